@@ -1,0 +1,64 @@
+/** The fencepost: how positions, dots and distances on paper correspond along one axis of a grid. */
+import { type Length, length } from "./length.ts";
+
+/** Where counting starts and ends: at the paper's edge or at the outermost dot. */
+export type Count = "edge-to-dot" | "dot-to-dot" | "dot-to-edge" | "edge-to-edge";
+
+/** All ways of counting, in the order in which they are shown side by side. */
+export const COUNTS: readonly Count[] = ["edge-to-dot", "dot-to-dot", "dot-to-edge", "edge-to-edge"];
+
+/** One axis of a notebook's grid. */
+export interface GridAxis {
+  /** How many dots lie along the axis. */
+  readonly dots: number;
+  /** From one dot to the next. */
+  readonly pitch: Length;
+  /** From the left or top edge of the paper to the first dot. */
+  readonly firstDot: Length;
+  /** From one edge of the paper to the other. */
+  readonly paper: Length;
+  readonly count: Count;
+}
+
+/** Which middle of an odd count the keeper uses. */
+export type Middle = "lower" | "higher" | "both";
+
+/** The number of steps between the first and the last position. */
+export function usableSteps(axis: GridAxis): number {
+  return axis.dots - 1 + (startsAtEdge(axis) ? 1 : 0) + (endsAtEdge(axis) ? 1 : 0);
+}
+
+/** Where position k (0 to `usableSteps`) lies, from the left or top edge of the paper. */
+export function positionLength(axis: GridAxis, position: number): Length {
+  if (position === 0 && startsAtEdge(axis)) return length(0);
+  if (position === usableSteps(axis) && endsAtEdge(axis)) return axis.paper;
+  return dotLength(axis, dotAt(axis, position));
+}
+
+/** Where dot k (1 to `dots`) lies, from the left or top edge of the paper. */
+export function dotLength(axis: GridAxis, dot: number): Length {
+  return length(axis.firstDot + (dot - 1) * axis.pitch);
+}
+
+/** The number of the dot at a position: 0 and `dots + 1` stand for the edges of the paper. */
+export function dotAt(axis: GridAxis, position: number): number {
+  return startsAtEdge(axis) ? position : position + 1;
+}
+
+/** Is position 0 the paper's edge? */
+export function startsAtEdge(axis: GridAxis): boolean {
+  return axis.count === "edge-to-dot" || axis.count === "edge-to-edge";
+}
+
+/** Is the last position the paper's edge? */
+export function endsAtEdge(axis: GridAxis): boolean {
+  return axis.count === "dot-to-edge" || axis.count === "edge-to-edge";
+}
+
+/** The counted middle of so many steps: one position when even, else as the keeper picks (common practice, no source). */
+export function middlesOf(steps: number, middle: Middle): readonly number[] {
+  const lower = Math.floor(steps / 2);
+  if (steps % 2 === 0) return [lower];
+  if (middle === "both") return [lower, lower + 1];
+  return [middle === "lower" ? lower : lower + 1];
+}

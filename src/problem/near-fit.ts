@@ -1,0 +1,22 @@
+/** A change with which a pattern would fit after all, worked out and not guessed, as facts. */
+import type { Axis } from "../measure/axis.ts";
+
+/** What to change, from what to what. Sorted by how little they change. */
+export type NearFit =
+  | {
+      readonly kind: "fewer-tracks" | "narrower-gap" | "smaller-min" | "smaller-steps";
+      readonly side: "single" | "left" | "right";
+      readonly path: string;
+      readonly axis: Axis;
+      readonly from: number;
+      readonly to: number;
+    }
+  | {
+      readonly kind: "smaller-margin";
+      readonly side: "single" | "left" | "right";
+      readonly path: string;
+      readonly axis: Axis;
+      /** All margins of the area along the axis together. */
+      readonly from: number;
+      readonly to: number;
+    };

@@ -1,0 +1,89 @@
+/** What a pattern's recipe says, checked and with all short forms written out. */
+import type { Axis } from "../measure/axis.ts";
+import type { TrackSize } from "../divide/question.ts";
+import type { Place } from "../problem/place.ts";
+
+export const PURPOSES = [
+  "year", "quarter", "month", "week", "day", "tracker", "list", "notes", "reference", "page",
+] as const;
+export type Purpose = (typeof PURPOSES)[number];
+
+export const FILLS = ["blank", "lines", "checks", "squares", "dots", "numbers"] as const;
+export type Fill = (typeof FILLS)[number];
+
+/** A checked recipe. */
+export interface Recipe {
+  readonly slug: string;
+  readonly title: string;
+  readonly purpose: Purpose;
+  readonly tags: readonly string[];
+  /** The page as written first, then the `otherwise` list, to be tried in order. */
+  readonly attempts: readonly Attempt[];
+  /** The Markdown text below the front matter. */
+  readonly body: string;
+}
+
+/** One way to lay the pattern out: a single page or a spread of two. */
+export type Attempt =
+  | { readonly kind: "page"; readonly page: Area }
+  | { readonly kind: "spread"; readonly left: Area; readonly right: Area };
+
+export const MARGIN_KEYS = ["top", "bottom", "left", "right", "inner", "outer"] as const;
+export type MarginKey = (typeof MARGIN_KEYS)[number];
+
+/** Written margins in steps: `{}` where none; one written number stands for the four fixed sides. */
+export interface Margin {
+  readonly steps: Readonly<Partial<Record<MarginKey, number>>>;
+  /** Where the margin is written, for the problem of two keys that land on one side. */
+  readonly place?: Place;
+}
+
+/** A rectangle of whole steps. A leaf has no split. */
+export interface Area {
+  /** "" where the recipe gives none. */
+  readonly label: string;
+  readonly margin: Margin;
+  readonly split?: Split;
+  /** The fill of a leaf; `blank` on an area that is split. */
+  readonly fill: Fill;
+  /** A line, check, square, dot or number every so many steps; 1 where left out. */
+  readonly every: number;
+}
+
+/** An area's division into columns (`across`) or rows (`down`). */
+export interface Split {
+  readonly axis: Axis;
+  /** With `count`, `each` and `repeat` written out. Repeated tracks share one `Area`. */
+  readonly tracks: readonly Track[];
+  readonly gap: GapRange;
+  readonly leftover: Leftover;
+}
+
+export interface GapRange {
+  readonly min: number;
+  readonly max: number;
+}
+
+/** Where the steps go that tracks and gaps could not take. */
+export type Leftover =
+  | { readonly kind: "end" | "start" | "centre" | "gaps" | "parts" }
+  | { readonly kind: "track"; readonly index: number };
+
+/** One column or row. */
+export interface Track {
+  readonly size: WrittenSize;
+  readonly area: Area;
+}
+
+/** A written size: as the engine takes it, or a `same` name that is fixed before. */
+export type WrittenSize = TrackSize | SameSize;
+
+export interface SameSize {
+  readonly kind: "same";
+  readonly name: string;
+  /** In hundredths, like a share's weight. */
+  readonly weight: number;
+  readonly min: number;
+  /** Infinity where left out. */
+  readonly max: number;
+}
