@@ -1,16 +1,33 @@
 /** What a mark in a drawing stands for; how it looks is said once, in `ink.ts`. */
 export type Role =
+  /** What the paper lies on: fills the frame. */
+  | "ground"
+  /** The sheet itself, with its outline. */
   | "paper"
+  /** The notebook's printed dots, squares or lines. */
   | "grid"
   | "binding"
   | "margin"
+  /** Outlines, and lines between unlike boxes. */
   | "edge"
+  /** Lines between boxes of one kind, as in a table. */
+  | "edge-fine"
+  /** Rules, check boxes, squares and dots inside a box. */
   | "fill"
+  /** Numbers inside a box. */
+  | "fill-text"
   | "label"
+  /** Numbers of positions beside the paper. */
   | "count"
+  /** The number of the last position: all the steps. */
+  | "total"
   | "tick"
+  /** The middle by counting: solid marks. */
   | "middle"
+  /** The middle by measuring: hollow marks. */
   | "paper-middle"
+  /** Where the first dot lies, in millimetres. */
+  | "dimension"
   | "cut"
   | "lane"
   | "lane-text"

@@ -9,6 +9,8 @@ export interface Scene {
   readonly description: string;
   readonly frame: Frame;
   readonly marks: readonly Mark[];
+  /** All stroke widths of the table times this; 1 where left out. A thumbnail is drawn with a broader pen. */
+  readonly penScale?: number;
 }
 
 export interface Frame {
@@ -24,7 +26,7 @@ export type Mark = PathMark | TextMark;
 export interface PathMark {
   readonly kind: "path";
   readonly role: Role;
-  /** SVG path data in millimetres. */
+  /** SVG path data in millimetres, made with `path-data.ts`: M, L, H, V, Z alone, all absolute. */
   readonly d: string;
   /** Instead of the role's own dash, in millimetres: the dot grid is a dash of length 0. */
   readonly dash?: readonly number[];

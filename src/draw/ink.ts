@@ -1,0 +1,81 @@
+/** How each role looks: one table for the screen and for paper, in millimetres and sRGB colours. */
+import type { Role } from "./role.ts";
+
+/** The look of one role. Path marks use stroke and fill, text marks use text and weight. */
+export interface Ink {
+  /** `#rrggbb`, or none. */
+  readonly stroke: string | "none";
+  /** Stroke width in millimetres. */
+  readonly width: number;
+  readonly fill: string | "none";
+  /** In millimetres; left out for a solid line. */
+  readonly dash?: readonly number[];
+  readonly cap: "butt" | "round" | "square";
+  readonly join: "miter" | "round";
+  /** Colour of text marks. */
+  readonly text: string;
+  readonly weight: "normal" | "bold";
+}
+
+/** The few colours of the book. Contrast on paper and ground is checked in the tests (WCAG 2.2, 1.4.3 and 1.4.11). */
+export const COLOURS = {
+  ground: "#f2ecdf",
+  paper: "#fdfaf3",
+  ink: "#1f2b24",
+  moss: "#4a5248",
+  sage: "#5f6b5f",
+  stone: "#857e6a",
+  terracotta: "#a63c1a",
+  slate: "#35627a",
+} as const;
+
+/** Fonts in the order in which they are tried; widths are estimated, so any sans serif will do. */
+export const FONT_FAMILY = "Helvetica, Arial, 'Liberation Sans', sans-serif";
+
+const LINE: Ink = {
+  stroke: COLOURS.ink,
+  width: 0.2,
+  fill: "none",
+  cap: "butt",
+  join: "miter",
+  text: COLOURS.ink,
+  weight: "normal",
+};
+
+/** Role to look. */
+export const INK: Readonly<Record<Role, Ink>> = {
+  ground: { ...LINE, stroke: "none", width: 0, fill: COLOURS.ground },
+  paper: { ...LINE, stroke: COLOURS.stone, width: 0.2, fill: COLOURS.paper },
+  grid: { ...LINE, stroke: COLOURS.stone, width: 0.45, cap: "round" },
+  binding: { ...LINE, stroke: COLOURS.stone, width: 0.35, dash: [2.4, 2.4], cap: "round" },
+  margin: { ...LINE, stroke: COLOURS.stone, width: 0.18, dash: [0.9, 0.9] },
+  edge: { ...LINE, width: 0.6, cap: "square" },
+  "edge-fine": { ...LINE, width: 0.3 },
+  fill: { ...LINE, stroke: COLOURS.sage, width: 0.2 },
+  "fill-text": { ...LINE, text: COLOURS.moss },
+  label: { ...LINE, weight: "bold" },
+  count: { ...LINE, text: COLOURS.moss },
+  total: { ...LINE, weight: "bold" },
+  tick: { ...LINE, stroke: COLOURS.moss, width: 0.18 },
+  middle: {
+    ...LINE,
+    stroke: COLOURS.terracotta,
+    width: 0.3,
+    fill: COLOURS.terracotta,
+    text: COLOURS.terracotta,
+    weight: "bold",
+    join: "round",
+  },
+  "paper-middle": {
+    ...LINE,
+    stroke: COLOURS.slate,
+    width: 0.3,
+    fill: "none",
+    text: COLOURS.slate,
+  },
+  dimension: { ...LINE, stroke: COLOURS.moss, width: 0.18, text: COLOURS.moss },
+  cut: { ...LINE, width: 0.15 },
+  lane: { ...LINE, width: 0.35 },
+  "lane-text": LINE,
+  note: { ...LINE, text: COLOURS.moss },
+};
