@@ -25,7 +25,13 @@ export interface MisfitPlan {
   /** Why the first attempt does not fit. */
   readonly misfit: Misfit;
   /** Changes with which it would fit, the smallest first. */
-  readonly near: readonly NearFit[];
+  readonly near: readonly Change[];
+}
+
+/** Edits of one attempt that together make it fit. */
+export interface Change {
+  readonly attempt: number;
+  readonly edits: readonly NearFit[];
 }
 
 export type Side = "single" | "left" | "right";

@@ -29,6 +29,14 @@ export type Misfit =
       readonly max: number;
     }
   | {
+      /** Two written margins land on one side of the page with this binding. */
+      readonly kind: "margin-clash";
+      readonly side: "single" | "left" | "right";
+      readonly path: string;
+      readonly paperSide: "top" | "right" | "bottom" | "left";
+      readonly keys: readonly string[];
+    }
+  | {
       /** The recipe asks for more boxes or more work than a page can carry. */
       readonly kind: "too-much";
       readonly what: "boxes" | "work";

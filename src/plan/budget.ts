@@ -1,0 +1,29 @@
+/** How much a plan may ask for, counted and not timed, so that the same recipe ends the same way on every machine. */
+import type { TrackSize } from "../divide/question.ts";
+import type { GapRange } from "../recipe/recipe.ts";
+
+/** The most boxes that a page may have: 200 tracks in each of 200 tracks. */
+export const MOST_BOXES = 40_000;
+
+/** The most work that a plan may take, in steps looked at; about a tenth of a second. */
+export const MOST_WORK = 4_000_000;
+
+/** What is left to spend on one plan. */
+export interface Budget {
+  left: number;
+}
+
+/** A fresh budget for one plan. */
+export function newBudget(): Budget {
+  return { left: MOST_WORK };
+}
+
+/** What a split costs, about: its steps for each gap and each written kind of track, and its tracks. */
+export function workOf(tracks: readonly TrackSize[], gap: GapRange, length: number): number {
+  const shares = new Set<string>();
+  for (const track of tracks) {
+    if (track.kind === "share") shares.add(`${track.weight}/${track.min}/${track.max}`);
+  }
+  const gaps = Math.min(gap.max - gap.min, Math.floor(length / Math.max(1, tracks.length - 1))) + 1;
+  return tracks.length + (shares.size > 1 ? gaps * shares.size * length : length);
+}

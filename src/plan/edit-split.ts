@@ -1,0 +1,96 @@
+/** Edits of one split that free steps: fewer tracks, a narrower gap, smaller minimums, smaller fixed tracks. */
+import type { Split, Track, WrittenSize } from "../recipe/recipe.ts";
+import type { Edit } from "./edit.ts";
+
+type Edits = (split: Split) => readonly Edit<Split>[];
+
+/** The narrowest allowed gap, one step less each time. */
+export const narrowerGap: Edits = (split) =>
+  downFrom(split.gap.min, 0).map((to) => ({
+    replacement: { ...split, gap: { ...split.gap, min: to } },
+    from: split.gap.min,
+    to,
+    freed: (split.gap.min - to) * (split.tracks.length - 1),
+  }));
+
+/** The largest minimum, one step less each time; smaller ones stay. */
+export const smallerMin: Edits = (split) => lowered(split, minOf, withMin);
+
+/** The largest fixed track, one step less each time; smaller ones stay. */
+export const smallerSteps: Edits = (split) => lowered(split, stepsOf, withSteps);
+
+/** One track fewer each time, out of the longest run of tracks that are written alike. */
+export const fewerTracks: Edits = (split) => {
+  const { from, end } = longestRun(split.tracks);
+  const least = split.tracks.length - (end - from) + (end - from === split.tracks.length ? 1 : 0);
+  return downFrom(split.tracks.length, Math.max(1, least)).map((to) => {
+    const dropped = split.tracks.slice(end - (split.tracks.length - to), end);
+    const tracks = split.tracks.filter((_, i) => i < end - dropped.length || i >= end);
+    const freed = dropped.reduce((sum, { size }) => sum + least1(size) + split.gap.min, 0);
+    return {
+      replacement: { ...split, tracks, leftover: kept(split, tracks) },
+      from: split.tracks.length,
+      to,
+      freed,
+    };
+  });
+};
+
+type Read = (size: WrittenSize) => number;
+type Write = (size: WrittenSize, most: number) => WrittenSize;
+
+function lowered(split: Split, read: Read, write: Write): readonly Edit<Split>[] {
+  const largest = Math.max(...split.tracks.map(({ size }) => read(size)));
+  return downFrom(largest, 1).map((to) => {
+    const tracks = split.tracks.map((track) => ({ ...track, size: write(track.size, to) }));
+    const freed = split.tracks.reduce((sum, { size }) => sum + Math.max(0, read(size) - to), 0);
+    return { replacement: { ...split, tracks }, from: largest, to, freed };
+  });
+}
+
+function minOf(size: WrittenSize): number {
+  return size.kind === "steps" ? 0 : size.min;
+}
+
+function withMin(size: WrittenSize, most: number): WrittenSize {
+  return size.kind === "steps" ? size : { ...size, min: Math.min(size.min, most) };
+}
+
+function stepsOf(size: WrittenSize): number {
+  return size.kind === "steps" ? size.steps : 0;
+}
+
+function withSteps(size: WrittenSize, most: number): WrittenSize {
+  return size.kind === "steps" ? { ...size, steps: Math.min(size.steps, most) } : size;
+}
+
+function least1(size: WrittenSize): number {
+  return size.kind === "steps" ? size.steps : size.min;
+}
+
+/** The leftover's track by its new index; at the end where the track is gone. */
+function kept(split: Split, tracks: readonly Track[]): Split["leftover"] {
+  if (split.leftover.kind !== "track") return split.leftover;
+  const track = split.tracks[split.leftover.index];
+  const index = track ? tracks.indexOf(track) : -1;
+  return index < 0 ? { kind: "end" } : { kind: "track", index };
+}
+
+function longestRun(tracks: readonly Track[]): { readonly from: number; readonly end: number } {
+  let best = { from: 0, end: 0 };
+  let from = 0;
+  tracks.forEach((track, i) => {
+    const before = tracks[i - 1];
+    if (before && written(before.size) !== written(track.size)) from = i;
+    if (i + 1 - from >= best.end - best.from) best = { from, end: i + 1 };
+  });
+  return best;
+}
+
+function written(size: WrittenSize): string {
+  return JSON.stringify(size);
+}
+
+function downFrom(from: number, to: number): readonly number[] {
+  return Array.from({ length: Math.max(0, from - to) }, (_, i) => from - 1 - i);
+}

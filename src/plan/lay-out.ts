@@ -1,0 +1,127 @@
+/** From the page inward: an area's margin comes off, its split is solved, and its tracks are laid out in turn. */
+import { divide, isShortage } from "../divide/divide.ts";
+import { placeLeftover } from "../divide/place-leftover.ts";
+import { AXES, type Axis } from "../measure/axis.ts";
+import { type Box, spanAlong, withSpan } from "../measure/box.ts";
+import type { Binding } from "../notebook/notebook.ts";
+import type { Misfit } from "../problem/misfit.ts";
+import { type MarginSides, marginSides } from "../recipe/margin-conflict.ts";
+import type { Area, Split } from "../recipe/recipe.ts";
+import { type Budget, MOST_BOXES, MOST_WORK, workOf } from "./budget.ts";
+import { exceedsShare, type Trial, trackSizes } from "./named-sizes.ts";
+import type { PlanBox, PlanSplit, Side } from "./plan.ts";
+
+/** What holds for the whole of one page while it is laid out. */
+export interface Setting {
+  readonly side: Side;
+  readonly binding: Binding;
+  /** The sizes of the `same` names fixed so far; other names are plain share tracks. */
+  readonly fixed: ReadonlyMap<string, number>;
+  /** The name and size being tried: the layout ends where the size is above a track's exact share. */
+  readonly trial?: Trial;
+  readonly budget: Budget;
+}
+
+/** A page laid out, in steps. */
+export interface LaidOut {
+  readonly kind: "laid-out";
+  readonly splits: readonly PlanSplit[];
+  readonly boxes: readonly PlanBox[];
+}
+
+/** The trial size is above its track's exact share somewhere. */
+interface AboveShare {
+  readonly kind: "above-share";
+}
+
+export type Result = LaidOut | AboveShare | Misfit;
+
+const DONE = undefined;
+type Failure = AboveShare | Misfit | typeof DONE;
+
+/** Lays a page's area out over its usable steps; the first thing that does not fit ends it. */
+export function layOut(
+  area: Area,
+  steps: Readonly<Record<Axis, number>>,
+  setting: Setting,
+): Result {
+  const page: Page = { setting, splits: [], boxes: [] };
+  const failure = layArea(page, area, "", { x: 0, y: 0, w: steps.across, h: steps.down });
+  return failure ?? { kind: "laid-out", splits: page.splits, boxes: page.boxes };
+}
+
+/** The page as it grows; it never leaves this file unfinished. */
+interface Page {
+  readonly setting: Setting;
+  readonly splits: PlanSplit[];
+  readonly boxes: PlanBox[];
+}
+
+function layArea(page: Page, area: Area, path: string, outer: Box): Failure {
+  const { side, binding } = page.setting;
+  const margins = marginSides(area.margin, binding, side);
+  if (margins.kind === "conflict") {
+    const [clash] = margins.clashes;
+    return {
+      kind: "margin-clash",
+      side,
+      path,
+      paperSide: clash?.side ?? "left",
+      keys: clash?.keys ?? [],
+    };
+  }
+  const box = inset(outer, margins);
+  for (const axis of AXES) {
+    if (spanAlong(box, axis).length < 1) {
+      const has = spanAlong(outer, axis).length;
+      const off = has - spanAlong(box, axis).length;
+      return { kind: "area-too-small", side, path, axis, margins: off, has };
+    }
+  }
+  if (area.split) return layTracks(page, area.split, path, box);
+  if (page.boxes.length >= MOST_BOXES)
+    return { kind: "too-much", what: "boxes", limit: MOST_BOXES };
+  page.boxes.push({ path, label: area.label, ...box, fill: area.fill, every: area.every });
+  return DONE;
+}
+
+function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failure {
+  const { side, fixed, trial, budget } = page.setting;
+  const { axis, gap } = split;
+  const path = splitPath(areaPath, axis);
+  const { from, length } = spanAlong(box, axis);
+  if (trial && exceedsShare(split, length, trial)) return { kind: "above-share" };
+
+  const tracks = trackSizes(split, fixed);
+  budget.left -= workOf(tracks, gap, length);
+  if (budget.left < 0) return { kind: "too-much", what: "work", limit: MOST_WORK };
+  const division = divide({ length, tracks, gap });
+  if (isShortage(division)) return { kind: "split-too-short", side, path, axis, ...division };
+  const placed = placeLeftover(division, tracks, split.leftover);
+  page.splits.push({ path, axis, from, length, ...placed });
+
+  let at = from + placed.before;
+  for (const [index, track] of split.tracks.entries()) {
+    const size = placed.sizes[index] ?? 0;
+    const inner = withSpan(box, axis, { from: at, length: size });
+    const failure = layArea(page, track.area, `${path}.${index}`, inner);
+    if (failure) return failure;
+    at += size + (placed.gaps[index] ?? 0);
+  }
+  return DONE;
+}
+
+/** The path of an area's split: the area's path and `columns` or `rows`. */
+export function splitPath(areaPath: string, axis: Axis): string {
+  const name = axis === "across" ? "columns" : "rows";
+  return areaPath === "" ? name : `${areaPath}.${name}`;
+}
+
+function inset(box: Box, margins: MarginSides): Box {
+  return {
+    x: box.x + margins.left,
+    y: box.y + margins.top,
+    w: box.w - margins.left - margins.right,
+    h: box.h - margins.top - margins.bottom,
+  };
+}

@@ -1,0 +1,63 @@
+/** The nearest changes with which a pattern fits a notebook, each one solved and not guessed. */
+import type { Notebook } from "../notebook/notebook.ts";
+import type { Misfit } from "../problem/misfit.ts";
+import type { Attempt, Recipe } from "../recipe/recipe.ts";
+import { type Budget, newBudget } from "./budget.ts";
+import { type Edited, editsAt } from "./edits.ts";
+import { layOutAttempt } from "./lay-out-attempt.ts";
+import type { Change } from "./plan.ts";
+
+/** How many changes are told, and how many edits one may need. */
+const MOST_CHANGES = 6;
+const MOST_EDITS = 3;
+
+/** Changes of one attempt each, those that free the fewest steps first. */
+export function nearFits(recipe: Recipe, notebook: Notebook): readonly Change[] {
+  const budget = newBudget();
+  const found = recipe.attempts.flatMap((attempt, index) =>
+    repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({ attempt: index, edits })),
+  );
+  return found
+    .sort((a, b) => freed(a.edits) - freed(b.edits) || a.attempt - b.attempt)
+    .slice(0, MOST_CHANGES)
+    .map(({ attempt, edits }) => ({ attempt, edits: edits.map(({ fact }) => fact) }));
+}
+
+interface Broken {
+  readonly attempt: Attempt;
+  readonly notebook: Notebook;
+  readonly budget: Budget;
+}
+
+/**
+ * Lists of edits that make the attempt fit. Each kind of edit is tried from the smallest on until everything fits;
+ * where it only moves the trouble elsewhere, it is kept and the next place is mended in the same way.
+ */
+function repairs(broken: Broken, most: number): readonly (readonly Edited[])[] {
+  const { attempt, notebook, budget } = broken;
+  const misfit = layOutAttempt(attempt, notebook, budget);
+  if (misfit.kind === "pages" || most === 0) return [];
+  return editsAt(attempt, misfit, notebook.binding).flatMap((series) => {
+    let moved: Edited | undefined;
+    for (const edited of series) {
+      if (budget.left < 0) return [];
+      const result = layOutAttempt(edited.attempt, notebook, budget);
+      if (result.kind === "pages") return [[edited]];
+      if (!samePlace(result, misfit)) {
+        moved = edited;
+        break;
+      }
+    }
+    if (!moved) return [];
+    const [more] = repairs({ ...broken, attempt: moved.attempt }, most - 1);
+    return more ? [[moved, ...more]] : [];
+  });
+}
+
+function samePlace(a: Misfit, b: Misfit): boolean {
+  return "path" in a && "path" in b ? a.path === b.path && a.side === b.side : a.kind === b.kind;
+}
+
+function freed(edits: readonly Edited[]): number {
+  return edits.reduce((steps, edit) => steps + edit.freed, 0);
+}

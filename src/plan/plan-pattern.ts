@@ -1,0 +1,25 @@
+/** A pattern on a notebook: the first of its attempts that fits, or why the first one does not. */
+import type { Notebook } from "../notebook/notebook.ts";
+import type { Misfit } from "../problem/misfit.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+import { newBudget } from "./budget.ts";
+import { layOutAttempt } from "./lay-out-attempt.ts";
+import { nearFits } from "./near-fits.ts";
+import { paperNotes } from "./paper-notes.ts";
+import type { Plan } from "./plan.ts";
+
+/** Works a recipe out for a notebook. Exact, and the same on every machine; it never throws for a checked recipe. */
+export function planPattern(recipe: Recipe, notebook: Notebook): Plan {
+  const names = { pattern: recipe.slug, notebook: notebook.slug };
+  let misfit: Misfit | undefined;
+  for (const [used, attempt] of recipe.attempts.entries()) {
+    const result = layOutAttempt(attempt, notebook, newBudget());
+    if (result.kind === "pages") {
+      const notes = paperNotes(result.pages, notebook);
+      return { ...names, fits: true, used, pages: result.pages, notes };
+    }
+    misfit ??= result;
+  }
+  if (!misfit) throw new RangeError(`the recipe ${recipe.slug} has no page`);
+  return { ...names, fits: false, misfit, near: nearFits(recipe, notebook) };
+}

@@ -1,0 +1,38 @@
+/** An attempt with one written thing replaced, wherever a repeated track shares it. */
+import type { Area, Attempt, Margin, Split } from "../recipe/recipe.ts";
+
+/** The attempt with every use of one split replaced. */
+export function replaceSplit(attempt: Attempt, old: Split, replacement: Split): Attempt {
+  return mapAreas(attempt, (area) => (area.split === old ? { ...area, split: replacement } : area));
+}
+
+/** The attempt with every use of one margin replaced. */
+export function replaceMargin(attempt: Attempt, old: Margin, replacement: Margin): Attempt {
+  return mapAreas(attempt, (area) =>
+    area.margin === old ? { ...area, margin: replacement } : area,
+  );
+}
+
+/** Every area changed from the page in; areas that were one object stay one object. */
+function mapAreas(attempt: Attempt, change: (area: Area) => Area): Attempt {
+  const done = new Map<Area, Area>();
+  const mapped = (area: Area): Area => {
+    const known = done.get(area);
+    if (known) return known;
+    const changed = change(area);
+    const { split } = changed;
+    const result = split
+      ? {
+          ...changed,
+          split: {
+            ...split,
+            tracks: split.tracks.map((track) => ({ ...track, area: mapped(track.area) })),
+          },
+        }
+      : changed;
+    done.set(area, result);
+    return result;
+  };
+  if (attempt.kind === "page") return { ...attempt, page: mapped(attempt.page) };
+  return { ...attempt, left: mapped(attempt.left), right: mapped(attempt.right) };
+}
