@@ -12,11 +12,16 @@ export type Role =
   | "edge"
   /** Lines between boxes of one kind, as in a table. */
   | "edge-fine"
-  /** Rules, check boxes, squares and dots inside a box. */
+  /** Rules, check boxes and squares inside a box. */
   | "fill"
+  /** Dots inside a box, stronger than the notebook's own. */
+  | "fill-dots"
   /** Numbers inside a box. */
   | "fill-text"
+  /** The label of a box. */
   | "label"
+  /** The label of a box that heads the page. */
+  | "heading"
   /** Numbers of positions beside the paper. */
   | "count"
   /** The number of the last position: all the steps. */
