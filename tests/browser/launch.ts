@@ -1,0 +1,25 @@
+/** Where the tests' browser comes from: the system's Chromium, started with flags that suit a container. */
+import { existsSync } from "node:fs";
+import { type Browser, chromium } from "playwright-core";
+import { needDebian } from "../setup/need-debian.ts";
+
+const SYSTEM_CHROMIUM = "/usr/bin/chromium";
+
+/** Starts Chromium without a window; the caller closes it. Throws one line where there is none to be had. */
+export async function launchChromium(): Promise<Browser> {
+  return await chromium.launch({
+    executablePath: chromiumPath(),
+    args: ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu", "--hide-scrollbars"],
+  });
+}
+
+/** The executable: as `CHROMIUM` in the environment says, else the system's, installed where it may be. */
+export function chromiumPath(): string {
+  const named = process.env["CHROMIUM"];
+  if (named) {
+    if (!existsSync(named)) throw new Error(`CHROMIUM names ${named}, which is not there.`);
+    return named;
+  }
+  if (!existsSync(SYSTEM_CHROMIUM)) needDebian(["chromium"]);
+  return SYSTEM_CHROMIUM;
+}
