@@ -15,7 +15,7 @@ export async function launchChromium(): Promise<Browser> {
 
 /** The executable: as `CHROMIUM` in the environment says, else the system's, installed where it may be. */
 export function chromiumPath(): string {
-  const named = process.env["CHROMIUM"];
+  const named = process.env.CHROMIUM;
   if (named) {
     if (!existsSync(named)) throw new Error(`CHROMIUM names ${named}, which is not there.`);
     return named;
