@@ -5,7 +5,12 @@ import { type Length, length } from "./length.ts";
 export type Count = "edge-to-dot" | "dot-to-dot" | "dot-to-edge" | "edge-to-edge";
 
 /** All ways of counting, in the order in which they are shown side by side. */
-export const COUNTS: readonly Count[] = ["edge-to-dot", "dot-to-dot", "dot-to-edge", "edge-to-edge"];
+export const COUNTS: readonly Count[] = [
+  "edge-to-dot",
+  "dot-to-dot",
+  "dot-to-edge",
+  "edge-to-edge",
+];
 
 /** One axis of a notebook's grid. */
 export interface GridAxis {
@@ -61,4 +66,19 @@ export function middlesOf(steps: number, middle: Middle): readonly number[] {
   if (steps % 2 === 0) return [lower];
   if (middle === "both") return [lower, lower + 1];
   return [middle === "lower" ? lower : lower + 1];
+}
+
+/** The paper's own middle: how far from the edge, and the dots it lies between (twice the same where it lies on one). */
+export interface PaperMiddle {
+  readonly at: Length;
+  readonly dots: readonly [number, number];
+}
+
+/** Where the paper's own middle lies. Dot 0 and dot `dots + 1` stand for the edges. */
+export function paperMiddle(axis: GridAxis): PaperMiddle {
+  const at = length(axis.paper / 2);
+  const before = Math.floor((at - axis.firstDot) / axis.pitch) + 1;
+  const lower = Math.min(Math.max(before, 0), axis.dots);
+  const isOnDot = lower >= 1 && dotLength(axis, lower) === at;
+  return { at, dots: [lower, isOnDot ? lower : lower + 1] };
 }

@@ -12,7 +12,12 @@ import { areasOf, type SameName, sameNames } from "./same-names.ts";
 
 /** The pages of an attempt that fits, or the first thing that does not. */
 export type AttemptResult =
-  | { readonly kind: "pages"; readonly pages: readonly PlanPage[] }
+  | {
+      readonly kind: "pages";
+      readonly pages: readonly PlanPage[];
+      /** The size of each `same` name, in steps. */
+      readonly same: ReadonlyMap<string, number>;
+    }
   | Misfit;
 
 /**
@@ -86,7 +91,7 @@ function layPages(
     if (laid.kind !== "laid-out") return laid;
     pages.push(planPage(side, steps, laid));
   }
-  return { kind: "pages", pages };
+  return { kind: "pages", pages, same: setting.fixed };
 }
 
 function planPage(side: Side, steps: Readonly<Record<Axis, number>>, laid: LaidOut): PlanPage {

@@ -15,8 +15,8 @@ export function planPattern(recipe: Recipe, notebook: Notebook): Plan {
   for (const [used, attempt] of recipe.attempts.entries()) {
     const result = layOutAttempt(attempt, notebook, newBudget());
     if (result.kind === "pages") {
-      const notes = paperNotes(result.pages, notebook);
-      return { ...names, fits: true, used, pages: result.pages, notes };
+      const { pages, same } = result;
+      return { ...names, fits: true, used, pages, same, notes: paperNotes(pages, notebook) };
     }
     misfit ??= result;
   }

@@ -15,6 +15,8 @@ export interface FittingPlan {
   /** Which attempt fits: 0 the first, 1 and up from `otherwise`. */
   readonly used: number;
   readonly pages: readonly PlanPage[];
+  /** The size that each `same` name got, in steps. */
+  readonly same: ReadonlyMap<string, number>;
   readonly notes: readonly PlanNote[];
 }
 

@@ -1,0 +1,89 @@
+/** A plan's page as pen strokes, in the order in which a hand draws them. */
+import { AXES, type Axis, otherAxis } from "../measure/axis.ts";
+import { endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";
+import type { Notebook } from "../notebook/notebook.ts";
+import { type Line, mergedEdges } from "./merged-edges.ts";
+import type { PlanPage, Side } from "./plan.ts";
+
+export type Hand = "right" | "left";
+
+/** Everything in steps from position 0. */
+export interface DrawOrder {
+  readonly side: Side;
+  /** First the marks: across along the top and the bottom, down along the left and the right. */
+  readonly ticks: readonly Ticks[];
+  /** Then the lines: across from top to bottom, then down from one side to the other. */
+  readonly strokes: readonly Stroke[];
+  readonly savings: Savings;
+}
+
+/** The positions to mark along two sides of the page, lying across from each other. */
+export interface Ticks {
+  readonly axis: Axis;
+  readonly sides: readonly ["top", "bottom"] | readonly ["left", "right"];
+  readonly positions: readonly number[];
+}
+
+/** One line of the pen: along `axis`, at a position of the other axis, drawn from `start` to `end`. */
+export interface Stroke {
+  readonly axis: Axis;
+  readonly at: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** What a strip saves: without it, the right and the bottom edge of every box are counted out from the page's start. */
+export interface Savings {
+  /** How often one would count. */
+  readonly counts: number;
+  /** How many dots one would count over, all in all. */
+  readonly dots: number;
+}
+
+/** The draw order of one page. A left hand draws from right to left, so that it does not cover its own lines. */
+export function drawOrder(page: PlanPage, notebook: Notebook, hand: Hand = "right"): DrawOrder {
+  const lines = AXES.flatMap((axis) =>
+    mergedEdges(page.boxes, axis).filter(
+      ({ at }) => !isPaperEdge(notebook.axes[otherAxis(axis)], page, axis, at),
+    ),
+  );
+  const strokes = lines.map(({ axis, at, from, to }) => ({ axis, at, start: from, end: to }));
+  return {
+    side: page.side,
+    ticks: AXES.map((axis) => ticksAlong(axis, lines)),
+    strokes: hand === "left" ? mirrored(strokes) : strokes,
+    savings: savingsOf(page),
+  };
+}
+
+/** A line at the paper's own edge needs no pen. `axis` is the line's; its position lies on the other one. */
+function isPaperEdge(grid: GridAxis, page: PlanPage, axis: Axis, at: number): boolean {
+  if (at === 0) return startsAtEdge(grid);
+  return at === page.steps[otherAxis(axis)] && endsAtEdge(grid);
+}
+
+function ticksAlong(axis: Axis, lines: readonly Line[]): Ticks {
+  const ats = lines.filter((line) => line.axis !== axis).map(({ at }) => at);
+  return {
+    axis,
+    sides: axis === "across" ? ["top", "bottom"] : ["left", "right"],
+    positions: [...new Set(ats)].sort((a, b) => a - b),
+  };
+}
+
+/** Lines across are drawn from their right end; lines down come from the right side of the page to the left. */
+function mirrored(strokes: readonly Stroke[]): readonly Stroke[] {
+  const across = strokes.filter(({ axis }) => axis === "across");
+  const down = strokes.filter(({ axis }) => axis === "down");
+  return [
+    ...across.map((stroke) => ({ ...stroke, start: stroke.end, end: stroke.start })),
+    ...down.toSorted((a, b) => b.at - a.at || a.start - b.start),
+  ];
+}
+
+function savingsOf({ boxes }: PlanPage): Savings {
+  return {
+    counts: boxes.length * AXES.length,
+    dots: boxes.reduce((sum, { x, y, w, h }) => sum + x + w + y + h, 0),
+  };
+}

@@ -1,0 +1,49 @@
+/** A plan as the build writes it into `plan.json`: plain facts, and the words a reader needs. */
+import { sayMisfit } from "../problem/say-misfit.ts";
+import { sayNearFit } from "../problem/say-near-fit.ts";
+import { sayPlanNote } from "../problem/say-plan-note.ts";
+import type { FittingPlan, MisfitPlan, Plan, PlanBox, PlanPage, PlanSplit } from "./plan.ts";
+
+/** The text of `plan.json`, the same bytes in the build and in the page. */
+export function planJson(plan: Plan): string {
+  return `${JSON.stringify(plan.fits ? fitting(plan) : misfitting(plan), null, 1)}\n`;
+}
+
+function fitting({ pattern, notebook, used, pages, notes }: FittingPlan) {
+  return {
+    pattern,
+    notebook,
+    fits: true,
+    used,
+    pages: pages.map(page),
+    notes: notes.map((note) => ({ ...note, text: sayPlanNote(note) })),
+  };
+}
+
+function misfitting({ pattern, notebook, misfit, near }: MisfitPlan) {
+  return {
+    pattern,
+    notebook,
+    fits: false,
+    pages: [],
+    reason: sayMisfit(misfit),
+    near: near.map(({ attempt, edits }) => ({
+      change: edits.map((edit) => sayNearFit(edit)).join(" "),
+      attempt,
+      ...edits[0],
+      ...(edits.length > 1 ? { edits } : {}),
+    })),
+  };
+}
+
+function page({ side, steps, splits, boxes }: PlanPage) {
+  return { side, steps, splits: splits.map(split), boxes: boxes.map(box) };
+}
+
+function split({ path, axis, from, length, sizes, gaps, before, after }: PlanSplit) {
+  return { path, axis, from, length, sizes, gaps, before, after };
+}
+
+function box({ path, label, x, y, w, h, fill, every }: PlanBox) {
+  return { path, label, x, y, w, h, fill, ...(every > 1 ? { every } : {}) };
+}

@@ -1,0 +1,71 @@
+/** Why each split of a plan came out as it did. */
+import { divide, isShortage } from "../divide/divide.ts";
+import { kindsOf } from "../divide/kinds.ts";
+import type { Question } from "../divide/question.ts";
+import { withoutLeftover } from "../divide/without-leftover.ts";
+import type { SplitReason } from "../problem/split-reason.ts";
+import type { Area, Recipe, Split } from "../recipe/recipe.ts";
+import { trackSizes } from "./named-sizes.ts";
+import type { FittingPlan, PlanPage, PlanSplit } from "./plan.ts";
+import { areasOf } from "./same-names.ts";
+
+/** One reason for each split, page by page, in the order of the plan's splits. */
+export function splitReasons(recipe: Recipe, plan: FittingPlan): readonly SplitReason[] {
+  const attempt = recipe.attempts[plan.used];
+  if (!attempt) throw new RangeError(`${plan.pattern} has no attempt ${plan.used}`);
+  const areas = areasOf(attempt);
+  return plan.pages.flatMap((page, index) => {
+    const area = areas[index];
+    const written = area ? splitsOf(area) : [];
+    return page.splits.map((split, i) => {
+      const source = written[i];
+      if (!source) throw new RangeError(`the plan is not one of the recipe ${recipe.slug}`);
+      return reasonOf(page, split, source, plan.same);
+    });
+  });
+}
+
+/** The written splits depth first: the order in which a plan lists them. */
+function splitsOf(area: Area): readonly Split[] {
+  if (!area.split) return [];
+  return [area.split, ...area.split.tracks.flatMap((track) => splitsOf(track.area))];
+}
+
+function reasonOf(
+  page: PlanPage,
+  planned: PlanSplit,
+  split: Split,
+  same: ReadonlyMap<string, number>,
+): SplitReason {
+  const tracks = trackSizes(split, same);
+  const question: Question = { length: planned.length, tracks, gap: split.gap };
+  const division = divide(question);
+  if (isShortage(division)) throw new RangeError(`${planned.path} does not fit its own plan`);
+  const fixed = tracks.reduce((sum, size) => sum + (size.kind === "steps" ? size.steps : 0), 0);
+  const even = division.leftover > 0 ? withoutLeftover(question) : { gaps: [], counts: [] };
+  const { leftover: placing } = split;
+  return {
+    side: page.side,
+    path: planned.path,
+    axis: planned.axis,
+    length: planned.length,
+    tracks: tracks.length,
+    gap: division.gap,
+    gapRange: split.gap,
+    fixed,
+    shared: planned.length - fixed - (tracks.length - 1) * division.gap,
+    kinds: kindsOf(tracks).map(({ count, tracks: [first = 0] }) => {
+      const size = tracks[first];
+      return {
+        count,
+        weight: size?.kind === "share" ? size.weight : 0,
+        size: division.sizes[first] ?? 0,
+      };
+    }),
+    leftover: division.leftover,
+    placing: placing.kind,
+    taker: placing.kind === "track" ? (split.tracks[placing.index]?.area.label ?? "") : "",
+    evenGaps: even.gaps,
+    evenCounts: even.counts,
+  };
+}
