@@ -1,0 +1,33 @@
+/**
+ * Interval partitioning: the fewest lanes in which no two stretches overlap.
+ * Taken by their start, each into any free lane, stretches need as many lanes as the greatest number
+ * that lie over one another, and no fewer will do (Kleinberg & Tardos, Algorithm Design, section 4.1).
+ */
+
+/** A stretch from one point to a later one; another may start where it ends. */
+export interface Interval {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The lanes, each in ascending order, in the order in which they were opened.
+ * Of several free lanes `prefers` picks one whose last stretch the new one should follow; else the first.
+ */
+export function partitionLanes<T extends Interval>(
+  intervals: readonly T[],
+  prefers: (last: T, next: T) => boolean = () => false,
+): readonly (readonly T[])[] {
+  const lanes: [T, ...T[]][] = [];
+  for (const next of [...intervals].sort((a, b) => a.from - b.from || a.to - b.to)) {
+    const free = lanes.filter((lane) => lastOf(lane).to <= next.from);
+    const chosen = free.find((lane) => prefers(lastOf(lane), next)) ?? free[0];
+    if (chosen === undefined) lanes.push([next]);
+    else chosen.push(next);
+  }
+  return lanes;
+}
+
+function lastOf<T>(lane: readonly [T, ...T[]]): T {
+  return lane.at(-1) ?? lane[0];
+}

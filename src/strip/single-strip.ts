@@ -1,0 +1,34 @@
+/** The strip of one pattern alone, which every pattern has on every notebook. */
+import type { Notebook } from "../notebook/notebook.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+import type { StripRecipe } from "../recipe/strip-recipe.ts";
+import { buildStrip } from "./build-strip.ts";
+import type { Strip } from "./strip.ts";
+
+const LANES = 8;
+const WIDTH = 30;
+
+/** A recipe for a strip that carries all of one pattern, across and down. */
+export function singleStripRecipe({ slug, title, body }: Recipe): StripRecipe {
+  return {
+    slug,
+    title,
+    across: [slug],
+    down: [slug],
+    lanes: LANES,
+    make: "edges",
+    width: WIDTH,
+    body,
+  };
+}
+
+/** That strip on one notebook. */
+export function buildSingleStrip(recipe: Recipe, notebook: Notebook, plan: Plan): Strip {
+  return buildStrip({
+    recipe: singleStripRecipe(recipe),
+    notebook,
+    plans: new Map([[recipe.slug, plan]]),
+    titles: new Map([[recipe.slug, recipe.title]]),
+  });
+}

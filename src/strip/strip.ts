@@ -1,0 +1,69 @@
+/** A strip: the runs of chosen patterns, worked out for one notebook and laid into lanes. */
+import type { Axis } from "../measure/axis.ts";
+import type { Span } from "../measure/box.ts";
+import type { GridAxis } from "../measure/grid-axis.ts";
+import type { Side } from "../plan/plan.ts";
+import type { LeftOut } from "../problem/left-out.ts";
+import type { Make } from "../recipe/strip-recipe.ts";
+
+export interface Strip {
+  readonly slug: string;
+  readonly title: string;
+  readonly notebook: { readonly slug: string; readonly title: string };
+  readonly make: Make;
+  /** In millimetres, of the strip as it is held. */
+  readonly width: number;
+  /** Most used first; a pattern keeps its place on every notebook. */
+  readonly patterns: readonly StripPattern[];
+  /** Across and down. */
+  readonly sides: readonly StripSide[];
+}
+
+/** What tells a pattern apart on a strip: the colour number stands for a colour and a dash. */
+export interface StripPattern {
+  readonly slug: string;
+  readonly title: string;
+  /** 1 to 8, then from 1 again; the letter still tells them apart. */
+  readonly colour: number;
+  readonly letter: string;
+}
+
+export interface StripSide {
+  readonly axis: Axis;
+  readonly grid: GridAxis;
+  /** The last position. */
+  readonly steps: number;
+  /** The counted middle, or both of an odd count. */
+  readonly middles: readonly number[];
+  /** Nearest the edge first. */
+  readonly lanes: readonly Lane[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+/** One row of marks. Its runs do not overlap; one may start where another ends. */
+export interface Lane {
+  /** From position 0 on. */
+  readonly runs: readonly Run[];
+}
+
+/** The marks of one split, or of several with the same marks. Positions and sizes are in steps. */
+export interface Run {
+  /** Where the marks come from, each pattern once, most used first. */
+  readonly sources: readonly [Source, ...Source[]];
+  /** The split's area along the axis: what the run takes up in its lane. */
+  readonly from: number;
+  readonly to: number;
+  /** Every position at which a track begins or ends, each once, in ascending order. */
+  readonly marks: readonly number[];
+  /** The tracks between the marks, as drawn. */
+  readonly tracks: readonly Span[];
+  /** The distinct sizes of the tracks, in order of appearance. */
+  readonly sizes: readonly number[];
+}
+
+/** The split that a run was first met in, of one pattern. */
+export interface Source {
+  readonly pattern: string;
+  readonly side: Side;
+  readonly path: string;
+}
