@@ -79,7 +79,11 @@ export const INK: Readonly<Record<Role, Ink>> = {
   },
   dimension: { ...LINE, stroke: COLOURS.moss, width: 0.18, text: COLOURS.moss },
   cut: { ...LINE, width: 0.15 },
+  fold: { ...LINE, width: 0.15, dash: [2, 1] },
   lane: { ...LINE, width: 0.35 },
+  "lane-bar": { ...LINE, width: 0.8 },
+  "lane-rail": { ...LINE, width: 0.25 },
   "lane-text": LINE,
+  "lane-letter": { ...LINE, weight: "bold" },
   note: { ...LINE, text: COLOURS.moss },
 };

@@ -34,6 +34,14 @@ export type Role =
   /** Where the first dot lies, in millimetres. */
   | "dimension"
   | "cut"
+  /** Where paper is folded, not cut. */
+  | "fold"
+  /** The ticks of a lane, and what else wears a lane's colour. */
   | "lane"
+  /** A track on a strip: one broad line in the odd lanes, two fine ones in the even. */
+  | "lane-bar"
+  | "lane-rail"
+  /** How many steps a track has. */
   | "lane-text"
+  | "lane-letter"
   | "note";
