@@ -1,0 +1,77 @@
+/** Imports point one way, from the doors down to the measures. */
+import { describe, expect, it } from "vitest";
+import { importProblems, importsOf } from "./import-rules.ts";
+import { sourceFiles } from "./source-files.ts";
+
+describe("the house", () => {
+  const files = sourceFiles(["src", "site"], [".ts"]);
+
+  it("is looked at whole", () => {
+    const imports = [...files.values()].flatMap((text) => importsOf(text));
+    expect(files.size).toBeGreaterThan(60);
+    expect(imports.length).toBeGreaterThan(150);
+  });
+
+  it("imports one way only", () => {
+    expect(importProblems(files)).toEqual([]);
+  });
+});
+
+describe("a planted wrong import is found", () => {
+  const divide = ["src/divide/divide.ts", ""] as const;
+  const plan = ["src/plan/plan.ts", ""] as const;
+  it.each<[string, Record<string, string>, string]>([
+    [
+      "a lower folder that imports a higher one",
+      { "src/divide/a.ts": 'import { x } from "../plan/plan.ts";' },
+      "src/divide/a.ts: src/divide may not import src/plan",
+    ],
+    [
+      "a type, too",
+      { "src/measure/a.ts": 'import type { X } from "../divide/divide.ts";' },
+      "src/measure/a.ts: src/measure may not import src/divide",
+    ],
+    [
+      "a re-export",
+      { "src/problem/a.ts": 'export { x } from "../plan/plan.ts";' },
+      "src/problem/a.ts: src/problem may not import src/plan",
+    ],
+    [
+      "an import over several lines",
+      { "src/recipe/a.ts": 'import {\n  x,\n  y,\n} from "../plan/plan.ts";' },
+      "src/recipe/a.ts: src/recipe may not import src/plan",
+    ],
+    [
+      "drawing that knows of paper",
+      { "src/draw/a.ts": 'import "../print/b.ts";', "src/print/b.ts": "" },
+      "src/draw/a.ts: src/draw may not import src/print",
+    ],
+    [
+      "Eleventy outside the book",
+      { "src/draw/a.ts": 'import Eleventy from "@11ty/eleventy";' },
+      "src/draw/a.ts: src/draw may not import @11ty/eleventy",
+    ],
+    [
+      "the file system below the book",
+      { "src/plan/a.ts": 'import { readFileSync } from "node:fs";' },
+      "src/plan/a.ts: src/plan may not import node:fs",
+    ],
+    [
+      "a file that is not there",
+      { "src/plan/a.ts": 'import "./gone.ts";' },
+      "src/plan/a.ts: imports src/plan/gone.ts, which does not exist",
+    ],
+    [
+      "a folder that nobody gave a place",
+      { "src/misc/a.ts": 'import "../plan/plan.ts";' },
+      "src/misc/a.ts: src/misc has no place in the house",
+    ],
+    [
+      "a cycle",
+      { "src/plan/a.ts": 'import "./b.ts";', "src/plan/b.ts": 'import "./a.ts";' },
+      "src/plan/a.ts: imports itself by way of src/plan/b.ts",
+    ],
+  ])("%s", (_, planted, problem) => {
+    expect(importProblems(new Map([divide, plan, ...Object.entries(planted)]))).toEqual([problem]);
+  });
+});
