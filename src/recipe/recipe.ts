@@ -1,10 +1,20 @@
 /** What a pattern's recipe says, checked and with all short forms written out. */
-import type { Axis } from "../measure/axis.ts";
+
 import type { TrackSize } from "../divide/question.ts";
+import type { Axis } from "../measure/axis.ts";
 import type { Place } from "../problem/place.ts";
 
 export const PURPOSES = [
-  "year", "quarter", "month", "week", "day", "tracker", "list", "notes", "reference", "page",
+  "year",
+  "quarter",
+  "month",
+  "week",
+  "day",
+  "tracker",
+  "list",
+  "notes",
+  "reference",
+  "page",
 ] as const;
 export type Purpose = (typeof PURPOSES)[number];
 

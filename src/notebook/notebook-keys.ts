@@ -1,0 +1,56 @@
+/** The keys of a notebook: for each what it takes and what it means. */
+import type { Grammar } from "../written/keys.ts";
+
+/** Bounds that keep a notebook on paper that exists; lengths in mm. */
+export const BOUNDS = {
+  title: 200,
+  dots: { min: 2, max: 400 },
+  pitch: { min: 0.5, max: 100 },
+  paper: { min: 20, max: 2_000 },
+} as const;
+
+export const RULINGS = ["dots", "squares", "lines"] as const;
+export const BINDINGS = ["left", "right", "top", "none"] as const;
+export const MIDDLES = ["lower", "higher", "both"] as const;
+
+export const NOTEBOOK_KEYS = {
+  notebook: {
+    title: {
+      wanted: { kind: "text", longest: BOUNDS.title },
+      meaning: "The notebook's name, as it is shown.",
+    },
+    paper: {
+      wanted: { kind: "form", form: "paper" },
+      meaning: "The paper: a name, or its width and height in millimetres.",
+    },
+    pitch: {
+      wanted: { kind: "form", form: "pitch" },
+      meaning: "From one dot to the next, in millimetres.",
+    },
+    dots: {
+      wanted: { kind: "form", form: "dots" },
+      meaning: "How many dots there are across and down.",
+    },
+    firstDot: {
+      wanted: { kind: "form", form: "first-dot" },
+      meaning:
+        "From the left and the top edge to the first dot, in millimetres. Left out: the grid is centred.",
+    },
+    count: {
+      wanted: { kind: "form", form: "count" },
+      meaning: "Where counting starts and ends. Left out: edge-to-dot.",
+    },
+    ruling: {
+      wanted: { kind: "choice", allowed: RULINGS },
+      meaning: "What is printed on the paper. Left out: dots.",
+    },
+    binding: {
+      wanted: { kind: "choice", allowed: BINDINGS },
+      meaning: "The side at which the pages are bound. Left out: left.",
+    },
+    middle: {
+      wanted: { kind: "choice", allowed: MIDDLES },
+      meaning: "Which middle of an odd count is used. Left out: lower.",
+    },
+  },
+} as const satisfies Grammar;

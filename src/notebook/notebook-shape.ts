@@ -1,0 +1,38 @@
+/** A notebook's front matter as a zod schema. */
+import { z } from "zod";
+import { COUNTS } from "../measure/grid-axis.ts";
+import { mmSchema, textSchema, wholeSchema } from "../written/value-schema.ts";
+import { BINDINGS, BOUNDS, MIDDLES, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
+import { PAPER_NAMES } from "./paper.ts";
+
+const { notebook: KEYS } = NOTEBOOK_KEYS;
+
+/** Two values of one kind, across and down. */
+const pair = <T extends z.ZodType>(of: T) => z.tuple([of, of]);
+
+/** One value for both axes, or one for each. */
+const perAxis = <T extends z.ZodType>(of: T) =>
+  z.union([of, z.strictObject({ across: of, down: of })]);
+
+export const NOTEBOOK_SHAPE = {
+  owner: "notebook",
+  keys: KEYS,
+  grammar: NOTEBOOK_KEYS,
+  schema: z.strictObject({
+    title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
+    paper: z
+      .union([z.enum(PAPER_NAMES), pair(mmSchema(BOUNDS.paper))])
+      .describe(KEYS.paper.meaning),
+    pitch: perAxis(mmSchema(BOUNDS.pitch)).describe(KEYS.pitch.meaning),
+    dots: pair(wholeSchema(BOUNDS.dots)).describe(KEYS.dots.meaning),
+    firstDot: pair(mmSchema({ min: 0, max: BOUNDS.paper.max }))
+      .optional()
+      .describe(KEYS.firstDot.meaning),
+    count: perAxis(z.enum(COUNTS)).default("edge-to-dot").describe(KEYS.count.meaning),
+    ruling: z.enum(RULINGS).default("dots").describe(KEYS.ruling.meaning),
+    binding: z.enum(BINDINGS).default("left").describe(KEYS.binding.meaning),
+    middle: z.enum(MIDDLES).default("lower").describe(KEYS.middle.meaning),
+  }),
+} as const;
+
+export type NotebookHead = z.infer<typeof NOTEBOOK_SHAPE.schema>;

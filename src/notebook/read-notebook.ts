@@ -1,0 +1,74 @@
+/** Reads a notebook's file: paper and grid in exact lengths, and whether the grid lies on the paper. */
+import { AXES, type Axis } from "../measure/axis.ts";
+import { dotLength, endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";
+import { fromMm, length, toMm } from "../measure/length.ts";
+import type { Problem } from "../problem/problem.ts";
+import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
+import { checkShape } from "../written/check-shape.ts";
+import { readFrontMatter } from "../written/read-front-matter.ts";
+import { slugOf } from "../written/slug-of.ts";
+import { entryOf, type WrittenMap } from "../written/written.ts";
+import type { Notebook } from "./notebook.ts";
+import { NOTEBOOK_SHAPE, type NotebookHead } from "./notebook-shape.ts";
+import { PAPERS } from "./paper.ts";
+
+/** The checked notebook, or every problem in it. Lengths are whole nanometres. */
+export function readNotebook(file: TextFile): Reading<Notebook> {
+  const matter = readFrontMatter(file);
+  if (!matter.ok) return matter;
+  const { tree, body } = matter.value;
+  const problems: Problem[] = [];
+  const note: Note = (problem) => problems.push(problem);
+  const head = checkShape(NOTEBOOK_SHAPE, tree, note);
+  if (!head) return { ok: false, problems };
+  const axes = { across: gridAxis(head, "across"), down: gridAxis(head, "down") };
+  for (const axis of AXES) noteGrid(axes[axis], axis, { tree, note });
+  const { title, paper, ruling, binding, middle } = head;
+  const notebook: Notebook = {
+    slug: slugOf(file.path),
+    title,
+    ...(typeof paper === "string" ? { paperName: paper } : {}),
+    axes,
+    ruling,
+    binding,
+    middle,
+    body,
+  };
+  return readingOf(notebook, problems);
+}
+
+/** One axis of the grid; without a written first dot it is centred, to half a nanometre. */
+function gridAxis(head: NotebookHead, axis: Axis): GridAxis {
+  const index = axis === "across" ? 0 : 1;
+  const size = typeof head.paper === "string" ? PAPERS[head.paper] : head.paper;
+  const dots = head.dots[index];
+  const paper = fromMm(size[index]);
+  const pitch = fromMm(typeof head.pitch === "number" ? head.pitch : head.pitch[axis]);
+  const firstDot = head.firstDot
+    ? fromMm(head.firstDot[index])
+    : length((paper - (dots - 1) * pitch) / 2);
+  const count = typeof head.count === "string" ? head.count : head.count[axis];
+  return { dots, pitch, firstDot, paper, count };
+}
+
+/** Notes dots beyond the paper, and an edge step of no size. */
+function noteGrid(
+  grid: GridAxis,
+  axis: Axis,
+  { tree, note }: { readonly tree: WrittenMap; readonly note: Note },
+): void {
+  const dots = entryOf(tree, "dots")?.value.at ?? tree.at;
+  const first = entryOf(tree, "firstDot")?.value.at;
+  const start = Math.max(grid.firstDot, 0);
+  const has = length(grid.paper - start);
+  const needs = length((grid.dots - 1) * grid.pitch);
+  if (needs > has) {
+    const fitting = Math.max(0, Math.floor(has / grid.pitch) + 1);
+    const mm = { needsMm: toMm(needs), hasMm: toMm(has) };
+    note({ about: "rule", kind: "dots-beyond-paper", axis, ...mm, fitting, at: dots });
+    return;
+  }
+  const rule = { about: "rule", kind: "empty-edge-step", axis, at: first ?? dots } as const;
+  if (startsAtEdge(grid) && grid.firstDot === 0) note({ ...rule, end: "first" });
+  if (endsAtEdge(grid) && dotLength(grid, grid.dots) === grid.paper) note({ ...rule, end: "last" });
+}

@@ -1,0 +1,24 @@
+/** What can be wrong between files that are each all right, as facts. */
+import type { Place } from "./place.ts";
+
+export type BookProblem = { readonly about: "book"; readonly at: Place } & (
+  | {
+      readonly kind: "unknown-slug";
+      readonly what: "notebook" | "pattern";
+      readonly slug: string;
+      readonly known: readonly string[];
+      readonly nearest?: string;
+    }
+  /** A strip names a pattern that is written but that `book.yaml` leaves out. */
+  | { readonly kind: "left-out"; readonly slug: string }
+  | { readonly kind: "repeated-slug"; readonly slug: string; readonly first: Place }
+  /** Margin keys that land on one side of a page, with a binding that a notebook of the book has. */
+  | {
+      readonly kind: "margin-clash";
+      readonly side: "top" | "right" | "bottom" | "left";
+      readonly keys: readonly string[];
+      readonly page: "single" | "left" | "right";
+      readonly binding: "left" | "right" | "top" | "none";
+      readonly notebooks: readonly string[];
+    }
+);

@@ -1,0 +1,66 @@
+/** What can be wrong with keys and the values they take, as facts. */
+import type { Place } from "./place.ts";
+import type { Wanted } from "./wanted.ts";
+
+/** What a group of keys describes. */
+export type Owner =
+  | "notebook"
+  | "recipe"
+  | "strip"
+  | "book"
+  | "spread"
+  | "attempt"
+  | "area"
+  | "track"
+  | "split"
+  | "gap"
+  | "margin"
+  | "axes";
+
+/** What was written where something else is wanted. */
+export type Found =
+  | { readonly kind: "nothing" | "list" | "map" }
+  | { readonly kind: "scalar"; readonly source: string };
+
+export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
+  | {
+      readonly kind: "unknown-key";
+      readonly key: string;
+      readonly owner: Owner;
+      readonly allowed: readonly string[];
+      readonly nearest?: string;
+      /** Whose key it is instead. */
+      readonly elsewhere?: Owner;
+    }
+  | {
+      readonly kind: "missing-key";
+      readonly key: string;
+      readonly owner: Owner;
+      readonly wanted: Wanted;
+    }
+  /** None of these keys is there, and one must be. */
+  | { readonly kind: "needs-one"; readonly owner: Owner; readonly keys: readonly string[] }
+  /** `at` is the second of the two keys. */
+  | {
+      readonly kind: "not-together";
+      readonly owner: Owner;
+      readonly keys: readonly [string, string];
+      readonly first: Place;
+    }
+  | {
+      readonly kind: "unsuitable";
+      readonly key: string;
+      readonly found: Found;
+      readonly wanted: Wanted;
+      readonly nearest?: string;
+    }
+  | { readonly kind: "min-above-max"; readonly min: number; readonly max: number }
+  /** At most so many decimals are kept exactly. */
+  | {
+      readonly kind: "too-many-decimals";
+      readonly key: string;
+      readonly source: string;
+      readonly decimals: number;
+    }
+  | { readonly kind: "control-character"; readonly key: string; readonly codePoint: number }
+);

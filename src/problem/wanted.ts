@@ -1,0 +1,34 @@
+/** What a key takes, as facts: the kind of value and its limits. */
+
+/** What a whole number counts. */
+export type Unit = "steps" | "tracks" | "copies" | "dots" | "lanes";
+
+export type Wanted =
+  | { readonly kind: "text"; readonly longest: number }
+  | { readonly kind: "whole"; readonly unit: Unit; readonly min: number; readonly max: number }
+  | { readonly kind: "millimetres"; readonly min: number; readonly max: number }
+  | { readonly kind: "share"; readonly max: number }
+  | { readonly kind: "choice"; readonly allowed: readonly string[] }
+  | { readonly kind: "form"; readonly form: Form };
+
+/** A value of several parts; each form has its own sentence and example. */
+export type Form =
+  | "area"
+  | "spread"
+  | "attempts"
+  | "split"
+  | "tracks"
+  | "track"
+  | "gap"
+  | "margin"
+  | "leftover"
+  | "labels"
+  | "tags"
+  | "paper"
+  | "pitch"
+  | "dots"
+  | "first-dot"
+  | "count"
+  | "slugs"
+  | "chosen-slugs"
+  | "address";

@@ -1,0 +1,27 @@
+/** What can be wrong with YAML as such, whatever it is meant to say, as facts. */
+import type { Place } from "./place.ts";
+
+/** Faults of writing that need no more facts than their place. */
+export type YamlFault =
+  | "tab"
+  | "indent"
+  | "not-closed"
+  | "bad-escape"
+  | "bad-start"
+  | "nested-on-one-line"
+  | "long-key"
+  | "key-not-text"
+  | "several-documents"
+  | "directive"
+  | "anchor"
+  | "alias"
+  | "merge-key"
+  | "tag"
+  | "not-keys"
+  | "unexpected";
+
+export type YamlProblem = { readonly about: "yaml"; readonly at: Place } & (
+  | { readonly kind: YamlFault }
+  | { readonly kind: "duplicate-key"; readonly key: string; readonly first: Place }
+  | { readonly kind: "too-deep"; readonly limit: number }
+);

@@ -1,0 +1,34 @@
+/** What all parts of one recipe share while it is read: where problems go, and what may not grow without end. */
+import type { Place } from "../problem/place.ts";
+import type { Note } from "../problem/reading.ts";
+import { LIMITS } from "./recipe-keys.ts";
+
+export interface Desk {
+  readonly note: Note;
+  /** Counts an area; notes the first one too many and answers whether there is still room. */
+  readonly takesArea: (at: Place) => boolean;
+  /** Remembers a `same` name; notes the first one too many. */
+  readonly takeName: (name: string, at: Place) => void;
+}
+
+export function openDesk(note: Note): Desk {
+  const names = new Set<string>();
+  let areas = 0;
+  return {
+    note,
+    takesArea(at) {
+      areas++;
+      const limit = LIMITS.areas;
+      if (areas === limit + 1) note({ about: "rule", kind: "too-many-areas", limit, at });
+      return areas <= limit;
+    },
+    takeName(name, at) {
+      const isNew = !names.has(name);
+      names.add(name);
+      const limit = LIMITS.names;
+      if (isNew && names.size === limit + 1) {
+        note({ about: "rule", kind: "too-many-names", limit, at });
+      }
+    },
+  };
+}

@@ -1,0 +1,67 @@
+/** Reads an area: its label, its margin, and its split or its fill. */
+import { noteNotTogether, takeMap } from "../written/take-map.ts";
+import { takeChoice, takeText, takeWhole } from "../written/take-value.ts";
+import { entryOf, type Written, type WrittenMap } from "../written/written.ts";
+import type { Desk } from "./desk.ts";
+import { readMargin } from "./read-margin.ts";
+import { readSplit } from "./read-split.ts";
+import { type Area, FILLS, type Split } from "./recipe.ts";
+import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
+
+const AREA_KEYS = Object.keys(RECIPE_KEYS.area);
+const AREA = { owner: "area", allowed: AREA_KEYS, grammar: RECIPE_KEYS } as const;
+
+/** An area of its own: a page, or a page of a spread. A blank one where it is not written as keys. */
+export function readArea(key: string, node: Written, desk: Desk): Area {
+  const wanted = { kind: "form", form: "area" } as const;
+  const map = takeMap(node, AREA, { key, wanted, note: desk.note });
+  return map ? readAreaKeys(map, 0, desk) : BLANK;
+}
+
+const BLANK: Area = { label: "", margin: { steps: {} }, fill: "blank", every: 1 };
+
+/** The area among the keys of a map, `depth` splits deep; keys of other groups are left alone. */
+function readAreaKeys(map: WrittenMap, depth: number, desk: Desk): Area {
+  const { note } = desk;
+  if (!desk.takesArea(map.at)) return BLANK;
+  noteNotTogether(map, "area", TOGETHER, note);
+  const label = entryOf(map, "label");
+  const fill = entryOf(map, "fill");
+  const every = entryOf(map, "every");
+  const split = readSplitOf(map, depth, desk);
+  return {
+    label: label
+      ? takeText({ ...RECIPE_KEYS.area.label, key: "label", node: label.value, note })
+      : "",
+    margin: readMargin(entryOf(map, "margin"), note),
+    ...(split ? { split } : {}),
+    fill: fill ? takeChoice({ key: "fill", node: fill.value, note, allowed: FILLS }) : "blank",
+    every: every
+      ? takeWhole({ ...RECIPE_KEYS.area.every, key: "every", node: every.value, note })
+      : 1,
+  };
+}
+
+const TOGETHER = [
+  ["columns", "rows"],
+  ["columns", "fill"],
+  ["columns", "every"],
+  ["rows", "fill"],
+  ["rows", "every"],
+] as const;
+
+/** Both splits are read where both are written, so that the problems of both are told. */
+function readSplitOf(map: WrittenMap, depth: number, desk: Desk): Split | undefined {
+  const found = (["columns", "rows"] as const).flatMap((key) => {
+    const entry = entryOf(map, key);
+    if (!entry) return [];
+    if (depth === LIMITS.depth) {
+      desk.note({ about: "rule", kind: "too-deep", limit: LIMITS.depth, at: entry.keyAt });
+      return [];
+    }
+    const axis = key === "columns" ? ("across" as const) : ("down" as const);
+    const areaOf = (track: WrittenMap) => readAreaKeys(track, depth + 1, desk);
+    return [readSplit(entry, axis, { ...desk, areaOf })];
+  });
+  return found[0];
+}

@@ -1,0 +1,66 @@
+/** Reads one way to lay a pattern out: a page, or a spread of two. */
+import { noteNotTogether, takeMap } from "../written/take-map.ts";
+import { unsuitable } from "../written/take-value.ts";
+import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "../written/written.ts";
+import type { Desk } from "./desk.ts";
+import { readArea } from "./read-area.ts";
+import type { Area, Attempt } from "./recipe.ts";
+import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
+
+const ATTEMPT = {
+  owner: "attempt",
+  allowed: Object.keys(RECIPE_KEYS.attempt),
+  grammar: RECIPE_KEYS,
+  needsOne: ["page", "spread"],
+} as const;
+
+const SPREAD = {
+  owner: "spread",
+  allowed: Object.keys(RECIPE_KEYS.spread),
+  grammar: RECIPE_KEYS,
+} as const;
+
+/** The page or the spread among the keys of a recipe or of an entry of `otherwise`; both is a problem. */
+export function readAttempt(
+  map: WrittenMap,
+  owner: "recipe" | "attempt",
+  desk: Desk,
+): readonly Attempt[] {
+  noteNotTogether(map, owner, [["page", "spread"]], desk.note);
+  const page = entryOf(map, "page");
+  const spread = entryOf(map, "spread");
+  return [
+    ...(page ? [{ kind: "page", page: readArea("page", page.value, desk) } as const] : []),
+    ...(spread ? [readSpread(spread, desk)] : []),
+  ];
+}
+
+/** The attempts of `otherwise`, in order. */
+export function readOtherwise(entry: WrittenEntry | undefined, desk: Desk): readonly Attempt[] {
+  if (!entry) return [];
+  const node = entry.value;
+  if (node.kind !== "list" || node.entries.length > LIMITS.attempts) {
+    const wanted = RECIPE_KEYS.recipe.otherwise.wanted;
+    desk.note(unsuitable({ key: "otherwise", node, wanted }));
+    return [];
+  }
+  const wanted = { kind: "form", form: "attempts" } as const;
+  return node.entries.flatMap((written: Written) => {
+    const map = takeMap(written, ATTEMPT, { key: "otherwise", wanted, note: desk.note });
+    return map ? readAttempt(map, "attempt", desk) : [];
+  });
+}
+
+function readSpread({ value: node }: WrittenEntry, desk: Desk): Attempt {
+  const { wanted } = RECIPE_KEYS.recipe.spread;
+  const map = takeMap(node, SPREAD, { key: "spread", wanted, note: desk.note });
+  const areaOf = (key: "left" | "right"): Area => {
+    const entry = map && entryOf(map, key);
+    if (entry) return readArea(key, entry.value, desk);
+    const { wanted } = RECIPE_KEYS.spread[key];
+    if (map)
+      desk.note({ about: "shape", kind: "missing-key", key, owner: "spread", wanted, at: map.at });
+    return { label: "", margin: { steps: {} }, fill: "blank", every: 1 };
+  };
+  return { kind: "spread", left: areaOf("left"), right: areaOf("right") };
+}

@@ -1,0 +1,38 @@
+/** Reads where a split's leftover goes: a keyword, or the label of one of its tracks. */
+import { nearest } from "../problem/nearest.ts";
+import type { Note } from "../problem/reading.ts";
+import { unsuitable } from "../written/take-value.ts";
+import type { WrittenEntry } from "../written/written.ts";
+import type { Leftover, Track } from "./recipe.ts";
+import { LEFTOVER_KEYWORDS, RECIPE_KEYS } from "./recipe-keys.ts";
+
+/** Keywords win over labels; of tracks with one label the first is meant. At the end where nothing is written. */
+export function readLeftover(
+  entry: WrittenEntry | undefined,
+  tracks: readonly Track[],
+  note: Note,
+): Leftover {
+  if (!entry) return { kind: "end" };
+  const { value: node } = entry;
+  if (node.kind !== "scalar" || (node.value === null && node.source === "")) {
+    note(unsuitable({ key: "leftover", node, wanted: RECIPE_KEYS.split.leftover.wanted }));
+    return { kind: "end" };
+  }
+  const written = node.source;
+  const keyword = LEFTOVER_KEYWORDS.find((word) => word === written);
+  if (keyword) return { kind: keyword };
+  const index = tracks.findIndex((track) => track.area.label === written);
+  if (index >= 0 && written !== "") return { kind: "track", index };
+  const labels = [...new Set(tracks.map((track) => track.area.label))].filter(Boolean);
+  const meant = nearest(written, [...LEFTOVER_KEYWORDS, ...labels]);
+  note({
+    about: "rule",
+    kind: "unknown-leftover",
+    written,
+    keywords: LEFTOVER_KEYWORDS,
+    labels,
+    ...(meant === undefined ? {} : { nearest: meant }),
+    at: node.at,
+  });
+  return { kind: "end" };
+}

@@ -1,0 +1,28 @@
+/** Reads a pattern's file: its head, its page or spread, and what to try where that does not fit. */
+import type { Problem } from "../problem/problem.ts";
+import { type Reading, readingOf, type TextFile } from "../problem/reading.ts";
+import { checkShape } from "../written/check-shape.ts";
+import { readFrontMatter } from "../written/read-front-matter.ts";
+import { slugOf } from "../written/slug-of.ts";
+import { entryOf } from "../written/written.ts";
+import { openDesk } from "./desk.ts";
+import { readAttempt, readOtherwise } from "./read-attempt.ts";
+import type { Recipe } from "./recipe.ts";
+import { RECIPE_SHAPE } from "./recipe-shape.ts";
+
+/** The checked recipe, or every problem in it. */
+export function readRecipe(file: TextFile): Reading<Recipe> {
+  const matter = readFrontMatter(file);
+  if (!matter.ok) return matter;
+  const { tree, body } = matter.value;
+  const problems: Problem[] = [];
+  const desk = openDesk((problem) => problems.push(problem));
+  const head = checkShape(RECIPE_SHAPE, tree, desk.note);
+  const attempts = [
+    ...readAttempt(tree, "recipe", desk),
+    ...readOtherwise(entryOf(tree, "otherwise"), desk),
+  ];
+  if (!head) return { ok: false, problems };
+  const { title, purpose, tags } = head;
+  return readingOf({ slug: slugOf(file.path), title, purpose, tags, attempts, body }, problems);
+}

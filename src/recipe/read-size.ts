@@ -1,0 +1,59 @@
+/** Reads a track's size: exact steps, a share with limits, or a `same` name. */
+import { noteNotTogether } from "../written/take-map.ts";
+import { takeShare, takeText, takeWhole, unsuitable } from "../written/take-value.ts";
+import { entryOf, type WrittenMap } from "../written/written.ts";
+import type { Desk } from "./desk.ts";
+import type { WrittenSize } from "./recipe.ts";
+import { RECIPE_KEYS } from "./recipe-keys.ts";
+
+/** The size among a track's keys; a share of 1 without limits where none is written. */
+export function readSize(map: WrittenMap, desk: Desk): WrittenSize {
+  const { note } = desk;
+  noteNotTogether(map, "track", TOGETHER, note);
+  const steps = entryOf(map, "steps");
+  const share = entryOf(map, "share");
+  const limits = readLimits(map, desk);
+  const weight = share
+    ? takeShare({ ...RECIPE_KEYS.track.share, key: "share", node: share.value, note })
+    : 100;
+  const name = readName(map, desk);
+  if (name !== undefined) return { kind: "same", name, weight, ...limits };
+  if (!steps) return { kind: "share", weight, ...limits };
+  const exact = takeWhole({ ...RECIPE_KEYS.track.steps, key: "steps", node: steps.value, note });
+  return { kind: "steps", steps: exact };
+}
+
+const TOGETHER = [
+  ["steps", "share"],
+  ["steps", "same"],
+  ["steps", "min"],
+  ["steps", "max"],
+] as const;
+
+function readLimits(map: WrittenMap, { note }: Desk) {
+  const limit = (key: "min" | "max", otherwise: number) => {
+    const entry = entryOf(map, key);
+    return entry
+      ? takeWhole({ ...RECIPE_KEYS.track[key], key, node: entry.value, note })
+      : otherwise;
+  };
+  const min = limit("min", 1);
+  const max = limit("max", Number.POSITIVE_INFINITY);
+  const most = entryOf(map, "max");
+  if (most && min > max) {
+    note({ about: "shape", kind: "min-above-max", min, max, at: most.value.at });
+  }
+  return { min, max };
+}
+
+function readName(map: WrittenMap, desk: Desk): string | undefined {
+  const same = entryOf(map, "same");
+  if (!same) return undefined;
+  const { wanted } = RECIPE_KEYS.track.same;
+  const name = takeText({ key: "same", node: same.value, wanted, note: desk.note });
+  if (name.trim() === "" && same.value.kind === "scalar" && same.value.value !== null) {
+    desk.note(unsuitable({ key: "same", node: same.value, wanted }));
+  }
+  desk.takeName(name, same.value.at);
+  return name;
+}

@@ -1,0 +1,97 @@
+/** Reads a split: a number, a count with what each track is, or its tracks one by one. */
+import type { Axis } from "../measure/axis.ts";
+import { noteNotTogether, takeMap } from "../written/take-map.ts";
+import { takeText, takeWhole, unsuitable } from "../written/take-value.ts";
+import { entryOf, type WrittenEntry, type WrittenMap } from "../written/written.ts";
+import { readGap } from "./read-gap.ts";
+import { readLeftover } from "./read-leftover.ts";
+import { type AreaDesk, PLAIN_TRACK, readTrack } from "./read-track.ts";
+import type { Split, Track } from "./recipe.ts";
+import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
+
+const SPLIT = {
+  owner: "split",
+  allowed: Object.keys(RECIPE_KEYS.split),
+  grammar: RECIPE_KEYS,
+  needsOne: ["count", "tracks"],
+} as const;
+
+/** The split behind `columns` or `rows`. The desk knows how to read the area of a track. */
+export function readSplit(entry: WrittenEntry, axis: Axis, desk: AreaDesk): Split {
+  const { key, value: node } = entry;
+  const plain = { axis, gap: { min: 0, max: 0 }, leftover: { kind: "end" } } as const;
+  if (node.kind === "scalar" && typeof node.value === "number") {
+    const count = takeWhole({ ...RECIPE_KEYS.split.count, key, node, note: desk.note });
+    return { ...plain, tracks: Array.from({ length: count }, () => PLAIN_TRACK) };
+  }
+  const wanted = { kind: "form", form: "split" } as const;
+  const map = takeMap(node, SPLIT, { key, wanted, note: desk.note });
+  if (!map) return { ...plain, tracks: [PLAIN_TRACK] };
+  noteNotTogether(map, "split", TOGETHER, desk.note);
+  const tracks = entryOf(map, "tracks") ? readTracks(map, desk) : readCounted(map, desk);
+  return {
+    axis,
+    tracks,
+    gap: readGap(entryOf(map, "gap"), desk.note),
+    leftover: readLeftover(entryOf(map, "leftover"), tracks, desk.note),
+  };
+}
+
+const TOGETHER = [
+  ["count", "tracks"],
+  ["each", "tracks"],
+  ["labels", "tracks"],
+] as const;
+
+/** Tracks written one by one, `repeat` written out; copies share their area. */
+function readTracks(map: WrittenMap, desk: AreaDesk): readonly Track[] {
+  const node = entryOf(map, "tracks")?.value;
+  if (node?.kind !== "list" || node.entries.length === 0) {
+    const wanted = { kind: "form", form: "tracks" } as const;
+    if (node) desk.note(unsuitable({ key: "tracks", node, wanted }));
+    return [PLAIN_TRACK];
+  }
+  const written = node.entries.map((entry) => readTrack("tracks", entry, desk));
+  const total = written.reduce((sum, { copies }) => sum + copies, 0);
+  if (total > LIMITS.tracks) {
+    const limit = LIMITS.tracks;
+    desk.note({ about: "rule", kind: "too-many-tracks", tracks: total, limit, at: node.at });
+    return written.map(({ track }) => track);
+  }
+  return written.flatMap(({ track, copies }) => Array.from({ length: copies }, () => track));
+}
+
+/** Counted tracks, all alike but for their labels. */
+function readCounted(map: WrittenMap, desk: AreaDesk): readonly Track[] {
+  const { note } = desk;
+  const count = entryOf(map, "count");
+  const each = entryOf(map, "each");
+  const length = count
+    ? takeWhole({ ...RECIPE_KEYS.split.count, key: "count", node: count.value, note })
+    : undefined;
+  const track = each ? readTrack("each", each.value, desk).track : PLAIN_TRACK;
+  const labels = readLabels(map, length, desk);
+  return Array.from({ length: length ?? 1 }, (_, index) => {
+    const label = labels[index];
+    return label === undefined ? track : { ...track, area: { ...track.area, label } };
+  });
+}
+
+function readLabels(map: WrittenMap, count: number | undefined, desk: AreaDesk): readonly string[] {
+  const entry = entryOf(map, "labels");
+  if (!entry) return [];
+  const { value: node } = entry;
+  if (node.kind !== "list") {
+    desk.note(unsuitable({ key: "labels", node, wanted: RECIPE_KEYS.split.labels.wanted }));
+    return [];
+  }
+  const labels = node.entries.length;
+  const extra = count === undefined ? undefined : node.entries[count];
+  if (extra && count !== undefined) {
+    desk.note({ about: "rule", kind: "too-many-labels", labels, tracks: count, at: extra.at });
+  }
+  const { wanted } = RECIPE_KEYS.area.label;
+  return node.entries.map((label) =>
+    takeText({ key: "labels", node: label, wanted, note: desk.note }),
+  );
+}

@@ -1,0 +1,52 @@
+/** Reads one track: its size, how often it is repeated, and the area that it is. */
+import { takeMap } from "../written/take-map.ts";
+import { takeWhole } from "../written/take-value.ts";
+import { entryOf, type Written, type WrittenMap } from "../written/written.ts";
+import type { Desk } from "./desk.ts";
+import { readSize } from "./read-size.ts";
+import type { Area, Track } from "./recipe.ts";
+import { RECIPE_KEYS } from "./recipe-keys.ts";
+
+/** A desk that also reads the area among a track's keys, one split deeper. */
+export interface AreaDesk extends Desk {
+  readonly areaOf: (track: WrittenMap) => Area;
+}
+
+const TRACK = {
+  owner: "track",
+  allowed: [...Object.keys(RECIPE_KEYS.track), ...Object.keys(RECIPE_KEYS.area)],
+  grammar: { ...RECIPE_KEYS, area: {} },
+} as const;
+
+/** A blank track with a share of 1. */
+export const PLAIN_TRACK: Track = {
+  size: { kind: "share", weight: 100, min: 1, max: Number.POSITIVE_INFINITY },
+  area: { label: "", margin: { steps: {} }, fill: "blank", every: 1 },
+};
+
+/** A track behind `each` or among `tracks`, and how many copies of it there are. */
+export function readTrack(
+  key: "each" | "tracks",
+  node: Written,
+  desk: AreaDesk,
+): { readonly track: Track; readonly copies: number } {
+  const { note } = desk;
+  const map = takeMap(node, TRACK, { key, wanted: { kind: "form", form: "track" }, note });
+  if (!map) return { track: PLAIN_TRACK, copies: 1 };
+  const track = { size: readSize(map, desk), area: desk.areaOf(map) };
+  const repeat = entryOf(map, "repeat");
+  if (!repeat) return { track, copies: 1 };
+  if (key === "each") {
+    // `count` already says how many.
+    note({
+      about: "shape",
+      kind: "not-together",
+      owner: "split",
+      keys: ["count", "repeat"],
+      first: map.at,
+      at: repeat.keyAt,
+    });
+  }
+  const { wanted } = RECIPE_KEYS.track.repeat;
+  return { track, copies: takeWhole({ key: "repeat", node: repeat.value, wanted, note }) };
+}

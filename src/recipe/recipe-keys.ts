@@ -1,0 +1,116 @@
+/** The keys of a recipe: for each what it takes and what it means. The check and the reference both read this table. */
+import type { Grammar, KeyEntry } from "../written/keys.ts";
+import { FILLS, PURPOSES } from "./recipe.ts";
+
+export const LIMITS = {
+  /** Characters of a title, a label or a tag. */
+  text: 200,
+  /** Characters of a `same` name. */
+  name: 40,
+  /** Different `same` names of a pattern. */
+  names: 24,
+  /** Steps of a track, its least and its most. */
+  steps: 400,
+  /** Steps of a gap or a margin. */
+  space: 400,
+  share: 10_000,
+  /** Tracks of a split, `repeat` written out. */
+  tracks: 200,
+  /** Splits inside one another. */
+  depth: 8,
+  /** Areas of a recipe, as written. */
+  areas: 2_000,
+  /** Pages or spreads of `otherwise`. */
+  attempts: 40,
+  tags: 40,
+} as const;
+
+export const LEFTOVER_KEYWORDS = ["end", "start", "centre", "gaps", "parts"] as const;
+
+const TEXT = { kind: "text", longest: LIMITS.text } as const;
+const STEPS = { kind: "whole", unit: "steps", min: 1, max: LIMITS.steps } as const;
+const SPACE = { kind: "whole", unit: "steps", min: 0, max: LIMITS.space } as const;
+const form = <F extends string>(name: F) => ({ kind: "form", form: name }) as const;
+const margin = (where: string): KeyEntry & { readonly wanted: typeof SPACE } => ({
+  wanted: SPACE,
+  meaning: `Empty steps ${where}.`,
+});
+
+export const RECIPE_KEYS = {
+  recipe: {
+    title: { wanted: TEXT, meaning: "The pattern's name, as it is shown." },
+    purpose: {
+      wanted: { kind: "choice", allowed: PURPOSES },
+      meaning: "What the page is for. The list of patterns is sorted by it.",
+    },
+    tags: { wanted: form("tags"), meaning: "Words by which the pattern can be found." },
+    page: { wanted: form("area"), meaning: "The area of a single page." },
+    spread: { wanted: form("spread"), meaning: "The areas of two facing pages." },
+    otherwise: {
+      wanted: form("attempts"),
+      meaning: "Pages or spreads that are tried in order where the one before does not fit.",
+    },
+  },
+  attempt: {
+    page: { wanted: form("area"), meaning: "The area of a single page." },
+    spread: { wanted: form("spread"), meaning: "The areas of two facing pages." },
+  },
+  spread: {
+    left: { wanted: form("area"), meaning: "The area of the left page." },
+    right: { wanted: form("area"), meaning: "The area of the right page." },
+  },
+  area: {
+    label: { wanted: TEXT, meaning: "What is written in the area." },
+    margin: { wanted: form("margin"), meaning: "Empty steps inside the area's edges." },
+    columns: { wanted: form("split"), meaning: "Splits the area into columns." },
+    rows: { wanted: form("split"), meaning: "Splits the area into rows." },
+    fill: {
+      wanted: { kind: "choice", allowed: FILLS },
+      meaning: "What is drawn in an area that is not split. Left out: blank.",
+    },
+    every: { wanted: STEPS, meaning: "The fill repeats every so many steps. Left out: 1." },
+  },
+  track: {
+    steps: { wanted: STEPS, meaning: "The track has exactly so many steps." },
+    share: {
+      wanted: { kind: "share", max: LIMITS.share },
+      meaning: "The track's weight when tracks divide what is left. Left out: 1.",
+    },
+    same: {
+      wanted: { kind: "text", longest: LIMITS.name },
+      meaning: "A name. All tracks that carry it get one size, anywhere in the pattern.",
+    },
+    min: { wanted: STEPS, meaning: "The fewest steps the track may have. Left out: 1." },
+    max: { wanted: STEPS, meaning: "The most steps the track may have. Left out: no limit." },
+    repeat: {
+      wanted: { kind: "whole", unit: "copies", min: 1, max: LIMITS.tracks },
+      meaning: "So many tracks of this kind, one after another.",
+    },
+  },
+  split: {
+    count: {
+      wanted: { kind: "whole", unit: "tracks", min: 1, max: LIMITS.tracks },
+      meaning: "So many tracks, all alike.",
+    },
+    tracks: { wanted: form("tracks"), meaning: "The tracks, one by one, instead of a count." },
+    each: { wanted: form("track"), meaning: "The track that `count` repeats." },
+    labels: { wanted: form("labels"), meaning: "Labels of the counted tracks, in order." },
+    gap: { wanted: form("gap"), meaning: "Empty steps between two tracks. Left out: 0." },
+    leftover: {
+      wanted: form("leftover"),
+      meaning: "Where the steps go that tracks and gaps cannot take. Left out: end.",
+    },
+  },
+  gap: {
+    min: { wanted: SPACE, meaning: "The narrowest gap. Left out: 0." },
+    max: { wanted: SPACE, meaning: "The widest gap." },
+  },
+  margin: {
+    top: margin("at the top"),
+    bottom: margin("at the bottom"),
+    left: margin("at the left"),
+    right: margin("at the right"),
+    inner: margin("at the bound side"),
+    outer: margin("across from the bound side"),
+  },
+} as const satisfies Grammar;

@@ -1,0 +1,28 @@
+/** The head of a recipe as a zod schema; its areas are read by hand, where a tree needs better words. */
+import { z } from "zod";
+import { textSchema } from "../written/value-schema.ts";
+import type { Written } from "../written/written.ts";
+import { PURPOSES } from "./recipe.ts";
+import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
+
+const { recipe: KEYS } = RECIPE_KEYS;
+const tree = () => z.custom<Written>(() => true).optional();
+
+export const RECIPE_SHAPE = {
+  owner: "recipe",
+  keys: KEYS,
+  grammar: RECIPE_KEYS,
+  needsOne: ["page", "spread"],
+  schema: z.strictObject({
+    title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
+    purpose: z.enum(PURPOSES).describe(KEYS.purpose.meaning),
+    tags: z
+      .array(textSchema({ longest: LIMITS.text }))
+      .max(LIMITS.tags)
+      .default([])
+      .describe(KEYS.tags.meaning),
+    page: tree().describe(KEYS.page.meaning),
+    spread: tree().describe(KEYS.spread.meaning),
+    otherwise: tree().describe(KEYS.otherwise.meaning),
+  }),
+} as const;

@@ -1,0 +1,20 @@
+/** What a strip's recipe says, checked: which patterns a strip carries and how it is made. */
+
+/** Both sides on one face, the second turned round; one sheet folded lengthwise; or two strips. */
+export const MAKES = ["edges", "fold", "two"] as const;
+export type Make = (typeof MAKES)[number];
+
+/** A checked recipe. Patterns are slugs, most used first. */
+export interface StripRecipe {
+  readonly slug: string;
+  readonly title: string;
+  readonly across: readonly string[];
+  readonly down: readonly string[];
+  /** At most so many lanes a side. */
+  readonly lanes: number;
+  readonly make: Make;
+  /** In millimetres. */
+  readonly width: number;
+  /** The Markdown text below the front matter. */
+  readonly body: string;
+}

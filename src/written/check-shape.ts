@@ -1,0 +1,26 @@
+/** Checks a flat group of keys against a zod schema, and says what zod found in our own facts and places. */
+import { nearest } from "../problem/nearest.ts";
+import type { Note } from "../problem/reading.ts";
+import { plainKeys } from "./plain-value.ts";
+import type { Shape } from "./shape.ts";
+import { noteShapeIssue } from "./shape-issue.ts";
+import { noteUnknownKeys } from "./take-map.ts";
+import { entryOf, type WrittenMap } from "./written.ts";
+
+/** The checked value, or nothing where problems were noted. */
+export function checkShape<T>(shape: Shape<T>, tree: WrittenMap, note: Note): T | undefined {
+  const allowed = Object.keys(shape.keys);
+  noteUnknownKeys(tree, { ...shape, allowed }, note);
+  const result = shape.schema.safeParse(plainKeys(tree, shape.keys));
+  if (result.success) return result.data;
+  // A key that is missing because its name was slipped is told once, as the slip.
+  const slipped = tree.entries
+    .filter(({ key }) => !allowed.includes(key))
+    .map(({ key }) => nearest(key, allowed));
+  for (const issue of result.error.issues) {
+    const key = String(issue.path[0] ?? "");
+    if (!entryOf(tree, key) && slipped.includes(key)) continue;
+    noteShapeIssue(issue, { tree, shape, note });
+  }
+  return undefined;
+}

@@ -1,0 +1,38 @@
+/** Written trees as the plain values that a schema checks. */
+import type { Wanted } from "../problem/wanted.ts";
+import type { Keys } from "./keys.ts";
+import type { Written, WrittenMap } from "./written.ts";
+
+/** The values behind the known keys. Where text is wanted, a number or a word like `true` is text. */
+export function plainKeys(tree: WrittenMap, keys: Keys): Readonly<Record<string, unknown>> {
+  const known = tree.entries.filter(({ key }) => Object.hasOwn(keys, key));
+  return Object.fromEntries(
+    known.map(({ key, value }) => {
+      const wanted = keys[key]?.wanted;
+      return [key, wanted && isTree(wanted) ? value : plainValue(value, wanted)];
+    }),
+  );
+}
+
+function plainValue(node: Written, wanted: Wanted | undefined): unknown {
+  if (node.kind === "list") return node.entries.map((entry) => plainValue(entry, wanted));
+  if (node.kind === "map") {
+    return Object.fromEntries(
+      node.entries.map(({ key, value }) => [key, plainValue(value, wanted)] as const),
+    );
+  }
+  const isNothing = node.value === null && node.source === "";
+  if (!isNothing && wanted && isText(wanted)) return node.source;
+  return typeof node.value === "number" ? node.value + 0 : node.value;
+}
+
+function isText(wanted: Wanted): boolean {
+  if (wanted.kind === "text" || wanted.kind === "choice") return true;
+  if (wanted.kind !== "form") return false;
+  return ["tags", "count", "slugs", "chosen-slugs", "address"].includes(wanted.form);
+}
+
+/** Areas are read by hand: their schema lets the written tree through as it is. */
+function isTree(wanted: Wanted): boolean {
+  return wanted.kind === "form" && ["area", "spread", "attempts"].includes(wanted.form);
+}

@@ -1,0 +1,89 @@
+/** Turns what zod says about a value into our own facts, at the place where the value is written. */
+import type { z } from "zod";
+import type { Note } from "../problem/reading.ts";
+import { foulCharacter } from "./foul-character.ts";
+import type { Shape } from "./shape.ts";
+import { noteUnknownKeys } from "./take-map.ts";
+import { unsuitable } from "./take-value.ts";
+import { entryOf, type Written, type WrittenMap } from "./written.ts";
+
+type Issue = z.core.$ZodIssue;
+type Path = readonly PropertyKey[];
+
+interface Around {
+  readonly tree: WrittenMap;
+  readonly shape: Pick<Shape<unknown>, "owner" | "keys">;
+  readonly note: Note;
+}
+
+/** Notes one issue. `base` leads to the value that the issue's own path starts from. */
+export function noteShapeIssue(issue: Issue, around: Around, base: Path = []): void {
+  const path = [...base, ...issue.path];
+  const inner = issue.code === "invalid_union" ? innerIssues(issue) : undefined;
+  if (inner) {
+    for (const one of inner) noteShapeIssue(one, around, path);
+    return;
+  }
+  const { tree, shape, note } = around;
+  const key = String(path[0]);
+  const wanted = shape.keys[key]?.wanted;
+  // Unknown keys of the group itself were noted before.
+  if (!wanted) return;
+  const { node, parent } = walk(tree, path);
+  if (!node) {
+    const owner = path.length > 1 ? "axes" : shape.owner;
+    const missing = String(path.at(-1));
+    note({ about: "shape", kind: "missing-key", key: missing, owner, wanted, at: parent.at });
+  } else if (issue.code === "unrecognized_keys" && node.kind === "map") {
+    noteUnknownKeys(node, { owner: "axes", allowed: ["across", "down"], grammar: {} }, note);
+  } else if (issue.code === "custom" && node.kind === "scalar") {
+    noteCustom(issue, { key, node, wanted, note });
+  } else {
+    note(unsuitable({ key, node, wanted }));
+  }
+}
+
+/** What a schema's own rule found: the name of the rule is in its parameters. */
+function noteCustom(
+  issue: Extract<Issue, { code: "custom" }>,
+  taking: Parameters<typeof unsuitable>[0] & { readonly note: Note },
+): void {
+  const { key, node, note } = taking;
+  if (node.kind !== "scalar") return;
+  const decimals: unknown = issue.params?.decimals;
+  const codePoint = foulCharacter(node.source);
+  if (typeof decimals === "number") {
+    const { source, at } = node;
+    note({ about: "shape", kind: "too-many-decimals", key, source, decimals, at });
+  } else if (codePoint !== undefined) {
+    note({ about: "shape", kind: "control-character", key, codePoint, at: node.at });
+  } else {
+    note(unsuitable(taking));
+  }
+}
+
+/** Of several forms that a value may have, the issues of the one that it was clearly meant to have. */
+function innerIssues(
+  issue: Extract<Issue, { code: "invalid_union" }>,
+): readonly Issue[] | undefined {
+  const meant = issue.errors.filter(
+    (issues) => !issues.some((one) => one.path.length === 0 && one.code === "invalid_type"),
+  );
+  return meant.length === 1 ? meant[0] : undefined;
+}
+
+/** The node at a path, and the last one on the way that is there. */
+function walk(
+  tree: WrittenMap,
+  path: Path,
+): { readonly node: Written | undefined; readonly parent: Written } {
+  let parent: Written = tree;
+  let node: Written | undefined = tree;
+  for (const step of path) {
+    if (!node) break;
+    parent = node;
+    if (node.kind === "map") node = entryOf(node, String(step))?.value;
+    else node = node.kind === "list" ? node.entries[Number(step)] : undefined;
+  }
+  return { node, parent };
+}

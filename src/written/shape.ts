@@ -1,0 +1,13 @@
+/** A zod schema together with the group of keys that it is for. */
+import type { z } from "zod";
+import type { Owner } from "../problem/shape-problem.ts";
+import type { Grammar, Keys } from "./keys.ts";
+
+export interface Shape<T> {
+  readonly owner: Owner;
+  readonly keys: Keys;
+  /** Where a key that does not belong may be at home. */
+  readonly grammar: Grammar;
+  readonly schema: z.ZodType<T>;
+  readonly needsOne?: readonly string[];
+}

@@ -1,0 +1,81 @@
+/** Takes a group of keys out of a written tree and notes every key that does not belong. */
+import { nearest } from "../problem/nearest.ts";
+import type { Note } from "../problem/reading.ts";
+import type { Owner } from "../problem/shape-problem.ts";
+import type { Wanted } from "../problem/wanted.ts";
+import { type Grammar, ownerOf } from "./keys.ts";
+import { unsuitable } from "./take-value.ts";
+import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
+
+/** What a group of keys is and which keys it may have. */
+export interface Group {
+  readonly owner: Owner;
+  readonly allowed: readonly string[];
+  readonly grammar: Grammar;
+  /** One of these keys must be there. */
+  readonly needsOne?: readonly string[];
+}
+
+/** The map, or nothing where something else is written. */
+export function takeMap(
+  node: Written,
+  group: Group,
+  whole: { readonly key: string; readonly wanted: Wanted; readonly note: Note },
+): WrittenMap | undefined {
+  if (node.kind !== "map") {
+    whole.note(unsuitable({ key: whole.key, node, wanted: whole.wanted }));
+    return undefined;
+  }
+  noteUnknownKeys(node, group, whole.note);
+  return node;
+}
+
+/** Notes keys that the group does not have, and a missing one unless a slip of the pen explains it. */
+export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): void {
+  const unknown = map.entries.filter((entry) => !group.allowed.includes(entry.key));
+  for (const entry of unknown) note(unknownKey(entry, group));
+  const needed = group.needsOne;
+  if (!needed || unknown.length > 0 || needed.some((key) => entryOf(map, key))) return;
+  note({ about: "shape", kind: "needs-one", owner: group.owner, keys: needed, at: map.at });
+}
+
+function unknownKey(entry: WrittenEntry, group: Group) {
+  const { owner, allowed, grammar } = group;
+  const elsewhere = ownerOf(entry.key, grammar, owner);
+  const meant = elsewhere ? undefined : nearest(entry.key, allowed);
+  return {
+    about: "shape",
+    kind: "unknown-key",
+    key: entry.key,
+    owner,
+    allowed,
+    ...(meant === undefined ? {} : { nearest: meant }),
+    ...(elsewhere === undefined ? {} : { elsewhere }),
+    at: entry.keyAt,
+  } as const;
+}
+
+/** Notes each pair of keys that cannot stand in one group, at the later of the two. */
+export function noteNotTogether(
+  map: WrittenMap,
+  owner: Owner,
+  pairs: readonly (readonly [string, string])[],
+  note: Note,
+): void {
+  for (const [one, other] of pairs) {
+    const a = map.entries.findIndex((entry) => entry.key === one);
+    const b = map.entries.findIndex((entry) => entry.key === other);
+    const first = map.entries[Math.min(a, b)];
+    const second = map.entries[Math.max(a, b)];
+    if (a < 0 || b < 0 || !first || !second) continue;
+    const keys = [first.key, second.key] as const;
+    note({
+      about: "shape",
+      kind: "not-together",
+      owner,
+      keys,
+      first: first.keyAt,
+      at: second.keyAt,
+    });
+  }
+}

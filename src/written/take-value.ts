@@ -1,0 +1,106 @@
+/** Takes single values out of a written tree: whole numbers, shares, choices, text. */
+import { nearest } from "../problem/nearest.ts";
+import type { Problem } from "../problem/problem.ts";
+import type { Note } from "../problem/reading.ts";
+import type { Found } from "../problem/shape-problem.ts";
+import type { Wanted } from "../problem/wanted.ts";
+import { foulCharacter } from "./foul-character.ts";
+import type { Written } from "./written.ts";
+
+/** A value to take: the key it stands behind, and where its problems go. */
+export interface Taking<W extends Wanted = Wanted> {
+  readonly key: string;
+  readonly node: Written;
+  readonly wanted: W;
+  readonly note: Note;
+}
+
+type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
+
+/** A whole number within its limits; the lower limit where the written one will not do. */
+export function takeWhole({ key, node, wanted, note }: Taking<WantedOf<"whole">>): number {
+  const value = node.kind === "scalar" ? node.value : null;
+  if (typeof value === "number" && Number.isInteger(value)) {
+    // Adding 0 turns a written -0 into 0.
+    if (value >= wanted.min && value <= wanted.max) return value + 0;
+  }
+  note(unsuitable({ key, node, wanted }));
+  return wanted.min;
+}
+
+/** A share in hundredths: more than 0, at most two decimals. */
+export function takeShare({ key, node, wanted, note }: Taking<WantedOf<"share">>): number {
+  const value = node.kind === "scalar" ? node.value : null;
+  if (node.kind !== "scalar" || typeof value !== "number" || !(value > 0 && value <= wanted.max)) {
+    note(unsuitable({ key, node, wanted }));
+    return 100;
+  }
+  if (hasMoreDecimals(value, 2)) {
+    const { source, at } = node;
+    note({ about: "shape", kind: "too-many-decimals", key, source, decimals: 2, at });
+    return 100;
+  }
+  return Math.round(value * 100);
+}
+
+/** Has a number more decimals than so many? Exact: a number with few is the one nearest to its own short form. */
+export function hasMoreDecimals(value: number, decimals: number): boolean {
+  return Number(value.toFixed(decimals)) !== value;
+}
+
+/** One of the allowed words; the first of them where the written one will not do. */
+export function takeChoice<T extends string>(
+  taking: Omit<Taking, "wanted"> & { readonly allowed: readonly [T, ...T[]] },
+): T {
+  const { key, node, note, allowed } = taking;
+  const source = node.kind === "scalar" ? node.source : "";
+  const chosen = allowed.find((word) => word === source);
+  if (chosen !== undefined) return chosen;
+  note(unsuitable({ key, node, wanted: { kind: "choice", allowed } }));
+  return allowed[0];
+}
+
+/** Text of one line; numbers and words such as `true` are taken as they were written. */
+export function takeText({ key, node, wanted, note }: Taking<WantedOf<"text">>): string {
+  if (node.kind !== "scalar" || (node.value === null && node.source === "")) {
+    note(unsuitable({ key, node, wanted }));
+    return "";
+  }
+  const codePoint = foulCharacter(node.source);
+  if (codePoint !== undefined) {
+    note({ about: "shape", kind: "control-character", key, codePoint, at: node.at });
+  } else if ([...node.source].length > wanted.longest) {
+    note(unsuitable({ key, node, wanted }));
+  }
+  return node.source;
+}
+
+/** The problem of a value that its key cannot take, with the nearest word where words are wanted. */
+export function unsuitable(what: {
+  readonly key: string;
+  readonly node: Written;
+  readonly wanted: Wanted;
+}): Problem {
+  const { key, node, wanted } = what;
+  const found = foundIn(node);
+  const meant =
+    wanted.kind === "choice" && found.kind === "scalar"
+      ? nearest(found.source, wanted.allowed)
+      : undefined;
+  return {
+    about: "shape",
+    kind: "unsuitable",
+    key,
+    found,
+    wanted,
+    ...(meant === undefined ? {} : { nearest: meant }),
+    at: node.at,
+  };
+}
+
+function foundIn(node: Written): Found {
+  if (node.kind !== "scalar") return { kind: node.kind };
+  return node.source === "" && node.value === null
+    ? { kind: "nothing" }
+    : { kind: "scalar", source: node.source };
+}

@@ -1,0 +1,39 @@
+/** The zod schemas of single values, made from what a key takes. */
+import { z } from "zod";
+import type { Wanted } from "../problem/wanted.ts";
+import { foulCharacter } from "./foul-character.ts";
+import { hasMoreDecimals } from "./take-value.ts";
+
+type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
+
+/** Text of one line that is not blank. */
+export function textSchema({ longest }: Pick<WantedOf<"text">, "longest">) {
+  return z
+    .string()
+    .max(longest)
+    .refine((text) => foulCharacter(text) === undefined && text.trim() !== "");
+}
+
+export function wholeSchema({ min, max }: Pick<WantedOf<"whole">, "min" | "max">) {
+  return z.int().min(min).max(max);
+}
+
+/** Millimetres with at most six decimals, which are whole nanometres. */
+export function mmSchema({ min, max }: Pick<WantedOf<"millimetres">, "min" | "max">) {
+  return z
+    .number()
+    .min(min)
+    .max(max)
+    .refine((mm) => !hasMoreDecimals(mm, MM_DECIMALS), { params: { decimals: MM_DECIMALS } });
+}
+
+const MM_DECIMALS = 6;
+
+/** The rule of file names, so that a name can never lead out of a folder. */
+export const SLUG = /^[a-z0-9][a-z0-9-]*$/;
+
+export function slugSchema() {
+  return z.string().max(LONGEST_SLUG).regex(SLUG);
+}
+
+export const LONGEST_SLUG = 80;

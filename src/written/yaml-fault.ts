@@ -1,0 +1,40 @@
+/** Which of our own faults an error of the YAML reader stands for. */
+import type { YAMLError } from "yaml";
+import type { YamlFault } from "../problem/yaml-problem.ts";
+
+export function faultOf(error: YAMLError): YamlFault {
+  switch (error.code) {
+    case "TAB_AS_INDENT":
+      return "tab";
+    case "BAD_INDENT":
+      return "indent";
+    case "MISSING_CHAR":
+      return "not-closed";
+    case "BAD_DQ_ESCAPE":
+      return "bad-escape";
+    case "BAD_SCALAR_START":
+      return "bad-start";
+    case "BLOCK_AS_IMPLICIT_KEY":
+    case "BLOCK_IN_FLOW":
+      return "nested-on-one-line";
+    case "KEY_OVER_1024_CHARS":
+    case "MULTILINE_IMPLICIT_KEY":
+      return "long-key";
+    case "NON_STRING_KEY":
+      return "key-not-text";
+    case "MULTIPLE_DOCS":
+      return "several-documents";
+    case "BAD_DIRECTIVE":
+      return "directive";
+    case "ALIAS_PROPS":
+    case "BAD_ALIAS":
+    case "MULTIPLE_ANCHORS":
+      return "anchor";
+    case "MULTIPLE_TAGS":
+    case "TAG_RESOLVE_FAILED":
+    case "BAD_COLLECTION_TYPE":
+      return "tag";
+    default:
+      return "unexpected";
+  }
+}
