@@ -2,8 +2,9 @@
 import { divide, isShortage } from "./divide.ts";
 import type { Question } from "./question.ts";
 
-/** How far from the asked gap or count a suggestion may lie. */
-const REACH = 6;
+/** How far from the asked gap or count a suggestion may lie, and the shortest track worth suggesting. */
+const REACH = 4;
+const SHORTEST = 2;
 
 /** Another gap or another count with which nothing is left over. Each one is solved. */
 export interface WithoutLeftover {
@@ -21,7 +22,7 @@ export function withoutLeftover(question: Question): WithoutLeftover {
   const [first] = tracks;
   const alike = first && tracks.every((track) => isSameSize(track, first));
   const counts = alike
-    ? around(tracks.length, tracks.length, 1).filter((count) =>
+    ? around(tracks.length, tracks.length, 2).filter((count) =>
         isEven({ ...question, tracks: Array.from({ length: count }, () => first) }),
       )
     : [];
@@ -37,7 +38,10 @@ function around(low: number, high: number, least: number): readonly number[] {
 
 function isEven(question: Question): boolean {
   const result = divide(question);
-  return !isShortage(result) && result.leftover === 0;
+  if (isShortage(result) || result.leftover > 0) return false;
+  return question.tracks.every(
+    (track, i) => track.kind === "steps" || (result.sizes[i] ?? 0) >= SHORTEST,
+  );
 }
 
 function isSameSize(a: Question["tracks"][number], b: Question["tracks"][number]): boolean {

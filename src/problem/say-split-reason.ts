@@ -58,12 +58,10 @@ function rangeWords({ gapRange, gap, tracks }: SplitReason): string {
 }
 
 function evenWords({ evenGaps, evenCounts }: SplitReason): string {
-  const ways = [
-    ...evenGaps.map((gap) => `a gap of ${gap}`),
-    ...evenCounts.map((count) => `${count} tracks`),
-  ];
-  if (ways.length === 0) return "";
-  return `${capital(ways.join(" or "))} would leave nothing over.`;
+  const ways: string[] = [];
+  if (evenGaps.length > 0) ways.push(`a gap of ${evenGaps.join(" or ")}`);
+  if (evenCounts.length > 0) ways.push(`${evenCounts.join(" or ")} tracks`);
+  return ways.length === 0 ? "" : `${capital(ways.join(", or "))} would leave nothing over.`;
 }
 
 function capital(words: string): string {
