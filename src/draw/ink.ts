@@ -32,7 +32,7 @@ export const COLOURS = {
 } as const;
 
 /** Fonts in the order in which they are tried; widths are estimated, so any sans serif will do. */
-export const FONT_FAMILY = "Helvetica, Arial, 'Liberation Sans', sans-serif";
+export const FONT_FAMILY = "Fira Sans, Helvetica, Arial, sans-serif";
 
 const LINE: Ink = {
   stroke: COLOURS.ink,
@@ -49,6 +49,7 @@ export const INK: Readonly<Record<Role, Ink>> = {
   ground: { ...LINE, stroke: "none", width: 0, fill: COLOURS.ground },
   paper: { ...LINE, stroke: COLOURS.stone, width: 0.2, fill: COLOURS.paper },
   grid: { ...LINE, stroke: COLOURS.stone, width: 0.45, cap: "round" },
+  "grid-line": { ...LINE, stroke: COLOURS.stone, width: 0.12 },
   binding: { ...LINE, stroke: COLOURS.stone, width: 0.35, dash: [2.4, 2.4], cap: "round" },
   margin: { ...LINE, stroke: "none", width: 0, fill: COLOURS.tint },
   edge: { ...LINE, width: 0.6, cap: "square" },

@@ -4,8 +4,10 @@ export type Role =
   | "ground"
   /** The sheet itself, with its outline. */
   | "paper"
-  /** The notebook's printed dots, squares or lines. */
+  /** The notebook's printed dots. */
   | "grid"
+  /** The notebook's printed squares or lines. */
+  | "grid-line"
   | "binding"
   | "margin"
   /** Outlines, and lines between unlike boxes. */

@@ -1,0 +1,69 @@
+/** The pieces of paper that a strip is cut from: what lies on each, and where it is cut and folded. */
+import type { Strip, StripSide } from "../strip/strip.ts";
+import { faceOf, leastFaceHeight } from "./strip-face.ts";
+import { faceMarks } from "./strip-face-marks.ts";
+import { rectOutline, type StripMark } from "./strip-mark.ts";
+import { placeMarks } from "./strip-place.ts";
+
+/** One piece of paper, from its own top left corner, in millimetres. */
+export interface StripBody {
+  readonly width: number;
+  readonly height: number;
+  readonly marks: readonly StripMark[];
+}
+
+/** One body with both sides, the second turned round, or two bodies, as the strip is made. */
+export function stripBodies(strip: Strip): readonly StripBody[] {
+  const heights = faceHeights(strip);
+  if (strip.make === "two") {
+    return strip.sides.map((side, index) => bodyOf(strip, [side], [heights[index] ?? strip.width]));
+  }
+  return [bodyOf(strip, strip.sides, heights)];
+}
+
+/** One side on a piece of its own. */
+export function sideBody(strip: Strip, side: StripSide): StripBody {
+  const height = faceHeights(strip)[strip.sides.indexOf(side)] ?? strip.width;
+  return bodyOf(strip, [side], [height]);
+}
+
+/** The height of each side's face: all of the strip's width, or a share of it where both are on one face. */
+export function faceHeights(strip: Strip): readonly number[] {
+  const least = strip.sides.map(leastFaceHeight);
+  if (strip.make !== "edges") return least.map((needed) => Math.max(needed, strip.width));
+  const half = strip.width / 2;
+  const sum = least.reduce((total, needed) => total + needed, 0);
+  if (sum >= strip.width) return least;
+  if (least.every((needed) => needed <= half)) return least.map(() => half);
+  return least.map((needed) => (needed > half ? needed : strip.width - Math.max(...least)));
+}
+
+/** Faces below one another; the second is turned round, so that its edge is the piece's other edge. */
+function bodyOf(strip: Strip, sides: readonly StripSide[], heights: readonly number[]): StripBody {
+  const faces = sides.map((side, index) => faceMarks(faceOf(strip, side, heights[index] ?? 0)));
+  const width = Math.max(...faces.map((face) => face.length));
+  const height = heights.reduce((sum, part) => sum + part, 0);
+  return {
+    width,
+    height,
+    marks: [
+      { kind: "outlines", role: "paper", outlines: [rectOutline(0, 0, width, height)] },
+      ...faces.flatMap(({ marks }, index) =>
+        placeMarks(
+          marks,
+          index === 0 ? { x: 0, y: 0, turned: false } : { x: width, y: height, turned: true },
+        ),
+      ),
+      ...foldMarks(strip, heights, width),
+      { kind: "outlines", role: "cut", outlines: [rectOutline(0, 0, width, height)] },
+    ],
+  };
+}
+
+/** The line between two faces: a fold, or the border between what is read one way and the other. */
+function foldMarks(strip: Strip, heights: readonly number[], width: number): readonly StripMark[] {
+  const [y] = heights;
+  if (heights.length < 2 || y === undefined) return [];
+  const lines = [[0, y, width, y] as const];
+  return [{ kind: "lines", role: strip.make === "fold" ? "fold" : "tick", lines }];
+}

@@ -1,0 +1,24 @@
+/** The short label of each run of a side: its patterns' letters, and which of the pattern's runs it is. */
+import { letterOf } from "./letter-of.ts";
+import { patternsOfRun } from "./pattern-of.ts";
+import type { Run, StripPattern, StripSide } from "./strip.ts";
+
+/**
+ * `A` where a pattern has one run on the side, else `Aa`, `Ab` …, nearest the edge first; `A+C` where a run
+ * serves both. No two runs of a side share a label, so neighbouring lanes never do.
+ */
+export function runLabels(
+  side: StripSide,
+  patterns: readonly StripPattern[],
+): ReadonlyMap<Run, string> {
+  const runs = side.lanes.flatMap((lane) => lane.runs);
+  return new Map(
+    runs.map((run) => {
+      const pattern = run.sources[0].pattern;
+      const alike = runs.filter((other) => other.sources[0].pattern === pattern);
+      const suffix = alike.length === 1 ? "" : letterOf(alike.indexOf(run)).toLowerCase();
+      const [first = "", ...others] = patternsOfRun(run, patterns).map(({ letter }) => letter);
+      return [run, [first + suffix, ...others].join("+")];
+    }),
+  );
+}
