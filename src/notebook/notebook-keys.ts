@@ -1,5 +1,7 @@
 /** The keys of a notebook: for each what it takes and what it means. */
+import { COUNTS } from "../measure/grid-axis.ts";
 import type { Grammar } from "../written/keys.ts";
+import { PAPER_NAMES } from "./paper.ts";
 
 /** Bounds that keep a notebook on paper that exists; lengths in mm. */
 export const BOUNDS = {
@@ -20,24 +22,24 @@ export const NOTEBOOK_KEYS = {
       meaning: "The notebook's name, as it is shown.",
     },
     paper: {
-      wanted: { kind: "form", form: "paper" },
+      wanted: { kind: "form", form: "paper", names: PAPER_NAMES, ...BOUNDS.paper },
       meaning: "The paper: a name, or its width and height in millimetres.",
     },
     pitch: {
-      wanted: { kind: "form", form: "pitch" },
+      wanted: { kind: "form", form: "pitch", ...BOUNDS.pitch },
       meaning: "From one dot to the next, in millimetres.",
     },
     dots: {
-      wanted: { kind: "form", form: "dots" },
+      wanted: { kind: "form", form: "dots", ...BOUNDS.dots },
       meaning: "How many dots there are across and down.",
     },
     firstDot: {
-      wanted: { kind: "form", form: "first-dot" },
+      wanted: { kind: "form", form: "first-dot", min: 0, max: BOUNDS.paper.max },
       meaning:
         "From the left and the top edge to the first dot, in millimetres. Left out: the grid is centred.",
     },
     count: {
-      wanted: { kind: "form", form: "count" },
+      wanted: { kind: "form", form: "count", names: COUNTS },
       meaning: "Where counting starts and ends. Left out: edge-to-dot.",
     },
     ruling: {

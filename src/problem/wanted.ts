@@ -9,7 +9,15 @@ export type Wanted =
   | { readonly kind: "millimetres"; readonly min: number; readonly max: number }
   | { readonly kind: "share"; readonly max: number }
   | { readonly kind: "choice"; readonly allowed: readonly string[] }
-  | { readonly kind: "form"; readonly form: Form };
+  | {
+      readonly kind: "form";
+      readonly form: Form;
+      /** Limits of the numbers in it, or of how many there may be. */
+      readonly min?: number;
+      readonly max?: number;
+      /** The words that it may be instead. */
+      readonly names?: readonly string[];
+    };
 
 /** A value of several parts; each form has its own sentence and example. */
 export type Form =

@@ -5,6 +5,10 @@ import type { Place } from "./place.ts";
 export type YamlFault =
   | "tab"
   | "indent"
+  | "open-quote"
+  | "no-colon"
+  | "no-comma"
+  | "no-space"
   | "not-closed"
   | "bad-escape"
   | "bad-start"

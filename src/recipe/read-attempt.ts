@@ -40,11 +40,11 @@ export function readOtherwise(entry: WrittenEntry | undefined, desk: Desk): read
   if (!entry) return [];
   const node = entry.value;
   if (node.kind !== "list" || node.entries.length > LIMITS.attempts) {
-    const wanted = RECIPE_KEYS.recipe.otherwise.wanted;
+    const { wanted } = RECIPE_KEYS.recipe.otherwise;
     desk.note(unsuitable({ key: "otherwise", node, wanted }));
     return [];
   }
-  const wanted = { kind: "form", form: "attempts" } as const;
+  const { wanted } = RECIPE_KEYS.recipe.otherwise;
   return node.entries.flatMap((written: Written) => {
     const map = takeMap(written, ATTEMPT, { key: "otherwise", wanted, note: desk.note });
     return map ? readAttempt(map, "attempt", desk) : [];

@@ -16,7 +16,7 @@ export function readMargin(entry: WrittenEntry | undefined, note: Note): Margin 
     const all = takeWhole({ key: "margin", node, wanted: RECIPE_KEYS.margin.top.wanted, note });
     return { steps: { top: all, bottom: all, left: all, right: all }, place: node.at };
   }
-  const wanted = { kind: "form", form: "margin" } as const;
+  const { wanted } = RECIPE_KEYS.area.margin;
   const map = takeMap(node, MARGIN, { key: "margin", wanted, note });
   const steps = (map?.entries ?? []).flatMap(({ key, value }) => {
     const known = MARGIN_KEYS.find((name) => name === key);

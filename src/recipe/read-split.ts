@@ -24,7 +24,7 @@ export function readSplit(entry: WrittenEntry, axis: Axis, desk: AreaDesk): Spli
     const count = takeWhole({ ...RECIPE_KEYS.split.count, key, node, note: desk.note });
     return { ...plain, tracks: Array.from({ length: count }, () => PLAIN_TRACK) };
   }
-  const wanted = { kind: "form", form: "split" } as const;
+  const { wanted } = RECIPE_KEYS.area.columns;
   const map = takeMap(node, SPLIT, { key, wanted, note: desk.note });
   if (!map) return { ...plain, tracks: [PLAIN_TRACK] };
   noteNotTogether(map, "split", TOGETHER, desk.note);
@@ -47,7 +47,7 @@ const TOGETHER = [
 function readTracks(map: WrittenMap, desk: AreaDesk): readonly Track[] {
   const node = entryOf(map, "tracks")?.value;
   if (node?.kind !== "list" || node.entries.length === 0) {
-    const wanted = { kind: "form", form: "tracks" } as const;
+    const { wanted } = RECIPE_KEYS.split.tracks;
     if (node) desk.note(unsuitable({ key: "tracks", node, wanted }));
     return [PLAIN_TRACK];
   }

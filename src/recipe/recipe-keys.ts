@@ -31,6 +31,7 @@ const TEXT = { kind: "text", longest: LIMITS.text } as const;
 const STEPS = { kind: "whole", unit: "steps", min: 1, max: LIMITS.steps } as const;
 const SPACE = { kind: "whole", unit: "steps", min: 0, max: LIMITS.space } as const;
 const form = <F extends string>(name: F) => ({ kind: "form", form: name }) as const;
+const SPLIT = { ...form("split"), min: 1, max: LIMITS.tracks } as const;
 const margin = (where: string): KeyEntry & { readonly wanted: typeof SPACE } => ({
   wanted: SPACE,
   meaning: `Empty steps ${where}.`,
@@ -43,11 +44,14 @@ export const RECIPE_KEYS = {
       wanted: { kind: "choice", allowed: PURPOSES },
       meaning: "What the page is for. The list of patterns is sorted by it.",
     },
-    tags: { wanted: form("tags"), meaning: "Words by which the pattern can be found." },
+    tags: {
+      wanted: { ...form("tags"), max: LIMITS.tags },
+      meaning: "Words by which the pattern can be found.",
+    },
     page: { wanted: form("area"), meaning: "The area of a single page." },
     spread: { wanted: form("spread"), meaning: "The areas of two facing pages." },
     otherwise: {
-      wanted: form("attempts"),
+      wanted: { ...form("attempts"), max: LIMITS.attempts },
       meaning: "Pages or spreads that are tried in order where the one before does not fit.",
     },
   },
@@ -61,9 +65,12 @@ export const RECIPE_KEYS = {
   },
   area: {
     label: { wanted: TEXT, meaning: "What is written in the area." },
-    margin: { wanted: form("margin"), meaning: "Empty steps inside the area's edges." },
-    columns: { wanted: form("split"), meaning: "Splits the area into columns." },
-    rows: { wanted: form("split"), meaning: "Splits the area into rows." },
+    margin: {
+      wanted: { ...form("margin"), min: 0, max: LIMITS.space },
+      meaning: "Empty steps inside the area's edges.",
+    },
+    columns: { wanted: SPLIT, meaning: "Splits the area into columns." },
+    rows: { wanted: SPLIT, meaning: "Splits the area into rows." },
     fill: {
       wanted: { kind: "choice", allowed: FILLS },
       meaning: "What is drawn in an area that is not split. Left out: blank.",
@@ -95,9 +102,12 @@ export const RECIPE_KEYS = {
     tracks: { wanted: form("tracks"), meaning: "The tracks, one by one, instead of a count." },
     each: { wanted: form("track"), meaning: "The track that `count` repeats." },
     labels: { wanted: form("labels"), meaning: "Labels of the counted tracks, in order." },
-    gap: { wanted: form("gap"), meaning: "Empty steps between two tracks. Left out: 0." },
+    gap: {
+      wanted: { ...form("gap"), min: 0, max: LIMITS.space },
+      meaning: "Empty steps between two tracks. Left out: 0.",
+    },
     leftover: {
-      wanted: form("leftover"),
+      wanted: { ...form("leftover"), names: LEFTOVER_KEYWORDS },
       meaning: "Where the steps go that tracks and gaps cannot take. Left out: end.",
     },
   },

@@ -54,8 +54,12 @@ function syntaxProblems(
   document: Document.Parsed,
   placeOf: (from: number, to?: number) => Place,
 ): readonly Problem[] {
-  return document.errors.slice(0, MOST_FAULTS).map((error): Problem => {
+  const found = document.errors.slice(0, MOST_FAULTS).map((error): Problem => {
     const [from, to] = error.pos;
     return { about: "yaml", kind: faultOf(error), at: placeOf(from, to) };
   });
+  // A second fault in a line mostly follows from the first.
+  return found.filter(
+    (fault, index) => found.findIndex((other) => other.at.line === fault.at.line) === index,
+  );
 }

@@ -83,10 +83,8 @@ export function unsuitable(what: {
 }): Problem {
   const { key, node, wanted } = what;
   const found = foundIn(node);
-  const meant =
-    wanted.kind === "choice" && found.kind === "scalar"
-      ? nearest(found.source, wanted.allowed)
-      : undefined;
+  const words = wordsOf(wanted);
+  const meant = found.kind === "scalar" ? nearest(found.source, words) : undefined;
   return {
     about: "shape",
     kind: "unsuitable",
@@ -96,6 +94,11 @@ export function unsuitable(what: {
     ...(meant === undefined ? {} : { nearest: meant }),
     at: node.at,
   };
+}
+
+function wordsOf(wanted: Wanted): readonly string[] {
+  if (wanted.kind === "choice") return wanted.allowed;
+  return wanted.kind === "form" ? (wanted.names ?? []) : [];
 }
 
 function foundIn(node: Written): Found {

@@ -9,7 +9,7 @@ export function faultOf(error: YAMLError): YamlFault {
     case "BAD_INDENT":
       return "indent";
     case "MISSING_CHAR":
-      return "not-closed";
+      return missingFault(error.message);
     case "BAD_DQ_ESCAPE":
       return "bad-escape";
     case "BAD_SCALAR_START":
@@ -37,4 +37,13 @@ export function faultOf(error: YAMLError): YamlFault {
     default:
       return "unexpected";
   }
+}
+
+/** Many marks go by one code; the reader's own words tell them apart. */
+function missingFault(message: string): YamlFault {
+  if (message.includes("quote")) return "open-quote";
+  if (message.includes("map values")) return "no-colon";
+  if (message.includes("Missing ,")) return "no-comma";
+  if (message.includes("space")) return "no-space";
+  return "not-closed";
 }

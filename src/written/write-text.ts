@@ -1,0 +1,9 @@
+/** How text is written behind a key so that YAML reads it back as it was. */
+
+/** The text by itself where nothing in it means anything to YAML, else in double quotes; of one line. */
+export function writeText(text: string): string {
+  return PLAIN.test(text) ? text : JSON.stringify(text);
+}
+
+/** Letters, figures and harmless signs, beginning and ending with a letter or a figure. */
+const PLAIN = /^[\p{L}\p{N}](?:[\p{L}\p{N} ,.;×’()–-]*[\p{L}\p{N})])?$/u;
