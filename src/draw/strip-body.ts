@@ -1,6 +1,6 @@
 /** The pieces of paper that a strip is cut from: what lies on each, and where it is cut and folded. */
 import type { Strip, StripSide } from "../strip/strip.ts";
-import { faceOf, leastFaceHeight } from "./strip-face.ts";
+import { faceOf, leastFaceHeight, type StripLook } from "./strip-face.ts";
 import { faceMarks } from "./strip-face-marks.ts";
 import { rectOutline, type StripMark } from "./strip-mark.ts";
 import { placeMarks } from "./strip-place.ts";
@@ -13,23 +13,25 @@ export interface StripBody {
 }
 
 /** One body with both sides, the second turned round, or two bodies, as the strip is made. */
-export function stripBodies(strip: Strip): readonly StripBody[] {
-  const heights = faceHeights(strip);
+export function stripBodies(strip: Strip, look: StripLook = {}): readonly StripBody[] {
+  const heights = faceHeights(strip, look);
   if (strip.make === "two") {
-    return strip.sides.map((side, index) => bodyOf(strip, [side], [heights[index] ?? strip.width]));
+    return strip.sides.map((side, index) =>
+      bodyOf({ strip, look, sides: [side], heights: [heights[index] ?? strip.width] }),
+    );
   }
-  return [bodyOf(strip, strip.sides, heights)];
+  return [bodyOf({ strip, look, sides: strip.sides, heights })];
 }
 
 /** One side on a piece of its own. */
-export function sideBody(strip: Strip, side: StripSide): StripBody {
-  const height = faceHeights(strip)[strip.sides.indexOf(side)] ?? strip.width;
-  return bodyOf(strip, [side], [height]);
+export function sideBody(strip: Strip, side: StripSide, look: StripLook = {}): StripBody {
+  const height = faceHeights(strip, look)[strip.sides.indexOf(side)] ?? strip.width;
+  return bodyOf({ strip, look, sides: [side], heights: [height] });
 }
 
 /** The height of each side's face: all of the strip's width, or a share of it where both are on one face. */
-export function faceHeights(strip: Strip): readonly number[] {
-  const least = strip.sides.map(leastFaceHeight);
+export function faceHeights(strip: Strip, look: StripLook): readonly number[] {
+  const least = strip.sides.map((side) => leastFaceHeight(side, look));
   if (strip.make !== "edges") return least.map((needed) => Math.max(needed, strip.width));
   const half = strip.width / 2;
   const sum = least.reduce((total, needed) => total + needed, 0);
@@ -38,9 +40,19 @@ export function faceHeights(strip: Strip): readonly number[] {
   return least.map((needed) => (needed > half ? needed : strip.width - Math.max(...least)));
 }
 
+interface BodyQuestion {
+  readonly strip: Strip;
+  readonly look: StripLook;
+  /** The sides on the body and the heights of their faces. */
+  readonly sides: readonly StripSide[];
+  readonly heights: readonly number[];
+}
+
 /** Faces below one another; the second is turned round, so that its edge is the piece's other edge. */
-function bodyOf(strip: Strip, sides: readonly StripSide[], heights: readonly number[]): StripBody {
-  const faces = sides.map((side, index) => faceMarks(faceOf(strip, side, heights[index] ?? 0)));
+function bodyOf({ strip, look, sides, heights }: BodyQuestion): StripBody {
+  const faces = sides.map((side, index) =>
+    faceMarks(faceOf(strip, side, heights[index] ?? 0, look)),
+  );
   const width = Math.max(...faces.map((face) => face.length));
   const height = heights.reduce((sum, part) => sum + part, 0);
   return {

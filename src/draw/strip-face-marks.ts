@@ -1,5 +1,5 @@
 /** Everything on one face of a strip. */
-import { type Face, laneTop, TITLE_BAND } from "./strip-face.ts";
+import type { Face } from "./strip-face.ts";
 import { stripHeading } from "./strip-heading.ts";
 import { laneMarks } from "./strip-lane.ts";
 import { legendOf } from "./strip-legend.ts";
@@ -7,7 +7,8 @@ import type { StripMark } from "./strip-mark.ts";
 import { middleMarks } from "./strip-middles.ts";
 import { scaleMarks } from "./strip-scale.ts";
 
-const TITLE = { x: 2, size: 2.2, baseline: 0.7 };
+/** In millimetres; the baseline from the inner side of the face. */
+const TITLE = { x: 2, size: 2.2, baseline: 1.3 };
 
 /** The marks, and the length of the face up to the end of its tab, in millimetres. */
 export function faceMarks(face: Face): {
@@ -30,7 +31,7 @@ export function faceMarks(face: Face): {
 /** The title in the empty space beside the lanes; without a band for it the tab has it. */
 function titleMarks(face: Face): readonly StripMark[] {
   if (!face.hasTitleBand) return [];
-  const y = laneTop(face, face.side.lanes.length) + TITLE_BAND * TITLE.baseline;
   const { x, size } = TITLE;
+  const y = face.height - TITLE.baseline;
   return [{ kind: "text", role: "heading", x, y, size, anchor: "start", text: stripHeading(face) }];
 }

@@ -49,7 +49,8 @@ function barMarks(
     const { dash } = laneInk(lane);
     return [
       { kind: "lines", role: isBroad ? "lane-bar" : "lane-rail", lane, dash, lines },
-      ...written.flatMap(({ texts }) => texts),
+      ...written.flatMap(({ counts }) => counts),
+      ...written.map(({ label }) => label),
     ];
   });
 }

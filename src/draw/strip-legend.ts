@@ -66,7 +66,12 @@ function entriesOf(face: Face): readonly Entry[] {
     ...strip.patterns.filter((pattern) => marked.has(pattern)).map(patternEntry),
     middleEntry(face),
     ...(hasOwnPaperMiddle(side) ? [paperMiddleEntry()] : []),
+    ...(face.countsBack ? [textEntry("small numbers: from the other end")] : []),
   ];
+}
+
+function textEntry(text: string): Entry {
+  return { sign: () => [], signWidth: 0, role: "note", text };
 }
 
 function patternEntry({ letter, colour, title }: StripPattern): Entry {

@@ -9,13 +9,14 @@ import { textWidth } from "./text-width.ts";
 
 /** From a stem or the end of a bar to a text. */
 const SPACE = 0.4;
-const MAX_SIZE = 2.1;
+const MAX_SIZE = 2.3;
 /** Digits are about so high, in parts of the font size. */
 const DIGIT_HEIGHT = 0.72;
 
 /** The texts, and the stretches that they take from the bars. */
 export interface RunTexts {
-  readonly texts: readonly TextMark[];
+  readonly counts: readonly TextMark[];
+  readonly label: TextMark;
   readonly taken: readonly Stretch[];
 }
 
@@ -33,17 +34,13 @@ export function runTexts(face: Face, laneIndex: number, run: Run, label: string)
   );
   const labelWidth = textWidth(label, size, "bold");
   const labelPlace = placeLabel({ face, laneIndex, run, slots, counts, width: labelWidth });
-  const written = counts.map((place, index) => ({
-    place,
-    text: String(run.tracks[index]?.length),
-  }));
   return {
-    texts: [
-      ...written
-        .filter(({ place }) => place !== labelPlace)
-        .map(({ place, text }) => write(text, "lane-text", place)),
-      write(label, "lane-letter", labelPlace),
-    ],
+    counts: run.tracks.flatMap(({ length }, index) => {
+      const place = counts[index];
+      if (place === undefined || place === labelPlace) return [];
+      return [write(String(length), "lane-text", place)];
+    }),
+    label: write(label, "lane-letter", labelPlace),
     taken: [...counts, labelPlace],
   };
 }

@@ -1,7 +1,7 @@
 /** The edge of a face: ticks at every position, their numbers, and the end of the page. */
 import { toMm } from "../measure/length.ts";
 import type { StripSide } from "../strip/strip.ts";
-import { EDGE_DEPTH, type Face, mmAt } from "./strip-face.ts";
+import { type Face, mmAt } from "./strip-face.ts";
 import type { Line, StripMark } from "./strip-mark.ts";
 import { scaleNumbers } from "./strip-numbers.ts";
 
@@ -14,7 +14,7 @@ export function scaleMarks(face: Face): readonly StripMark[] {
   const { side } = face;
   return [
     { kind: "lines", role: "tick", lines: ticks(side) },
-    { kind: "lines", role: "tick", lines: pageEnd(side), dash: [0.6, 0.6] },
+    { kind: "lines", role: "tick", lines: pageEnd(face), dash: [0.6, 0.6] },
     ...scaleNumbers(face),
   ];
 }
@@ -28,7 +28,7 @@ function ticks(side: StripSide): readonly Line[] {
 }
 
 /** The edge of the paper, where the last position is not there already. */
-function pageEnd(side: StripSide): readonly Line[] {
+function pageEnd({ side, edgeDepth }: Face): readonly Line[] {
   const paper = toMm(side.grid.paper);
-  return mmAt(side, side.steps) === paper ? [] : [[paper, 0, paper, EDGE_DEPTH]];
+  return mmAt(side, side.steps) === paper ? [] : [[paper, 0, paper, edgeDepth]];
 }

@@ -2,6 +2,7 @@
 import type { Strip, StripSide } from "../strip/strip.ts";
 import type { Scene } from "./scene.ts";
 import { type StripBody, sideBody, stripBodies } from "./strip-body.ts";
+import type { StripLook } from "./strip-face.ts";
 import { writeStripMarks } from "./strip-mark.ts";
 import { placeMarks } from "./strip-place.ts";
 
@@ -10,16 +11,16 @@ const MARGIN = 2;
 const BETWEEN = 4;
 
 /** The whole strip, ready to be cut out. */
-export function stripScene(strip: Strip): Scene {
-  return sceneOf(strip, stripBodies(strip), {
+export function stripScene(strip: Strip, look: StripLook = {}): Scene {
+  return sceneOf(strip, stripBodies(strip, look), {
     id: `strip-${strip.slug}-${strip.notebook.slug}`,
     title: `${strip.title} for ${strip.notebook.title}`,
   });
 }
 
 /** One side, upright. */
-export function sideScene(strip: Strip, side: StripSide): Scene {
-  return sceneOf(strip, [sideBody(strip, side)], {
+export function sideScene(strip: Strip, side: StripSide, look: StripLook = {}): Scene {
+  return sceneOf(strip, [sideBody(strip, side, look)], {
     id: `strip-${strip.slug}-${strip.notebook.slug}-${side.axis}`,
     title: `${strip.title} for ${strip.notebook.title}, ${side.axis}`,
   });
