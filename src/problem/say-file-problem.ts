@@ -11,7 +11,10 @@ export function sayFileProblem(problem: FileProblem): Said {
         hint: "Save it again as plain text in UTF-8.",
       };
     case "unreadable":
-      return { sentence: "The file cannot be read.", hint: "Look at its permissions." };
+      return {
+        sentence: "The file cannot be read.",
+        hint: "It must be a plain file that you are allowed to read.",
+      };
     case "leaves-folder":
       return {
         sentence: "The link leads out of the content folder.",
@@ -43,7 +46,7 @@ export function sayFileProblem(problem: FileProblem): Said {
 
 const MISSING: Readonly<Record<"folder" | "file", string>> = {
   folder: "Content is a folder with `notebooks`, `patterns`, `strips` and `book.yaml` in it.",
-  file: "It gives at least the book's title: `title: The Marrow Lane Pattern Book`.",
+  file: "A content folder has a `book.yaml` that gives at least a title.",
 };
 
 function badName({ name, better }: Extract<FileProblem, { kind: "bad-name" }>): Said {

@@ -1,4 +1,6 @@
 /** What a strip's recipe says, checked: which patterns a strip carries and how it is made. */
+import type { Axis } from "../measure/axis.ts";
+import type { Place } from "../problem/place.ts";
 
 /** Both sides on one face, the second turned round; one sheet folded lengthwise; or two strips. */
 export const MAKES = ["edges", "fold", "two"] as const;
@@ -17,4 +19,6 @@ export interface StripRecipe {
   readonly width: number;
   /** The Markdown text below the front matter. */
   readonly body: string;
+  /** Where each pattern is named, in the order of the two lists; a strip that nobody wrote has none. */
+  readonly places?: Readonly<Record<Axis, readonly Place[]>>;
 }

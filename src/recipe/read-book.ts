@@ -1,0 +1,53 @@
+/** Reads `book.yaml`: the book's title, and which notebooks and patterns it has. */
+import { z } from "zod";
+import type { Problem } from "../problem/problem.ts";
+import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
+import { checkShape } from "../written/check-shape.ts";
+import { namedSlugs } from "../written/named-slugs.ts";
+import { readYamlFile } from "../written/read-front-matter.ts";
+import { slugSchema, textSchema } from "../written/value-schema.ts";
+import { entryOf } from "../written/written.ts";
+import type { BookFile } from "./book-file.ts";
+import { BOOK_KEYS } from "./book-keys.ts";
+
+const { book: KEYS } = BOOK_KEYS;
+const chosen = () =>
+  z.union([z.literal("all"), z.array(slugSchema()).min(1).max(1_000)]).default("all");
+
+const BOOK_SHAPE = {
+  owner: "book",
+  keys: KEYS,
+  grammar: BOOK_KEYS,
+  schema: z.strictObject({
+    title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
+    notebooks: chosen().describe(KEYS.notebooks.meaning),
+    patterns: chosen().describe(KEYS.patterns.meaning),
+    url: z.string().max(500).refine(isWebAddress).optional().describe(KEYS.url.meaning),
+  }),
+} as const;
+
+/** The checked book, or every problem in it. Whether its notebooks and patterns exist is not known here. */
+export function readBook(file: TextFile): Reading<BookFile> {
+  const yaml = readYamlFile(file);
+  if (!yaml.ok) return yaml;
+  const tree = yaml.value;
+  const problems: Problem[] = [];
+  const note: Note = (problem) => problems.push(problem);
+  const head = checkShape(BOOK_SHAPE, tree, note);
+  const notebooks = namedSlugs(entryOf(tree, "notebooks"), note);
+  const patterns = namedSlugs(entryOf(tree, "patterns"), note);
+  if (!head) return { ok: false, problems };
+  const book: BookFile = {
+    title: head.title,
+    notebooks: head.notebooks === "all" ? "all" : notebooks,
+    patterns: head.patterns === "all" ? "all" : patterns,
+    ...(head.url === undefined ? {} : { url: head.url.replace(/\/*$/, "/") }),
+  };
+  return readingOf(book, problems);
+}
+
+/** An address without name and password, question or fragment, to which a path can be added. */
+function isWebAddress(text: string): boolean {
+  if (!/^https?:\/\/[^\s\p{C}?#@]+$/u.test(text) || !URL.canParse(text)) return false;
+  return new URL(text).hostname !== "";
+}

@@ -1,0 +1,45 @@
+/** Reads a strip's file: which patterns it carries and how it is made. */
+import { z } from "zod";
+import type { Problem } from "../problem/problem.ts";
+import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
+import { checkShape } from "../written/check-shape.ts";
+import { namedSlugs } from "../written/named-slugs.ts";
+import { readFrontMatter } from "../written/read-front-matter.ts";
+import { slugOf } from "../written/slug-of.ts";
+import { mmSchema, slugSchema, textSchema, wholeSchema } from "../written/value-schema.ts";
+import { entryOf } from "../written/written.ts";
+import { STRIP_BOUNDS, STRIP_KEYS } from "./strip-keys.ts";
+import { MAKES, type StripRecipe } from "./strip-recipe.ts";
+
+const { strip: KEYS } = STRIP_KEYS;
+const slugs = () => z.array(slugSchema()).max(STRIP_BOUNDS.patterns).default([]);
+
+const STRIP_SHAPE = {
+  owner: "strip",
+  keys: KEYS,
+  grammar: STRIP_KEYS,
+  needsOne: ["across", "down"],
+  schema: z.strictObject({
+    title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
+    across: slugs().describe(KEYS.across.meaning),
+    down: slugs().describe(KEYS.down.meaning),
+    lanes: wholeSchema(STRIP_BOUNDS.lanes).default(4).describe(KEYS.lanes.meaning),
+    make: z.enum(MAKES).default("edges").describe(KEYS.make.meaning),
+    width: mmSchema(STRIP_BOUNDS.width).default(30).describe(KEYS.width.meaning),
+  }),
+} as const;
+
+/** The checked strip, or every problem in it. Whether its patterns exist is not known here. */
+export function readStripRecipe(file: TextFile): Reading<StripRecipe> {
+  const matter = readFrontMatter(file);
+  if (!matter.ok) return matter;
+  const { tree, body } = matter.value;
+  const problems: Problem[] = [];
+  const note: Note = (problem) => problems.push(problem);
+  const head = checkShape(STRIP_SHAPE, tree, note);
+  const across = namedSlugs(entryOf(tree, "across"), note);
+  const down = namedSlugs(entryOf(tree, "down"), note);
+  if (!head) return { ok: false, problems };
+  const places = { across: across.map(({ at }) => at), down: down.map(({ at }) => at) };
+  return readingOf({ slug: slugOf(file.path), ...head, body, places }, problems);
+}

@@ -1,0 +1,43 @@
+/** The keys of a strip: for each what it takes and what it means. */
+import type { Grammar } from "../written/keys.ts";
+import { LIMITS } from "./recipe-keys.ts";
+import { MAKES } from "./strip-recipe.ts";
+
+/** The width is in millimetres: wide enough for one lane, narrow enough to lie on a page. */
+export const STRIP_BOUNDS = {
+  patterns: 40,
+  lanes: { min: 1, max: 12 },
+  width: { min: 10, max: 100 },
+} as const;
+
+const SLUGS = { kind: "form", form: "slugs", max: STRIP_BOUNDS.patterns } as const;
+
+export const STRIP_KEYS = {
+  strip: {
+    title: {
+      wanted: { kind: "text", longest: LIMITS.text },
+      meaning: "The strip's name, as it is shown.",
+    },
+    across: {
+      wanted: SLUGS,
+      meaning: "Patterns whose columns are marked on the side that lies across, most used first.",
+    },
+    down: {
+      wanted: SLUGS,
+      meaning: "Patterns whose rows are marked on the side that lies down, most used first.",
+    },
+    lanes: {
+      wanted: { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes },
+      meaning: "At most so many lanes a side. Left out: 4.",
+    },
+    make: {
+      wanted: { kind: "choice", allowed: MAKES },
+      meaning:
+        "How the two sides come together: both on one face, the second turned round (edges), on a fold, or as two strips. Left out: edges.",
+    },
+    width: {
+      wanted: { kind: "millimetres", ...STRIP_BOUNDS.width },
+      meaning: "The strip's width in millimetres. Left out: 30.",
+    },
+  },
+} as const satisfies Grammar;

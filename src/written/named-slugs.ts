@@ -1,0 +1,24 @@
+/** Lists of file names inside a file: each with its place, none of them twice. */
+import type { Place } from "../problem/place.ts";
+import type { Note } from "../problem/reading.ts";
+import type { WrittenEntry } from "./written.ts";
+
+/** The names in their written order; none where the key is not there or has no list. */
+export function namedSlugs(
+  entry: WrittenEntry | undefined,
+  note: Note,
+): readonly { readonly slug: string; readonly at: Place }[] {
+  if (entry?.value.kind !== "list") return [];
+  const first = new Map<string, Place>();
+  return entry.value.entries.flatMap((node) => {
+    if (node.kind !== "scalar") return [];
+    const slug = node.source;
+    const before = first.get(slug);
+    if (before) {
+      note({ about: "book", kind: "repeated-slug", slug, first: before, at: node.at });
+      return [];
+    }
+    first.set(slug, node.at);
+    return [{ slug, at: node.at }];
+  });
+}
