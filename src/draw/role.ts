@@ -24,6 +24,8 @@ export type Role =
   | "label"
   /** The label of a box that heads the page. */
   | "heading"
+  /** A label that is too small to be read. */
+  | "label-bar"
   /** Numbers of positions beside the paper. */
   | "count"
   /** The number of the last position: all the steps. */
@@ -38,6 +40,8 @@ export type Role =
   | "cut"
   /** Where paper is folded, not cut. */
   | "fold"
+  /** What must meet where two pieces are joined. */
+  | "joint"
   /** The ticks of a lane, and what else wears a lane's colour. */
   | "lane"
   /** A track on a strip: one broad line in the odd lanes, two fine ones in the even. */

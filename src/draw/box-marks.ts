@@ -1,0 +1,27 @@
+/** What stands inside the boxes of a page: fills and labels. */
+import type { PlanPage } from "../plan/plan.ts";
+import { FILL_DRAWINGS } from "./fill/fill-drawings.ts";
+import type { FillMarks } from "./fill/fill-marks.ts";
+import { gatherFills } from "./gather-fills.ts";
+import { placeLabel } from "./label-place.ts";
+import { leafOn } from "./leaf.ts";
+import type { PagePlace } from "./page-place.ts";
+import type { Mark } from "./scene.ts";
+
+export interface BoxMarks {
+  readonly fills: readonly Mark[];
+  readonly labels: readonly Mark[];
+}
+
+/** The inside of all boxes of a page; without labels where `hasLabels` is false. A fill leaves its label free. */
+export function boxMarks(place: PagePlace, page: PlanPage, hasLabels: boolean): BoxMarks {
+  const fills: FillMarks[] = [];
+  const labels: Mark[] = [];
+  for (const box of page.boxes) {
+    const leaf = leafOn(place, box);
+    const label = hasLabels ? placeLabel(leaf, page) : undefined;
+    if (label) labels.push(...label.marks);
+    fills.push(FILL_DRAWINGS[box.fill](label ? { ...leaf, taken: label.taken } : leaf));
+  }
+  return { fills: gatherFills(fills), labels };
+}

@@ -1,0 +1,96 @@
+/** How a label goes into its box: whole, smaller, in two lines, turned, or cut short. */
+import { textWidth } from "./text-width.ts";
+
+/** Room for a label in millimetres, without padding, and the size it would like to have. */
+export interface LabelRoom {
+  readonly width: number;
+  readonly height: number;
+  readonly size: number;
+  readonly weight: "normal" | "bold";
+}
+
+export interface FittedLabel {
+  /** One or two; none where not even a letter has room. */
+  readonly lines: readonly string[];
+  readonly size: number;
+  /** Reads upwards. */
+  readonly isTurned: boolean;
+}
+
+/** Smaller than this a printed label cannot be read with ease: 1.9 mm is about 5.4 points (common practice, no source). */
+export const SMALLEST = 1.9;
+/** From baseline to baseline, in parts of the font size. */
+export const LINE_HEIGHT = 1.16;
+/** A label is shrunk this far before it is broken or turned. */
+const GENTLE = 0.82;
+/** No box shows more characters than this. */
+const LONGEST = 120;
+
+/** The first of: whole, a little smaller, two lines, turned, as small as may be, cut with an ellipsis. */
+export function fitLabel(label: string, room: LabelRoom): FittedLabel {
+  const text = [
+    ...label
+      .slice(0, 4 * LONGEST)
+      .trim()
+      .replace(/\s+/gu, " "),
+  ]
+    .slice(0, LONGEST)
+    .join("");
+  const gentle = Math.max(SMALLEST, room.size * GENTLE);
+  const upright = (smallest: number) => shrink([text], room, smallest);
+  const turnedRoom = { ...room, width: room.height, height: room.width };
+  const turned = (smallest: number) => turn(shrink([text], turnedRoom, smallest));
+  const halves = breakInTwo(text, room);
+  return (
+    upright(gentle) ??
+    (halves && shrink(halves, room, gentle)) ??
+    (room.height > room.width ? turned(gentle) : undefined) ??
+    (halves && shrink(halves, room, SMALLEST)) ??
+    upright(SMALLEST) ??
+    (room.height > room.width ? turned(SMALLEST) : undefined) ??
+    cutShort(text, room)
+  );
+}
+
+/** The largest size down to `smallest` at which the lines fit. */
+function shrink(
+  lines: readonly string[],
+  room: LabelRoom,
+  smallest: number,
+): FittedLabel | undefined {
+  const widest = Math.max(...lines.map((line) => textWidth(line, 1, room.weight)));
+  const tallest = 1 + (lines.length - 1) * LINE_HEIGHT;
+  const size = Math.min(room.size, room.width / widest, room.height / tallest);
+  if (size < smallest) return undefined;
+  return { lines, size: Math.floor(size * 20) / 20, isTurned: false };
+}
+
+function turn(label: FittedLabel | undefined): FittedLabel | undefined {
+  return label && { ...label, isTurned: true };
+}
+
+/** The two most even halves at a space; nothing for a single word. */
+function breakInTwo(text: string, { weight }: LabelRoom): readonly [string, string] | undefined {
+  let best: readonly [string, string] | undefined;
+  let narrowest = Infinity;
+  for (let at = text.indexOf(" "); at !== -1; at = text.indexOf(" ", at + 1)) {
+    const halves = [text.slice(0, at), text.slice(at + 1)] as const;
+    const width = Math.max(...halves.map((half) => textWidth(half, 1, weight)));
+    if (width < narrowest) [best, narrowest] = [halves, width];
+  }
+  return best;
+}
+
+/** As many characters as fit at the smallest size, and an ellipsis; along the longer side of the room. */
+function cutShort(text: string, room: LabelRoom): FittedLabel {
+  const isTurned = room.height > room.width;
+  const [length, depth] = isTurned ? [room.height, room.width] : [room.width, room.height];
+  const none: FittedLabel = { lines: [], size: SMALLEST, isTurned };
+  if (depth < SMALLEST) return none;
+  let kept = "";
+  for (const character of text) {
+    if (textWidth(`${kept}${character}…`, SMALLEST, room.weight) > length) break;
+    kept += character;
+  }
+  return kept === "" ? none : { ...none, lines: [`${kept.trimEnd()}…`] };
+}
