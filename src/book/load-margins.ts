@@ -4,9 +4,15 @@ import type { Problem } from "../problem/problem.ts";
 import { marginSides, type PageSide } from "../recipe/margin-conflict.ts";
 import type { Area, Attempt, Margin, Recipe } from "../recipe/recipe.ts";
 
-/** One problem for each margin and binding; a margin that was written once is told once. */
+/**
+ * One problem for each margin and binding; a margin that was written once is told once. `inner` beside `top` is usual
+ * and clashes on a pad bound at the top: beside other notebooks that is no mistake of the recipe, and the pad's own
+ * page says why the pattern does not fit there.
+ */
 export function marginClashes(recipe: Recipe, notebooks: readonly Notebook[]): readonly Problem[] {
-  const bindings = new Set(notebooks.map(({ binding }) => binding));
+  const all = new Set(notebooks.map(({ binding }) => binding));
+  const atSide = [...all].filter((binding) => binding !== "top");
+  const bindings = atSide.length > 0 ? atSide : all;
   const pages = recipe.attempts.flatMap(pagesOf);
   return [...bindings].flatMap((binding) => {
     const bound = notebooks.filter((one) => one.binding === binding).map(({ slug }) => slug);
