@@ -1,13 +1,14 @@
 /** Reads a notebook's file: paper and grid in exact lengths, and whether the grid lies on the paper. */
 import { AXES, type Axis } from "../measure/axis.ts";
-import { dotLength, endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";
-import { fromMm, length, toMm } from "../measure/length.ts";
+import type { GridAxis } from "../measure/grid-axis.ts";
+import { fromMm, length } from "../measure/length.ts";
 import type { Problem } from "../problem/problem.ts";
 import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { readFrontMatter } from "../written/read-front-matter.ts";
 import { slugOf } from "../written/slug-of.ts";
 import { entryOf, type WrittenMap } from "../written/written.ts";
+import { gridFaults } from "./grid-faults.ts";
 import type { Notebook } from "./notebook.ts";
 import { NOTEBOOK_SHAPE, type NotebookHead } from "./notebook-shape.ts";
 import { PAPERS } from "./paper.ts";
@@ -51,7 +52,7 @@ function gridAxis(head: NotebookHead, axis: Axis): GridAxis {
   return { dots, pitch, firstDot, paper, count };
 }
 
-/** Notes dots beyond the paper, and an edge step of no size. */
+/** Notes what is wrong with an axis, at the dots or at the first dot. */
 function noteGrid(
   grid: GridAxis,
   axis: Axis,
@@ -59,16 +60,8 @@ function noteGrid(
 ): void {
   const dots = entryOf(tree, "dots")?.value.at ?? tree.at;
   const first = entryOf(tree, "firstDot")?.value.at;
-  const start = Math.max(grid.firstDot, 0);
-  const has = length(grid.paper - start);
-  const needs = length((grid.dots - 1) * grid.pitch);
-  if (needs > has) {
-    const fitting = Math.max(0, Math.floor(has / grid.pitch) + 1);
-    const mm = { needsMm: toMm(needs), hasMm: toMm(has) };
-    note({ about: "rule", kind: "dots-beyond-paper", axis, ...mm, fitting, at: dots });
-    return;
+  for (const fault of gridFaults(grid, axis)) {
+    if (fault.kind === "dots-beyond-paper") note({ ...fault, at: dots });
+    else note({ ...fault, at: first ?? dots });
   }
-  const rule = { about: "rule", kind: "empty-edge-step", axis, at: first ?? dots } as const;
-  if (startsAtEdge(grid) && grid.firstDot === 0) note({ ...rule, end: "first" });
-  if (endsAtEdge(grid) && dotLength(grid, grid.dots) === grid.paper) note({ ...rule, end: "last" });
 }

@@ -20,21 +20,25 @@ function marginSentences(proposal: CountProposal): readonly string[] {
   const { axis, count, margins, pitchMm } = proposal;
   const [first, last] = margins;
   const [near, far] = EDGES[axis];
-  const pitch = `the pitch of ${sayMm(pitchMm)}`;
+  const pitch = sayMm(pitchMm);
   const begins = `The first dot lies ${sayMm(first.mm)} from the ${near} edge`;
   const ends = `the last one ${sayMm(last.mm)} from the ${far}`;
   switch (count) {
     case "edge-to-edge":
-      return [`${begins} and ${ends}: ${likeness(first, last)} ${pitch}, so both count as steps.`];
+      return [
+        `${begins} and ${ends}: ${likeness(first, last)} one pitch of ${pitch}, so both count as steps.`,
+      ];
     case "edge-to-dot":
       return [
-        `${begins}, ${likeness(first, first)} ${pitch}, so it counts as a step; ${ends}, which is no step.`,
+        `${begins}, ${likeness(first, first)} one pitch of ${pitch}, so that counts as a step; ${ends}, which does not.`,
       ];
     default:
-      return [`${begins}, not ${pitch}: a step from there would not be like the others.`].concat(
+      return [
+        `${begins} and the pitch is ${pitch}: a step from there would not be like the others.`,
+      ].concat(
         last.likeStep === "no"
           ? []
-          : [`At the ${far} edge it would: counting on to there is right as well.`],
+          : [`At the ${far} edge it would be: counting on to there is right as well.`],
       );
   }
 }

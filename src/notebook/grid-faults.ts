@@ -1,0 +1,27 @@
+/** Whether a grid lies on its paper and every step of it has a size. */
+import type { Axis } from "../measure/axis.ts";
+import { dotLength, endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";
+import { length, toMm } from "../measure/length.ts";
+import type { RuleProblem } from "../problem/rule-problem.ts";
+
+type Of<K extends RuleProblem["kind"]> = Omit<Extract<RuleProblem, { kind: K }>, "at">;
+
+/** Dots beyond the paper, or edge steps of no size; without the place, which only a file has. */
+export type GridFault = Of<"dots-beyond-paper"> | Of<"empty-edge-step">;
+
+/** What is wrong with one axis of a grid; none where it is all right. */
+export function gridFaults(grid: GridAxis, axis: Axis): readonly GridFault[] {
+  const has = length(grid.paper - Math.max(grid.firstDot, 0));
+  const needs = length((grid.dots - 1) * grid.pitch);
+  if (needs > has) {
+    const fitting = Math.max(0, Math.floor(has / grid.pitch) + 1);
+    const mm = { needsMm: toMm(needs), hasMm: toMm(has) };
+    return [{ about: "rule", kind: "dots-beyond-paper", axis, ...mm, fitting }];
+  }
+  const fault = { about: "rule", kind: "empty-edge-step", axis } as const;
+  const faults: GridFault[] = [];
+  if (startsAtEdge(grid) && grid.firstDot === 0) faults.push({ ...fault, end: "first" });
+  if (endsAtEdge(grid) && dotLength(grid, grid.dots) === grid.paper)
+    faults.push({ ...fault, end: "last" });
+  return faults;
+}

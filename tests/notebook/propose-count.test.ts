@@ -1,0 +1,80 @@
+/** What is proposed from where the first and the last dot lie. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Count } from "../../src/measure/grid-axis.ts";
+import { positionLength, usableSteps } from "../../src/measure/grid-axis.ts";
+import { fromMm, length } from "../../src/measure/length.ts";
+import { proposeCount } from "../../src/notebook/propose-count.ts";
+import { sayCountProposal } from "../../src/problem/say-count-proposal.ts";
+
+/** An axis as someone would write it down, in millimetres. */
+function axisOf(paper: number, pitch: number, dots: number, firstDot: number) {
+  return { paper: fromMm(paper), pitch: fromMm(pitch), dots, firstDot: fromMm(firstDot) };
+}
+
+describe("the way of counting that is proposed", () => {
+  it.each<[string, readonly [number, number, number, number], Count]>([
+    ["two pitches and more before the first dot", [148, 5, 26, 11.5], "dot-to-dot"],
+    ["one pitch before the first dot, much behind the last", [105, 5, 19, 5], "edge-to-dot"],
+    ["one pitch at both ends", [215.9, 6.35, 33, 6.35], "edge-to-edge"],
+    ["about one pitch at both ends", [105, 4, 25, 4.5], "edge-to-edge"],
+    ["one pitch at the far end alone", [176, 6, 27, 14], "dot-to-dot"],
+    ["a first dot on the very edge", [100, 5, 20, 0], "dot-to-dot"],
+    ["a quarter of a pitch more than one", [148, 5, 20, 6.25], "edge-to-dot"],
+    ["a quarter of a pitch less than one", [148, 5, 20, 3.75], "edge-to-dot"],
+    ["a hair more than a quarter of a pitch", [148, 5, 20, 6.250001], "dot-to-dot"],
+    ["a hair less than three quarters of a pitch", [148, 5, 20, 3.749999], "dot-to-dot"],
+  ])("%s", (_, written, count) => {
+    expect(proposeCount(axisOf(...written), "across").count).toBe(count);
+  });
+
+  it("makes every step alike to a quarter of a pitch, whatever the notebook", () => {
+    const pitches = fc.integer({ min: 500_000, max: 12_000_000 });
+    const notebook = fc.tuple(pitches, fc.integer({ min: 2, max: 60 }), fc.nat(), fc.nat());
+    fc.assert(
+      fc.property(notebook, ([nm, dots, before, behind]) => {
+        const pitch = length(nm);
+        const firstDot = length(before % (3 * nm));
+        const paper = length(firstDot + (dots - 1) * nm + (behind % (3 * nm)));
+        const grid = { paper, pitch, dots, firstDot };
+        const counted = { ...grid, count: proposeCount(grid, "down").count };
+        for (let position = 1; position <= usableSteps(counted); position++) {
+          const step = positionLength(counted, position) - positionLength(counted, position - 1);
+          expect(4 * Math.abs(step - pitch)).toBeLessThanOrEqual(pitch);
+        }
+      }),
+      { seed: 20_031, numRuns: 500 },
+    );
+  });
+});
+
+describe("the reason that is given", () => {
+  it.each<[string, readonly [number, number, number, number], "across" | "down", string]>([
+    [
+      "for dots alone",
+      [148, 5, 26, 11.5],
+      "across",
+      "The first dot lies 11.5 mm from the left edge and the pitch is 5 mm: a step from there would not be like the others. So across, count from dot to dot.",
+    ],
+    [
+      "for dots alone where the far edge would do",
+      [176, 6, 27, 14],
+      "across",
+      "The first dot lies 14 mm from the left edge and the pitch is 6 mm: a step from there would not be like the others. At the right edge it would be: counting on to there is right as well. So across, count from dot to dot.",
+    ],
+    [
+      "for the near edge",
+      [148, 5, 28, 5],
+      "down",
+      "The first dot lies 5 mm from the top edge, exactly one pitch of 5 mm, so that counts as a step; the last one 8 mm from the bottom, which does not. So down, count from the edge to the last dot.",
+    ],
+    [
+      "for both edges",
+      [105, 4, 25, 4.5],
+      "down",
+      "The first dot lies 4.5 mm from the top edge and the last one 4.5 mm from the bottom: about one pitch of 4 mm, so both count as steps. So down, count from edge to edge.",
+    ],
+  ])("%s", (_, written, axis, sentence) => {
+    expect(sayCountProposal(proposeCount(axisOf(...written), axis))).toBe(sentence);
+  });
+});
