@@ -4,7 +4,7 @@ import { type Choice, isMirrored, isRotation } from "../oracle/even-choices.ts";
 
 /**
  * Onsets, pulses and rhythm of Toussaint, "The Euclidean Algorithm Generates Traditional Musical Rhythms" (BRIDGES
- * 2005, pp. 47–56), as the test "matches examples in Toussaint's paper" of tidalcycles/Tidal spells them out (five rows
+ * 2005, pp. 47–56), as the test "matches examples in Toussaint's paper" of tidalcycles/Tidal spells them out (three rows
  * are turned there against the print, and a 17th symbol of (5, 16) is left out). (5, 13) is by computation.
  */
 const TOUSSAINT: readonly (readonly [number, number, string])[] = [
