@@ -1,0 +1,74 @@
+/** The doorman: brings content, engine and templates together, and watches them while `npm start` runs. */
+import syntaxHighlight from "@11ty/eleventy-plugin-syntaxhighlight";
+import markdownIt from "markdown-it";
+import { bundleAssets } from "./src/book/bundle-assets.mjs";
+import { loadEngine } from "./src/book/bundle-engine.mjs";
+
+export const config = {
+  dir: { input: "site", includes: "../layouts", layouts: "../layouts" },
+  markdownTemplateEngine: false,
+  htmlTemplateEngine: "njk",
+};
+
+export default function (cfg) {
+  const { content: contentFolder = "content", first } = cfg.globalData.settings ?? {};
+  const markdown = markdownIt({ html: false }).disable("image");
+  /** The engine and the book of the last build that went well, and what is wrong since then. */
+  let engine;
+  let memos;
+  let book;
+  let report = "";
+  let isFirst = true;
+
+  const makeBook = async () => {
+    engine = await loadEngine();
+    memos ??= engine.openMemos(".cache/pieces");
+    const read = isFirst && first ? { content: first } : await engine.readContent(contentFolder);
+    isFirst = false;
+    if (read.report) throw new ContentProblem(read.report);
+    return engine.makeBook({ content: read.content, memos, version: engine.version, markdown });
+  };
+
+  cfg.on("eleventy.before", async ({ directories, runMode }) => {
+    try {
+      book = await makeBook();
+      await bundleAssets(`${directories.output}assets`);
+      report = "";
+    } catch (problem) {
+      if (runMode === "build") throw problem;
+      // While serving, the last good pages stay and carry the report.
+      report = problem.message;
+      console.error(`\n${report}\n`);
+      book ??= engine.emptyBook();
+    }
+  });
+  cfg.on("eleventy.after", ({ directories }) => {
+    engine.writeSideFiles(directories.output, book.sideFiles());
+  });
+
+  cfg.addGlobalData("book", () => book);
+  cfg.addGlobalData("report", () => report);
+  cfg.addGlobalData("pairs", () => book.pairs);
+  cfg.addGlobalData("notebookSlugs", () => book.notebooks.map(({ slug }) => slug));
+  cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
+  cfg.addNunjucksGlobal("notebookPage", (slug) => book.notebookPage(slug));
+  cfg.addFilter("inlineSvg", (file) => engine.inlineSvg(file));
+  cfg.addFilter("rel", (to, from) => engine.rel(to, from));
+
+  cfg.setLibrary("md", markdown);
+  cfg.addPlugin(syntaxHighlight, { preAttributes: { tabindex: 0 } });
+
+  for (const folder of ["src", "layouts", "site/style", "site/script", contentFolder]) {
+    cfg.addWatchTarget(`${folder}/`);
+  }
+  cfg.setServerOptions({ port: 8080, showAllHosts: false, messageOnStart: sayAddress });
+}
+
+/** Wrong content is told in the report's own words, without a trace of the program's. */
+class ContentProblem extends Error {
+  skipOriginalStack = true;
+}
+
+function sayAddress({ hosts }) {
+  return `The book lies open at ${hosts.join(" or ")} (Ctrl-C closes it)`;
+}

@@ -1,0 +1,20 @@
+/** A notebook's page with nothing drawn on it, for lists. */
+import { gridScene } from "../draw/grid-scene.ts";
+import type { Role } from "../draw/role.ts";
+import type { Scene } from "../draw/scene.ts";
+import { toMm } from "../measure/length.ts";
+import type { Notebook } from "../notebook/notebook.ts";
+
+const KEPT: ReadonlySet<Role> = new Set(["paper", "binding", "grid", "grid-line"]);
+
+/** Paper, binding and ruling alone; the frame is the paper. */
+export function blankScene(notebook: Notebook): Scene {
+  const { across, down } = notebook.axes;
+  const grid = gridScene(notebook);
+  return {
+    ...grid,
+    id: `thumbnail-${notebook.slug}`,
+    frame: { x: 0, y: 0, width: toMm(across.paper), height: toMm(down.paper) },
+    marks: grid.marks.filter(({ role }) => KEPT.has(role)),
+  };
+}

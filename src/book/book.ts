@@ -1,0 +1,90 @@
+/** The book as its pages see it: lists with links to make, and one view for each page. */
+import type { Purpose } from "../recipe/recipe.ts";
+import type { CountingRow } from "./counting-table.ts";
+import type { DivisionRow } from "./division-rows.ts";
+import type { FitState } from "./fit-state.ts";
+import type { AxisFact } from "./notebook-facts.ts";
+import type { PatternPiece } from "./pattern-piece.ts";
+import type { SideFile } from "./side-files.ts";
+
+export interface Book {
+  readonly title: string;
+  /** The address the book will have, where its host has told one. */
+  readonly url: string;
+  /** In the book's order; pages that name no notebook take the first. */
+  readonly notebooks: readonly NotebookEntry[];
+  /** In the usual order of purposes; only those that have a pattern. */
+  readonly groups: readonly PurposeGroup[];
+  /** Every page of a pattern on a notebook. */
+  readonly pairs: readonly Pair[];
+  patternPage(pair: Pair): PatternPage;
+  notebookPage(slug: string): NotebookPage;
+  /** Everything that lies beside the pages, one file after another. */
+  sideFiles(): Iterable<SideFile>;
+}
+
+export interface Pair {
+  readonly pattern: string;
+  readonly notebook: string;
+}
+
+export interface NotebookEntry {
+  readonly slug: string;
+  readonly title: string;
+  /** Such as `26 × 38`. */
+  readonly steps: string;
+  /** In millimetres. */
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface PurposeGroup {
+  readonly purpose: Purpose;
+  readonly title: string;
+  readonly about: string;
+  readonly cards: readonly PatternCard[];
+}
+
+/** A pattern in a list, as it comes out on one notebook. */
+export interface PatternCard extends Pair {
+  readonly title: string;
+  readonly notebookTitle: string;
+  readonly tags: readonly string[];
+  readonly state: FitState;
+  /** The notebooks on which it comes out even, and those that it does not fit, for a reader with another notebook. */
+  readonly even: readonly string[];
+  readonly misfit: readonly string[];
+}
+
+export interface PatternPage {
+  readonly title: string;
+  readonly purpose: { readonly slug: Purpose; readonly title: string };
+  readonly tags: readonly string[];
+  readonly notebook: NotebookEntry;
+  readonly state: FitState;
+  readonly piece: PatternPiece;
+  readonly bodyHtml: string;
+  /** The recipe's front matter as written. */
+  readonly source: string;
+  /** The same pattern on the other notebooks. */
+  readonly elsewhere: readonly PatternCard[];
+}
+
+export interface NotebookPage {
+  readonly entry: NotebookEntry;
+  readonly bodyHtml: string;
+  readonly source: string;
+  readonly gridSvg: string;
+  readonly facts: readonly AxisFact[];
+  readonly axes: readonly AxisTables[];
+  readonly groups: readonly PurposeGroup[];
+  readonly fitting: number;
+  readonly even: number;
+}
+
+export interface AxisTables {
+  readonly axis: "across" | "down";
+  readonly steps: number;
+  readonly counting: readonly CountingRow[];
+  readonly divisions: readonly DivisionRow[];
+}

@@ -1,0 +1,19 @@
+/** A book without a page: what `npm start` shows while the very first content has a problem. */
+import type { Book } from "./book.ts";
+
+/** Only its front page can be opened. */
+export function emptyBook(): Book {
+  const noPage = (): never => {
+    throw new RangeError("an empty book has no pages");
+  };
+  return {
+    title: "Spanbook",
+    url: "",
+    notebooks: [],
+    groups: [],
+    pairs: [],
+    patternPage: noPage,
+    notebookPage: noPage,
+    sideFiles: () => [],
+  };
+}

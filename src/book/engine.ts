@@ -1,0 +1,9 @@
+/** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
+export { readContent } from "./check-content.ts";
+export { emptyBook } from "./empty-book.ts";
+export { inlineSvg } from "./inline-svg.ts";
+export { makeBook } from "./make-book.ts";
+export { openMemos } from "./open-memos.ts";
+export { rel } from "./rel.ts";
+export { runCommand } from "./run-command.ts";
+export { writeSideFiles } from "./side-files.ts";

@@ -1,0 +1,17 @@
+/** The door of `npm run build`, `npm run check` and `npm start`: bundles the engine and hands it the words of the command. */
+import { loadEngine, PROJECT } from "./bundle-engine.mjs";
+
+process.setSourceMapsEnabled(true);
+
+/** Where the words were typed: npm moves to the project's folder first and tells where it came from. */
+const typedIn =
+  `${process.cwd()}/` === PROJECT ? (process.env.INIT_CWD ?? process.cwd()) : process.cwd();
+process.chdir(PROJECT);
+
+try {
+  const { runCommand } = await loadEngine();
+  process.exitCode = await runCommand({ words: process.argv.slice(2), typedIn, project: PROJECT });
+} catch (error) {
+  console.error(Array.isArray(error.errors) ? error.message : error);
+  process.exitCode = 1;
+}

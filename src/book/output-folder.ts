@@ -1,0 +1,114 @@
+/** Puts a finished book in the place of the last one as a whole, and never in the place of anything else. */
+import { existsSync, rmSync } from "node:fs";
+import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { basename, dirname, join, relative, sep } from "node:path";
+
+/** Lies in every finished book and lists its files, so that nothing else is ever taken for one. */
+const MARKER = ".spanbook";
+const MARKER_HEAD =
+  "A book made by Spanbook. Each build replaces this folder as a whole; it will not where it finds files that are not listed here.";
+
+/** Dropped into folders by desktops, and nobody's loss. */
+const DROPPINGS = new Set([".DS_Store", "Thumbs.db", "desktop.ini"]);
+
+export interface FreshFolder {
+  /** An empty folder beside the output, to be filled. */
+  readonly path: string;
+  /** Swaps the folder in with the list of its files. */
+  publish(files: readonly string[]): Promise<void>;
+  /** Removes what was filled in; at once, so that it also serves on the way out. */
+  discard(): void;
+}
+
+/** Why a folder may not be replaced, in one line; undefined where it may. */
+export async function whyNotReplace(
+  output: string,
+  guarded: readonly string[],
+): Promise<string | undefined> {
+  const clash = guarded.find((folder) => isWithin(folder, output));
+  if (clash) return `The output ${output} holds ${clash}: choose a folder of its own.`;
+  if (!existsSync(output)) return undefined;
+  if (!(await stat(output)).isDirectory()) return `The output ${output} is a file, not a folder.`;
+  const files = await filesIn(output);
+  if (files.length === 0) return undefined;
+  const marker = await readFile(join(output, MARKER), "utf8").catch(() => undefined);
+  if (marker === undefined) {
+    return `The output ${output} is not empty and was not made by Spanbook: choose another, or empty it first.`;
+  }
+  const ours = new Set([MARKER, ...marker.split("\n")]);
+  const others = files.filter((file) => !ours.has(file) && !DROPPINGS.has(basename(file)));
+  if (others.length === 0) return undefined;
+  const more = others.length > 3 ? ` and ${others.length - 3} more` : "";
+  return `The output ${output} holds files that Spanbook did not make: ${others.slice(0, 3).join(", ")}${more}. Move them away first.`;
+}
+
+/** An empty folder beside the output. What crashed builds left behind is removed, or put back where it was. */
+export async function openFreshFolder(output: string): Promise<FreshFolder> {
+  await mkdir(dirname(output), { recursive: true });
+  await clearLeavings(output);
+  const fresh = `${output}.new-${process.pid}`;
+  const old = `${output}.old-${process.pid}`;
+  await mkdir(fresh);
+  return {
+    path: fresh,
+    publish: async (files) => {
+      await writeFile(join(fresh, MARKER), `${MARKER_HEAD}\n${files.join("\n")}\n`);
+      await swapIn(fresh, output, old);
+    },
+    discard: () => rmSync(fresh, { recursive: true, force: true }),
+  };
+}
+
+/** Two renames: the moment without an output is as short as a folder can make it. */
+async function swapIn(fresh: string, output: string, old: string): Promise<void> {
+  const hadOne = existsSync(output);
+  if (hadOne) await rename(output, old);
+  try {
+    await rename(fresh, output);
+  } catch (error) {
+    if (hadOne) await rename(old, output);
+    throw error;
+  }
+  await rm(old, { recursive: true, force: true });
+}
+
+/** A build that died between its two renames left the last good book beside its place: it goes back. */
+async function clearLeavings(output: string): Promise<void> {
+  const parent = dirname(output);
+  for (const name of await readdir(parent)) {
+    const left = leavingOf(name, basename(output));
+    if (!left || isRunning(left.pid)) continue;
+    const path = join(parent, name);
+    if (left.kind === "old" && !existsSync(output)) await rename(path, output);
+    else await rm(path, { recursive: true, force: true });
+  }
+}
+
+function leavingOf(name: string, output: string): { kind: string; pid: number } | undefined {
+  if (!name.startsWith(`${output}.`)) return undefined;
+  const [, kind, pid] = /^(new|old)-(\d+)$/.exec(name.slice(output.length + 1)) ?? [];
+  return kind && pid ? { kind, pid: Number(pid) } : undefined;
+}
+
+function isRunning(pid: number): boolean {
+  if (pid === process.pid) return false;
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return error instanceof Error && "code" in error && error.code === "EPERM";
+  }
+}
+
+/** All files of a folder, as sorted paths with forward slashes. */
+export async function filesIn(folder: string): Promise<string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll(sep, "/"))
+    .sort();
+}
+
+function isWithin(inner: string, outer: string): boolean {
+  return inner === outer || inner.startsWith(outer.endsWith(sep) ? outer : outer + sep);
+}

@@ -1,0 +1,102 @@
+/** What one pattern comes to on one notebook, finished: drawings, files and sentences, ready to be put on a page. */
+import { gridScene } from "../draw/grid-scene.ts";
+import { pageScene } from "../draw/page-scene.ts";
+import { stripScene } from "../draw/strip-scene.ts";
+import { thumbnailScene } from "../draw/thumbnail-scene.ts";
+import type { WriteSvg } from "../draw/write-svg.ts";
+import type { Notebook } from "../notebook/notebook.ts";
+import type { FittingPlan, MisfitPlan } from "../plan/plan.ts";
+import { planJson } from "../plan/plan-json.ts";
+import { planPattern } from "../plan/plan-pattern.ts";
+import { sayLeftOut } from "../problem/say-left-out.ts";
+import { sayMisfit } from "../problem/say-misfit.ts";
+import { sayNearFit } from "../problem/say-near-fit.ts";
+import { sayPlanNote } from "../problem/say-plan-note.ts";
+import type { Attempt, Recipe } from "../recipe/recipe.ts";
+import { buildSingleStrip } from "../strip/single-strip.ts";
+import { blankScene } from "./blank-scene.ts";
+import { labelsOf } from "./label-at.ts";
+import { sheetClass } from "./sheet-class.ts";
+import { type SplitRow, splitRows } from "./split-rows.ts";
+
+/** Plain JSON: it is kept on disk between builds. */
+export interface PatternPiece extends PlanWords {
+  readonly stripLeftOut: readonly string[];
+  /** The classes that choose the printed sheet. */
+  readonly sheet: string;
+  readonly planJson: string;
+  readonly pageSvg: string;
+  readonly thumbSvg: string;
+  readonly stripSvg: string;
+}
+
+interface PlanWords {
+  readonly fits: boolean;
+  /** Which attempt of the recipe was taken, from 0. */
+  readonly used: number;
+  readonly pages: number;
+  readonly boxes: number;
+  /** Steps that are left over, in all splits together. */
+  readonly leftover: number;
+  readonly rows: readonly SplitRow[];
+  readonly notes: readonly string[];
+  /** Why it does not fit, and what would: "" and empty where it fits. */
+  readonly reason: string;
+  readonly near: readonly string[];
+}
+
+/** Works a recipe out for a notebook and draws it; where it does not fit, the notebook itself is drawn. */
+export function makePatternPiece(
+  recipe: Recipe,
+  notebook: Notebook,
+  write: WriteSvg,
+): PatternPiece {
+  const plan = planPattern(recipe, notebook);
+  const drawing = plan.fits ? { plan, recipe, notebook } : undefined;
+  const page = drawing ? pageScene(drawing) : gridScene(notebook);
+  const thumb = drawing ? thumbnailScene(drawing) : blankScene(notebook);
+  const strip = buildSingleStrip(recipe, notebook, plan);
+  return {
+    ...(plan.fits ? fittingWords(plan, recipe) : misfitWords(plan, recipe)),
+    stripLeftOut: strip.sides.flatMap((side) => side.leftOut.map(sayLeftOut)),
+    sheet: sheetClass(thumb.frame, page.frame),
+    planJson: planJson(plan),
+    pageSvg: write(page),
+    thumbSvg: write(thumb),
+    stripSvg: write(stripScene(strip)),
+  };
+}
+
+function fittingWords(plan: FittingPlan, recipe: Recipe): PlanWords {
+  const labelAt = labelsOf(attemptOf(recipe, plan.used));
+  const rows = splitRows(recipe, plan);
+  return {
+    fits: true,
+    used: plan.used,
+    pages: plan.pages.length,
+    boxes: plan.pages.reduce((sum, { boxes }) => sum + boxes.length, 0),
+    leftover: rows.reduce((sum, row) => sum + row.leftover * (1 + row.alike), 0),
+    rows,
+    notes: plan.notes.map((note) => sayPlanNote(note, labelAt)),
+    reason: "",
+    near: [],
+  };
+}
+
+function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
+  const nothing = { fits: false, used: 0, pages: 0, boxes: 0, leftover: 0, rows: [], notes: [] };
+  return {
+    ...nothing,
+    reason: sayMisfit(plan.misfit, labelsOf(attemptOf(recipe, 0))),
+    near: plan.near.map(({ attempt, edits }) => {
+      const labelAt = labelsOf(attemptOf(recipe, attempt));
+      return edits.map((edit) => sayNearFit(edit, labelAt)).join(" ");
+    }),
+  };
+}
+
+function attemptOf(recipe: Recipe, index: number): Attempt {
+  const attempt = recipe.attempts[index];
+  if (!attempt) throw new RangeError(`the recipe ${recipe.slug} has no attempt ${index}`);
+  return attempt;
+}

@@ -1,0 +1,66 @@
+/** Finished pieces on disk, one JSON file each; a disk that fails only costs time. */
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import { dirname, join } from "node:path";
+
+export interface PieceFolder {
+  /** The piece's JSON; undefined where there is none that can be read. */
+  read(key: string): string | undefined;
+  write(key: string, text: string): void;
+  /** Removes the oldest pieces that are not in use until what is left is within the limit. */
+  sweep(limitBytes: number, inUse: ReadonlySet<string>): void;
+}
+
+/** Keys are long and of file-name letters; pieces lie in subfolders by their first two. */
+export function pieceFolder(folder: string): PieceFolder {
+  const pathOf = (key: string) => join(folder, key.slice(0, 2), `${key.slice(2)}.json`);
+  return {
+    read: (key) => unlessFailing(() => readFileSync(pathOf(key), "utf8")),
+    write: (key, text) => writeWhole(pathOf(key), text),
+    sweep: (limitBytes, inUse) => {
+      const kept = new Set([...inUse].map(pathOf));
+      unlessFailing(() => removeOldest(folder, limitBytes, kept));
+    },
+  };
+}
+
+/** Renamed into place, so that a crash leaves no half piece. */
+function writeWhole(path: string, text: string): void {
+  const draft = `${path}.${process.pid}.draft`;
+  unlessFailing(() => {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(draft, text);
+    renameSync(draft, path);
+  });
+}
+
+function removeOldest(folder: string, limitBytes: number, kept: ReadonlySet<string>): void {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .map((path) => ({ path, about: statSync(path) }));
+  let bytes = files.reduce((sum, { about }) => sum + about.size, 0);
+  const oldestFirst = files
+    .filter(({ path }) => !kept.has(path))
+    .sort((one, other) => one.about.mtimeMs - other.about.mtimeMs);
+  for (const { path, about } of oldestFirst) {
+    if (bytes <= limitBytes) return;
+    rmSync(path, { force: true });
+    bytes -= about.size;
+  }
+}
+
+function unlessFailing<T>(act: () => T): T | undefined {
+  try {
+    return act();
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,33 @@
+/** Runs one of the three commands and gives the exit code. */
+import { resolve } from "node:path";
+import { buildBook } from "./build-book.ts";
+import { checkContent } from "./check-content.ts";
+import { parseCommand } from "./parse-command.ts";
+import { serveBook } from "./serve-book.ts";
+
+/** A call as it was typed: its words, the folder it was typed in, and the project's own folder. */
+export interface Call {
+  readonly words: readonly string[];
+  readonly typedIn: string;
+  readonly project: string;
+}
+
+/** Named folders count from where the call was typed, the usual ones from the project. */
+export async function runCommand({ words, typedIn, project }: Call): Promise<number> {
+  const command = parseCommand(words);
+  if ("wrong" in command) {
+    console.error(command.wrong);
+    return 1;
+  }
+  const folder = (named: string | undefined, usual: string) =>
+    named === undefined ? resolve(project, usual) : resolve(typedIn, named);
+  const content = folder(command.content, "content");
+  switch (command.name) {
+    case "build":
+      return buildBook({ content, output: folder(command.output, "_site"), project });
+    case "check":
+      return checkContent(content);
+    case "start":
+      return serveBook({ content, project });
+  }
+}

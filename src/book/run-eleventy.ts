@@ -1,0 +1,32 @@
+/** Starts Eleventy with this project's setup. */
+import { relative } from "node:path";
+import type { Content } from "./load-content.ts";
+
+/** What `.eleventy.js` is told, as global data. */
+export interface Settings {
+  /** The content folder. */
+  readonly content: string;
+  /** The content as it was just read, for the first build. */
+  readonly first?: Content;
+}
+
+export interface EleventyRun {
+  readonly project: string;
+  readonly output: string;
+  readonly settings: Settings;
+  readonly mode: "build" | "serve";
+}
+
+/** An Eleventy that is ready to write or to watch. Imported here, so that a check does not wait for it. */
+export async function openEleventy({ project, output, settings, mode }: EleventyRun) {
+  const { Eleventy } = await import("@11ty/eleventy");
+  const eleventy = new Eleventy("site", relative(project, output), {
+    configPath: ".eleventy.js",
+    quietMode: true,
+    runMode: mode,
+    config: (config) => config.addGlobalData("settings", settings),
+  });
+  if (mode === "build") eleventy.disableLogger();
+  await eleventy.init();
+  return eleventy;
+}

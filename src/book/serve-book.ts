@@ -1,0 +1,27 @@
+/** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
+import { join } from "node:path";
+import { openEleventy } from "./run-eleventy.ts";
+
+/** Not the built book's folder: what is half written must not be shared by mistake. */
+const SERVED = ".cache/served";
+
+/** Serves until it is stopped; the exit code then. */
+export async function serveBook(call: {
+  readonly content: string;
+  readonly project: string;
+}): Promise<number> {
+  const eleventy = await openEleventy({
+    project: call.project,
+    output: join(call.project, SERVED),
+    settings: { content: call.content },
+    mode: "serve",
+  });
+  const stopped = new Promise<number>((resolve) => {
+    const stop = () => void eleventy.stopWatch().then(() => resolve(0));
+    process.once("SIGINT", stop);
+    process.once("SIGTERM", stop);
+  });
+  await eleventy.watch();
+  await eleventy.serve();
+  return stopped;
+}
