@@ -1,0 +1,75 @@
+/** Each split of a plan is explained in words and numbers. */
+import { describe, expect, it } from "vitest";
+import { planPattern } from "../../src/plan/plan-pattern.ts";
+import { splitReasons } from "../../src/plan/split-reasons.ts";
+import { saySplitReason } from "../../src/problem/say-split-reason.ts";
+import type { Split } from "../../src/recipe/recipe.ts";
+import { notebookOf } from "../oracle/notebook-of.ts";
+import { area, columns, onePage, recipeOf, rows, same, track } from "../oracle/recipe-of.ts";
+import { equalTracks, fixedTrack, shareTrack } from "../oracle/track.ts";
+
+function reasons(across: number, split: Split): readonly string[] {
+  const recipe = recipeOf(onePage(area({ split })));
+  const plan = planPattern(recipe, notebookOf(across, 38));
+  if (!plan.fits) throw new Error("the page does not fit");
+  return splitReasons(recipe, plan).map(saySplitReason);
+}
+
+const gap = (min: number, max = min) => ({ gap: { min, max } });
+
+describe("the reason of a split", () => {
+  it.each<[string, number, Split, string]>([
+    [
+      "even thirds",
+      26,
+      columns(equalTracks(3), gap(1)),
+      "26 steps, 3 tracks, 2 gaps of 1: 24 ÷ 3 = 8, nothing left over.",
+    ],
+    [
+      "thirds with a step over",
+      24,
+      columns(equalTracks(3), gap(1)),
+      "24 steps, 3 tracks, 2 gaps of 1: 22 ÷ 3 is 7 each, 1 left over, at the end. A gap of 0 or 3, or 5 tracks would leave nothing over.",
+    ],
+    [
+      "fixed tracks beside shares",
+      26,
+      columns([fixedTrack(4), shareTrack(1), shareTrack(1)], gap(1)),
+      "26 steps, 3 tracks, 2 gaps of 1, 4 fixed: 20 ÷ 2 = 10, nothing left over.",
+    ],
+    [
+      "unlike shares",
+      26,
+      columns([shareTrack(1), shareTrack(2), shareTrack(1)], gap(1)),
+      "26 steps, 3 tracks, 2 gaps of 1: 24 shared out as 2 × 6 for share 1, 12 for share 2, nothing left over.",
+    ],
+    [
+      "a range of gaps",
+      26,
+      columns(equalTracks(2), gap(1, 3)),
+      "26 steps, 2 tracks, 1 gap of 2: 24 ÷ 2 = 12, nothing left over. Of the gaps from 1 to 3, 2 serves best.",
+    ],
+    [
+      "a leftover that goes to the gaps",
+      25,
+      columns(equalTracks(4), { ...gap(1), leftover: { kind: "gaps" } }),
+      "25 steps, 4 tracks, 3 gaps of 1: 22 ÷ 4 is 5 each, 2 left over, given to the gaps. A gap of 3, or 2 tracks would leave nothing over.",
+    ],
+    [
+      "nothing but fixed tracks",
+      26,
+      columns([fixedTrack(6), fixedTrack(6)]),
+      "26 steps, 2 tracks: 12 fixed, 14 left over, at the end.",
+    ],
+  ])("of %s", (_, across, split, sentence) => {
+    expect(reasons(across, split)[0]).toBe(sentence);
+  });
+
+  it("counts a named size as fixed, once the name has its size", () => {
+    const named = columns([same("day"), shareTrack(1)]);
+    const page = rows([track(shareTrack(1), area({ split: named }))]);
+    expect(reasons(26, page)[1]).toBe(
+      "26 steps, 2 tracks, 13 fixed: all 13 to one, nothing left over.",
+    );
+  });
+});
