@@ -3,7 +3,7 @@ import { readdir, realpath } from "node:fs/promises";
 import { join } from "node:path";
 import type { Problem } from "../problem/problem.ts";
 import type { TextFile } from "../problem/reading.ts";
-import { LONGEST_SLUG, SLUG } from "../written/value-schema.ts";
+import { LONGEST_SLUG, SLUG } from "../written/slug.ts";
 import { isInside, loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 
 export interface Folder {

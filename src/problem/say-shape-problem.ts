@@ -5,16 +5,14 @@ import { sayList } from "./say-count.ts";
 import { asOwner, ownerPlace } from "./say-owner.ts";
 import { sayWanted } from "./say-wanted.ts";
 import type { Found, ShapeProblem } from "./shape-problem.ts";
+import type { Wanted } from "./wanted.ts";
 
 export function sayShapeProblem(problem: ShapeProblem): Said {
   switch (problem.kind) {
     case "unknown-key":
       return unknownKey(problem);
     case "missing-key":
-      return {
-        sentence: `${asOwner(problem.owner)} needs the key ${sayCode(problem.key)}.`,
-        hint: `${sayCode(problem.key)} takes ${sayWanted(problem.wanted)}.`,
-      };
+      return missingKey(problem);
     case "needs-one":
       return {
         sentence: `${asOwner(problem.owner)} needs ${sayList(problem.keys.map(sayCode), "or")}.`,
@@ -31,7 +29,7 @@ export function sayShapeProblem(problem: ShapeProblem): Said {
     case "too-many-decimals":
       return {
         sentence: `${sayCode(problem.key)} is given as ${sayCode(problem.source)}, with more than ${problem.decimals} decimals.`,
-        hint: "Round it: the book counts with exact numbers and would rather not do that by itself.",
+        hint: "Round it: the book counts exactly and rounds nothing by itself.",
       };
     case "control-character":
       return {
@@ -42,6 +40,14 @@ export function sayShapeProblem(problem: ShapeProblem): Said {
 }
 
 type Of<K extends ShapeProblem["kind"]> = Extract<ShapeProblem, { kind: K }>;
+
+/** One of a pair of axes takes what the other takes: no hint is needed. */
+function missingKey({ key, owner, wanted }: Of<"missing-key">): Said {
+  const sentence = `${asOwner(owner)} needs the key ${sayCode(key)}.`;
+  return owner === "axes"
+    ? { sentence }
+    : { sentence, hint: `${sayCode(key)} takes ${sayWanted(wanted)}.` };
+}
 
 function unknownKey({ key, owner, allowed, nearest, elsewhere }: Of<"unknown-key">): Said {
   const keys = `${asOwner(owner)} has ${allowed.join(", ")}.`;
@@ -89,12 +95,12 @@ const REASONS: Readonly<Record<string, string>> = {
 function unsuitable({ key, found, wanted, nearest }: Of<"unsuitable">): Said {
   const meant = nearest ? `Did you mean ${sayCode(nearest)}? ` : "";
   return {
-    sentence: `${sayCode(key)} ${foundWords(found)}.`,
+    sentence: `${sayCode(key)} ${foundWords(found, wanted)}.`,
     hint: `${meant}${sayCode(key)} takes ${sayWanted(wanted)}.`,
   };
 }
 
-function foundWords(found: Found): string {
+function foundWords(found: Found, wanted: Wanted): string {
   switch (found.kind) {
     case "nothing":
       return "has no value";
@@ -103,8 +109,15 @@ function foundWords(found: Found): string {
     case "map":
       return "cannot be a group of keys";
     case "scalar":
-      return `cannot be ${sayCode(found.source)}`;
+      if (found.source.trim() === "") return "is blank";
+      return found.isText && isNumber(wanted) && Number.isFinite(Number(found.source))
+        ? `cannot be the text ${sayCode(found.source)}`
+        : `cannot be ${sayCode(found.source)}`;
   }
+}
+
+function isNumber({ kind }: Wanted): boolean {
+  return kind === "whole" || kind === "share" || kind === "millimetres";
 }
 
 function hex(codePoint: number): string {

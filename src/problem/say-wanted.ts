@@ -40,7 +40,7 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   split: ({ min, max }) =>
     `a number from ${min} to ${max}, or keys such as {count: 3, gap: 1} or {tracks: [{steps: 4}, {share: 1}]}`,
   tracks: () => "a list with at least one track, such as [{steps: 4}, {share: 1}]",
-  track: () => "tracks, each written as keys such as {steps: 4}, {share: 1} or {label: Monday}",
+  track: () => "the keys of a track, such as {fill: lines} or {share: 1}",
   gap: ({ min, max }) => `a whole number of steps from ${min} to ${max}, or {min: 1, max: 2}`,
   margin: ({ min, max }) =>
     `a whole number of steps from ${min} to ${max}, or steps by side: {top: 1, inner: 2}`,

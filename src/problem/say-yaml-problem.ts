@@ -31,7 +31,7 @@ const FAULTS: Readonly<Record<YamlFault, Said>> = {
     hint: "Close it, or leave both out: most text needs none.",
   },
   "no-colon": {
-    sentence: "A colon is missing behind this key.",
+    sentence: "A colon is missing in this line.",
     hint: "Write `key: value`, with a space behind the colon.",
   },
   "no-comma": {
@@ -88,7 +88,7 @@ const FAULTS: Readonly<Record<YamlFault, Said>> = {
     hint: "Take it out. A text with `!` first needs quotation marks.",
   },
   "not-keys": {
-    sentence: "The front matter is not a group of keys.",
+    sentence: "This is not a group of keys.",
     hint: "Write one key a line, such as `title: Seed list`.",
   },
   unexpected: {

@@ -20,7 +20,7 @@ export type Owner =
 /** What was written where something else is wanted. */
 export type Found =
   | { readonly kind: "nothing" | "list" | "map" }
-  | { readonly kind: "scalar"; readonly source: string };
+  | { readonly kind: "scalar"; readonly source: string; readonly isText: boolean };
 
 export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
   | {

@@ -31,7 +31,7 @@ export function readTrack(
   desk: AreaDesk,
 ): { readonly track: Track; readonly copies: number } {
   const { note } = desk;
-  const map = takeMap(node, TRACK, { key, wanted: { kind: "form", form: "track" }, note });
+  const map = takeMap(node, TRACK, { key, wanted: RECIPE_KEYS.split[key].wanted, note });
   if (!map) return { track: PLAIN_TRACK, copies: 1 };
   const track = { size: readSize(map, desk), area: desk.areaOf(map) };
   const repeat = entryOf(map, "repeat");

@@ -15,7 +15,7 @@ export function readFrontMatter(file: TextFile): Reading<FrontMatter> {
   const lines = plainText(file.text).split("\n");
   const failed = (kind: "no-front-matter" | "open-front-matter"): Reading<FrontMatter> => ({
     ok: false,
-    problems: [{ about: "file", kind, at: { ...startOf(file.path), width: 3 } }],
+    problems: [{ about: "file", kind, at: startOf(file.path) }],
   });
   if (!isDashes(lines[0])) return failed("no-front-matter");
   const end = lines.findIndex((line, index) => index > 0 && isDashes(line));
@@ -43,7 +43,8 @@ function readYamlMap(source: {
   const yaml = readYaml(source);
   if (!yaml.ok) return yaml;
   const tree = yaml.value;
-  if (tree.kind === "map") return { ok: true, value: tree };
+  // What the whole lacks is told at the file's first line.
+  if (tree.kind === "map") return { ok: true, value: { ...tree, at: startOf(source.path) } };
   // Nothing at all is a map without keys: the problems are the keys that are missing.
   if (tree.kind === "scalar" && tree.value === null) {
     return { ok: true, value: { kind: "map", entries: [], at: startOf(source.path) } };
@@ -61,5 +62,5 @@ function isDashes(line: string | undefined): boolean {
 }
 
 function startOf(file: string): Place {
-  return { file, line: 1, column: 1, width: 1 };
+  return { file, line: 1, column: 1, width: 3 };
 }

@@ -8,6 +8,7 @@ import { treeOf } from "./tree-of.ts";
 import type { Written } from "./written.ts";
 import { deepToken } from "./yaml-depth.ts";
 import { faultOf } from "./yaml-fault.ts";
+import { openedAt } from "./yaml-opened.ts";
 
 /** A stretch of a file that is YAML: `firstLine` is the number of its first line in the file. */
 export interface YamlText {
@@ -32,7 +33,7 @@ export function readYaml(source: YamlText): Reading<Written> {
   const options = { uniqueKeys: false, merge: false, prettyErrors: false, version: "1.2" } as const;
   const documents = [...new Composer(options).compose(tokens, true, source.text.length)];
   const [first, second] = documents;
-  const faults = first ? syntaxProblems(first, placeOf) : [];
+  const faults = first ? syntaxProblems(first, openedAt(tokens), placeOf) : [];
   if (faults.length > 0) return { ok: false, problems: faults };
   if (second) {
     const [start] = second.range ?? [source.text.length];
@@ -52,11 +53,14 @@ function failed(fault: WithoutAbout<Fault>): Reading<Written> {
 
 function syntaxProblems(
   document: Document.Parsed,
+  opened: number | undefined,
   placeOf: (from: number, to?: number) => Place,
 ): readonly Problem[] {
   const found = document.errors.slice(0, MOST_FAULTS).map((error): Problem => {
-    const [from, to] = error.pos;
-    return { about: "yaml", kind: faultOf(error), at: placeOf(from, to) };
+    const kind = faultOf(error);
+    const isOpen = kind === "not-closed" || kind === "open-quote";
+    const [from, to] = isOpen && opened !== undefined ? [opened, opened + 1] : error.pos;
+    return { about: "yaml", kind, at: placeOf(from, to) };
   });
   // A second fault in a line mostly follows from the first.
   return found.filter(

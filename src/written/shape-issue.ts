@@ -31,6 +31,8 @@ export function noteShapeIssue(issue: Issue, around: Around, base: Path = []): v
   if (!wanted) return;
   const { node, parent } = walk(tree, path);
   if (!node) {
+    // A pair with a slip of the pen in a key is told once, as the slip.
+    if (parent !== tree && parent.kind === "map" && parent.entries.length > 1) return;
     const owner = path.length > 1 ? "axes" : shape.owner;
     const missing = String(path.at(-1));
     note({ about: "shape", kind: "missing-key", key: missing, owner, wanted, at: parent.at });
@@ -62,12 +64,15 @@ function noteCustom(
   }
 }
 
+/** What zod says of a value that was meant to be something else altogether. */
+const OTHER_FORM: readonly Issue["code"][] = ["invalid_type", "invalid_value"];
+
 /** Of several forms that a value may have, the issues of the one that it was clearly meant to have. */
 function innerIssues(
   issue: Extract<Issue, { code: "invalid_union" }>,
 ): readonly Issue[] | undefined {
   const meant = issue.errors.filter(
-    (issues) => !issues.some((one) => one.path.length === 0 && one.code === "invalid_type"),
+    (issues) => !issues.some((one) => one.path.length === 0 && OTHER_FORM.includes(one.code)),
   );
   return meant.length === 1 ? meant[0] : undefined;
 }

@@ -4,6 +4,7 @@ import type { Problem } from "../problem/problem.ts";
 import type { Note } from "../problem/reading.ts";
 import type { Found } from "../problem/shape-problem.ts";
 import type { Wanted } from "../problem/wanted.ts";
+import { hasMoreDecimals } from "./decimals.ts";
 import { foulCharacter } from "./foul-character.ts";
 import type { Written } from "./written.ts";
 
@@ -41,11 +42,6 @@ export function takeShare({ key, node, wanted, note }: Taking<WantedOf<"share">>
     return 100;
   }
   return Math.round(value * 100);
-}
-
-/** Has a number more decimals than so many? Exact: a number with few is the one nearest to its own short form. */
-export function hasMoreDecimals(value: number, decimals: number): boolean {
-  return Number(value.toFixed(decimals)) !== value;
 }
 
 /** One of the allowed words; the first of them where the written one will not do. */
@@ -105,5 +101,5 @@ function foundIn(node: Written): Found {
   if (node.kind !== "scalar") return { kind: node.kind };
   return node.source === "" && node.value === null
     ? { kind: "nothing" }
-    : { kind: "scalar", source: node.source };
+    : { kind: "scalar", source: node.source, isText: typeof node.value === "string" };
 }

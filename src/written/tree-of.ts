@@ -1,19 +1,19 @@
 /** Walks a parsed YAML document into a tree with places and notes what a recipe must not contain. */
-import { isAlias, isMap, isScalar, isSeq, type Pair, type ParsedNode, type Range } from "yaml";
+import { isAlias, isMap, isScalar, isSeq, type Pair, type ParsedNode } from "yaml";
 import type { Place } from "../problem/place.ts";
 import type { Note } from "../problem/reading.ts";
 import type { PlaceFinder } from "./place-finder.ts";
 import type { Written, WrittenEntry, WrittenMap } from "./written.ts";
 
-/** The tree below a node. An absent node is nothing, at `fallback`. */
+/** The tree below a node. `key` is the place of its key, if it has one. */
 export function treeOf(
   node: ParsedNode | null,
   placeOf: PlaceFinder,
   note: Note,
-  fallback: Place = placeOf(0),
+  key?: Place,
 ): Written {
-  if (node === null) return nothing(fallback);
-  const at = placeOfNode(node.range, placeOf, fallback);
+  if (node === null) return nothing(key ?? placeOf(0));
+  const at = placeOfNode(node, placeOf, key);
   if (isAlias(node)) {
     note({ about: "yaml", kind: "alias", at });
     return nothing(at);
@@ -21,7 +21,7 @@ export function treeOf(
   if (node.anchor !== undefined) note({ about: "yaml", kind: "anchor", at });
   if (node.tag !== undefined) note({ about: "yaml", kind: "tag", at });
   if (isSeq(node)) {
-    const entries = node.items.map((entry) => treeOf(entry, placeOf, note, at));
+    const entries = node.items.map((entry) => treeOf(entry, placeOf, note));
     return { kind: "list", entries, at };
   }
   if (isMap(node)) return mapOf(node.items, at, placeOf, note);
@@ -36,13 +36,16 @@ function mapOf(
 ): WrittenMap {
   const entries = new Map<string, WrittenEntry>();
   for (const { key, value } of pairs) {
-    const keyAt = placeOfNode(key?.range, placeOf, at);
+    const keyAt = key ? placeOfNode(key, placeOf, at) : at;
     const name = isScalar(key) ? textOf(key.value, key.source) : "";
     const first = entries.get(name);
     if (name === "") note({ about: "yaml", kind: "key-not-text", at: keyAt });
-    else if (name === "<<") note({ about: "yaml", kind: "merge-key", at: keyAt });
     else if (first)
       note({ about: "yaml", kind: "duplicate-key", key: name, first: first.keyAt, at: keyAt });
+    if (name === "<<") {
+      note({ about: "yaml", kind: "merge-key", at: keyAt });
+      continue;
+    }
     const tree = treeOf(value, placeOf, note, keyAt);
     if (!first) entries.set(name, { key: name, keyAt, value: tree });
   }
@@ -67,12 +70,13 @@ function nothing(at: Place): Written {
   return { kind: "scalar", value: null, source: "", at };
 }
 
-/** A node of no characters, such as the nothing behind `label:`, stands where its key stands. */
-function placeOfNode(
-  range: Range | null | undefined,
-  placeOf: PlaceFinder,
-  fallback: Place,
-): Place {
-  if (!range || range[1] <= range[0]) return fallback;
-  return placeOf(range[0], range[1]);
+/**
+ * Where a node is written. A node of no characters, such as the nothing behind `label:`, and one that
+ * goes on for lines below its key stand where their key stands.
+ */
+function placeOfNode(node: ParsedNode, placeOf: PlaceFinder, key: Place | undefined): Place {
+  const [from, to] = node.range;
+  const isBlock = (isMap(node) || isSeq(node)) && !node.flow;
+  if (key && (to <= from || isBlock)) return key;
+  return placeOf(from, to);
 }

@@ -1,8 +1,9 @@
 /** The zod schemas of single values, made from what a key takes. */
 import { z } from "zod";
 import type { Wanted } from "../problem/wanted.ts";
+import { hasMoreDecimals } from "./decimals.ts";
 import { foulCharacter } from "./foul-character.ts";
-import { hasMoreDecimals } from "./take-value.ts";
+import { LONGEST_SLUG, SLUG } from "./slug.ts";
 
 type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
 
@@ -29,11 +30,6 @@ export function mmSchema({ min, max }: Pick<WantedOf<"millimetres">, "min" | "ma
 
 const MM_DECIMALS = 6;
 
-/** The rule of file names, so that a name can never lead out of a folder. */
-export const SLUG = /^[a-z0-9][a-z0-9-]*$/;
-
 export function slugSchema() {
   return z.string().max(LONGEST_SLUG).regex(SLUG);
 }
-
-export const LONGEST_SLUG = 80;

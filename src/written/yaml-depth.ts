@@ -12,22 +12,16 @@ export function deepToken(
   for (let top = open.pop(); top; top = open.pop()) {
     const { token, depth } = top;
     if (depth > LIMIT) return { offset: token.offset, limit: LIMIT };
-    for (const inner of innerTokens(token)) open.push(inner(depth));
+    for (const inner of innerTokens(token)) open.push({ token: inner, depth: depth + 1 });
   }
   return undefined;
 }
 
-type Opened = { readonly token: CST.Token; readonly depth: number };
-
-function innerTokens(token: CST.Token): readonly ((depth: number) => Opened)[] {
-  if (token.type === "document") {
-    const { value } = token;
-    return value ? [(depth) => ({ token: value, depth })] : [];
-  }
+/** The keys and values right inside a token. */
+export function innerTokens(token: CST.Token): readonly CST.Token[] {
+  if (token.type === "document") return token.value ? [token.value] : [];
   if (!("items" in token)) return [];
-  return token.items.flatMap((entry) =>
-    [entry.key, entry.value]
-      .filter((inner) => inner !== undefined && inner !== null)
-      .map((inner) => (depth: number) => ({ token: inner, depth: depth + 1 })),
+  return token.items.flatMap(({ key, value }) =>
+    [key, value].filter((inner) => inner !== undefined && inner !== null),
   );
 }

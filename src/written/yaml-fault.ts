@@ -7,7 +7,7 @@ export function faultOf(error: YAMLError): YamlFault {
     case "TAB_AS_INDENT":
       return "tab";
     case "BAD_INDENT":
-      return "indent";
+      return error.message.includes("end with a") ? "not-closed" : "indent";
     case "MISSING_CHAR":
       return missingFault(error.message);
     case "BAD_DQ_ESCAPE":
@@ -18,8 +18,9 @@ export function faultOf(error: YAMLError): YamlFault {
     case "BLOCK_IN_FLOW":
       return "nested-on-one-line";
     case "KEY_OVER_1024_CHARS":
-    case "MULTILINE_IMPLICIT_KEY":
       return "long-key";
+    case "MULTILINE_IMPLICIT_KEY":
+      return "no-colon";
     case "NON_STRING_KEY":
       return "key-not-text";
     case "MULTIPLE_DOCS":
