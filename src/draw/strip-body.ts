@@ -29,6 +29,18 @@ export function sideBody(strip: Strip, side: StripSide, look: StripLook = {}): S
   return bodyOf({ strip, look, sides: [side], heights: [height] });
 }
 
+/** The strip as it is held: folded, joined, and the longer of two. */
+export function finishedSize(
+  strip: Strip,
+  look: StripLook = {},
+): { readonly length: number; readonly width: number } {
+  const bodies = stripBodies(strip, look);
+  const heights = faceHeights(strip, look);
+  const width =
+    strip.make === "edges" ? heights.reduce((sum, part) => sum + part, 0) : Math.max(...heights);
+  return { length: Math.max(...bodies.map((body) => body.width)), width };
+}
+
 /** The height of each side's face: all of the strip's width, or a share of it where both are on one face. */
 export function faceHeights(strip: Strip, look: StripLook): readonly number[] {
   const least = strip.sides.map((side) => leastFaceHeight(side, look));

@@ -8,13 +8,14 @@ import { scaleNumbers } from "./strip-numbers.ts";
 const SHORT_TICK = 1.4;
 const LONG_TICK = 3;
 const LONG_EVERY = 5;
+const PAGE_END_DASH = [0.4, 0.3];
 
 /** All ticks reach the edge; every fifth, the first and the last are long. */
 export function scaleMarks(face: Face): readonly StripMark[] {
   const { side } = face;
   return [
     { kind: "lines", role: "tick", lines: ticks(side) },
-    { kind: "lines", role: "tick", lines: pageEnd(face), dash: [0.6, 0.6] },
+    { kind: "lines", role: "tick", lines: pageEnd(side), dash: PAGE_END_DASH },
     ...scaleNumbers(face),
   ];
 }
@@ -28,7 +29,7 @@ function ticks(side: StripSide): readonly Line[] {
 }
 
 /** The edge of the paper, where the last position is not there already. */
-function pageEnd({ side, edgeDepth }: Face): readonly Line[] {
+function pageEnd(side: StripSide): readonly Line[] {
   const paper = toMm(side.grid.paper);
-  return mmAt(side, side.steps) === paper ? [] : [[paper, 0, paper, edgeDepth]];
+  return mmAt(side, side.steps) === paper ? [] : [[paper, 0, paper, SHORT_TICK]];
 }

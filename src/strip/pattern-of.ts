@@ -3,15 +3,16 @@ import type { Run, StripPattern } from "./strip.ts";
 
 /** The pattern whose colour and dash a run has. Throws where a strip does not list it. */
 export function patternOf(run: Run, patterns: readonly StripPattern[]): StripPattern {
-  return listed(run.sources[0].pattern, patterns);
+  return patternsOfRun(run, patterns)[0];
 }
 
 /** All patterns that a run serves, most used first. */
 export function patternsOfRun(
   run: Run,
   patterns: readonly StripPattern[],
-): readonly StripPattern[] {
-  return run.sources.map((source) => listed(source.pattern, patterns));
+): readonly [StripPattern, ...StripPattern[]] {
+  const [first, ...others] = run.sources;
+  return [listed(first.pattern, patterns), ...others.map((one) => listed(one.pattern, patterns))];
 }
 
 function listed(slug: string, patterns: readonly StripPattern[]): StripPattern {
