@@ -4,6 +4,7 @@ import { FILL_DRAWINGS } from "./fill/fill-drawings.ts";
 import type { FillMarks } from "./fill/fill-marks.ts";
 import { gatherFills } from "./gather-fills.ts";
 import { placeLabel } from "./label-place.ts";
+import { labelKinds } from "./label-zone.ts";
 import { leafOn } from "./leaf.ts";
 import type { PagePlace } from "./page-place.ts";
 import type { Mark } from "./scene.ts";
@@ -17,9 +18,10 @@ export interface BoxMarks {
 export function boxMarks(place: PagePlace, page: PlanPage, hasLabels: boolean): BoxMarks {
   const fills: FillMarks[] = [];
   const labels: Mark[] = [];
+  const kindOf = labelKinds(page);
   for (const box of page.boxes) {
     const leaf = leafOn(place, box);
-    const label = hasLabels ? placeLabel(leaf, page) : undefined;
+    const label = hasLabels ? placeLabel(leaf, kindOf(box)) : undefined;
     if (label) labels.push(...label.marks);
     fills.push(FILL_DRAWINGS[box.fill](label ? { ...leaf, taken: label.taken } : leaf));
   }

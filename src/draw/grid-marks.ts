@@ -17,8 +17,10 @@ export function gridMarks(place: PagePlace, ruling: Ruling): readonly PathMark[]
  * One dotted line a row: a dash of no length with a round cap is a dot. Each line runs on for a third
  * of a pitch, for a dash counts from the line's start and the last dot could be lost to rounding.
  */
-function dotGrid({ dots, pitch }: PagePlace): PathMark {
-  const stretch = { from: dots.across[0] ?? 0, to: (dots.across.at(-1) ?? 0) + pitch.across / 3 };
+function dotGrid({ dots, pitch, paper }: PagePlace): PathMark {
+  const tail = (dots.across.at(-1) ?? 0) + pitch.across / 3;
+  const edge = stretchAlong(paper, "across").to;
+  const stretch = { from: dots.across[0] ?? 0, to: Math.min(tail, edge) };
   const d = dots.down.map((y) => lineAlong("across", stretch, y)).join("");
   return { kind: "path", role: "grid", d, dash: [0, pitch.across] };
 }

@@ -51,7 +51,7 @@ export const INK: Readonly<Record<Role, Ink>> = {
   paper: { ...LINE, stroke: COLOURS.stone, width: 0.2, fill: COLOURS.paper },
   grid: { ...LINE, stroke: COLOURS.stone, width: 0.45, cap: "round" },
   "grid-line": { ...LINE, stroke: COLOURS.stone, width: 0.12 },
-  binding: { ...LINE, stroke: COLOURS.stone, width: 0.35, dash: [2.4, 2.4], cap: "round" },
+  binding: { ...LINE, stroke: COLOURS.stone, width: 0.45, dash: [2.4, 1.8], cap: "round" },
   margin: { ...LINE, stroke: "none", width: 0, fill: COLOURS.tint },
   edge: { ...LINE, width: 0.5, cap: "square" },
   "edge-fine": { ...LINE, width: 0.25 },

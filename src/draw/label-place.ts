@@ -1,8 +1,7 @@
 /** Where the label of a box stands: its lines of text, and the room that they take. */
-import type { PlanPage } from "../plan/plan.ts";
 import { type FittedLabel, fitLabel, LINE_HEIGHT } from "./fit-label.ts";
 import { INK } from "./ink.ts";
-import { type LabelKind, labelKind, labelZone } from "./label-zone.ts";
+import { type LabelKind, labelZone } from "./label-zone.ts";
 import type { Leaf } from "./leaf.ts";
 import type { Rect } from "./rect.ts";
 import type { TextMark } from "./scene.ts";
@@ -14,15 +13,14 @@ export interface PlacedLabel {
   readonly taken: Rect;
 }
 
-const PADDING = 1;
+const PADDING = 1.4;
 /** Below the baseline of letters such as p, in parts of the font size. */
 const DESCENT = 0.22;
 const AIR = 0.6;
 
 /** The label of a leaf; nothing where it has none, or where not even a letter has room. */
-export function placeLabel(leaf: Leaf, page: PlanPage): PlacedLabel | undefined {
+export function placeLabel(leaf: Leaf, kind: LabelKind): PlacedLabel | undefined {
   if (leaf.box.label.trim() === "") return undefined;
-  const kind = labelKind(leaf, page);
   const zone = labelZone(leaf);
   const fitted = fitLabel(leaf.box.label, {
     width: zone.width - 2 * PADDING,

@@ -42,36 +42,29 @@ function isOneGroup(a: Mark, b: Mark): boolean {
 
 /** Numbers that follow one another in one size become one element. */
 function shapesOf(marks: readonly Mark[], penScale: number): readonly Shape[] {
-  const shapes: Shape[] = [];
-  for (let index = 0; index < marks.length; index++) {
-    const mark = marks[index];
-    if (!mark) continue;
-    const run = numbersFrom(marks, index);
-    index += Math.max(0, run.length - 1);
-    shapes.push(shapeOf(mark, run, penScale));
+  const runs: (readonly [Mark, ...TextMark[]])[] = [];
+  let run: [TextMark, ...TextMark[]] | undefined;
+  for (const mark of marks) {
+    if (run && isNumber(mark) && isSameHand(run[0], mark)) {
+      run.push(mark);
+      continue;
+    }
+    run = isNumber(mark) ? [mark] : undefined;
+    runs.push(run ?? [mark]);
   }
-  return shapes;
+  return runs.map((marksOfShape) => shapeOf(marksOfShape, penScale));
 }
 
-/** The numbers from a place on that can share an element. */
-function numbersFrom(marks: readonly Mark[], start: number): readonly TextMark[] {
-  const run: TextMark[] = [];
-  for (const mark of marks.slice(start)) {
-    if (!isNumber(mark) || (run[0] && !isSameHand(run[0], mark))) break;
-    run.push(mark);
-  }
-  return run;
-}
-
-function shapeOf(mark: Mark, run: readonly TextMark[], penScale: number): Shape {
+/** One mark, or several numbers. */
+function shapeOf([mark, ...others]: readonly [Mark, ...TextMark[]], penScale: number): Shape {
   const look = markLook(mark, penScale);
   const known = { class: classOf(mark) };
   if (mark.kind === "path") {
     return { name: "path", attributes: { ...known, ...pathLook(look), d: mark.d }, text: "" };
   }
   const shown = { ...known, ...textLook(look) };
-  if (run.length > 1) {
-    const { text, x, y } = numberRun(run);
+  if (others.length > 0) {
+    const { text, x, y } = numberRun([mark, ...others]);
     return { name: "text", attributes: { ...shown, ...runPlace(mark.size, x, y) }, text };
   }
   return {

@@ -9,7 +9,7 @@ import { type Rect, type Stretch, stretchAlong } from "./rect.ts";
 import type { PathMark } from "./scene.ts";
 
 /** From the bound edge to its stitches, and from a corner to the first of them, in millimetres. */
-const STITCHES = { inset: 1.7, start: 4 };
+const STITCHES = { inset: 0.6, start: 3 };
 
 /** A filled rectangle: the ground under the drawing, or a sheet. */
 export function sheetMark(role: "ground" | "paper", rect: Rect): PathMark {

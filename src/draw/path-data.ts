@@ -1,14 +1,15 @@
 /** SVG path data in millimetres: one way of writing numbers, and short commands to keep files small. */
 
-/** A number with at most three decimals: no exponent, no trailing zeros, never -0. */
+/** In millimetres: a kilometre. */
+const LARGEST = 1_000_000;
+
+/**
+ * A number with at most three decimals: no exponent, no trailing zeros, never -0. The shortest text of
+ * a whole number of thousandths is that very decimal; a drawing is far from the sizes that need an exponent.
+ */
 export function formatNumber(value: number): string {
-  if (!Number.isFinite(value)) throw new RangeError(`a drawing has no place for ${value}`);
-  const thousandths = Math.round(value * 1000);
-  const sign = thousandths < 0 ? "-" : "";
-  const digits = String(Math.abs(thousandths)).padStart(4, "0");
-  const whole = digits.slice(0, -3);
-  const decimals = digits.slice(-3).replace(/0+$/, "");
-  return sign + (decimals === "" ? whole : `${whole}.${decimals}`);
+  if (!(Math.abs(value) < LARGEST)) throw new RangeError(`a drawing has no place for ${value}`);
+  return String(Math.round(value * 1000) / 1000);
 }
 
 /** A straight line between two points: `H` or `V` where it runs along an axis. */

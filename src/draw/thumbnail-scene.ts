@@ -7,6 +7,7 @@ import { edgeMarks } from "./edge-marks.ts";
 import { FILL_DRAWINGS } from "./fill/fill-drawings.ts";
 import { gatherFills } from "./gather-fills.ts";
 import { placeLabel } from "./label-place.ts";
+import { labelKinds } from "./label-zone.ts";
 import { inLayers, type Layer } from "./layers.ts";
 import { type Leaf, leafOn } from "./leaf.ts";
 import { type PagePlace, pagePlace } from "./page-place.ts";
@@ -17,7 +18,7 @@ import type { PathMark, Scene } from "./scene.ts";
 
 const PEN = 2.2;
 /** Lines of a fill stand at least this part of the paper's height apart. */
-const APART = 0.045;
+const APART = 0.055;
 
 /** The frame is the paper; there is no text in it, and no more marks than a gallery of hundreds can bear. */
 export function thumbnailScene({ plan, notebook, recipe }: PageDrawing): Scene {
@@ -56,8 +57,9 @@ function widened(box: PlanBox, { pitch, paper }: PagePlace): PlanBox {
 
 /** Where text would stand, as bars in one path. */
 function labelBars(leaves: readonly Leaf[], page: PlanPage): readonly PathMark[] {
+  const kindOf = labelKinds(page);
   const d = leaves
-    .flatMap((leaf) => placeLabel(leaf, page)?.taken ?? [])
+    .flatMap((leaf) => placeLabel(leaf, kindOf(leaf.box))?.taken ?? [])
     .map(({ x, y, width, height }) => rectData(x, y, width, height))
     .join("");
   return d === "" ? [] : [{ kind: "path", role: "label-bar", d }];

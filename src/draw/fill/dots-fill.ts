@@ -1,6 +1,6 @@
 /** The fill `dots`: stronger dots, every so many steps both ways. */
 import { lineAlong } from "../along.ts";
-import type { Leaf } from "../leaf.ts";
+import { type Leaf, leafStretch } from "../leaf.ts";
 import { type Stretch, stretchAlong } from "../rect.ts";
 import type { DrawFill } from "./fill-marks.ts";
 import { innerSteps } from "./rule-lines.ts";
@@ -11,16 +11,14 @@ export const dotsFill: DrawFill = (leaf) => {
   const columns = innerSteps(leaf, "across").map((step) => leaf.lines.across[step] ?? 0);
   const d = innerSteps(leaf, "down")
     .map((step) => leaf.lines.down[step] ?? 0)
-    .flatMap((y) =>
-      dotRuns(leaf, columns, y).map((run) => lineAlong("across", tail(run, apart), y)),
-    )
+    .flatMap((y) => dotRuns(leaf, columns, y).map((run) => lineAlong("across", tail(run, leaf), y)))
     .join("");
   return { dots: { d, apart } };
 };
 
 /** A dash counts from the line's start: a line that ended at its last dot could lose it to rounding. */
-function tail({ from, to }: Stretch, apart: number): Stretch {
-  return { from, to: to + apart / 3 };
+function tail({ from, to }: Stretch, leaf: Leaf): Stretch {
+  return { from, to: Math.min(to + leaf.pitch.across / 3, leafStretch(leaf, "across").to) };
 }
 
 /** The first and last dot of each run of dots in a row that the label leaves. */
