@@ -1,6 +1,5 @@
 /** Instructions as lines of text, broken to a width, each with a sign at its head. */
 import type { CardStep } from "./card-words.ts";
-import { laneInk } from "./lane-ink.ts";
 import { lineData } from "./path-data.ts";
 import type { Mark } from "./scene.ts";
 import { textWidth } from "./text-width.ts";
@@ -54,7 +53,6 @@ function signOf({ run }: CardStep, x: number, y: number): readonly Mark[] {
       role: "lane-bar",
       lane: run.colour,
       d: lineData(x, below, x + SWATCH, below),
-      dash: laneInk(run.colour).dash,
     },
   ];
 }

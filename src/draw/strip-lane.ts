@@ -2,7 +2,6 @@
 import { patternOf } from "../strip/pattern-of.ts";
 import { runLabels } from "../strip/run-labels.ts";
 import type { Run } from "../strip/strip.ts";
-import { laneInk } from "./lane-ink.ts";
 import { type Face, laneTop } from "./strip-face.ts";
 import type { Line, StripMark } from "./strip-mark.ts";
 import { runBars } from "./strip-run-bars.ts";
@@ -22,12 +21,13 @@ export function laneMarks(face: Face): readonly StripMark[] {
   ];
 }
 
-/** One path for all ticks of a lane that have one colour. */
+/** One path for all ticks of a lane that have one colour, unbroken so that they can be aimed along. */
 function stemMarks(face: Face, laneIndex: number): readonly StripMark[] {
   return byColour(face, laneIndex).map(([lane, runs]) => ({
     kind: "lines",
     role: "lane",
     lane,
+    dash: [],
     lines: runs.flatMap((run) => runStems(face, laneIndex, run)),
   }));
 }
@@ -46,9 +46,8 @@ function barMarks(
     const lines = bars.flatMap(({ from, to }) =>
       (isBroad ? [y] : [y - RAIL, y + RAIL]).map((height): Line => [from, height, to, height]),
     );
-    const { dash } = laneInk(lane);
     return [
-      { kind: "lines", role: isBroad ? "lane-bar" : "lane-rail", lane, dash, lines },
+      { kind: "lines", role: isBroad ? "lane-bar" : "lane-rail", lane, lines },
       ...written.flatMap(({ counts }) => counts),
       ...written.map(({ label }) => label),
     ];

@@ -2,7 +2,6 @@
 import { toMm } from "../measure/length.ts";
 import { patternsOfRun } from "../strip/pattern-of.ts";
 import type { StripPattern } from "../strip/strip.ts";
-import { laneInk } from "./lane-ink.ts";
 import type { TextMark } from "./scene.ts";
 import type { Face } from "./strip-face.ts";
 import { stripHeading } from "./strip-heading.ts";
@@ -82,7 +81,6 @@ function patternEntry({ letter, colour, title }: StripPattern): Entry {
         kind: "lines",
         role: "lane-bar",
         lane: colour,
-        dash: laneInk(colour).dash,
         lines: [[x + LETTER_WIDTH, y - 0.7, x + LETTER_WIDTH + SWATCH, y - 0.7]],
       },
     ],

@@ -15,6 +15,7 @@ export interface StripLines {
   readonly role: Role;
   readonly lines: readonly Line[];
   readonly lane?: number;
+  /** Instead of the lane's own; an empty one makes the lines unbroken. */
   readonly dash?: readonly number[];
 }
 
@@ -42,7 +43,7 @@ export function writeStripMarks(marks: readonly StripMark[]): readonly Mark[] {
         role,
         d: mark.lines.map((line) => lineData(...line)).join(""),
         ...(lane === undefined ? {} : { lane }),
-        ...(dash === undefined || dash.length === 0 ? {} : { dash }),
+        ...(dash === undefined ? {} : { dash }),
       },
     ];
   });

@@ -2,11 +2,11 @@
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Recipe } from "../recipe/recipe.ts";
+import { STRIP_BOUNDS } from "../recipe/strip-keys.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 import { buildStrip } from "./build-strip.ts";
 import type { Strip } from "./strip.ts";
 
-const LANES = 8;
 const WIDTH = 30;
 
 /** A recipe for a strip that carries all of one pattern, across and down. */
@@ -16,7 +16,7 @@ export function singleStripRecipe({ slug, title, body }: Recipe): StripRecipe {
     title,
     across: [slug],
     down: [slug],
-    lanes: LANES,
+    lanes: STRIP_BOUNDS.lanes.max,
     make: "edges",
     width: WIDTH,
     body,
