@@ -5,17 +5,21 @@ import type { GapRange } from "../recipe/recipe.ts";
 /** The most boxes that a page may have: 200 tracks in each of 200 tracks. */
 export const MOST_BOXES = 40_000;
 
-/** The most work that a plan may take, in steps looked at; about a tenth of a second. */
-export const MOST_WORK = 4_000_000;
+/** The most work that a plan may take, in steps looked at: about a tenth of a second. An ordinary page takes 2,000. */
+export const MOST_WORK = 1_500_000;
+
+/** The most work that looking for near fits may take, and what each try costs besides its splits. */
+export const MOST_NEAR_WORK = 500_000;
+export const TRY_WORK = 1_000;
 
 /** What is left to spend on one plan. */
 export interface Budget {
   left: number;
 }
 
-/** A fresh budget for one plan. */
-export function newBudget(): Budget {
-  return { left: MOST_WORK };
+/** A fresh budget: for one plan, or for what is said. */
+export function newBudget(most: number = MOST_WORK): Budget {
+  return { left: most };
 }
 
 /** What a split costs, about: its steps for each gap and each written kind of track, and its tracks. */

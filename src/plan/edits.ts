@@ -9,10 +9,11 @@ import { fewerTracks, narrowerGap, smallerMin, smallerSteps } from "./edit-split
 import type { Side } from "./plan.ts";
 import { replaceMargin, replaceSplit } from "./replace.ts";
 
-/** An attempt after one edit. */
+/** One edit of an attempt. */
 export interface Edited {
   readonly fact: NearFit;
-  readonly attempt: Attempt;
+  /** The attempt after the edit: made only when it is tried. */
+  readonly edited: () => Attempt;
   /** How many steps the edit gives back: the measure of how much it changes. */
   readonly freed: number;
 }
@@ -53,7 +54,7 @@ function marginSeries(spot: Spot & { readonly binding: Binding }): readonly (rea
   return [
     series.map(({ replacement, from, to, freed }) => ({
       fact: { kind: "smaller-margin" as const, side, path, axis, from, to },
-      attempt: replaceMargin(attempt, area.margin, replacement),
+      edited: () => replaceMargin(attempt, area.margin, replacement),
       freed,
     })),
   ];
@@ -67,7 +68,7 @@ function splitSeries({ attempt, area, path, side, axis }: Spot): readonly (reado
   return SPLIT_EDITS.map(({ kind, edits }) =>
     edits(split).map(({ replacement, from, to, freed }) => ({
       fact: { kind, side, path: splitPath, axis, from, to },
-      attempt: replaceSplit(attempt, split, replacement),
+      edited: () => replaceSplit(attempt, split, replacement),
       freed,
     })),
   );

@@ -2,7 +2,7 @@
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Misfit } from "../problem/misfit.ts";
 import type { Attempt, Recipe } from "../recipe/recipe.ts";
-import { type Budget, newBudget } from "./budget.ts";
+import { type Budget, MOST_NEAR_WORK, newBudget, TRY_WORK } from "./budget.ts";
 import { type Edited, editsAt } from "./edits.ts";
 import { layOutAttempt } from "./lay-out-attempt.ts";
 import type { Change } from "./plan.ts";
@@ -13,7 +13,7 @@ const MOST_EDITS = 3;
 
 /** Changes of one attempt each, those that free the fewest steps first. */
 export function nearFits(recipe: Recipe, notebook: Notebook): readonly Change[] {
-  const budget = newBudget();
+  const budget = newBudget(MOST_NEAR_WORK);
   const found = recipe.attempts.flatMap((attempt, index) =>
     repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({ attempt: index, edits })),
   );
@@ -38,20 +38,30 @@ function repairs(broken: Broken, most: number): readonly (readonly Edited[])[] {
   const misfit = layOutAttempt(attempt, notebook, budget);
   if (misfit.kind === "pages" || most === 0) return [];
   return editsAt(attempt, misfit, notebook.binding).flatMap((series) => {
-    let moved: Edited | undefined;
-    for (const edited of series) {
+    let moved: readonly [Edited, Attempt] | undefined;
+    for (const edit of series) {
+      budget.left -= TRY_WORK;
       if (budget.left < 0) return [];
-      const result = layOutAttempt(edited.attempt, notebook, budget);
-      if (result.kind === "pages") return [[edited]];
+      if (cannotDo(edit, misfit)) continue;
+      const edited = edit.edited();
+      const result = layOutAttempt(edited, notebook, budget);
+      if (result.kind === "pages") return [[edit]];
       if (!samePlace(result, misfit)) {
-        moved = edited;
+        moved = [edit, edited];
         break;
       }
     }
     if (!moved) return [];
-    const [more] = repairs({ ...broken, attempt: moved.attempt }, most - 1);
-    return more ? [[moved, ...more]] : [];
+    const [edit, edited] = moved;
+    const [more] = repairs({ ...broken, attempt: edited }, most - 1);
+    return more ? [[edit, ...more]] : [];
   });
+}
+
+/** An edit of the very split that lacks steps has to free all of them; it need not be tried where it does not. */
+function cannotDo({ fact, freed }: Edited, misfit: Misfit): boolean {
+  if (misfit.kind !== "split-too-short" || fact.kind === "smaller-margin") return false;
+  return fact.path === misfit.path && freed < misfit.needs - misfit.has;
 }
 
 function samePlace(a: Misfit, b: Misfit): boolean {

@@ -11,9 +11,10 @@ import type { Plan } from "./plan.ts";
 /** Works a recipe out for a notebook. Exact, and the same on every machine; it never throws for a checked recipe. */
 export function planPattern(recipe: Recipe, notebook: Notebook): Plan {
   const names = { pattern: recipe.slug, notebook: notebook.slug };
+  const budget = newBudget();
   let misfit: Misfit | undefined;
   for (const [used, attempt] of recipe.attempts.entries()) {
-    const result = layOutAttempt(attempt, notebook, newBudget());
+    const result = layOutAttempt(attempt, notebook, budget);
     if (result.kind === "pages") {
       const { pages, same } = result;
       return { ...names, fits: true, used, pages, same, notes: paperNotes(pages, notebook) };
