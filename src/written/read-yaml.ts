@@ -33,7 +33,9 @@ export function readYaml(source: YamlText): Reading<Written> {
   const options = { uniqueKeys: false, merge: false, prettyErrors: false, version: "1.2" } as const;
   const documents = [...new Composer(options).compose(tokens, true, source.text.length)];
   const [first, second] = documents;
-  const faults = first ? syntaxProblems(first, openedAt(tokens), placeOf) : [];
+  const faults = first
+    ? syntaxProblems(first, { text: source.text, opened: openedAt(tokens) }, placeOf)
+    : [];
   if (faults.length > 0) return { ok: false, problems: faults };
   if (second) {
     const [start] = second.range ?? [source.text.length];
@@ -53,14 +55,17 @@ function failed(fault: WithoutAbout<Fault>): Reading<Written> {
 
 function syntaxProblems(
   document: Document.Parsed,
-  opened: number | undefined,
+  { text, opened }: { readonly text: string; readonly opened: number | undefined },
   placeOf: (from: number, to?: number) => Place,
 ): readonly Problem[] {
   const found = document.errors.slice(0, MOST_FAULTS).map((error): Problem => {
     const kind = faultOf(error);
     const isOpen = kind === "not-closed" || kind === "open-quote";
-    const [from, to] = isOpen && opened !== undefined ? [opened, opened + 1] : error.pos;
-    return { about: "yaml", kind, at: placeOf(from, to) };
+    const [from, to] = error.pos;
+    if (isOpen && opened !== undefined) return { about: "yaml", kind, at: placeOf(opened) };
+    // The reader points at the blank before a line that stands too far out.
+    const start = kind === "indent" ? from + text.slice(from).search(/\S|$/) : from;
+    return { about: "yaml", kind, at: placeOf(start, Math.max(to, start + 1)) };
   });
   // A second fault in a line mostly follows from the first.
   return found.filter(

@@ -1,0 +1,71 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { readNotebook } from "../../src/notebook/read-notebook.ts";
+import type { Problem } from "../../src/problem/problem.ts";
+import type { Reading, TextFile } from "../../src/problem/reading.ts";
+import { reportProblems } from "../../src/problem/report.ts";
+import { sayProblem } from "../../src/problem/say-problem.ts";
+import { readBook } from "../../src/recipe/read-book.ts";
+import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { type Expected, expectedProblems, withoutExpectations } from "./expected-problems.ts";
+
+type Read = (file: TextFile) => Reading<unknown>;
+
+const FOLDERS: readonly (readonly [folder: string, read: Read, atLeast: number])[] = [
+  ["patterns", readRecipe, 36],
+  ["notebooks", readNotebook, 10],
+  ["strips", readStripRecipe, 4],
+  ["books", readBook, 5],
+];
+
+describe.each(FOLDERS)("wrong %s", (folder, read, atLeast) => {
+  const directory = new URL(`${folder}/`, import.meta.url);
+  const names = readdirSync(directory).sort();
+
+  it(`are at least ${atLeast}`, () => {
+    expect(names.length).toBeGreaterThanOrEqual(atLeast);
+  });
+
+  it.each(names)("%s is told what is wrong with it", (name) => {
+    const written = readFileSync(new URL(name, directory), "utf8");
+    const expected = expectedProblems(written);
+    expect(expected.length).toBeGreaterThan(0);
+    const file = { path: `${folder}/${name}`, text: withoutExpectations(written) };
+    const reading = read(file);
+    const problems = reading.ok ? [] : reading.problems;
+    expect(toldAbout(file, problems)).toEqual(expected);
+    expectReport(file, problems, expected);
+  });
+});
+
+/** The problems as they are expected: by line, then by column. */
+function toldAbout(file: TextFile, problems: readonly Problem[]): readonly Expected[] {
+  const lines = file.text.split("\n");
+  const sorted = [...problems].sort((a, b) => a.at.line - b.at.line || a.at.column - b.at.column);
+  return sorted.map((problem) => {
+    const { line, column, width } = problem.at;
+    const { sentence, hint } = sayProblem(problem);
+    const start = column - 1;
+    const marked = (lines[line - 1] ?? "").slice(start, start + width);
+    return { line, marked, said: hint === undefined ? [sentence] : [sentence, hint] };
+  });
+}
+
+/** The report has every place and every sentence, in order, and counts them. */
+function expectReport(
+  file: TextFile,
+  problems: readonly Problem[],
+  expected: readonly Expected[],
+): void {
+  const report = reportProblems(problems, new Map([[file.path, file.text]]));
+  const wanted = expected.flatMap(({ line, said }) => [`${file.path}:${line}:`, ...said]);
+  let from = 0;
+  for (const part of wanted) {
+    const found = report.indexOf(part, from);
+    expect(found, `${part} is missing in\n${report}`).toBeGreaterThanOrEqual(0);
+    from = found + part.length;
+  }
+  const count = expected.length === 1 ? "1 problem" : `${expected.length} problems`;
+  expect(report.endsWith(`\n\n${count} in 1 file.`)).toBe(true);
+}
