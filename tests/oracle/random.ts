@@ -4,7 +4,7 @@ export interface Random {
   /** A whole number from `least` to `most`, both included. */
   readonly whole: (least: number, most: number) => number;
   /** One of a list. */
-  readonly pick: <T>(list: readonly [T, ...T[]]) => T;
+  readonly pick: <const T>(list: readonly [T, ...T[]]) => T;
   /** True once in so many times. */
   readonly oneIn: (times: number) => boolean;
 }
