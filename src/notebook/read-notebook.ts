@@ -1,13 +1,14 @@
 /** Reads a notebook's file: paper and grid in exact lengths, and whether the grid lies on the paper. */
 import { AXES, type Axis } from "../measure/axis.ts";
 import type { GridAxis } from "../measure/grid-axis.ts";
-import { fromMm, length } from "../measure/length.ts";
+import { fromMm } from "../measure/length.ts";
 import type { Problem } from "../problem/problem.ts";
 import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { readFrontMatter } from "../written/read-front-matter.ts";
 import { slugOf } from "../written/slug-of.ts";
 import { entryOf, type WrittenMap } from "../written/written.ts";
+import { centredDot } from "./centred-dot.ts";
 import { gridFaults } from "./grid-faults.ts";
 import type { Notebook } from "./notebook.ts";
 import { NOTEBOOK_SHAPE, type NotebookHead } from "./notebook-shape.ts";
@@ -47,7 +48,7 @@ function gridAxis(head: NotebookHead, axis: Axis): GridAxis {
   const pitch = fromMm(typeof head.pitch === "number" ? head.pitch : head.pitch[axis]);
   const firstDot = head.firstDot
     ? fromMm(head.firstDot[index])
-    : length((paper - (dots - 1) * pitch) / 2);
+    : centredDot({ paper, dots, pitch });
   const count = typeof head.count === "string" ? head.count : head.count[axis];
   return { dots, pitch, firstDot, paper, count };
 }

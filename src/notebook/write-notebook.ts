@@ -1,8 +1,8 @@
 /** Writes a notebook as the file that reads back as the same notebook. */
 import { AXES } from "../measure/axis.ts";
-import type { GridAxis } from "../measure/grid-axis.ts";
-import { length, toMm } from "../measure/length.ts";
+import { toMm } from "../measure/length.ts";
 import { writeText } from "../written/write-text.ts";
+import { centredDot } from "./centred-dot.ts";
 import type { Notebook } from "./notebook.ts";
 
 /** The file's text for `notebooks/<slug>.md`. Every key is written but a first dot that is centred anyway. */
@@ -22,11 +22,6 @@ export function writeNotebook({ title, paperName, axes, ...notebook }: Notebook)
   ];
   const body = notebook.body === "" ? "" : `\n${notebook.body}\n`;
   return `---\n${lines.join("\n")}\n---\n${body}`;
-}
-
-/** Where the first dot lies when nothing says so, as a reader works it out. */
-function centredDot({ paper, dots, pitch }: GridAxis): number {
-  return length((paper - (dots - 1) * pitch) / 2);
 }
 
 function pair(across: number, down: number): string {

@@ -75,7 +75,7 @@ export const AXIS_FIELDS = {
 } as const satisfies Readonly<Record<Axis, Readonly<Record<string, FieldName>>>>;
 
 /** Fields that read as this notebook. What is centred, or the same down as across, is left empty. */
-export function fieldsOf(notebook: Notebook): NotebookFields {
+export function fieldsOf(notebook: Omit<Notebook, "slug">): NotebookFields {
   const { across, down } = notebook.axes;
   const isNamed = notebook.paperName !== undefined && isPaperName(notebook.paperName);
   return {

@@ -1,0 +1,46 @@
+/** Everything that the fit page keeps behind its #: a notebook, a pattern and a strip. */
+import { type AddressReading, readAddress, writeAddress } from "./address.ts";
+import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
+import type { UnnamedNotebook } from "./read-fields.ts";
+import { readStripEntries, STRIP_ADDRESS_KEYS, stripEntries } from "./strip-address.ts";
+import type { StripChoice } from "./strip-choice.ts";
+
+/** What the page shows. */
+export interface Fit {
+  readonly notebook: UnnamedNotebook;
+  /** The slug of the pattern that is drawn large. */
+  readonly pattern: string;
+  readonly strip: StripChoice;
+}
+
+const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "pattern", ...STRIP_ADDRESS_KEYS];
+
+/** The address's part from # on. A strip that carries nothing is left out. */
+export function writeFitAddress({ notebook, pattern, strip }: Fit): string {
+  return writeAddress([...notebookEntries(notebook), ["pattern", pattern], ...stripEntries(strip)]);
+}
+
+/** What the address says; what it says nothing of is left out. */
+export function readFitAddress(
+  hash: string,
+  patterns: ReadonlySet<string>,
+): AddressReading<Partial<Fit>> {
+  const address = readAddress(hash, KEYS);
+  if (!address.ok) return address;
+  const { value: values } = address;
+  const notebook = readNotebookEntries(values);
+  if (!notebook.ok) return notebook;
+  const strip = readStripEntries(values, patterns);
+  if (!strip.ok) return strip;
+  const pattern = values.get("pattern");
+  if (pattern !== undefined && !patterns.has(pattern))
+    return { ok: false, problem: { kind: "unknown-pattern", key: "pattern", slug: pattern } };
+  return {
+    ok: true,
+    value: {
+      ...(notebook.value && { notebook: notebook.value }),
+      ...(pattern !== undefined && { pattern }),
+      ...(strip.value && { strip: strip.value }),
+    },
+  };
+}

@@ -1,0 +1,78 @@
+/** What someone chose for their strip: the patterns in their order of use, and how it is made. */
+import type { Axis } from "../../../src/measure/axis.ts";
+import type { FieldProblem } from "../../../src/problem/field-problem.ts";
+import { STRIP_BOUNDS, STRIP_KEYS } from "../../../src/recipe/strip-keys.ts";
+import { MAKES, type StripRecipe } from "../../../src/recipe/strip-recipe.ts";
+import type { FieldReading } from "./read-fields.ts";
+import { slugFor } from "./slug-for.ts";
+import { takeChoiceField, takeMmField, takeTextField, takeWholeField } from "./take-fields.ts";
+
+/** Slugs of patterns by side, most used first. */
+export type StripLists = Readonly<Record<Axis, readonly string[]>>;
+
+/** What is typed or picked beside the two lists; all text. */
+export interface StripFields {
+  /** "" where it has no name of its own. */
+  readonly title: string;
+  readonly lanes: string;
+  readonly make: string;
+  /** In mm. */
+  readonly width: string;
+}
+
+export type StripFieldName = keyof StripFields;
+
+/** A strip without its file name and its text. */
+export type StripChoice = Omit<StripRecipe, "slug" | "body" | "places">;
+
+export const USUAL_STRIP_FIELDS: StripFields = {
+  title: "",
+  lanes: "4",
+  make: "edges",
+  width: "30",
+};
+
+/** The fields that read as this strip. */
+export function stripFieldsOf({ title, lanes, make, width }: StripChoice): StripFields {
+  return { title, lanes: `${lanes}`, make, width: `${width}` };
+}
+
+/** The checked choice, or every problem with its field. The title is "" where none was given. */
+export function readStripFields(
+  fields: StripFields,
+  lists: StripLists,
+): FieldReading<StripChoice, StripFieldName> {
+  const problems: FieldProblem<StripFieldName>[] = [];
+  const note = (problem: FieldProblem<StripFieldName>) => problems.push(problem);
+  const at = <F extends StripFieldName>(field: F) => ({ field, text: fields[field], note });
+  const title = takeTextField({ ...at("title"), wanted: STRIP_KEYS.strip.title.wanted }) ?? "";
+  const lanes = takeWholeField({ ...at("lanes"), wanted: LANES });
+  const make = takeChoiceField({ ...at("make"), allowed: MAKES });
+  const width = takeMmField({ ...at("width"), wanted: WIDTH });
+  if (problems.length > 0 || lanes === undefined || !make || width === undefined)
+    return { ok: false, problems };
+  return { ok: true, value: { title, ...lists, lanes, make, width } };
+}
+
+const LANES = { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes } as const;
+const WIDTH = { kind: "millimetres", ...STRIP_BOUNDS.width } as const;
+
+/**
+ * The strip's recipe. One that is a strip of the book in all but its name is that strip, unless it was given another
+ * name; every other one goes by its own name, else it is just somebody's strip.
+ */
+export function nameStrip(choice: StripChoice, known: readonly StripRecipe[]): StripRecipe {
+  const twin = known.find(
+    (strip) => isSame(choice, strip) && (choice.title === "" || choice.title === strip.title),
+  );
+  if (twin) return twin;
+  const title = choice.title || "My strip";
+  const taken = known.map(({ slug }) => slug);
+  return { ...choice, title, slug: slugFor(title, { fallback: "strip", taken }), body: "" };
+}
+
+function isSame(one: StripChoice, two: StripChoice): boolean {
+  const words = ({ across, down, lanes, make, width }: StripChoice) =>
+    JSON.stringify([across, down, lanes, make, width]);
+  return words(one) === words(two);
+}

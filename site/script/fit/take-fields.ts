@@ -1,0 +1,73 @@
+/** Takes single values out of fields; what will not do is noted with what is wanted there. */
+import type { FieldProblem } from "../../../src/problem/field-problem.ts";
+import type { Wanted } from "../../../src/problem/wanted.ts";
+import { foulCharacter } from "../../../src/written/foul-character.ts";
+import { typedNumber } from "./typed-number.ts";
+
+/** What one field holds, what it should, and where its problem goes. */
+export interface Taken<Field extends string, W extends Wanted> {
+  readonly field: Field;
+  readonly text: string;
+  readonly wanted: W;
+  readonly note: (problem: FieldProblem<Field>) => void;
+}
+
+type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
+
+/** Millimetres are kept to a millionth. */
+const MM_DECIMALS = 6;
+
+/** A whole number within its limits. */
+export function takeWholeField<F extends string>(
+  taken: Taken<F, WantedOf<"whole">>,
+): number | undefined {
+  return withinLimits(taken, 0);
+}
+
+/** Millimetres within their limits. */
+export function takeMmField<F extends string>(
+  taken: Taken<F, WantedOf<"millimetres">>,
+): number | undefined {
+  return withinLimits(taken, MM_DECIMALS);
+}
+
+/** One of the allowed words. */
+export function takeChoiceField<F extends string, T extends string>(
+  taken: Omit<Taken<F, WantedOf<"choice">>, "wanted"> & { readonly allowed: readonly T[] },
+): T | undefined {
+  const { field, text, allowed, note } = taken;
+  const chosen = allowed.find((word) => word === text);
+  if (chosen === undefined)
+    note({ field, kind: "unsuitable", wanted: { kind: "choice", allowed } });
+  return chosen;
+}
+
+/** One line of text; nothing where the field is empty. */
+export function takeTextField<F extends string>(
+  taken: Taken<F, WantedOf<"text">>,
+): string | undefined {
+  const { field, wanted, note } = taken;
+  const text = taken.text.trim();
+  if (foulCharacter(text) !== undefined) note({ field, kind: "control-character" });
+  else if (text.length > wanted.longest) note({ field, kind: "unsuitable", wanted });
+  else if (text !== "") return text;
+  return undefined;
+}
+
+function withinLimits<F extends string>(
+  { field, text, wanted, note }: Taken<F, WantedOf<"whole"> | WantedOf<"millimetres">>,
+  most: number,
+): number | undefined {
+  const typed = typedNumber(text);
+  if (typed.kind === "none" || typed.number < wanted.min || typed.number > wanted.max) {
+    note({ field, kind: "unsuitable", wanted });
+    return undefined;
+  }
+  if (typed.decimals <= most) return typed.number;
+  note(
+    most === 0
+      ? { field, kind: "unsuitable", wanted }
+      : { field, kind: "too-many-decimals", decimals: most },
+  );
+  return undefined;
+}

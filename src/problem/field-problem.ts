@@ -1,0 +1,20 @@
+/** What can be wrong with what someone puts into the fields of a notebook or a strip, as facts. */
+import type { Axis } from "../measure/axis.ts";
+import type { Wanted } from "./wanted.ts";
+
+/** `field` is the name of the field that it is said at. */
+export type FieldProblem<Field extends string = string> = { readonly field: Field } & (
+  | { readonly kind: "unsuitable"; readonly wanted: Wanted }
+  /** At most so many decimals are kept exactly. */
+  | { readonly kind: "too-many-decimals"; readonly decimals: number }
+  | { readonly kind: "control-character" }
+  | {
+      readonly kind: "dots-beyond-paper";
+      readonly axis: Axis;
+      readonly needsMm: number;
+      readonly hasMm: number;
+      /** How many dots would fit. */
+      readonly fitting: number;
+    }
+  | { readonly kind: "empty-edge-step"; readonly axis: Axis; readonly end: "first" | "last" }
+);
