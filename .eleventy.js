@@ -55,6 +55,7 @@ export default function (cfg) {
   cfg.addFilter("inlineSvg", (file) => engine.inlineSvg(file));
   cfg.addFilter("rel", (to, from) => engine.rel(to, from));
 
+  cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
   cfg.setLibrary("md", markdown);
   cfg.addPlugin(syntaxHighlight, { preAttributes: { tabindex: 0 } });
 

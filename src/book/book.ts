@@ -19,6 +19,8 @@ export interface Book {
   readonly pairs: readonly Pair[];
   patternPage(pair: Pair): PatternPage;
   notebookPage(slug: string): NotebookPage;
+  /** The drawing of equal parts on the first notebook; "" in a book without one. */
+  frontSvg(): string;
   /** Everything that lies beside the pages, one file after another. */
   sideFiles(): Iterable<SideFile>;
 }
@@ -75,6 +77,7 @@ export interface NotebookPage {
   readonly bodyHtml: string;
   readonly source: string;
   readonly gridSvg: string;
+  readonly partsSvg: string;
   readonly facts: readonly AxisFact[];
   readonly axes: readonly AxisTables[];
   readonly groups: readonly PurposeGroup[];

@@ -14,6 +14,7 @@ export function emptyBook(): Book {
     pairs: [],
     patternPage: noPage,
     notebookPage: noPage,
+    frontSvg: () => "",
     sideFiles: () => [],
   };
 }

@@ -34,6 +34,7 @@ export function makeBook({ content, memos, version, markdown }: BookSources): Bo
     groups: first ? cards.groupsOn(first.slug) : [],
     pairs,
     patternPage: (pair) => patternPage(pair, sources),
+    frontSvg: () => (first ? pieces.notebookPiece(first.slug).partsSvg : ""),
     notebookPage: (slug) => notebookPage(slug, sources),
     sideFiles: () => sideFiles(content, pairs, pieces),
   };

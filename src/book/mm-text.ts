@@ -7,11 +7,11 @@ export function mmText(length: Length): string {
   return sayMm(toMm(length));
 }
 
-/** Lengths that are all alike are said once: `65 mm each`, `71.5 mm, 65 mm`. */
+/** Lengths that are all alike are said once: `65 mm each`, `71.5, 65 mm`. */
 export function mmList(lengths: readonly Length[]): string {
-  const texts = lengths.map(mmText);
-  const [first = ""] = texts;
-  return texts.length > 1 && texts.every((text) => text === first)
-    ? `${first} each`
-    : texts.join(", ");
+  const [first, ...others] = lengths;
+  if (first === undefined) return "";
+  if (others.length > 0 && others.every((length) => length === first))
+    return `${mmText(first)} each`;
+  return `${lengths.map((length) => mmText(length).replace(" mm", "")).join(", ")} mm`;
 }

@@ -14,13 +14,15 @@ import { notebookPath } from "./pieces.ts";
 export function notebookPage(slug: string, sources: PageSources): NotebookPage {
   const { pieces, cards, markdown } = sources;
   const notebook = pieces.notebook(slug);
+  const piece = pieces.notebookPiece(slug);
   const groups = cards.groupsOn(slug);
   const states = groups.flatMap((group) => group.cards.map((card) => card.state));
   return {
     entry: notebookEntry(notebook),
     bodyHtml: bodyHtml(markdown, notebook.body),
     source: frontMatterOf(pieces.text(notebookPath(slug))),
-    gridSvg: pieces.notebookPiece(slug).gridSvg,
+    gridSvg: piece.gridSvg,
+    partsSvg: piece.partsSvg,
     facts: notebookFacts(notebook),
     axes: AXES.map((axis) => {
       const grid = notebook.axes[axis];

@@ -1,14 +1,20 @@
 /** A notebook's drawing and file, finished. */
 import { gridScene } from "../draw/grid-scene.ts";
+import { pageScene } from "../draw/page-scene.ts";
+import type { Scene } from "../draw/scene.ts";
 import type { WriteSvg } from "../draw/write-svg.ts";
 import type { Notebook } from "../notebook/notebook.ts";
+import { planPattern } from "../plan/plan-pattern.ts";
 import { blankScene } from "./blank-scene.ts";
 import { notebookJson } from "./notebook-json.ts";
+import { wallRecipe } from "./wall-recipe.ts";
 
 /** Plain JSON: it is kept on disk between builds. */
 export interface NotebookPiece {
   readonly gridSvg: string;
   readonly thumbSvg: string;
+  /** The page of equal parts. */
+  readonly partsSvg: string;
   readonly notebookJson: string;
 }
 
@@ -17,6 +23,14 @@ export function makeNotebookPiece(notebook: Notebook, write: WriteSvg): Notebook
   return {
     gridSvg: write(gridScene(notebook)),
     thumbSvg: write(blankScene(notebook)),
+    partsSvg: write(partsScene(notebook)),
     notebookJson: notebookJson(notebook),
   };
+}
+
+function partsScene(notebook: Notebook): Scene {
+  const recipe = wallRecipe(notebook);
+  const plan = planPattern(recipe, notebook);
+  if (!plan.fits) throw new RangeError(`equal parts do not fit ${notebook.slug}`);
+  return pageScene({ plan, recipe, notebook });
 }

@@ -56,9 +56,12 @@ export function makePatternPiece(
   const page = drawing ? pageScene(drawing) : gridScene(notebook);
   const thumb = drawing ? thumbnailScene(drawing) : blankScene(notebook);
   const strip = buildSingleStrip(recipe, notebook, plan);
+  const labelAt = labelsOf(attemptOf(recipe, plan.fits ? plan.used : 0));
   return {
     ...(plan.fits ? fittingWords(plan, recipe) : misfitWords(plan, recipe)),
-    stripLeftOut: strip.sides.flatMap((side) => side.leftOut.map(sayLeftOut)),
+    stripLeftOut: strip.sides.flatMap((side) =>
+      side.leftOut.map((fact) => sayLeftOut(fact, labelAt)),
+    ),
     sheet: sheetClass(thumb.frame, page.frame),
     planJson: planJson(plan),
     pageSvg: write(page),

@@ -25,6 +25,7 @@ export function notebookFiles(folder: string, piece: NotebookPiece): readonly Si
   return [
     { path: `${folder}grid.svg`, text: piece.gridSvg },
     { path: `${folder}thumb.svg`, text: piece.thumbSvg },
+    { path: `${folder}parts.svg`, text: piece.partsSvg },
     { path: `${folder}notebook.json`, text: piece.notebookJson },
   ];
 }
