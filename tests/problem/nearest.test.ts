@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import { nearest } from "../../src/problem/nearest.ts";
+
+const SPLIT = ["count", "tracks", "each", "labels", "gap", "leftover"];
+const AREA = ["label", "margin", "columns", "rows", "fill", "every"];
+
+describe("nearest", () => {
+  it.each([
+    ["colum", SPLIT, "count"],
+    ["colum", AREA, "columns"],
+    ["cols", AREA, "columns"],
+    ["row", AREA, "rows"],
+    ["margn", AREA, "margin"],
+    ["amrgin", AREA, "margin"],
+    ["MARGIN", AREA, "margin"],
+    ["lable", AREA, "label"],
+    ["gaps", SPLIT, "gap"],
+    ["leftovers", SPLIT, "leftover"],
+    ["rest", SPLIT, undefined],
+    ["x", SPLIT, undefined],
+    ["", SPLIT, undefined],
+    ["quite another thing", AREA, undefined],
+  ])("takes %j among %j for %j", (written, allowed, meant) => {
+    expect(nearest(written, allowed)).toBe(meant);
+  });
+
+  it("takes the first of equally near words", () => {
+    expect(nearest("pan", ["pin", "pun"])).toBe("pin");
+    expect(nearest("pan", ["pun", "pin"])).toBe("pun");
+  });
+
+  it("has nothing to offer where nothing is allowed", () => {
+    expect(nearest("gap", [])).toBeUndefined();
+  });
+
+  it("is quick on words of any length", () => {
+    const long = "seed".repeat(50_000);
+    const start = performance.now();
+    expect(nearest(long, [long, "seed"])).toBe(long);
+    expect(performance.now() - start).toBeLessThan(100);
+  });
+});
