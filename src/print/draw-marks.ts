@@ -1,0 +1,20 @@
+/** Marks on paper, in their order: what a screen needs to look like paper is left away. */
+import { markLook } from "../draw/mark-look.ts";
+import type { Role } from "../draw/role.ts";
+import type { Mark } from "../draw/scene.ts";
+import { drawPath } from "./draw-path.ts";
+import { drawText } from "./draw-text.ts";
+import type { PaperPen } from "./paper-pen.ts";
+
+/** The sheet and what it lies on are there already, and a tint for margins would only cost ink. */
+const ON_SCREEN_ONLY: ReadonlySet<Role> = new Set(["ground", "paper", "margin"]);
+
+/** Draws the marks of a scene; `penScale` is the scene's. */
+export function drawMarks(pen: PaperPen, marks: readonly Mark[], penScale = 1): void {
+  for (const mark of marks) {
+    if (ON_SCREEN_ONLY.has(mark.role)) continue;
+    const look = markLook(mark, penScale);
+    if (mark.kind === "text") drawText(pen, mark, look);
+    else drawPath(pen, mark, look);
+  }
+}

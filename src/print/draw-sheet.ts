@@ -1,0 +1,59 @@
+/** One sheet as one page of a PDF file: its size, its scale, its parts and their meaning. */
+import type { PdfStructure } from "pdfkit";
+import { drawMarks } from "./draw-marks.ts";
+import type { PaperPen } from "./paper-pen.ts";
+import type { Sheet, SheetPart } from "./sheet.ts";
+import { type Stretch, stretchOf } from "./stretch.ts";
+
+/** PDF counts in points of 1/72 inch. */
+const POINTS_PER_MM = 72 / 25.4;
+/** SVG's own limit, so that corners look alike on screen and paper. */
+const MITER_LIMIT = 4;
+
+interface PageQuestion {
+  readonly page: Sheet;
+  readonly index: number;
+  readonly document: PdfStructure;
+  readonly printer: Stretch;
+}
+
+/** The paper keeps its size; what is drawn on it is stretched from the top left corner, from which positions are counted. */
+export function drawSheet(pen: PaperPen, { page, index, document, printer }: PageQuestion): void {
+  const { pdf } = pen;
+  const { x, y } = stretchOf(page, printer);
+  const size = [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM] as const;
+  pdf.addPage({ size, margin: 0 });
+  pdf.addNamedDestination(pageName(index));
+  pdf.scale(x * POINTS_PER_MM, y * POINTS_PER_MM).miterLimit(MITER_LIMIT);
+  const section = pdf.struct("Sect", { title: page.title });
+  document.add(section);
+  for (const part of page.parts) drawPart(pen, part, section);
+  section.end();
+  for (const { area, page: target } of page.links ?? [])
+    pdf.goTo(area.x, area.y, area.width, area.height, pageName(target));
+}
+
+/** Words of the structure (ISO 32000-1, 14.8.4); furniture is no part of it. */
+const TYPES = { figure: "Figure", heading: "H1", line: "P" } as const;
+
+function drawPart(pen: PaperPen, part: SheetPart, section: PdfStructure): void {
+  const { pdf } = pen;
+  const draw = () => drawMarks(pen, part.marks, part.kind === "figure" ? part.penScale : 1);
+  if (part.kind === "furniture") {
+    pdf.markContent("Artifact");
+    draw();
+    pdf.endMarkedContent();
+    return;
+  }
+  const structure = pdf.struct(
+    TYPES[part.kind],
+    part.kind === "figure" ? { alt: part.description } : {},
+  );
+  section.add(structure);
+  structure.add(draw);
+  structure.end();
+}
+
+function pageName(index: number): string {
+  return `page-${index}`;
+}

@@ -1,0 +1,11 @@
+/** What the printing uses of fontkit, which comes without types. */
+declare module "fontkit" {
+  export interface Font {
+    readonly postscriptName: string;
+    readonly unitsPerEm: number;
+    hasGlyphForCodePoint(codePoint: number): boolean;
+  }
+
+  /** Throws where the bytes are no font. */
+  export function create(bytes: Uint8Array): Font;
+}

@@ -1,0 +1,47 @@
+/** A pattern's pages on paper of the notebook's own size: nothing but what is drawn, and where the dots are. */
+import { pageScene } from "../draw/page-scene.ts";
+import type { Scene } from "../draw/scene.ts";
+import { marksOnSheet } from "../draw/sheet-place.ts";
+import type { Notebook } from "../notebook/notebook.ts";
+import type { FittingPlan } from "../plan/plan.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+import type { Sheet } from "./sheet.ts";
+
+export interface PagesQuestion {
+  readonly plan: FittingPlan;
+  readonly recipe: Recipe;
+  readonly notebook: Notebook;
+}
+
+/**
+ * A sheet for each page of the plan. A spread is two sheets: a printer at home takes the paper of one page,
+ * and a loose sheet goes beside or under one page of the notebook.
+ */
+export function pageSheets(question: PagesQuestion): readonly Sheet[] {
+  return pageScenes(question, "paper").map((scene) => ({
+    title: scene.title,
+    width: scene.frame.width,
+    height: scene.frame.height,
+    parts: [
+      {
+        kind: "figure",
+        description: scene.description,
+        marks: marksOnSheet(scene, { x: 0, y: 0, turn: 0 }),
+      },
+    ],
+  }));
+}
+
+/** A drawing for each page of the plan: the frame is its paper, or has the counts beside it as well. */
+export function pageScenes(
+  { plan, recipe, notebook }: PagesQuestion,
+  frame: "paper" | "counts",
+): readonly Scene[] {
+  const options = frame === "paper" ? { hasBands: false, hasPaper: false } : {};
+  return plan.pages.map((page, index) => {
+    const alone: FittingPlan = { ...plan, pages: [page] };
+    const scene = pageScene({ plan: alone, notebook, recipe, options });
+    if (plan.pages.length === 1) return scene;
+    return { ...scene, id: `${scene.id}-${index + 1}`, title: `${scene.title}, ${page.side} page` };
+  });
+}

@@ -1,0 +1,84 @@
+/** What the printing uses of PDFKit, which comes without types. Lengths are in the unit of the page's current scale. */
+declare module "pdfkit" {
+  import type { Font } from "fontkit";
+
+  export interface PdfReference {
+    readonly data: Record<string, unknown>;
+    end(chunk?: string): void;
+  }
+
+  export interface PdfStructure {
+    add(child: PdfStructure | (() => void)): this;
+    end(): void;
+  }
+
+  export interface PdfBookmark {
+    addItem(title: string, options?: { pageNumber?: number; expanded?: boolean }): PdfBookmark;
+  }
+
+  export interface PdfOptions {
+    readonly pdfVersion: "1.7";
+    readonly lang: string;
+    readonly tagged: boolean;
+    readonly autoFirstPage: boolean;
+    /** Null: no standard font is loaded. */
+    readonly font: null;
+    readonly info: Readonly<Record<string, string | Date>>;
+  }
+
+  export default class PDFDocument {
+    constructor(options: PdfOptions);
+    /** The catalogue of the file. */
+    readonly _root: { readonly data: Record<string, unknown> };
+    readonly page: { readonly fonts: Record<string, PdfReference> };
+    readonly outline: PdfBookmark;
+    /** Called at the end; may be replaced. */
+    endMetadata: () => void;
+    addPage(options: { readonly size: readonly [number, number]; readonly margin: 0 }): this;
+    ref(data?: Record<string, unknown>): PdfReference;
+    addContent(operators: string): this;
+    save(): this;
+    restore(): this;
+    scale(x: number, y: number): this;
+    transform(a: number, b: number, c: number, d: number, e: number, f: number): this;
+    rotate(degrees: number, options: { readonly origin: readonly [number, number] }): this;
+    lineWidth(width: number): this;
+    lineCap(cap: "butt" | "round" | "square"): this;
+    lineJoin(join: "miter" | "round"): this;
+    miterLimit(limit: number): this;
+    undash(): this;
+    /** Takes SVG path data. */
+    path(data: string): this;
+    stroke(colour: string): this;
+    fill(colour: string): this;
+    fillAndStroke(fill: string, stroke: string): this;
+    fillColor(colour: string): this;
+    registerFont(name: string, font: Font): this;
+    font(name: string): this;
+    fontSize(size: number): this;
+    widthOfString(text: string): number;
+    text(
+      text: string,
+      x: number,
+      y: number,
+      options: { readonly lineBreak: false; readonly baseline: "alphabetic" },
+    ): this;
+    struct(
+      type: string,
+      options?: { readonly title?: string; readonly alt?: string },
+    ): PdfStructure;
+    addStructure(structure: PdfStructure): this;
+    markContent(tag: "Artifact"): this;
+    endMarkedContent(): this;
+    goTo(x: number, y: number, width: number, height: number, name: string): this;
+    addNamedDestination(name: string): void;
+    end(): void;
+  }
+}
+
+declare module "pdfkit/output" {
+  import type PDFDocument from "pdfkit";
+
+  /** Collects what a document puts out; called before the document ends. */
+  export function toBytes(document: PDFDocument): Promise<Uint8Array>;
+}

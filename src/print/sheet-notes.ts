@@ -1,0 +1,30 @@
+/** What a sheet says about itself: how it is printed, checked, corrected and cut. */
+import { BAR } from "../draw/sheet-bars.ts";
+import { CUTTING_CAUTION } from "../strip/cutting-caution.ts";
+import type { PaperSize, Stretch } from "./stretch.ts";
+
+/** The one thing that must not be missed. */
+export const ACTUAL_SIZE = "Print at 100 % (actual size)";
+
+/** What the bars along the bottom and the left of a sheet run along, as `printer` in book.yaml names it. */
+export function barNames({ width, height }: PaperSize): {
+  readonly across: string;
+  readonly down: string;
+} {
+  const [short, long] = ["short side: x", "long side: y"];
+  return width > height ? { across: long, down: short } : { across: short, down: long };
+}
+
+/** The notes beside the bars, a paragraph each. */
+export function sheetNotes(printer: Stretch, isCut: boolean): readonly string[] {
+  return [
+    `Measure both bars first: each is ${BAR} mm long. A bank card laid into their corner reaches to the long ticks.`,
+    `Where a bar is off, write ${BAR} divided by its length into book.yaml, as x or y of printer. ${correction(printer)}`,
+    ...(isCut ? [CUTTING_CAUTION.join(" ")] : []),
+  ];
+}
+
+function correction({ x, y }: Stretch): string {
+  if (x === 1 && y === 1) return "Now both are 1.";
+  return `This sheet is stretched by x ${x} and y ${y}: multiply by these.`;
+}

@@ -1,0 +1,18 @@
+/** A sheet as a drawing, so that a screen shows what will be printed. */
+
+import { sheetMark } from "../draw/paper-marks.ts";
+import type { Scene } from "../draw/scene.ts";
+import type { Sheet } from "./sheet.ts";
+
+/** The drawing; `id` is made from slugs. */
+export function sheetScene({ title, width, height, parts }: Sheet, id: string): Scene {
+  const frame = { x: 0, y: 0, width, height };
+  const figures = parts.flatMap((part) => (part.kind === "figure" ? [part.description] : []));
+  return {
+    id,
+    title,
+    description: figures.join(" "),
+    frame,
+    marks: [sheetMark("paper", frame), ...parts.flatMap(({ marks }) => [...marks])],
+  };
+}

@@ -1,0 +1,33 @@
+/** A sheet of paper and what is printed on it, in millimetres from its top left corner. */
+
+import type { Rect } from "../draw/rect.ts";
+import type { Mark, TextMark } from "../draw/scene.ts";
+
+export interface Sheet {
+  readonly title: string;
+  readonly width: number;
+  readonly height: number;
+  /** In reading order. */
+  readonly parts: readonly SheetPart[];
+  /** Places that lead to another page of the same file. */
+  readonly links?: readonly SheetLink[];
+}
+
+/** What a part is to those who have the sheet read to them. */
+export type SheetPart =
+  /** A drawing, of which a description is read. */
+  | {
+      readonly kind: "figure";
+      readonly description: string;
+      readonly marks: readonly Mark[];
+      readonly penScale?: number;
+    }
+  | { readonly kind: "heading" | "line"; readonly marks: readonly TextMark[] }
+  /** Crop marks and other things that say nothing. */
+  | { readonly kind: "furniture"; readonly marks: readonly Mark[] };
+
+export interface SheetLink {
+  readonly area: Rect;
+  /** Page of the file, from 0. */
+  readonly page: number;
+}

@@ -1,0 +1,58 @@
+/** Strips on sheets: in pieces that can be printed, as many copies as are wanted, and a pocket where there is room. */
+import { pocketScene } from "../draw/pocket-scene.ts";
+import { CROP_ROOM } from "../draw/sheet-crop-marks.ts";
+import type { StripLook } from "../draw/strip-face.ts";
+import { stripPieces } from "../draw/strip-pieces.ts";
+import type { Strip } from "../strip/strip.ts";
+import { type Imposed, impose, type SheetPiece } from "./impose.ts";
+import {
+  type PaperName,
+  type PrinterMargin,
+  SAFE_MARGIN,
+  SHEET_PAPERS,
+  safeArea,
+  sidewise,
+} from "./sheet-paper.ts";
+import { NO_STRETCH, type Stretch } from "./stretch.ts";
+
+export interface StripsQuestion {
+  readonly title: string;
+  /** For a group, several: of one notebook or of many. */
+  readonly strips: readonly Strip[];
+  readonly paper: PaperName;
+  /** Of each strip; 1 where left out. */
+  readonly copies?: number;
+  readonly look?: StripLook;
+  readonly margin?: PrinterMargin;
+  readonly printer?: Stretch;
+}
+
+/** The sheets, and what is too large for one. A pocket is printed for each strip, not for each copy. */
+export function stripSheets(question: StripsQuestion): Imposed {
+  const { strips, copies = 1, look = {} } = question;
+  const printable = longestPiece(question);
+  const pieces = strips.flatMap((strip) => {
+    const own = stripPieces(strip, printable, look).map(
+      (scene): SheetPiece => ({ scene, cut: "frame" }),
+    );
+    return Array.from({ length: copies }, () => own).flat();
+  });
+  const pockets = strips.map(
+    (strip): SheetPiece => ({
+      scene: pocketScene(strip, printable, look),
+      cut: "own",
+      isExtra: true,
+    }),
+  );
+  return impose({ ...question, pieces: [...pieces, ...pockets] });
+}
+
+/** The longest piece for which a sheet has room, crop marks and all. */
+function longestPiece({
+  paper,
+  margin = SAFE_MARGIN,
+  printer = NO_STRETCH,
+}: StripsQuestion): number {
+  const { width } = safeArea(sidewise(SHEET_PAPERS[paper]), margin, printer);
+  return Math.floor(width - 2 * CROP_ROOM);
+}

@@ -1,0 +1,80 @@
+/** Sheets as one PDF file in true size: the same sheets give the same bytes. */
+import PDFDocument from "pdfkit";
+import { toBytes } from "pdfkit/output";
+import { drawSheet } from "./draw-sheet.ts";
+import { fontName } from "./draw-text.ts";
+import { createMissingGlyphs } from "./missing-glyphs.ts";
+import type { PaperPen } from "./paper-pen.ts";
+import type { PrintFonts, Weight } from "./print-fonts.ts";
+import type { Sheet } from "./sheet.ts";
+import { NO_STRETCH, type Stretch } from "./stretch.ts";
+
+export interface PdfQuestion {
+  readonly pages: readonly Sheet[];
+  readonly title: string;
+  /** A language tag (BCP 47), such as `en`. */
+  readonly language: string;
+  readonly fonts: PrintFonts;
+  readonly bookmarks?: readonly Bookmark[];
+  readonly printer?: Stretch;
+  /** Pages come in pairs, left and right. */
+  readonly isSpread?: boolean;
+}
+
+/** An entry of the list that a reader shows beside the pages. */
+export interface Bookmark {
+  readonly title: string;
+  /** From 0. */
+  readonly page: number;
+  readonly children?: readonly Bookmark[];
+}
+
+/** A build has no clock, so a file has no date; PDFKit wants one. */
+const NO_DATE = new Date(0);
+const PROGRAM = "Spanbook";
+
+/** The file. Vector, with its fonts, a text layer, a structure that names its drawings, and a wish to be printed at actual size. */
+export async function writePdf(question: PdfQuestion): Promise<Uint8Array> {
+  const { pages, fonts, bookmarks = [], printer = NO_STRETCH } = question;
+  const pdf = openDocument(question);
+  const bytes = toBytes(pdf);
+  const pen: PaperPen = { pdf, fonts, missing: createMissingGlyphs(pdf) };
+  const document = pdf.struct("Document");
+  pdf.addStructure(document);
+  for (const [index, page] of pages.entries()) drawSheet(pen, { page, index, document, printer });
+  document.end();
+  pen.missing.end();
+  addBookmarks(pdf.outline, bookmarks);
+  pdf.end();
+  return bytes;
+}
+
+function openDocument({ title, language, fonts, isSpread = false }: PdfQuestion): PDFDocument {
+  const pdf = new PDFDocument({
+    pdfVersion: "1.7",
+    lang: language,
+    tagged: true,
+    autoFirstPage: false,
+    font: null,
+    info: { Title: title, Creator: PROGRAM, Producer: PROGRAM, CreationDate: NO_DATE },
+  });
+  // PDFKit would write the title into XML without escaping it. The title of the file is in its information.
+  pdf.endMetadata = () => {};
+  // Print at actual size, from paper of the page's size (ISO 32000-1, table 150).
+  const preferences = pdf.ref({
+    DisplayDocTitle: true,
+    PrintScaling: "None",
+    PickTrayByPDFSize: true,
+  });
+  pdf._root.data.ViewerPreferences = preferences;
+  if (isSpread) pdf._root.data.PageLayout = "TwoPageLeft";
+  for (const weight of ["normal", "bold"] satisfies Weight[])
+    for (const [index, font] of fonts[weight].entries())
+      pdf.registerFont(fontName(weight, index), font);
+  return pdf;
+}
+
+function addBookmarks(parent: PDFDocument["outline"], bookmarks: readonly Bookmark[]): void {
+  for (const { title, page, children = [] } of bookmarks)
+    addBookmarks(parent.addItem(title, { pageNumber: page, expanded: true }), children);
+}
