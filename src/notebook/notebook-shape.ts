@@ -1,5 +1,5 @@
 /** A notebook's front matter as a zod schema. */
-import { z } from "zod";
+import * as z from "zod";
 import { COUNTS } from "../measure/grid-axis.ts";
 import { mmSchema, textSchema, wholeSchema } from "../written/value-schema.ts";
 import { BINDINGS, BOUNDS, MIDDLES, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";

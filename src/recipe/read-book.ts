@@ -1,5 +1,5 @@
 /** Reads `book.yaml`: the book's title, and which notebooks and patterns it has. */
-import { z } from "zod";
+import * as z from "zod";
 import type { Problem } from "../problem/problem.ts";
 import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
 import { checkShape } from "../written/check-shape.ts";

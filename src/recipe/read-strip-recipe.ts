@@ -1,5 +1,5 @@
 /** Reads a strip's file: which patterns it carries and how it is made. */
-import { z } from "zod";
+import * as z from "zod";
 import type { Problem } from "../problem/problem.ts";
 import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
 import { checkShape } from "../written/check-shape.ts";

@@ -1,5 +1,5 @@
 /** The head of a recipe as a zod schema; its areas are read by hand, where a tree needs better words. */
-import { z } from "zod";
+import * as z from "zod";
 import { textSchema } from "../written/value-schema.ts";
 import type { Written } from "../written/written.ts";
 import { PURPOSES } from "./recipe.ts";

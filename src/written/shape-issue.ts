@@ -1,5 +1,5 @@
 /** Turns what zod says about a value into our own facts, at the place where the value is written. */
-import type { z } from "zod";
+import type * as z from "zod";
 import type { Note } from "../problem/reading.ts";
 import { foulCharacter } from "./foul-character.ts";
 import type { Shape } from "./shape.ts";

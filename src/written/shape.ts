@@ -1,5 +1,5 @@
 /** A zod schema together with the group of keys that it is for. */
-import type { z } from "zod";
+import type * as z from "zod";
 import type { Owner } from "../problem/shape-problem.ts";
 import type { Grammar, Keys } from "./keys.ts";
 

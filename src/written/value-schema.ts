@@ -1,5 +1,5 @@
 /** The zod schemas of single values, made from what a key takes. */
-import { z } from "zod";
+import * as z from "zod";
 import type { Wanted } from "../problem/wanted.ts";
 import { hasMoreDecimals } from "./decimals.ts";
 import { foulCharacter } from "./foul-character.ts";
