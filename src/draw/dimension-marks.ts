@@ -21,10 +21,11 @@ export function dimensionMarks(place: PagePlace): readonly Mark[] {
   return [lines, ...AXES.map((axis) => dimensionText(place, axis))];
 }
 
-/** Between the second and the third dot of the other axis. */
+/** Between the second and the third dot of the other axis, or between its two where there are no more. */
 function asideOf({ dots, pitch }: PagePlace, axis: Axis): number {
   const aside = otherAxis(axis);
-  return (dots[aside][1] ?? dots[aside][0] ?? 0) + pitch[aside] / 2;
+  const before = dots[aside].length > 2 ? dots[aside][1] : dots[aside][0];
+  return (before ?? 0) + pitch[aside] / 2;
 }
 
 /** The line and its two ends, as draughtsmen's strokes. */

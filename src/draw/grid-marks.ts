@@ -39,9 +39,11 @@ function writingLines({ dots, paper }: PagePlace): string {
 }
 
 /** Columns of a lined page are counted on ticks along its first and last line. */
-function lineTicks({ dots }: PagePlace): string {
+function lineTicks({ dots, paper }: PagePlace): string {
   const half = 0.8;
-  return [dots.down[0] ?? 0, dots.down.at(-1) ?? 0]
-    .flatMap((y) => dots.across.map((x) => lineAlong("down", { from: y - half, to: y + half }, x)))
+  const { from, to } = stretchAlong(paper, "down");
+  return [dots.down[0] ?? from, dots.down.at(-1) ?? to]
+    .map((y) => ({ from: Math.max(from, y - half), to: Math.min(to, y + half) }))
+    .flatMap((tick) => dots.across.map((x) => lineAlong("down", tick, x)))
     .join("");
 }

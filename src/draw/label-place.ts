@@ -1,5 +1,5 @@
 /** Where the label of a box stands: its lines of text, and the room that they take. */
-import { type FittedLabel, fitLabel, LINE_HEIGHT } from "./fit-label.ts";
+import { type FittedLabel, fitLabel, LINE_HEIGHT, SMALLEST } from "./fit-label.ts";
 import { INK } from "./ink.ts";
 import { type LabelKind, labelZone } from "./label-zone.ts";
 import type { Leaf } from "./leaf.ts";
@@ -13,7 +13,9 @@ export interface PlacedLabel {
   readonly taken: Rect;
 }
 
+/** Beside and above the text, in millimetres. */
 const PADDING = 1.4;
+const ABOVE = 0.5;
 /** Below the baseline of letters such as p, in parts of the font size. */
 const DESCENT = 0.22;
 const AIR = 0.6;
@@ -24,7 +26,7 @@ export function placeLabel(leaf: Leaf, kind: LabelKind): PlacedLabel | undefined
   const zone = labelZone(leaf);
   const fitted = fitLabel(leaf.box.label, {
     width: zone.width - 2 * PADDING,
-    height: zone.height - PADDING,
+    height: zone.height - 2 * ABOVE,
     size: labelSize(leaf, kind),
     weight: INK[roleOf(kind)].weight,
   });
@@ -38,8 +40,11 @@ function roleOf(kind: LabelKind): "heading" | "label" {
 
 /** In millimetres: a label goes by the grid, a heading by its box. */
 function labelSize({ pitch, box }: Leaf, kind: LabelKind): number {
-  if (kind === "heading") return Math.min(4.6, 0.46 * box.h * pitch.down);
-  return Math.min(3, 0.54 * Math.min(pitch.down, pitch.across));
+  const wished =
+    kind === "heading"
+      ? Math.min(4.6, 0.46 * box.h * pitch.down)
+      : Math.min(3, 0.54 * Math.min(pitch.down, pitch.across));
+  return Math.max(SMALLEST, wished);
 }
 
 /** Upright: at the start of the first row, or in the middle of a cell or heading. */

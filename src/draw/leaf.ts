@@ -33,24 +33,29 @@ export function stepStretch({ lines }: Leaf, axis: Axis, step: number): Stretch 
   return { from, to: lines[axis][step + 1] ?? from };
 }
 
+/**
+ * The part of a step to write in. A step that ends at the paper's edge can be wider than its twins:
+ * writing keeps to the pitch next to the dot, so that it stays clear of the binding and lines up.
+ */
+export function writingStep(leaf: Leaf, axis: Axis, step: number): Stretch {
+  const { from, to } = stepStretch(leaf, axis, step);
+  const pitch = leaf.pitch[axis];
+  if (step === 0) return { from: Math.max(from, to - pitch), to };
+  return { from, to: Math.min(to, from + pitch) };
+}
+
 /** The whole stretch of the box along an axis. */
 export function leafStretch({ lines }: Leaf, axis: Axis): Stretch {
   return { from: lines[axis][0] ?? 0, to: lines[axis].at(-1) ?? 0 };
 }
 
-/**
- * The part of the box to write in. A step that ends at the paper's edge can be wider than its twins:
- * writing keeps to the pitch next to the dot, so that it stays clear of the binding and lines up.
- */
+/** The part of the box to write in: see `writingStep`. */
 export function writingRect(leaf: Leaf): Rect {
   return rectOf(writingStretch(leaf, "across"), writingStretch(leaf, "down"));
 }
 
 function writingStretch(leaf: Leaf, axis: Axis): Stretch {
-  const { from, to } = leafStretch(leaf, axis);
-  const lines = leaf.lines[axis];
-  const pitch = leaf.pitch[axis];
-  const [afterFirst, beforeLast] = [lines[1] ?? to, lines.at(-2) ?? from];
-  if (lines.length === 2) return { from: Math.max(from, to - pitch), to };
-  return { from: Math.max(from, afterFirst - pitch), to: Math.min(to, beforeLast + pitch) };
+  const { from } = writingStep(leaf, axis, 0);
+  const { to } = writingStep(leaf, axis, leaf.lines[axis].length - 2);
+  return { from, to };
 }

@@ -49,13 +49,15 @@ function drawShape(parent: Dom, { name, attributes, text }: Shape): void {
   if (text !== "") element.words(text);
 }
 
+/** Where one element ends and the next begins; an empty text keeps its end beside its beginning. */
+const SEAM = /><(?!\/(?:title|desc|text)>)/g;
 const NAMESPACE = ' xmlns="http://www.w3.org/2000/svg"';
 
 /**
  * The root as text. It is read from the DOM: svg.js's own way would also write its notes on each element.
- * Text escapes every < and no attribute holds one, so that `><` is always the seam between two elements.
+ * Text escapes every < and no attribute holds one, so that `><` is never a part of either.
  */
 function svgText({ node }: Dom, form: SvgForm): string {
-  const text = node.outerHTML.replaceAll("></path>", "/>").replaceAll("><", ">\n<");
+  const text = node.outerHTML.replaceAll("></path>", "/>").replace(SEAM, ">\n<");
   return `${form === "inline" ? text.replace(NAMESPACE, "") : text}\n`;
 }

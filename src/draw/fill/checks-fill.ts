@@ -1,7 +1,7 @@
 /** The fill `checks`: a box to tick at the start of each line, and the rules between the lines. */
-import { type Leaf, stepStretch } from "../leaf.ts";
+import { type Leaf, writingStep } from "../leaf.ts";
 import { rectData } from "../path-data.ts";
-import { overlaps, type Rect, stretchAlong } from "../rect.ts";
+import { overlaps, type Rect, rectOf, stretchAlong } from "../rect.ts";
 import type { DrawFill } from "./fill-marks.ts";
 import { ruleLines } from "./rule-lines.ts";
 
@@ -18,19 +18,17 @@ export const checksFill: DrawFill = (leaf) => ({
 });
 
 function tickBoxes(leaf: Leaf): readonly Rect[] {
-  const { box, pitch, taken } = leaf;
-  const side = Math.min(pitch.across, pitch.down) * PART_OF_STEP;
-  const column = stepStretch(leaf, "across", 0);
-  const x = column.to - pitch.across / 2 - side / 2;
-  return Array.from({ length: Math.floor(box.h / box.every) }, (_, line) => {
-    const row = stepStretch(leaf, "down", (line + 1) * box.every - 1);
-    return {
-      x,
-      y: (row.from + Math.min(row.to, row.from + pitch.down)) / 2 - side / 2,
-      width: side,
-      height: side,
-    };
-  }).filter((rect) => !taken || !touches(rect, taken));
+  const { box, taken } = leaf;
+  const column = writingStep(leaf, "across", 0);
+  return Array.from({ length: Math.floor(box.h / box.every) }, (_, line) =>
+    squareIn(rectOf(column, writingStep(leaf, "down", (line + 1) * box.every - 1))),
+  ).filter((rect) => rect.width > 0 && !(taken && touches(rect, taken)));
+}
+
+/** In the middle of a step. */
+function squareIn({ x, y, width, height }: Rect): Rect {
+  const side = Math.min(width, height) * PART_OF_STEP;
+  return { x: x + (width - side) / 2, y: y + (height - side) / 2, width: side, height: side };
 }
 
 function touches(a: Rect, b: Rect): boolean {

@@ -1,14 +1,16 @@
 /** The fill `numbers`: 1 and up along the longer side of the box, one every so many steps. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { pointAlong } from "../along.ts";
-import { type Leaf, stepStretch } from "../leaf.ts";
-import { overlaps, type Rect, type Stretch, stretchAlong } from "../rect.ts";
+import { type Leaf, writingStep } from "../leaf.ts";
+import { overlaps, type Rect, rectOf, type Stretch, stretchAlong } from "../rect.ts";
 import type { TextMark } from "../scene.ts";
-import { BASELINE, CAPITAL, textWidth } from "../text-width.ts";
+import { BASELINE, CAPITAL, DIGIT_WIDTH, textWidth } from "../text-width.ts";
 import type { DrawFill } from "./fill-marks.ts";
 
-/** The largest number, in millimetres and as a part of a step. */
-const SIZE = { mm: 2.5, part: 0.52 };
+/** The largest number and the smallest one that can be read, in millimetres; between them a part of a step. */
+const SIZE = { largest: 2.5, smallest: 1.9, part: 0.52 };
+
+/** A number may stand out of its lane a little. */
+const MOST_OF_LANE = 1.15;
 
 /** Down a box that is at least as high as wide, else across; a number that the label covers is left out. */
 export const numbersFill: DrawFill = (leaf) => ({
@@ -22,32 +24,37 @@ export function numbersAxis({ box }: Leaf): Axis {
 
 /** The column (or row) of steps that the numbers stand in. */
 export function numbersLane(leaf: Leaf): Stretch {
-  const aside = otherAxis(numbersAxis(leaf));
-  const { from, to } = stepStretch(leaf, aside, 0);
-  return { from: Math.max(from, to - leaf.pitch[aside]), to };
+  return writingStep(leaf, otherAxis(numbersAxis(leaf)), 0);
 }
 
+/** One a cell; a narrow step at the paper's edge that has no room for its number has none. */
 function numberMarks(leaf: Leaf): readonly TextMark[] {
-  const { box, pitch } = leaf;
+  const size = numberSize(leaf);
+  return numberCells(leaf).flatMap(({ x, y, width, height }, index): TextMark[] => {
+    const text = String(index + 1);
+    const isTooWide = text.length * DIGIT_WIDTH * size > width * MOST_OF_LANE;
+    if (isTooWide || height < size * CAPITAL) return [];
+    const baseline = y + height / 2 + size * BASELINE;
+    const place = { x: x + width / 2, y: baseline, size, anchor: "middle" } as const;
+    return [{ kind: "text", role: "fill-text", ...place, text }];
+  });
+}
+
+function numberSize({ pitch }: Leaf): number {
+  const wished = SIZE.part * Math.min(pitch.across, pitch.down);
+  return Math.max(SIZE.smallest, Math.min(SIZE.largest, wished));
+}
+
+/** Across, a number stands in the middle of its steps; down, in the first of them, as on a line. */
+function numberCells(leaf: Leaf): readonly Rect[] {
+  const { box } = leaf;
   const axis = numbersAxis(leaf);
   const lane = numbersLane(leaf);
-  const size = Math.min(SIZE.mm, SIZE.part * Math.min(pitch.across, pitch.down));
   const steps = axis === "down" ? box.h : box.w;
   return Array.from({ length: Math.floor(steps / box.every) }, (_, index) => {
-    const first = stepStretch(leaf, axis, index * box.every);
-    const last = stepStretch(leaf, axis, (index + 1) * box.every - 1);
-    const cell = axis === "down" ? first : { from: first.from, to: last.to };
-    const { x, y } = pointAlong(axis, (cell.from + cell.to) / 2, (lane.from + lane.to) / 2);
-    const text = String(index + 1);
-    return {
-      kind: "text",
-      role: "fill-text",
-      x,
-      y: y + size * BASELINE,
-      size,
-      anchor: "middle",
-      text,
-    };
+    const first = writingStep(leaf, axis, index * box.every);
+    const last = writingStep(leaf, axis, (index + 1) * box.every - 1);
+    return axis === "down" ? rectOf(lane, first) : rectOf({ from: first.from, to: last.to }, lane);
   });
 }
 
