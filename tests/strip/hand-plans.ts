@@ -1,0 +1,101 @@
+/** Plans and strips written down by hand, as far as strips look at them. */
+import type { Axis } from "../../src/measure/axis.ts";
+import type { Notebook } from "../../src/notebook/notebook.ts";
+import type { FittingPlan, Plan, PlanSplit, Side } from "../../src/plan/plan.ts";
+import type { StripRecipe } from "../../src/recipe/strip-recipe.ts";
+import { buildStrip } from "../../src/strip/build-strip.ts";
+import type { Run, Strip } from "../../src/strip/strip.ts";
+import { notebookOf } from "../oracle/notebook-of.ts";
+
+/** What a split is like where a test does not say: one page, no gaps, nothing left over. */
+export interface HandSplit {
+  readonly axis?: Axis;
+  readonly path?: string;
+  readonly from?: number;
+  readonly length?: number;
+  readonly sizes: readonly number[];
+  readonly gap?: number;
+  readonly before?: number;
+  readonly side?: Side;
+}
+
+/** A plan with these splits, on as many pages as they name. */
+export function planOf(pattern: string, ...splits: readonly HandSplit[]): FittingPlan {
+  const sides = [...new Set(splits.map(({ side = "single" }) => side))];
+  return {
+    pattern,
+    notebook: "plain",
+    fits: true,
+    used: 0,
+    pages: sides.map((side) => ({
+      side,
+      steps: { across: 26, down: 38 },
+      splits: splits.filter((split) => (split.side ?? "single") === side).map(splitOf),
+      boxes: [],
+    })),
+    same: new Map(),
+    notes: [],
+  };
+}
+
+function splitOf(split: HandSplit): PlanSplit {
+  const { sizes, gap = 0, before = 0, from = 0, axis = "across" } = split;
+  const used = before + sizes.reduce((sum, size) => sum + size, 0) + gap * (sizes.length - 1);
+  const length = split.length ?? used;
+  return {
+    path: split.path ?? (axis === "across" ? "columns" : "rows"),
+    axis,
+    from,
+    length,
+    sizes,
+    gaps: sizes.slice(1).map(() => gap),
+    before,
+    after: length - used,
+  };
+}
+
+/** A run of one pattern whose tracks touch, from the first mark to the last. */
+export function runOf(pattern: string, ...marks: readonly number[]): Run {
+  const [from = 0] = marks;
+  const tracks = marks
+    .slice(1)
+    .map((to, index) => ({ from: marks[index] ?? 0, length: to - (marks[index] ?? 0) }));
+  return {
+    sources: [{ pattern, side: "single", path: "columns" }],
+    from,
+    to: marks.at(-1) ?? from,
+    marks,
+    tracks,
+    sizes: [...new Set(tracks.map(({ length }) => length))],
+  };
+}
+
+/** A strip's recipe with what a test leaves out. */
+export function stripRecipeOf(given: Partial<StripRecipe>): StripRecipe {
+  return {
+    slug: "everyday",
+    title: "Everyday strip",
+    across: [],
+    down: [],
+    lanes: 4,
+    make: "edges",
+    width: 30,
+    body: "",
+    ...given,
+  };
+}
+
+/** A strip of these plans, all on both sides in the order given. */
+export function stripOf(
+  plans: readonly Plan[],
+  given: Partial<StripRecipe> = {},
+  notebook: Notebook = notebookOf(26, 38),
+): Strip {
+  const slugs = plans.map(({ pattern }) => pattern);
+  return buildStrip({
+    recipe: stripRecipeOf({ across: slugs, down: slugs, ...given }),
+    notebook,
+    plans: new Map(plans.map((plan) => [plan.pattern, plan])),
+    titles: new Map(slugs.map((slug) => [slug, slug.replace("-", " ")])),
+  });
+}
