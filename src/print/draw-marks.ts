@@ -6,15 +6,15 @@ import { drawPath } from "./draw-path.ts";
 import { drawText } from "./draw-text.ts";
 import type { PaperPen } from "./paper-pen.ts";
 
-/** The sheet and what it lies on are there already, and a tint for margins would only cost ink. */
-const ON_SCREEN_ONLY: ReadonlySet<Role> = new Set(["ground", "paper", "margin"]);
+/** What the sheet lies on, and a tint that would only cost ink. */
+const ON_SCREEN_ONLY: ReadonlySet<Role> = new Set(["ground", "margin"]);
 
-/** Draws the marks of a scene; `penScale` is the scene's. */
+/** Draws the marks of a scene; `penScale` is the scene's. A sheet in a drawing is outlined: it is paper already. */
 export function drawMarks(pen: PaperPen, marks: readonly Mark[], penScale = 1): void {
   for (const mark of marks) {
     if (ON_SCREEN_ONLY.has(mark.role)) continue;
     const look = markLook(mark, penScale);
     if (mark.kind === "text") drawText(pen, mark, look);
-    else drawPath(pen, mark, look);
+    else drawPath(pen, mark, mark.role === "paper" ? { ...look, fill: "none" } : look);
   }
 }
