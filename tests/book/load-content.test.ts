@@ -1,0 +1,316 @@
+/** A whole content folder, as it lies on disk, with everything that can be wrong between its files. */
+import { mkdir, mkdtemp, rm, symlink, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { afterEach, describe, expect, it } from "vitest";
+import { type Content, loadContent } from "../../src/book/load-content.ts";
+import { reportProblems } from "../../src/problem/report.ts";
+
+const folders: string[] = [];
+
+afterEach(async () => {
+  for (const folder of folders.splice(0)) await rm(folder, { recursive: true });
+});
+
+type Files = Readonly<Record<string, string | Uint8Array>>;
+
+const notebook = (more = "") => `---\ntitle: A5\npaper: A5\npitch: 5\ndots: [26, 38]\n${more}---\n`;
+const pattern = (page = "{rows: 3}") => `---\ntitle: Seeds\npurpose: list\npage: ${page}\n---\n`;
+const strip = (across: string) => `---\ntitle: Everyday\nacross: ${across}\n---\n`;
+
+const GOOD: Files = {
+  "book.yaml": "title: The Book\n",
+  "notebooks/a5.md": notebook(),
+  "patterns/seed-list.md": pattern(),
+};
+
+/** A new folder with these files in it. */
+async function folderWith(files: Files): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), "spanbook-"));
+  folders.push(folder);
+  for (const [path, text] of Object.entries(files)) {
+    await mkdir(dirname(join(folder, path)), { recursive: true });
+    await writeFile(join(folder, path), text);
+  }
+  return folder;
+}
+
+async function contentOf(files: Files): Promise<Content> {
+  const reading = await loadContent(await folderWith(files));
+  if (!reading.ok) throw new Error(reportProblems(reading.problems, reading.texts));
+  return reading.value;
+}
+
+async function reportOn(folder: string): Promise<string> {
+  const reading = await loadContent(folder);
+  return reading.ok ? "" : reportProblems(reading.problems, reading.texts);
+}
+
+const slugs = (values: readonly { readonly slug: string }[]) => values.map(({ slug }) => slug);
+
+describe("a content folder", () => {
+  it("is read in the order of its names, whatever the case of others", async () => {
+    const content = await contentOf({
+      ...GOOD,
+      "notebooks/b5.md": notebook(),
+      "notebooks/a10.md": notebook(),
+      "patterns/a-list.md": pattern(),
+      "patterns/a1.md": pattern(),
+      "strips/everyday.md": strip("[seed-list, a1]"),
+      "patterns/.hidden.md": "not read",
+      "patterns/picture.svg": "<svg/>",
+    });
+    expect(slugs(content.notebooks)).toEqual(["a10", "a5", "b5"]);
+    expect(slugs(content.recipes)).toEqual(["a-list", "a1", "seed-list"]);
+    expect(slugs(content.strips)).toEqual(["everyday"]);
+    expect([...content.texts.keys()].sort()).toEqual([
+      "book.yaml",
+      "notebooks/a10.md",
+      "notebooks/a5.md",
+      "notebooks/b5.md",
+      "patterns/a-list.md",
+      "patterns/a1.md",
+      "patterns/seed-list.md",
+      "strips/everyday.md",
+    ]);
+  });
+
+  it("has the notebooks and patterns that the book lists, in the book's order", async () => {
+    const content = await contentOf({
+      ...GOOD,
+      "notebooks/b5.md": notebook(),
+      "notebooks/a6.md": notebook(),
+      "patterns/bed-plan.md": pattern(),
+      "book.yaml": "title: The Book\nnotebooks: [b5, a5]\npatterns: [seed-list]\n",
+    });
+    expect(slugs(content.notebooks)).toEqual(["b5", "a5"]);
+    expect(slugs(content.recipes)).toEqual(["seed-list"]);
+  });
+
+  it("may have a pad bound at the top beside notebooks whose margins do not clash", async () => {
+    const content = await contentOf({
+      ...GOOD,
+      "notebooks/pad.md": notebook("binding: top\n"),
+      "patterns/seed-list.md": pattern("{margin: {top: 1, inner: 1}}"),
+    });
+    expect(slugs(content.notebooks)).toEqual(["a5", "pad"]);
+  });
+
+  it("may be reached by a link, and may link inside itself", async () => {
+    const folder = await folderWith(GOOD);
+    await symlink(join(folder, "patterns/seed-list.md"), join(folder, "patterns/linked.md"));
+    const link = `${folder}-link`;
+    await symlink(folder, link);
+    folders.push(link);
+    const reading = await loadContent(link);
+    expect(reading.ok && slugs(reading.value.recipes)).toEqual(["linked", "seed-list"]);
+  });
+});
+
+describe("the report on a content folder", () => {
+  it("names a folder that is not there", async () => {
+    const folder = join(await folderWith({}), "gone");
+    expect(await reportOn(folder)).toBe(`${folder}
+  This folder is missing.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+
+1 problem in 1 file.`);
+  });
+
+  it("names everything that an empty one lacks", async () => {
+    expect(await reportOn(await folderWith({ "notebooks/readme": "" }))).toBe(`book.yaml
+  This file is missing.
+  A content folder has a \`book.yaml\` that gives at least a title.
+
+notebooks
+  The folder holds no .md file.
+  A book needs at least one.
+
+patterns
+  This folder is missing.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+
+3 problems in 3 files.`);
+  });
+
+  it.each<[string, Files, string]>([
+    [
+      "a notebook and a pattern that the book names and nobody wrote",
+      { "book.yaml": "title: The Book\nnotebooks: [a5, a4]\npatterns: [seed-lists]\n" },
+      `book.yaml:2:17
+  notebooks: [a5, a4]
+                  ^^
+  There is no notebook \`a4\`.
+  Did you mean \`a5\`? There are \`a5\`.
+
+book.yaml:3:12
+  patterns: [seed-lists]
+             ^^^^^^^^^^
+  There is no pattern \`seed-lists\`.
+  Did you mean \`seed-list\`? There are \`seed-list\`.
+
+2 problems in 1 file.`,
+    ],
+    [
+      "patterns that a strip cannot carry",
+      {
+        "book.yaml": "title: The Book\npatterns: [seed-list]\n",
+        "patterns/bed-plan.md": pattern(),
+        "strips/everyday.md": strip("[seed-list, bed-plan, bed-plans, gone]"),
+      },
+      `strips/everyday.md:3:21
+  across: [seed-list, bed-plan, bed-plans, gone]
+                      ^^^^^^^^
+  The book leaves out the pattern \`bed-plan\`.
+  Add it to \`patterns\` in book.yaml, or take it out here.
+
+strips/everyday.md:3:31
+  across: [seed-list, bed-plan, bed-plans, gone]
+                                ^^^^^^^^^
+  There is no pattern \`bed-plans\`.
+  Did you mean \`bed-plan\`? There are \`bed-plan\`, \`seed-list\`.
+
+strips/everyday.md:3:42
+  across: [seed-list, bed-plan, bed-plans, gone]
+                                           ^^^^
+  There is no pattern \`gone\`.
+  There are \`bed-plan\`, \`seed-list\`.
+
+3 problems in 1 file.`,
+    ],
+    [
+      "margins that land on one side, once for each margin and binding",
+      {
+        "notebooks/b5.md": notebook("binding: none\n"),
+        "patterns/seed-list.md": pattern(
+          "{margin: {left: 1, inner: 1}, rows: {count: 9, each: {margin: {left: 1, outer: 1}}}}",
+        ),
+        "patterns/bed-plan.md":
+          "---\ntitle: Beds\npurpose: page\nspread: {left: {margin: {right: 1, inner: 1}}, right: {}}\n---\n",
+        "book.yaml": "title: The Book\nnotebooks: [a5]\n",
+      },
+      `patterns/bed-plan.md:4:25
+  spread: {left: {margin: {right: 1, inner: 1}}, right: {}}
+                          ^^^^^^^^^^^^^^^^^^^^
+  \`right\` and \`inner\` land on the same side, the right, of a left page that is bound at the left.
+  Keep one of them. \`a5\` is bound at the left.
+
+patterns/seed-list.md:4:16
+  page: {margin: {left: 1, inner: 1}, rows: {count: 9, each: {margin: {left: 1, outer: 1}}}}
+                 ^^^^^^^^^^^^^^^^^^^
+  \`left\` and \`inner\` land on the same side, the left, of a page that is bound at the left.
+  Keep one of them. \`a5\` is bound at the left.
+
+2 problems in 2 files.`,
+    ],
+    [
+      "margins that land on one side of the only notebooks, pads bound at the top",
+      {
+        "notebooks/pad.md": notebook("binding: top\n"),
+        "notebooks/tall.md": notebook("binding: top\n"),
+        "book.yaml": "title: The Book\nnotebooks: [pad, tall]\n",
+        "patterns/seed-list.md": pattern("{margin: {top: 1, inner: 1}}"),
+      },
+      `patterns/seed-list.md:4:16
+  page: {margin: {top: 1, inner: 1}}
+                 ^^^^^^^^^^^^^^^^^^
+  \`top\` and \`inner\` land on the same side, the top, of a page that is bound at the top.
+  Keep one of them. \`pad\` and \`tall\` are bound at the top.
+
+1 problem in 1 file.`,
+    ],
+    [
+      "names that a page cannot have",
+      {
+        "patterns/Seed List.md": pattern(),
+        "patterns/Gemüse.MD": "",
+        "patterns/late.markdown": "",
+      },
+      `patterns/Gemüse.MD
+  \`Gemüse.MD\` is not a name that a page can have.
+  Call it \`gemuse.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+patterns/Seed List.md
+  \`Seed List.md\` is not a name that a page can have.
+  Call it \`seed-list.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+patterns/late.markdown
+  \`late.markdown\` is not a name that a page can have.
+  Call it \`late.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+3 problems in 3 files.`,
+    ],
+    [
+      "files that are no text, and too large ones",
+      {
+        "patterns/latin.md": Uint8Array.from([0x2d, 0x2d, 0x2d, 0x0a, 0xe4, 0x0a]),
+        "patterns/large.md": `${pattern()}${"x".repeat(256 * 1024)}`,
+      },
+      `patterns/large.md
+  The file is larger than 256 KiB.
+  Make several files of it.
+
+patterns/latin.md
+  The file is not UTF-8 text.
+  Save it again as plain text in UTF-8.
+
+2 problems in 2 files.`,
+    ],
+  ])("tells of %s", async (_, files, report) => {
+    expect(await reportOn(await folderWith({ ...GOOD, ...files }))).toBe(report);
+  });
+
+  it("tells of links that lead out of the folder, to nothing, or to a folder", async () => {
+    const folder = await folderWith(GOOD);
+    const outside = await folderWith({ "secret.md": pattern(), "strips/everyday.md": "" });
+    await symlink(join(outside, "secret.md"), join(folder, "patterns/secret.md"));
+    await symlink(join(folder, "nothing.md"), join(folder, "patterns/nothing.md"));
+    await symlink(join(outside, "strips"), join(folder, "strips"));
+    await mkdir(join(folder, "patterns/folder.md"));
+    const told = (await reportOn(folder))
+      .split("\n\n")
+      .map((block) => block.split("\n").slice(0, 2));
+    expect(told).toEqual([
+      ["patterns/folder.md", "  The file cannot be read."],
+      ["patterns/nothing.md", "  This file is missing."],
+      ["patterns/secret.md", "  The link leads out of the content folder."],
+      ["strips", "  The link leads out of the content folder."],
+      ["4 problems in 4 files."],
+    ]);
+  });
+
+  it("tells all at once, and does not call a file unknown that is only wrong", async () => {
+    const report = await reportOn(
+      await folderWith({
+        ...GOOD,
+        "book.yaml": "title: The Book\nnotebooks: [a5]\npatterns: [seed-list]\n",
+        "notebooks/a5.md": notebook("bindng: left\n"),
+        "patterns/seed-list.md": pattern("{rows: 0}"),
+        "strips/everyday.md": strip("[seed-list]"),
+      }),
+    );
+    expect(report.match(/^\S+:\d+:\d+$/gm)).toEqual([
+      "notebooks/a5.md:6:1",
+      "patterns/seed-list.md:4:14",
+    ]);
+    expect(report.endsWith("2 problems in 2 files.")).toBe(true);
+  });
+
+  it("checks what the book leaves out, too", async () => {
+    const report = await reportOn(
+      await folderWith({
+        ...GOOD,
+        "book.yaml": "title: The Book\nnotebooks: [a5]\n",
+        "notebooks/b5.md": notebook("binding: under\n"),
+      }),
+    );
+    expect(report).toContain("notebooks/b5.md:6:10");
+  });
+});
+
+it("is read in well under half a second", async () => {
+  const start = performance.now();
+  const reading = await loadContent(new URL("../../content", import.meta.url).pathname);
+  expect(performance.now() - start).toBeLessThan(1_000);
+  expect(reading.ok ? reading.value.recipes.length : reading.texts.size).toBeGreaterThan(15);
+});

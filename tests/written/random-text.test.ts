@@ -1,0 +1,175 @@
+/** Whatever is written, reading it ends, soon, with a value or with problems that lie inside the file. */
+import { readdirSync, readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readNotebook } from "../../src/notebook/read-notebook.ts";
+import type { Problem } from "../../src/problem/problem.ts";
+import type { Reading, TextFile } from "../../src/problem/reading.ts";
+import { reportProblems } from "../../src/problem/report.ts";
+import { readBook } from "../../src/recipe/read-book.ts";
+import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+
+type Read = (file: TextFile) => Reading<unknown>;
+
+const CONTENT = new URL("../../content/", import.meta.url);
+const SEED = 20_270_501;
+
+const KINDS: readonly (readonly [name: string, folder: string, read: Read])[] = [
+  ["patterns", "patterns/", readRecipe],
+  ["notebooks", "notebooks/", readNotebook],
+  ["strips", "strips/", readStripRecipe],
+  ["books", "", readBook],
+];
+
+/** The valid texts of a folder, which the mutations start from. */
+function textsIn(folder: string): readonly string[] {
+  const directory = new URL(folder, CONTENT);
+  const names = readdirSync(directory).filter((name) => /\.(md|yaml)$/.test(name));
+  return names.sort().map((name) => readFileSync(new URL(name, directory), "utf8"));
+}
+
+function expectSound(read: Read, text: string): void {
+  const file = { path: "patterns/a.md", text };
+  const start = performance.now();
+  const reading = read(file);
+  const problems = reading.ok ? [] : reading.problems;
+  if (!reading.ok) expect(problems.length).toBeGreaterThan(0);
+  for (const problem of problems) expectInside(problem, text);
+  if (problems.length > 0)
+    expect(reportProblems(problems, new Map([[file.path, text]]))).not.toBe("");
+  expect(performance.now() - start).toBeLessThan(2_000);
+}
+
+function expectInside({ at }: Problem, text: string): void {
+  const lines = text.replace(/^\uFEFF/, "").split(/\r\n?|\n/);
+  const line = lines[at.line - 1];
+  expect(line, `line ${at.line} of ${lines.length}`).toBeDefined();
+  expect(at.column).toBeGreaterThanOrEqual(1);
+  expect(at.column).toBeLessThanOrEqual((line ?? "").length + 1);
+  expect(at.width).toBeGreaterThanOrEqual(1);
+}
+
+/** Pieces of which YAML is made, and what does not belong in it. */
+const PIECES = [
+  ": ",
+  "- ",
+  "? ",
+  "{",
+  "}",
+  "[",
+  "]",
+  ",",
+  "\n",
+  "\n  ",
+  "\t",
+  "#",
+  "&a ",
+  "*a",
+  "!",
+  "|\n",
+  ">\n",
+  "'",
+  '"',
+  "\\",
+  "%",
+  "@",
+  "---\n",
+  "...\n",
+  "<<: ",
+  "\r\n",
+  "\u0000",
+  "\ufeff",
+  "\u202e",
+  "\ud800",
+  "😀",
+  "title",
+  "page",
+  "rows",
+  "columns",
+  "count",
+  "tracks",
+  "share",
+  "same",
+  "steps",
+  "min",
+  "max",
+  "margin",
+  "gap",
+  "otherwise",
+  "-1",
+  "0",
+  "1e9",
+  ".inf",
+  ".nan",
+  "0.005",
+  "null",
+  "true",
+  "999999999999999999999",
+  "__proto__: ",
+  "constructor: ",
+  "toString: ",
+] as const;
+
+const piece = fc.constantFrom(...PIECES);
+
+/** A text with some of its stretches taken out, doubled or replaced. */
+function mutations(texts: readonly string[]): fc.Arbitrary<string> {
+  const edit = fc.record({
+    at: fc.double({ min: 0, max: 1, noNaN: true }),
+    length: fc.nat(12),
+    put: fc.array(piece, { maxLength: 3 }),
+    isDoubled: fc.boolean(),
+  });
+  return fc
+    .record({
+      text: fc.constantFrom(...texts),
+      edits: fc.array(edit, { minLength: 1, maxLength: 4 }),
+    })
+    .map(({ text, edits }) =>
+      edits.reduce((so, { at, length, put, isDoubled }) => {
+        const from = Math.floor(at * so.length);
+        const taken = so.slice(from, from + length);
+        return (
+          so.slice(0, from) + (isDoubled ? taken + taken : put.join("")) + so.slice(from + length)
+        );
+      }, text),
+    );
+}
+
+describe.each(KINDS)("reading %s", (_, folder, read) => {
+  const texts = textsIn(folder);
+
+  it("starts from texts that are all right", () => {
+    expect(texts.length).toBeGreaterThan(0);
+    for (const text of texts) expect(read({ path: "a.md", text }).ok).toBe(true);
+  });
+
+  it("is sound for any text", () => {
+    const any = fc.oneof(
+      fc.string({ unit: "binary", maxLength: 80 }),
+      fc.array(piece, { maxLength: 40 }).map((all) => all.join("")),
+    );
+    fc.assert(
+      fc.property(any, fc.boolean(), (text, isFramed) => {
+        expectSound(read, isFramed ? `---\n${text}\n---\n` : text);
+      }),
+      { seed: SEED, numRuns: 400 },
+    );
+  });
+
+  it("is sound for valid texts with a few slips", () => {
+    fc.assert(
+      fc.property(mutations(texts), (text) => expectSound(read, text)),
+      { seed: SEED, numRuns: 600 },
+    );
+  });
+
+  it("is sound for the front matter alone, with many slips", () => {
+    const fronts = texts.map((text) => text.match(/^---\n[\s\S]*?\n---\n/)?.[0] ?? text);
+    fc.assert(
+      fc.property(mutations(fronts), (text) => expectSound(read, text)),
+      { seed: SEED + 1, numRuns: 600 },
+    );
+  });
+});
