@@ -28,9 +28,10 @@ export const PAPERS = {
 
 export type PaperName = keyof typeof PAPERS;
 
-export const PAPER_NAMES = Object.keys(PAPERS) as readonly PaperName[];
-
 /** Is it the name of a paper, spelled as in the list? */
 export function isPaperName(name: string): name is PaperName {
   return Object.hasOwn(PAPERS, name);
 }
+
+/** All names, in the list's order. */
+export const PAPER_NAMES: readonly PaperName[] = Object.keys(PAPERS).filter(isPaperName);

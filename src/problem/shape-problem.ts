@@ -2,20 +2,22 @@
 import type { Place } from "./place.ts";
 import type { Wanted } from "./wanted.ts";
 
-/** What a group of keys describes. */
-export type Owner =
-  | "notebook"
-  | "recipe"
-  | "strip"
-  | "book"
-  | "spread"
-  | "attempt"
-  | "area"
-  | "track"
-  | "split"
-  | "gap"
-  | "margin"
-  | "axes";
+/** What a group of keys describes; the outer ones first. */
+export const OWNERS = [
+  "notebook",
+  "recipe",
+  "strip",
+  "book",
+  "attempt",
+  "spread",
+  "area",
+  "track",
+  "split",
+  "gap",
+  "margin",
+  "axes",
+] as const;
+export type Owner = (typeof OWNERS)[number];
 
 /** What was written where something else is wanted. */
 export type Found =

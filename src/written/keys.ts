@@ -1,5 +1,5 @@
 /** The keys that a group may have: what each takes and what it means. The check and the reference both read them. */
-import type { Owner } from "../problem/shape-problem.ts";
+import { OWNERS, type Owner } from "../problem/shape-problem.ts";
 import type { Wanted } from "../problem/wanted.ts";
 
 export interface KeyEntry {
@@ -15,8 +15,5 @@ export type Grammar = Readonly<Partial<Record<Owner, Keys>>>;
 
 /** Whose key it is, if another group of the same file knows it. */
 export function ownerOf(key: string, grammar: Grammar, except: Owner): Owner | undefined {
-  for (const [owner, keys] of Object.entries(grammar) as readonly [Owner, Keys][]) {
-    if (owner !== except && Object.hasOwn(keys, key)) return owner;
-  }
-  return undefined;
+  return OWNERS.find((owner) => owner !== except && Object.hasOwn(grammar[owner] ?? {}, key));
 }
