@@ -1,4 +1,4 @@
-/** `book.pdf`: all patterns of a book for one notebook, with a contents page and bookmarks. */
+/** The file `book.pdf`: all patterns of a book for one notebook, with a contents page and bookmarks. */
 import { type BookQuestion, bookSheets } from "./book-sheets.ts";
 import type { PrintSettings } from "./page-pdf.ts";
 import { writePdf } from "./write-pdf.ts";

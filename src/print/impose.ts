@@ -1,5 +1,4 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
-import type { Scene } from "../draw/scene.ts";
 import { cropMarks } from "../draw/sheet-crop-marks.ts";
 import { marksOnSheet, type SheetPlace } from "../draw/sheet-place.ts";
 import { turned } from "./pack.ts";
@@ -13,16 +12,8 @@ import {
   SHEET_PAPERS,
   sidewise,
 } from "./sheet-paper.ts";
+import type { SheetPiece } from "./sheet-piece.ts";
 import { NO_STRETCH, type PaperSize, type Stretch } from "./stretch.ts";
-
-/** Something to be printed in true size. */
-export interface SheetPiece {
-  readonly scene: Scene;
-  /** Where it is cut: along its frame, with crop marks, or along lines of its own. */
-  readonly cut: "frame" | "own";
-  /** Only printed where it needs no further sheet. */
-  readonly isExtra?: boolean;
-}
 
 export interface ImposeQuestion {
   readonly title: string;

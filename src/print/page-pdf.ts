@@ -1,4 +1,4 @@
-/** `page.pdf`: a pattern's page in true size on the notebook's own paper, the page alone. */
+/** The file `page.pdf`: a pattern's page in true size on the notebook's own paper, the page alone. */
 import { type PagesQuestion, pageSheets } from "./page-sheets.ts";
 import type { PrintFonts } from "./print-fonts.ts";
 import type { Stretch } from "./stretch.ts";

@@ -2,8 +2,8 @@
 import type { Rect } from "../draw/rect.ts";
 import { CROP_ROOM } from "../draw/sheet-crop-marks.ts";
 import type { SheetPlace } from "../draw/sheet-place.ts";
-import type { SheetPiece } from "./impose.ts";
 import { type Packed, pack, type Room, roomOf, type Size } from "./pack.ts";
+import type { SheetPiece } from "./sheet-piece.ts";
 
 /** Packing counts in whole tenths of a millimetre, so that nothing is lost in sums. */
 const TENTHS = 10;

@@ -1,4 +1,4 @@
-/** `strip.pdf`: strips in true size on sheets that a printer at home takes. */
+/** The file `strip.pdf`: strips in true size on sheets that a printer at home takes. */
 import type { PrintSettings } from "./page-pdf.ts";
 import { type StripsQuestion, stripSheets } from "./strip-sheets.ts";
 import { writePdf } from "./write-pdf.ts";

@@ -4,7 +4,7 @@ import { CROP_ROOM } from "../draw/sheet-crop-marks.ts";
 import type { StripLook } from "../draw/strip-face.ts";
 import { stripPieces } from "../draw/strip-pieces.ts";
 import type { Strip } from "../strip/strip.ts";
-import { type Imposed, impose, type SheetPiece } from "./impose.ts";
+import { type Imposed, impose } from "./impose.ts";
 import {
   type PaperName,
   type PrinterMargin,
@@ -13,6 +13,7 @@ import {
   safeArea,
   sidewise,
 } from "./sheet-paper.ts";
+import type { SheetPiece } from "./sheet-piece.ts";
 import { NO_STRETCH, type Stretch } from "./stretch.ts";
 
 export interface StripsQuestion {

@@ -60,4 +60,6 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
     `a list of at most ${max} file names without .md, such as [two-row-week, seed-list]`,
   "chosen-slugs": () => "all, or a list of file names without .md, such as [a5, a6]",
   address: () => "an address that begins with https:// or http://",
+  printer: ({ min, max }) =>
+    `numbers from ${min} to ${max} for the short and the long side of the paper, such as {x: 1.004, y: 0.998}`,
 };

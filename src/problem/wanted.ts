@@ -1,7 +1,7 @@
 /** What a key takes, as facts: the kind of value and its limits. */
 
 /** What a whole number counts. */
-export type Unit = "steps" | "tracks" | "copies" | "dots" | "lanes";
+type Unit = "steps" | "tracks" | "copies" | "dots" | "lanes";
 
 export type Wanted =
   | { readonly kind: "text"; readonly longest: number }
@@ -39,4 +39,5 @@ export type Form =
   | "count"
   | "slugs"
   | "chosen-slugs"
-  | "address";
+  | "address"
+  | "printer";

@@ -15,4 +15,6 @@ export interface BookFile {
   readonly patterns: Chosen;
   /** Where the book will be found, with a slash at its end. */
   readonly url?: string;
+  /** Factors that correct a printer, along the short side (x) and the long side (y) of its paper. */
+  readonly printer?: { readonly x: number; readonly y: number };
 }

@@ -2,6 +2,9 @@
 import type { Grammar } from "../written/keys.ts";
 import { LIMITS } from "./recipe-keys.ts";
 
+/** A printer that is off by more than a tenth does not print at actual size. */
+export const STRETCH = { min: 0.9, max: 1.1 } as const;
+
 export const BOOK_KEYS = {
   book: {
     title: { wanted: { kind: "text", longest: LIMITS.text }, meaning: "The book's title." },
@@ -17,6 +20,11 @@ export const BOOK_KEYS = {
       wanted: { kind: "form", form: "address" },
       meaning:
         "Where the book will be found, for addresses in feeds and previews. May be left out.",
+    },
+    printer: {
+      wanted: { kind: "form", form: "printer", ...STRETCH },
+      meaning:
+        "Stretches all that is printed, along the short side (x) and the long side (y) of the paper: 100 divided by what a bar of 100 mm measures.",
     },
   },
 } as const satisfies Grammar;

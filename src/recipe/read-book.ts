@@ -8,11 +8,13 @@ import { readYamlFile } from "../written/read-front-matter.ts";
 import { slugSchema, textSchema } from "../written/value-schema.ts";
 import { entryOf } from "../written/written.ts";
 import type { BookFile } from "./book-file.ts";
-import { BOOK_KEYS } from "./book-keys.ts";
+import { BOOK_KEYS, STRETCH } from "./book-keys.ts";
 
 const { book: KEYS } = BOOK_KEYS;
 const chosen = () =>
   z.union([z.literal("all"), z.array(slugSchema()).min(1).max(1_000)]).default("all");
+
+const factor = () => z.number().min(STRETCH.min).max(STRETCH.max).default(1);
 
 const BOOK_SHAPE = {
   owner: "book",
@@ -23,6 +25,7 @@ const BOOK_SHAPE = {
     notebooks: chosen().describe(KEYS.notebooks.meaning),
     patterns: chosen().describe(KEYS.patterns.meaning),
     url: z.string().max(500).refine(isWebAddress).optional().describe(KEYS.url.meaning),
+    printer: z.strictObject({ x: factor(), y: factor() }).optional().describe(KEYS.printer.meaning),
   }),
 } as const;
 
@@ -42,6 +45,7 @@ export function readBook(file: TextFile): Reading<BookFile> {
     notebooks: head.notebooks === "all" ? "all" : notebooks,
     patterns: head.patterns === "all" ? "all" : patterns,
     ...(head.url === undefined ? {} : { url: head.url.replace(/\/*$/, "/") }),
+    ...(head.printer === undefined ? {} : { printer: head.printer }),
   };
   return readingOf(book, problems);
 }

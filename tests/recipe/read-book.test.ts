@@ -41,4 +41,19 @@ describe("a book", () => {
   ])("cannot have the address %s", (url) => {
     expect(read(`title: A\nurl: ${JSON.stringify(url)}`).ok).toBe(false);
   });
+
+  it.each([
+    ["{x: 1.004, y: 0.998}", { x: 1.004, y: 0.998 }],
+    ["{y: 1.1}", { x: 1, y: 1.1 }],
+    ["{x: 0.9}", { x: 0.9, y: 1 }],
+  ])("corrects a printer by %s", (written, printer) => {
+    expect(read(`title: A\nprinter: ${written}`)).toMatchObject({ ok: true, value: { printer } });
+  });
+
+  it.each(["1.004", "{x: 1.2}", "{x: 0.8, y: 1}", "[1, 1]", "{across: 1.004}", "{x: .nan}"])(
+    "cannot correct a printer by %s",
+    (written) => {
+      expect(read(`title: A\nprinter: ${written}`).ok).toBe(false);
+    },
+  );
 });
