@@ -79,7 +79,7 @@ function badName(folder: string, name: string): Problem {
 }
 
 /** By the characters' numbers alone, so that the order is the same on every machine. */
-export function byCharacters(a: string, b: string): number {
+function byCharacters(a: string, b: string): number {
   if (a === b) return 0;
   return a < b ? -1 : 1;
 }

@@ -1,7 +1,7 @@
 /** The words for a place on a page: which columns or rows, of which area, on which page. */
 import type { Axis } from "../measure/axis.ts";
 
-export type PageOfPath = "single" | "left" | "right";
+type PageOfPath = "single" | "left" | "right";
 
 /** A place in a plan: the page and a path such as `rows.1.columns`. */
 export interface PlanPath {

@@ -5,7 +5,7 @@ import { MARGIN_KEYS, type Margin, type MarginKey } from "./recipe.ts";
 /** A page by itself, or one of the two pages of a spread. */
 export type PageSide = "single" | "left" | "right";
 
-export const PAPER_SIDES = ["top", "right", "bottom", "left"] as const;
+const PAPER_SIDES = ["top", "right", "bottom", "left"] as const;
 export type PaperSide = (typeof PAPER_SIDES)[number];
 
 /** The four margins of an area, in steps. */
@@ -19,7 +19,7 @@ export interface MarginConflict {
   readonly clashes: readonly MarginClash[];
 }
 
-export interface MarginClash {
+interface MarginClash {
   readonly side: PaperSide;
   readonly keys: readonly MarginKey[];
 }

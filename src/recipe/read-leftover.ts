@@ -2,7 +2,7 @@
 import { nearest } from "../problem/nearest.ts";
 import type { Note } from "../problem/reading.ts";
 import { unsuitable } from "../written/take-value.ts";
-import type { WrittenEntry } from "../written/written.ts";
+import { isNothing, type WrittenEntry } from "../written/written.ts";
 import type { Leftover, Track } from "./recipe.ts";
 import { LEFTOVER_KEYWORDS, RECIPE_KEYS } from "./recipe-keys.ts";
 
@@ -14,7 +14,7 @@ export function readLeftover(
 ): Leftover {
   if (!entry) return { kind: "end" };
   const { value: node } = entry;
-  if (node.kind !== "scalar" || (node.value === null && node.source === "")) {
+  if (node.kind !== "scalar" || isNothing(node)) {
     note(unsuitable({ key: "leftover", node, wanted: RECIPE_KEYS.split.leftover.wanted }));
     return { kind: "end" };
   }

@@ -1,7 +1,7 @@
 /** Written trees as the plain values that a schema checks. */
 import type { Wanted } from "../problem/wanted.ts";
 import type { Keys } from "./keys.ts";
-import type { Written, WrittenMap } from "./written.ts";
+import { isNothing, type Written, type WrittenMap } from "./written.ts";
 
 /** The values behind the known keys. Where text is wanted, a number or a word like `true` is text. */
 export function plainKeys(tree: WrittenMap, keys: Keys): Readonly<Record<string, unknown>> {
@@ -21,8 +21,7 @@ function plainValue(node: Written, wanted: Wanted | undefined): unknown {
       node.entries.map(({ key, value }) => [key, plainValue(value, wanted)] as const),
     );
   }
-  const isNothing = node.value === null && node.source === "";
-  if (!isNothing && wanted && isText(wanted)) return node.source;
+  if (!isNothing(node) && wanted && isText(wanted)) return node.source;
   return typeof node.value === "number" ? node.value + 0 : node.value;
 }
 

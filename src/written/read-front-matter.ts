@@ -53,7 +53,7 @@ function readYamlMap(source: {
 }
 
 /** The text without a byte order mark, every line end a plain newline. */
-export function plainText(text: string): string {
+function plainText(text: string): string {
   return text.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n");
 }
 

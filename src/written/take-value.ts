@@ -6,7 +6,7 @@ import type { Found } from "../problem/shape-problem.ts";
 import type { Wanted } from "../problem/wanted.ts";
 import { hasMoreDecimals } from "./decimals.ts";
 import { foulCharacter } from "./foul-character.ts";
-import type { Written } from "./written.ts";
+import { isNothing, type Written } from "./written.ts";
 
 /** A value to take: the key it stands behind, and where its problems go. */
 export interface Taking<W extends Wanted = Wanted> {
@@ -58,7 +58,7 @@ export function takeChoice<T extends string>(
 
 /** Text of one line; numbers and words such as `true` are taken as they were written. */
 export function takeText({ key, node, wanted, note }: Taking<WantedOf<"text">>): string {
-  if (node.kind !== "scalar" || (node.value === null && node.source === "")) {
+  if (node.kind !== "scalar" || isNothing(node)) {
     note(unsuitable({ key, node, wanted }));
     return "";
   }
@@ -99,7 +99,7 @@ function wordsOf(wanted: Wanted): readonly string[] {
 
 function foundIn(node: Written): Found {
   if (node.kind !== "scalar") return { kind: node.kind };
-  return node.source === "" && node.value === null
+  return isNothing(node)
     ? { kind: "nothing" }
     : { kind: "scalar", source: node.source, isText: typeof node.value === "string" };
 }

@@ -4,14 +4,14 @@ import type { Place } from "../problem/place.ts";
 export type Written = WrittenScalar | WrittenList | WrittenMap;
 
 /** A single value. `source` is the text behind a number or a word such as `true`. */
-export interface WrittenScalar {
+interface WrittenScalar {
   readonly kind: "scalar";
   readonly value: string | number | boolean | null;
   readonly source: string;
   readonly at: Place;
 }
 
-export interface WrittenList {
+interface WrittenList {
   readonly kind: "list";
   readonly entries: readonly Written[];
   readonly at: Place;
@@ -35,7 +35,7 @@ export function entryOf(map: WrittenMap, key: string): WrittenEntry | undefined 
   return map.entries.find((entry) => entry.key === key);
 }
 
-/** Is nothing written (`label:`), or the word `null`? */
+/** Is nothing written, as behind `label:`? The word `null` is a word like any other. */
 export function isNothing(node: Written): boolean {
-  return node.kind === "scalar" && node.value === null;
+  return node.kind === "scalar" && node.value === null && node.source === "";
 }
