@@ -65,7 +65,8 @@ function bodyOf({ strip, look, sides, heights }: BodyQuestion): StripBody {
   const faces = sides.map((side, index) =>
     faceMarks(faceOf(strip, side, heights[index] ?? 0, look)),
   );
-  const width = Math.max(...faces.map((face) => face.length));
+  // Whole millimetres, so that a face that is turned round keeps its places to the last digit.
+  const width = Math.ceil(Math.max(...faces.map((face) => face.length)));
   const height = heights.reduce((sum, part) => sum + part, 0);
   return {
     width,

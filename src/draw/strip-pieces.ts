@@ -46,11 +46,16 @@ function bodyPieces(body: StripBody, printable: number): readonly StripBody[] {
   }));
 }
 
+/** A blade keeps so far from a tick, which must not lose half its width. */
+const TICK_SPACE = 0.5;
+
 /** Ticks and texts; bars may be cut anywhere. */
 function busyStretches(mark: StripMark): readonly Piece[] {
   if (mark.kind === "text") return [textStretch(mark)];
   if (mark.kind === "outlines") return [];
-  return mark.lines.filter(([x1, , x2]) => x1 === x2).map(([x]) => ({ from: x, to: x }));
+  return mark.lines
+    .filter(([x1, , x2]) => x1 === x2)
+    .map(([x]) => ({ from: x - TICK_SPACE, to: x + TICK_SPACE }));
 }
 
 /** Half the diagonal of a joint's diamonds, in millimetres. */

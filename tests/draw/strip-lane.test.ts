@@ -1,0 +1,146 @@
+import { describe, expect, it } from "vitest";
+import { laneInk } from "../../src/draw/lane-ink.ts";
+import { markLook } from "../../src/draw/mark-look.ts";
+import type { TextMark } from "../../src/draw/scene.ts";
+import { textStretch } from "../../src/draw/strip-clip.ts";
+import { sideScene, stripScene } from "../../src/draw/strip-scene.ts";
+import { stripJson } from "../../src/strip/strip-json.ts";
+import { planOf, stripOf } from "../strip/hand-plans.ts";
+import { ACROSS, acrossOf, DOWN, EVERYDAY } from "./strip-everyday.ts";
+import { pathsOf, segmentsOf, textsOf, uprights } from "./strip-lines.ts";
+
+describe("the stem at a position", () => {
+  it.each([
+    ["across", ACROSS],
+    ["down", DOWN],
+  ] as const)("%s is one line from the edge, a piece for each lane that marks it", (_, side) => {
+    const stems = uprights(sideScene(EVERYDAY, side), "lane");
+    const places = [...new Set(stems.map(({ x1 }) => x1))];
+    const mm = stripJson(EVERYDAY).sides.find(({ axis }) => axis === side.axis)?.mm ?? [];
+    const marks = new Set(side.lanes.flatMap(({ runs }) => runs.flatMap((run) => run.marks)));
+    expect(places).toEqual([...marks].toSorted((a, b) => a - b).map((position) => mm[position]));
+    for (const x of places) {
+      const pieces = stems.filter(({ x1 }) => x1 === x);
+      const lanes = side.lanes.filter(({ runs }) =>
+        runs.some((run) => run.marks.some((position) => mm[position] === x)),
+      );
+      expect(pieces).toHaveLength(lanes.length);
+      expect(pieces.map(({ y1 }) => y1)).toEqual([0, ...pieces.slice(0, -1).map(({ y2 }) => y2)]);
+    }
+  });
+
+  it("is unbroken, whatever the dash of the lane", () => {
+    const stems = pathsOf(sideScene(EVERYDAY, ACROSS), "lane");
+    expect(stems.length).toBeGreaterThan(1);
+    for (const stem of stems) expect(markLook(stem).dash).toBeUndefined();
+  });
+
+  it("is shared half and half where one run of a lane ends and the next begins", () => {
+    const strip = stripOf(
+      [planOf("week", { sizes: [13] }), planOf("month", { from: 13, sizes: [13] })],
+      { down: [] },
+    );
+    const side = acrossOf(strip);
+    expect(side.lanes).toHaveLength(1);
+    const [upper, lower, ...others] = uprights(sideScene(strip, side), "lane").filter(
+      ({ x1 }) => x1 === 65,
+    );
+    expect(others).toEqual([]);
+    expect([upper?.y1, upper?.y2]).toEqual([0, lower?.y1]);
+  });
+});
+
+describe("the bars of a lane", () => {
+  const scene = sideScene(EVERYDAY, ACROSS);
+
+  it("are broad in every other lane, so that neighbours differ even in one pattern", () => {
+    const heights = (role: "lane-bar" | "lane-rail") =>
+      new Set(
+        pathsOf(scene, role)
+          .flatMap(segmentsOf)
+          .filter(({ x2 }) => x2 < 136)
+          .map(({ y1 }) => y1),
+      );
+    expect(ACROSS.lanes).toHaveLength(5);
+    expect(heights("lane-bar").size).toBe(3);
+    expect(heights("lane-rail").size).toBe(2 * 2);
+  });
+
+  it("have the colour and the dash of their pattern", () => {
+    const bars = [...pathsOf(scene, "lane-bar"), ...pathsOf(scene, "lane-rail")];
+    expect(new Set(bars.map(({ lane }) => lane))).toEqual(new Set([1, 2, 3, 4]));
+    for (const bar of bars) {
+      const { colour, dash } = laneInk(bar.lane ?? 0);
+      expect(markLook(bar)).toMatchObject({ stroke: colour });
+      expect(markLook(bar).dash ?? []).toEqual(dash);
+    }
+  });
+
+  it.each([
+    ["across", ACROSS],
+    ["down", DOWN],
+  ] as const)("%s carry the count of every track and the label of every run", (_, side) => {
+    const drawn = sideScene(EVERYDAY, side);
+    const runs = side.lanes.flatMap((lane) => lane.runs);
+    const sizes = runs.flatMap(({ tracks }) => tracks.map(({ length }) => String(length)));
+    expect(
+      textsOf(drawn, "lane-text")
+        .map(({ text }) => text)
+        .toSorted(),
+    ).toEqual(sizes.toSorted());
+    const letters = textsOf(drawn, "lane-letter").filter(({ anchor }) => anchor === "middle");
+    expect(letters).toHaveLength(runs.length);
+    expect(new Set(letters.map(({ text }) => text)).size).toBe(runs.length);
+  });
+});
+
+describe("what is written on a side", () => {
+  it.each([
+    ["across", ACROSS],
+    ["down", DOWN],
+  ] as const)("%s is crossed by no stem and by nothing else that is written", (_, side) => {
+    const scene = sideScene(EVERYDAY, side);
+    const texts = textsOf(scene, "count", "total", "lane-text", "lane-letter", "note", "heading");
+    const stems = uprights(scene, "lane");
+    for (const text of texts) {
+      const crossing = stems.filter((stem) => isOver(text, stem));
+      expect([text.text, crossing]).toEqual([text.text, []]);
+    }
+    const clashes = texts.flatMap((a, index) =>
+      texts
+        .slice(index + 1)
+        .filter((b) => a.y === b.y && meet(a, b))
+        .map((b) => `${a.text} and ${b.text}`),
+    );
+    expect(clashes).toEqual([]);
+  });
+
+  it("lies inside the cut", () => {
+    for (const make of ["edges", "fold", "two"] as const) {
+      const { marks, frame } = stripScene({ ...EVERYDAY, make });
+      for (const text of textsOf({ marks }, "count", "total", "lane-text", "note", "heading")) {
+        const { from, to } = textStretch(text);
+        expect(from).toBeGreaterThanOrEqual(0);
+        expect(to).toBeLessThanOrEqual(frame.x + frame.width);
+        expect(text.y).toBeGreaterThan(0);
+        expect(text.y).toBeLessThan(frame.y + frame.height);
+      }
+    }
+  });
+});
+
+/** Does an upright line run through a text? Half its size stands for the height of its letters. */
+function isOver(
+  text: TextMark,
+  stem: { readonly x1: number; readonly y1: number; readonly y2: number },
+) {
+  const { from, to } = textStretch(text);
+  const middle = text.y - text.size * 0.36;
+  return from < stem.x1 && stem.x1 < to && stem.y1 < middle && middle < stem.y2;
+}
+
+/** Widths are estimated on the wide side, so a tenth of a millimetre is no clash. */
+function meet(a: TextMark, b: TextMark): boolean {
+  const [one, other] = [textStretch(a), textStretch(b)];
+  return one.from + 0.1 < other.to && other.from + 0.1 < one.to;
+}
