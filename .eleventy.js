@@ -11,7 +11,8 @@ export const config = {
 };
 
 export default function (cfg) {
-  const { content: contentFolder = "content", first } = cfg.globalData.settings ?? {};
+  const settings = cfg.globalData.settings ?? {};
+  const { content: contentFolder = "content", memo = ".cache/pieces", first, onSettled } = settings;
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;
@@ -22,7 +23,7 @@ export default function (cfg) {
 
   const makeBook = async () => {
     engine = await loadEngine();
-    memos ??= engine.openMemos(".cache/pieces");
+    memos ??= engine.openMemos(memo);
     const read = isFirst && first ? { content: first } : await engine.readContent(contentFolder);
     isFirst = false;
     if (read.report) throw new ContentProblem(read.report);
@@ -31,8 +32,8 @@ export default function (cfg) {
 
   cfg.on("eleventy.before", async ({ directories, runMode }) => {
     try {
-      book = await makeBook();
       await bundleAssets(`${directories.output}assets`);
+      book = await makeBook();
       report = "";
     } catch (problem) {
       if (runMode === "build") throw problem;
@@ -44,6 +45,7 @@ export default function (cfg) {
   });
   cfg.on("eleventy.after", ({ directories }) => {
     engine.writeSideFiles(directories.output, book.sideFiles());
+    onSettled?.(memos.settle());
   });
 
   cfg.addGlobalData("book", () => book);

@@ -1,5 +1,6 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
 import { counted, readContent } from "./check-content.ts";
+import type { MemoTally } from "./memo.ts";
 import { type FreshFolder, filesIn, openFreshFolder, whyNotReplace } from "./output-folder.ts";
 import { openEleventy } from "./run-eleventy.ts";
 
@@ -7,10 +8,12 @@ export interface BuildCall {
   readonly content: string;
   readonly output: string;
   readonly project: string;
+  /** Another folder of finished pieces than the usual one. */
+  readonly memo?: string;
 }
 
 /** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
-export async function buildBook({ content, output, project }: BuildCall): Promise<number> {
+export async function buildBook({ content, output, project, memo }: BuildCall): Promise<number> {
   const start = performance.now();
   const read = await readContent(content);
   if ("report" in read) return refuse(read.report);
@@ -19,13 +22,19 @@ export async function buildBook({ content, output, project }: BuildCall): Promis
   const fresh = await openFreshFolder(output);
   const unhook = discardOnSignal(fresh);
   try {
-    const settings = { content, first: read.content };
+    const made: MemoTally[] = [];
+    const settings = {
+      content,
+      first: read.content,
+      ...(memo === undefined ? {} : { memo }),
+      onSettled: (tally: MemoTally) => made.push(tally),
+    };
     const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
     await eleventy.write();
     const files = await filesIn(fresh.path);
     await fresh.publish(files);
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
-    console.log(`${output}: ${tally(files)} in ${seconds} s.`);
+    console.log(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
     return 0;
   } catch (error) {
     fresh.discard();
@@ -40,9 +49,13 @@ function refuse(why: string): number {
   return 1;
 }
 
-function tally(files: readonly string[]): string {
+function sayFiles(files: readonly string[]): string {
   const pages = files.filter((file) => file.endsWith(".html")).length;
   return `${counted(pages, "page")} and ${counted(files.length - pages, "file")} beside them`;
+}
+
+function sayTally({ found, made }: MemoTally): string {
+  return `; ${found} of ${found + made} drawings were ready from before`;
 }
 
 /** Eleventy wraps what a template threw; the innermost error tells what happened and where. */

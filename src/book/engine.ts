@@ -1,4 +1,5 @@
 /** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
+export { buildBook } from "./build-book.ts";
 export { readContent } from "./check-content.ts";
 export { emptyBook } from "./empty-book.ts";
 export { inlineSvg } from "./inline-svg.ts";

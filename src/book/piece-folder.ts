@@ -1,5 +1,6 @@
 /** Finished pieces on disk, one JSON file each; a disk that fails only costs time. */
 import {
+  existsSync,
   mkdirSync,
   readdirSync,
   readFileSync,
@@ -35,7 +36,8 @@ export function pieceFolder(folder: string): PieceFolder {
 function writeWhole(path: string, text: string): void {
   const draft = `${path}.${process.pid}.draft`;
   unlessFailing(() => {
-    mkdirSync(dirname(path), { recursive: true });
+    const folder = dirname(path);
+    if (!existsSync(folder)) mkdirSync(folder, { recursive: true });
     writeFileSync(draft, text);
     renameSync(draft, path);
   });

@@ -1,13 +1,18 @@
 /** Starts Eleventy with this project's setup. */
 import { relative } from "node:path";
 import type { Content } from "./load-content.ts";
+import type { MemoTally } from "./memo.ts";
 
 /** What `.eleventy.js` is told, as global data. */
 export interface Settings {
   /** The content folder. */
   readonly content: string;
+  /** The folder of finished pieces; `.cache/pieces` where left out. */
+  readonly memo?: string;
   /** The content as it was just read, for the first build. */
   readonly first?: Content;
+  /** Is told after each build how many pieces were found and how many were made. */
+  readonly onSettled?: (tally: MemoTally) => void;
 }
 
 export interface EleventyRun {

@@ -1,5 +1,5 @@
 /** The files that lie beside the pages, and putting them there. */
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { NotebookPiece } from "./notebook-piece.ts";
 import type { PatternPiece } from "./pattern-piece.ts";
@@ -30,21 +30,24 @@ export function notebookFiles(folder: string, piece: NotebookPiece): readonly Si
   ];
 }
 
-/** Writes files below a folder, but leaves those alone that are there with the same text; how many there are. */
-export function writeSideFiles(folder: string, files: Iterable<SideFile>): number {
-  let count = 0;
+/** Writes files below a folder, but leaves those alone that are there with the same text. */
+export function writeSideFiles(folder: string, files: Iterable<SideFile>): void {
   for (const { path, text } of files) {
-    writeChanged(join(folder, path), text);
-    count += 1;
+    const target = join(folder, path);
+    if (textAt(target) !== text) writeInto(target, text);
   }
-  return count;
 }
 
-function writeChanged(path: string, text: string): void {
+function textAt(path: string): string | undefined {
+  return existsSync(path) ? readFileSync(path, "utf8") : undefined;
+}
+
+/** The folder is most often there, made for the page itself. */
+function writeInto(path: string, text: string): void {
   try {
-    if (readFileSync(path, "utf8") === text) return;
+    writeFileSync(path, text);
   } catch {
     mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text);
   }
-  writeFileSync(path, text);
 }

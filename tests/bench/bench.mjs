@@ -1,0 +1,52 @@
+/** `npm run bench`: the whole book beside a bare Eleventy build that writes the same files as ready strings, in one run. */
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const HERE = fileURLToPath(new URL("./", import.meta.url));
+const ROUNDS = 3;
+const content = resolve(process.argv[2] ?? "content");
+const desk = mkdtempSync(join(tmpdir(), "spanbook-bench-"));
+const place = (name) => join(desk, name);
+
+/** Runs one of the scripts beside this one and reads the cost that it tells. */
+function cost(script, ...words) {
+  const said = execFileSync(process.execPath, [join(HERE, script), ...words], { encoding: "utf8" });
+  return JSON.parse(said.trim().split("\n").at(-1));
+}
+
+/** The kinds take turns, so that a busy moment of the machine falls on all of them. */
+function runAll() {
+  const costs = { cold: [], warm: [], bare: [] };
+  for (let round = 0; round < ROUNDS; round += 1) {
+    rmSync(place("memo"), { recursive: true, force: true });
+    costs.cold.push(cost("build-once.mjs", content, place("book"), place("memo")));
+    costs.warm.push(cost("build-once.mjs", content, place("book"), place("memo")));
+    costs.bare.push(cost("bare-once.mjs", place("book"), place("bare")));
+    rmSync(place("bare"), { recursive: true, force: true });
+  }
+  return costs;
+}
+
+/** The least of each measure: what is above it was the machine's other work. */
+function best(costs) {
+  const least = (name) => Math.min(...costs.map((each) => each[name]));
+  return { wall: least("wall"), processor: least("processor"), memory: least("memory") };
+}
+
+function row(name, { wall, processor, memory }, bare) {
+  const seconds = (ms) => (ms / 1000).toFixed(2).padStart(7);
+  const ratio = (wall / bare.wall).toFixed(2);
+  const work = (processor / bare.processor).toFixed(2);
+  return `${name.padEnd(28)}${seconds(wall)} s${seconds(processor)} s${memory.toFixed(0).padStart(7)} MiB   × ${ratio}   × ${work}`;
+}
+
+const costs = runAll();
+const bare = best(costs.bare);
+console.log(`${"".padEnd(28)}   wall     work   memory      wall     work (against bare)`);
+console.log(row("bare Eleventy, same files", bare, bare));
+console.log(row("the book, nothing ready", best(costs.cold), bare));
+console.log(row("the book, nothing changed", best(costs.warm), bare));
+rmSync(desk, { recursive: true, force: true });

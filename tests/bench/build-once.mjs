@@ -1,0 +1,9 @@
+/** Builds the book once and tells what it took: `node build-once.mjs CONTENT OUTPUT MEMO`. */
+import { loadEngine, PROJECT } from "../../src/book/bundle-engine.mjs";
+import { tellCost } from "./tell-cost.mjs";
+
+const [content, output, memo] = process.argv.slice(2);
+process.chdir(PROJECT);
+const { buildBook } = await loadEngine();
+process.exitCode = await buildBook({ content, output, memo, project: PROJECT });
+tellCost();
