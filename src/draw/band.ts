@@ -59,15 +59,23 @@ export function papersRect(places: readonly PagePlace[]): Rect {
   return { x: 0, y: 0, width: right, height };
 }
 
-/** The papers with the bands around them and so many lines of key below. */
-export function bandedFrame(places: readonly PagePlace[], keyLines: number): Rect {
+/** How much the key below the paper takes. */
+export interface KeySize {
+  readonly lines: number;
+  readonly width: number;
+}
+
+export const NO_KEY: KeySize = { lines: 0, width: 0 };
+
+/** The papers with the bands around them and the key below, which can be wider than a very small paper. */
+export function bandedFrame(places: readonly PagePlace[], key: KeySize): Rect {
   const papers = papersRect(places);
   const right = places.length > 1 ? BAND.depth : BAND.bare;
-  const bottom = BAND.bare + (keyLines > 0 ? keyLines * BAND.keyLine + 1.4 : 0);
+  const bottom = BAND.bare + (key.lines > 0 ? key.lines * BAND.keyLine + 1.4 : 0);
   return {
     x: -BAND.depth,
     y: -BAND.depth,
-    width: BAND.depth + papers.width + right,
+    width: BAND.depth + Math.max(papers.width, key.width) + right,
     height: BAND.depth + papers.height + bottom,
   };
 }

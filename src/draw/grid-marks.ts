@@ -2,27 +2,31 @@
 import { AXES, otherAxis } from "../measure/axis.ts";
 import type { Ruling } from "../notebook/notebook.ts";
 import { lineAlong } from "./along.ts";
+import { dottedRow } from "./dotted-row.ts";
 import type { PagePlace } from "./page-place.ts";
-import { stretchAlong } from "./rect.ts";
+import { isInside, type Rect, stretchAlong } from "./rect.ts";
 import type { PathMark } from "./scene.ts";
 
-/** The ruling of one page. */
-export function gridMarks(place: PagePlace, ruling: Ruling): readonly PathMark[] {
-  if (ruling === "dots") return [dotGrid(place)];
+/** The ruling of one page. Dots keep clear of labels; printed lines run through below them. */
+export function gridMarks(
+  place: PagePlace,
+  ruling: Ruling,
+  labels: readonly Rect[] = [],
+): readonly PathMark[] {
+  if (ruling === "dots") return [dotGrid(place, labels)];
   if (ruling === "squares") return [{ kind: "path", role: "grid-line", d: squareGrid(place) }];
   return [{ kind: "path", role: "grid-line", d: writingLines(place) + lineTicks(place) }];
 }
 
-/**
- * One dotted line a row: a dash of no length with a round cap is a dot. Each line runs on for a third
- * of a pitch, for a dash counts from the line's start and the last dot could be lost to rounding.
- */
-function dotGrid({ dots, pitch, paper }: PagePlace): PathMark {
-  const tail = (dots.across.at(-1) ?? 0) + pitch.across / 3;
-  const edge = stretchAlong(paper, "across").to;
-  const stretch = { from: dots.across[0] ?? 0, to: Math.min(tail, edge) };
-  const d = dots.down.map((y) => lineAlong("across", stretch, y)).join("");
-  return { kind: "path", role: "grid", d, dash: [0, pitch.across] };
+/** One dotted line a row, broken where a label stands. */
+function dotGrid({ dots, pitch, paper }: PagePlace, labels: readonly Rect[]): PathMark {
+  const end = stretchAlong(paper, "across").to;
+  const rows = dots.down.map((y) => {
+    const inTheWay = labels.filter((label) => y >= label.y && y <= label.y + label.height);
+    const isShown = (x: number) => !inTheWay.some((label) => isInside(label, x, y));
+    return dottedRow({ columns: dots.across, y, end }, isShown);
+  });
+  return { kind: "path", role: "grid", d: rows.join(""), dash: [0, pitch.across] };
 }
 
 /** Lines from the first to the last dot, both ways. */

@@ -5,7 +5,7 @@ import { bandedFrame, bandSides, bareSides } from "./band.ts";
 import { countMarks } from "./count-marks.ts";
 import { dimensionMarks } from "./dimension-marks.ts";
 import { gridMarks } from "./grid-marks.ts";
-import { keyLineCount, keyMarks } from "./key-marks.ts";
+import { keyMarks, keySize } from "./key-marks.ts";
 import { inLayers } from "./layers.ts";
 import { middleLines, middleSigns } from "./middle-marks.ts";
 import { type PagePlace, pagePlace } from "./page-place.ts";
@@ -17,7 +17,7 @@ const EVERY = 5;
 /** One page in millimetres of paper; 0, 0 is its top left corner. */
 export function gridScene(notebook: Notebook): Scene {
   const place = pagePlace(notebook, 0);
-  const frame = bandedFrame([place], keyLineCount(place, notebook.middle));
+  const frame = bandedFrame([place], keySize(place, notebook.middle));
   return {
     id: `grid-${notebook.slug}`,
     title: `The grid of ${notebook.title}`,

@@ -1,7 +1,7 @@
 /** The key below a drawing: what the wedge and the diamond stand for, with their numbers. */
 import { AXES, type Axis } from "../measure/axis.ts";
 import { type Middle, middlesOf } from "../measure/grid-axis.ts";
-import { BAND } from "./band.ts";
+import { BAND, type KeySize } from "./band.ts";
 import { paperMiddle } from "./middle-marks.ts";
 import type { PagePlace } from "./page-place.ts";
 import { formatNumber, polygonData } from "./path-data.ts";
@@ -18,20 +18,18 @@ interface KeyEntry {
   readonly text: string;
 }
 
-/** Side by side where the paper is wide enough for both, else one below the other. */
-export function keyLineCount(place: PagePlace, middle: Middle): number {
-  const entries = keyEntries(place, middle);
-  const width = entries.reduce(
-    (sum, { text }) => sum + SIGN.width + textWidth(text, SIZE),
-    BETWEEN,
-  );
-  return width <= place.paper.width ? 1 : entries.length;
+/** Both entries side by side where the paper is wide enough for them, else one below the other. */
+export function keySize(place: PagePlace, middle: Middle): KeySize {
+  const widths = keyEntries(place, middle).map(({ text }) => SIGN.width + textWidth(text, SIZE));
+  const together = widths.reduce((sum, width) => sum + width, BETWEEN * (widths.length - 1));
+  if (together <= place.paper.width) return { lines: 1, width: together };
+  return { lines: widths.length, width: Math.max(...widths) };
 }
 
 /** Starts at the left edge of the first paper. */
 export function keyMarks(place: PagePlace, middle: Middle): readonly Mark[] {
   const entries = keyEntries(place, middle);
-  const isOneLine = keyLineCount(place, middle) === 1;
+  const isOneLine = keySize(place, middle).lines === 1;
   const top = place.paper.y + place.paper.height + BAND.bare + BAND.keyLine / 2;
   let x = place.paper.x;
   const signs: PathMark[] = [];

@@ -2,7 +2,7 @@
 import type { Notebook } from "../notebook/notebook.ts";
 import type { FittingPlan, PlanPage } from "../plan/plan.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import { bandedFrame, bandSides, bareSides, papersRect } from "./band.ts";
+import { bandedFrame, bandSides, bareSides, type KeySize, NO_KEY, papersRect } from "./band.ts";
 import { boxEdges, type EdgeLine } from "./box-edges.ts";
 import { boxMarks } from "./box-marks.ts";
 import { countMarks } from "./count-marks.ts";
@@ -10,7 +10,7 @@ import { edgePositions } from "./counted-positions.ts";
 import { describePlan, pageTitle } from "./describe-drawing.ts";
 import { edgeMarks } from "./edge-marks.ts";
 import { gridMarks } from "./grid-marks.ts";
-import { keyLineCount, keyMarks } from "./key-marks.ts";
+import { keyMarks, keySize } from "./key-marks.ts";
 import { inLayers, type Layer } from "./layers.ts";
 import { marginMarks, marginsOf } from "./margin-marks.ts";
 import { middleSigns } from "./middle-marks.ts";
@@ -47,7 +47,7 @@ export function pageScene(drawing: PageDrawing): Scene {
   }));
   const places = pages.map(({ place }) => place);
   const hasBands = options.hasBands ?? true;
-  const frame = hasBands ? bandedFrame(places, keyLines(drawing, places)) : papersRect(places);
+  const frame = hasBands ? bandedFrame(places, keyRoom(drawing, places)) : papersRect(places);
   return {
     id: `page-${plan.pattern}-${plan.notebook}`,
     title: pageTitle(recipe?.title ?? plan.pattern, notebook),
@@ -72,20 +72,21 @@ function pageLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): re
   const { plan, notebook, recipe, options = {} } = drawing;
   const { hasPaper = true, hasGrid = true, hasLabels = true } = options;
   const margins = recipe && marginsOf(plan, recipe, notebook, page);
-  const { fills, labels } = boxMarks(place, page, hasLabels);
+  const { fills, labels, taken } = boxMarks(place, page, hasLabels);
   return [
     hasPaper ? [sheetMark("paper", place.paper)] : [],
     hasPaper ? marginMarks(place, page, margins) : [],
     hasPaper ? bindingMarks(place.paper, notebook.binding, page.side) : [],
-    hasGrid ? gridMarks(place, notebook.ruling) : [],
+    hasGrid ? gridMarks(place, notebook.ruling, taken) : [],
     fills,
     edgeMarks(place, edges),
     labels,
   ];
 }
 
-function keyLines({ notebook, options }: PageDrawing, [first]: readonly PagePlace[]): number {
-  return first && (options?.hasMiddles ?? true) ? keyLineCount(first, notebook.middle) : 0;
+function keyRoom(drawing: PageDrawing, [first]: readonly PagePlace[]): KeySize {
+  const { notebook, options } = drawing;
+  return first && (options?.hasMiddles ?? true) ? keySize(first, notebook.middle) : NO_KEY;
 }
 
 /** The counts beside the paper, the middles, and the key below. */

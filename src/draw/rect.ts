@@ -35,3 +35,8 @@ export function rectOf(across: Stretch, down: Stretch): Rect {
 export function overlaps(a: Stretch, b: Stretch): boolean {
   return a.from < b.to && b.from < a.to;
 }
+
+/** Does a point lie in a rectangle, or on its edge? */
+export function isInside(rect: Rect, x: number, y: number): boolean {
+  return x >= rect.x && x <= rect.x + rect.width && y >= rect.y && y <= rect.y + rect.height;
+}

@@ -54,7 +54,7 @@ describe("the fills", () => {
     [
       "dots every 2 steps",
       draw("dots", 2, [0, 0, 5, 4]),
-      { dots: { d: "M10 10H21.667", apart: 10 } },
+      { dots: { d: "M10 10H23.333", apart: 10 } },
     ],
     [
       "dots in a box of one step are none",
