@@ -2,6 +2,7 @@
 import { mkdir, mkdtemp, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { afterEach, describe, expect, it } from "vitest";
 import { type Content, loadContent } from "../../src/book/load-content.ts";
 import { reportProblems } from "../../src/problem/report.ts";
@@ -308,9 +309,14 @@ patterns/latin.md
   });
 });
 
-it("is read in well under half a second", async () => {
-  const start = performance.now();
-  const reading = await loadContent(new URL("../../content", import.meta.url).pathname);
-  expect(performance.now() - start).toBeLessThan(1_000);
-  expect(reading.ok ? reading.value.recipes.length : reading.texts.size).toBeGreaterThan(15);
+it("is read in under half a second, at the best of three times", async () => {
+  const folder = fileURLToPath(new URL("../../content", import.meta.url));
+  const times: number[] = [];
+  for (let run = 0; run < 3; run++) {
+    const start = performance.now();
+    const reading = await loadContent(folder);
+    times.push(performance.now() - start);
+    expect(reading.ok && reading.value.recipes.length).toBeGreaterThan(15);
+  }
+  expect(Math.min(...times)).toBeLessThan(500);
 });

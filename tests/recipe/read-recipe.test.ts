@@ -196,7 +196,7 @@ otherwise:
   });
 });
 
-describe("what a recipe may hold at most", () => {
+describe("what a recipe may hold at most", { timeout: 30_000 }, () => {
   const tracks = (count: number, track: (index: number) => string) =>
     `{rows: {tracks: [${Array.from({ length: count }, (_, index) => track(index)).join(", ")}]}}`;
   const isRead = (page: string) =>

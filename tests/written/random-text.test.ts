@@ -38,7 +38,7 @@ function expectSound(read: Read, text: string): void {
   for (const problem of problems) expectInside(problem, text);
   if (problems.length > 0)
     expect(reportProblems(problems, new Map([[file.path, text]]))).not.toBe("");
-  expect(performance.now() - start).toBeLessThan(2_000);
+  expect(performance.now() - start).toBeLessThan(5_000);
 }
 
 function expectInside({ at }: Problem, text: string): void {
@@ -137,7 +137,7 @@ function mutations(texts: readonly string[]): fc.Arbitrary<string> {
     );
 }
 
-describe.each(KINDS)("reading %s", (_, folder, read) => {
+describe.each(KINDS)("reading %s", { timeout: 60_000 }, (_, folder, read) => {
   const texts = textsIn(folder);
 
   it("starts from texts that are all right", () => {
