@@ -55,7 +55,8 @@ export function arbitraryAttempt(limits: RecipeLimits = SMALL_RECIPES): fc.Arbit
   );
 }
 
-function arbitraryArea(limits: RecipeLimits, depth: number): fc.Arbitrary<Area> {
+/** An area with at most so many splits within splits. */
+export function arbitraryArea(limits: RecipeLimits, depth: number): fc.Arbitrary<Area> {
   const own = { label: arbitraryLabel(), margin: arbitraryMargin() };
   const leaf = fc.record({
     ...own,
