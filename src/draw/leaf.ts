@@ -28,7 +28,7 @@ export function leafOn(place: PagePlace, box: PlanBox): Leaf {
 }
 
 /** The stretch of a step of the box, counted from 0 at its first edge. */
-export function stepStretch({ lines }: Leaf, axis: Axis, step: number): Stretch {
+function stepStretch({ lines }: Leaf, axis: Axis, step: number): Stretch {
   const from = lines[axis][step] ?? 0;
   return { from, to: lines[axis][step + 1] ?? from };
 }
@@ -40,7 +40,8 @@ export function stepStretch({ lines }: Leaf, axis: Axis, step: number): Stretch 
 export function writingStep(leaf: Leaf, axis: Axis, step: number): Stretch {
   const { from, to } = stepStretch(leaf, axis, step);
   const pitch = leaf.pitch[axis];
-  if (step === 0) return { from: Math.max(from, to - pitch), to };
+  const isFirstOfPage = step === 0 && spanAlong(leaf.box, axis).from === 0;
+  if (isFirstOfPage) return { from: Math.max(from, to - pitch), to };
   return { from, to: Math.min(to, from + pitch) };
 }
 

@@ -35,11 +35,6 @@ export function pagePlace(notebook: Notebook, index: number): PagePlace {
   };
 }
 
-/** The places of so many pages, from left to right. */
-export function pagePlaces(notebook: Notebook, count: number): readonly PagePlace[] {
-  return Array.from({ length: count }, (_, index) => pagePlace(notebook, index));
-}
-
 function positionsMm(axis: GridAxis, offset: Length): readonly number[] {
   return Array.from({ length: usableSteps(axis) + 1 }, (_, position) =>
     toMm(length(offset + positionLength(axis, position))),

@@ -139,4 +139,14 @@ describe("a step wider than its twins", () => {
     expect(FILL_DRAWINGS.checks(leaf("checks")).lines).toContain("M8.1 ");
     expect(FILL_DRAWINGS.numbers(leaf("numbers")).texts?.[0]?.x).toBe(9.5);
   });
+
+  it("at the far edge of the paper is written in next to its dot as well", () => {
+    const far = pagePlace(
+      notebookWith(axisOf(60, 5, { first: 12, count: "dot-to-edge" }), axisOf(60, 5)),
+      0,
+    );
+    const last = leafOn(far, boxOf([4, 0, 1, 3, { fill: "numbers" }]));
+    expect(last.lines.across).toEqual([32, 60]);
+    expect(FILL_DRAWINGS.numbers(last).texts?.[0]?.x).toBe(34.5);
+  });
 });
