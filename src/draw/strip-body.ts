@@ -42,7 +42,7 @@ export function finishedSize(
 }
 
 /** The height of each side's face: all of the strip's width, or a share of it where both are on one face. */
-export function faceHeights(strip: Strip, look: StripLook): readonly number[] {
+function faceHeights(strip: Strip, look: StripLook): readonly number[] {
   const least = strip.sides.map((side) => leastFaceHeight(side, look));
   if (strip.make !== "edges") return least.map((needed) => Math.max(needed, strip.width));
   const half = strip.width / 2;

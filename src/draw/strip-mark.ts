@@ -10,7 +10,7 @@ export type Line = readonly [x1: number, y1: number, x2: number, y2: number];
 export type StripMark = StripLines | StripOutlines | TextMark;
 
 /** Any number of lines of one look. */
-export interface StripLines {
+interface StripLines {
   readonly kind: "lines";
   readonly role: Role;
   readonly lines: readonly Line[];
@@ -20,7 +20,7 @@ export interface StripLines {
 }
 
 /** Any number of closed outlines of one look. */
-export interface StripOutlines {
+interface StripOutlines {
   readonly kind: "outlines";
   readonly role: Role;
   readonly outlines: readonly (readonly XY[])[];

@@ -28,7 +28,8 @@ export function runTexts(face: Face, laneIndex: number, run: Run, label: string)
     const x = (place.from + place.to) / 2;
     return { kind: "text", role, x, y: baseline, size, anchor: "middle", text };
   };
-  const slots = run.tracks.map((track) => trackSlots(face, laneIndex, track));
+  const passing = passingMarks(face, laneIndex);
+  const slots = run.tracks.map((track) => trackSlots(face, track, passing));
   const counts = run.tracks.map(({ length }, index) =>
     countPlace(slots[index] ?? [], textWidth(String(length), size)),
   );
@@ -45,11 +46,20 @@ export function runTexts(face: Face, laneIndex: number, run: Run, label: string)
   };
 }
 
+/** Where stems pass on their way to lanes farther in, in ascending order. */
+function passingMarks(face: Face, laneIndex: number): readonly number[] {
+  const marks = new Set(face.side.lanes.slice(laneIndex + 1).flatMap(markedBy));
+  return [...marks].sort((a, b) => a - b);
+}
+
 /** The stretches of a track that no passing stem crosses. */
-function trackSlots(face: Face, laneIndex: number, { from, length }: Span): readonly Stretch[] {
-  const passing = face.side.lanes.slice(laneIndex + 1).flatMap(markedBy);
+function trackSlots(
+  face: Face,
+  { from, length }: Span,
+  passing: readonly number[],
+): readonly Stretch[] {
   const inside = passing.filter((position) => from < position && position < from + length);
-  const stops = [from, ...[...new Set(inside)].sort((a, b) => a - b), from + length];
+  const stops = [from, ...inside, from + length];
   return stops.slice(1).map((stop, index) => ({
     from: mmAt(face.side, stops[index] ?? from) + SPACE,
     to: mmAt(face.side, stop) - SPACE,

@@ -18,23 +18,18 @@ export function markedBy(lane: Lane): readonly number[] {
  * the next one from there on. Where a run ends and the next of its lane begins, each has half.
  */
 export function runStems(face: Face, laneIndex: number, run: Run): readonly Line[] {
-  const lane = face.side.lanes[laneIndex];
-  const follows = (position: number) =>
-    lane?.runs.some((other) => other !== run && other.marks.includes(position));
+  const lanes = face.side.lanes.slice(0, laneIndex);
+  const tops = new Map(
+    lanes.flatMap((lane, index) => markedBy(lane).map((mark) => [mark, laneTop(face, index + 1)])),
+  );
+  const others = face.side.lanes[laneIndex]?.runs.filter((other) => other !== run) ?? [];
+  const shared = new Set(others.flatMap((other) => other.marks));
   return run.marks.map((position): Line => {
     const x = mmAt(face.side, position);
-    const top = stemTop(face, laneIndex, position);
+    const top = tops.get(position) ?? 0;
     const bottom = laneTop(face, laneIndex + 1);
     const half = (top + bottom) / 2;
-    if (!follows(position)) return [x, top, x, bottom];
+    if (!shared.has(position)) return [x, top, x, bottom];
     return position === run.marks[0] ? [x, half, x, bottom] : [x, top, x, half];
   });
-}
-
-/** Where a lane's part of the stem begins: at the edge, or where the lane before it ends. */
-function stemTop(face: Face, laneIndex: number, position: number): number {
-  const nearer = face.side.lanes
-    .slice(0, laneIndex)
-    .findLastIndex((lane) => markedBy(lane).includes(position));
-  return nearer === -1 ? 0 : laneTop(face, nearer + 1);
 }

@@ -31,7 +31,7 @@ export interface CardRun {
 }
 
 /** A position to tick, and where it lies on the page. */
-export interface CardMark {
+interface CardMark {
   readonly position: number;
   /** The number of the dot from 1, or the edge of the page at which counting starts or ends. */
   readonly dot: number | "start" | "end";

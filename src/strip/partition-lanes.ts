@@ -1,8 +1,4 @@
-/**
- * Interval partitioning: the fewest lanes in which no two stretches overlap.
- * Taken by their start, each into any free lane, stretches need as many lanes as the greatest number
- * that lie over one another, and no fewer will do (Kleinberg & Tardos, Algorithm Design, section 4.1).
- */
+/** Interval partitioning: the fewest lanes in which no two stretches overlap. */
 
 /** A stretch from one point to a later one; another may start where it ends. */
 export interface Interval {
@@ -11,6 +7,8 @@ export interface Interval {
 }
 
 /**
+ * Taken by their start, each into any free lane, stretches need as many lanes as the greatest number of them
+ * that lie over one another, and no fewer will do (Kleinberg & Tardos, Algorithm Design, section 4.1).
  * The lanes, each in ascending order, in the order in which they were opened.
  * Of several free lanes `prefers` picks one whose last stretch the new one should follow; else the first.
  */

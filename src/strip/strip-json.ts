@@ -13,7 +13,7 @@ export interface StripJson {
   readonly sides: readonly SideJson[];
 }
 
-export interface SideJson {
+interface SideJson {
   readonly axis: Axis;
   readonly steps: number;
   readonly mm: readonly number[];
@@ -22,7 +22,7 @@ export interface SideJson {
   readonly left_out: readonly { readonly pattern: string; readonly why: string }[];
 }
 
-export interface RunJson {
+interface RunJson {
   readonly patterns: readonly string[];
   readonly from: number;
   readonly to: number;

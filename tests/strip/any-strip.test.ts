@@ -1,38 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Notebook } from "../../src/notebook/notebook.ts";
-import { newBudget } from "../../src/plan/budget.ts";
-import { layOutAttempt } from "../../src/plan/lay-out-attempt.ts";
-import type { Plan } from "../../src/plan/plan.ts";
-import type { Recipe } from "../../src/recipe/recipe.ts";
-import { buildStrip } from "../../src/strip/build-strip.ts";
 import { runLabels } from "../../src/strip/run-labels.ts";
 import type { Strip } from "../../src/strip/strip.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
-import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
-import { arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";
-import { stripRecipeOf } from "./hand-plans.ts";
+import { sampleStrips } from "./arbitrary-strip.ts";
 
-/** Of a size of which about half fit. */
-const EASY = { ...SMALL_RECIPES, steps: 4, attempts: 1 };
-
-/** Strips of up to nine patterns that the engine has worked out, in few or many lanes. */
-const ARBITRARY = fc
-  .record({
-    recipes: fc.array(arbitraryRecipe(EASY), { minLength: 2, maxLength: 9 }),
-    notebook: arbitraryNotebook({ dots: [24, 60] }),
-    lanes: fc.constantFrom(1, 2, 4, 12),
-  })
-  .map(({ recipes, notebook, lanes }) => {
-    const named = recipes.map((recipe, index) => ({ ...recipe, slug: `${recipe.slug}-${index}` }));
-    const slugs = named.map(({ slug }) => slug);
-    const plans = new Map(named.map((recipe) => [recipe.slug, firstPlan(recipe, notebook)]));
-    const titles = new Map(named.map(({ slug, title }) => [slug, title]));
-    const recipe = stripRecipeOf({ across: slugs, down: slugs, lanes });
-    return { plans, lanes, strip: buildStrip({ recipe, notebook, plans, titles }) };
-  });
-
-const STRIPS = fc.sample(ARBITRARY, { seed: 38, numRuns: 300 });
+const STRIPS = sampleStrips(300, 38);
 
 describe("the strips tried", () => {
   it("have misfits, refused runs and many lanes among them", () => {
@@ -120,16 +92,6 @@ describe("on any strip", () => {
     }
   });
 });
-
-/** The plan of the first attempt; strips do not ask what would fit instead, which takes long to work out. */
-function firstPlan({ slug, attempts }: Recipe, notebook: Notebook): Plan {
-  const names = { pattern: slug, notebook: notebook.slug };
-  const [attempt] = attempts;
-  if (attempt === undefined) throw new Error("a recipe has an attempt");
-  const result = layOutAttempt(attempt, notebook, newBudget());
-  if (result.kind !== "pages") return { ...names, fits: false, misfit: result, near: [] };
-  return { ...names, fits: true, used: 0, pages: result.pages, same: result.same, notes: [] };
-}
 
 /** The marks of a split, added up apart from the strip. */
 function splitMarks(split: {
