@@ -3,13 +3,13 @@ import * as esbuild from "esbuild";
 import { PROJECT } from "./bundle-engine.mjs";
 
 /**
- * Writes `book.css`, `book.js` and the fonts into a folder. The script is a classic one: a page that is opened
+ * Writes the style sheets, the scripts and the fonts into a folder. The scripts are classic ones: a page that is opened
  * from disk may not load modules. Throws esbuild's own error on bad source.
  */
 export async function bundleAssets(folder) {
   await esbuild.build({
     absWorkingDir: PROJECT,
-    entryPoints: { book: "site/style/book.css" },
+    entryPoints: { book: "site/style/book.css", fit: "site/style/fit.css" },
     outdir: folder,
     bundle: true,
     minify: true,
@@ -20,7 +20,7 @@ export async function bundleAssets(folder) {
   });
   await esbuild.build({
     absWorkingDir: PROJECT,
-    entryPoints: { book: "site/script/book.ts" },
+    entryPoints: { book: "site/script/book.ts", fit: "site/script/fit/fit.ts" },
     outdir: folder,
     bundle: true,
     minify: true,

@@ -7,7 +7,7 @@ export type FieldProblem<Field extends string = string> = { readonly field: Fiel
   | { readonly kind: "unsuitable"; readonly wanted: Wanted }
   /** At most so many decimals are kept exactly. */
   | { readonly kind: "too-many-decimals"; readonly decimals: number }
-  | { readonly kind: "control-character" }
+  | { readonly kind: "control-character" | "no-file-name" }
   | {
       readonly kind: "dots-beyond-paper";
       readonly axis: Axis;

@@ -12,6 +12,8 @@ export function sayFieldProblem(problem: FieldProblem): string {
       return `At most ${sayCount(problem.decimals, "decimal")} are kept exactly.`;
     case "control-character":
       return "This has a character in it that cannot be shown.";
+    case "no-file-name":
+      return "A file name has small letters a–z, figures and hyphens, not a hyphen first.";
     case "dots-beyond-paper":
       return beyondPaper(problem);
     case "empty-edge-step":

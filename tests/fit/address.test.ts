@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { type Fit, readFitAddress, writeFitAddress } from "../../site/script/fit/fit-address.ts";
 import { USUAL_FIELDS } from "../../site/script/fit/notebook-fields.ts";
 import { readFields } from "../../site/script/fit/read-fields.ts";
+import { NO_STRIP } from "../../site/script/fit/strip-choice.ts";
 import { sayAddressProblem } from "../../src/problem/say-address-problem.ts";
 import { MAKES } from "../../src/recipe/strip-recipe.ts";
 import { anyLine, anyNotebook } from "../random/any-notebook.ts";
@@ -18,14 +19,17 @@ function anyFit(): fc.Arbitrary<Fit> {
   );
   const list = fc.shuffledSubarray([...PATTERNS]);
   return fc.record({
-    notebook: fc.tuple(anyNotebook(), title).map(([{ slug: _, ...notebook }, own]) => ({
+    notebook: fc.tuple(anyNotebook(), title, fc.boolean()).map(([notebook, own, isNamed]) => ({
       ...notebook,
       title: own,
+      slug: isNamed ? notebook.slug : "",
       body: "",
     })),
     pattern: fc.constantFrom(...PATTERNS),
     strip: fc.record({
       title,
+      slug: fc.constantFrom("", "my-strip", "0"),
+      body: fc.constant(""),
       across: list,
       down: list,
       lanes: fc.integer({ min: 1, max: 12 }),
@@ -60,10 +64,9 @@ describe("an address", () => {
   it("is short for what is usual", () => {
     const notebook = readFields(USUAL_FIELDS);
     if (!notebook.ok) throw new Error("the usual fields are not all right");
-    const strip = { title: "", across: [], down: [], lanes: 4, make: "edges", width: 30 } as const;
-    expect(writeFitAddress({ notebook: notebook.value, pattern: "seed-list", strip })).toBe(
-      "#v=1&paper=A5&pitch=5&dots=26,38&pattern=seed-list",
-    );
+    expect(
+      writeFitAddress({ notebook: notebook.value, pattern: "seed-list", strip: NO_STRIP }),
+    ).toBe("#v=1&paper=A5&pitch=5&dots=26,38&pattern=seed-list");
   });
 
   it.each(["", "#", "#content", "#week"])("says nothing where it is %j", (hash) => {

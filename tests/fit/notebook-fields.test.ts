@@ -15,13 +15,10 @@ import { anyNotebook } from "../random/any-notebook.ts";
 describe("the fields of a notebook", () => {
   it("read as that notebook, whatever it is", () => {
     fc.assert(
-      fc.property(anyNotebook(), ({ slug: _, body: __, ...notebook }) => {
+      fc.property(anyNotebook(), (notebook) => {
         const title = notebook.title.trim();
-        const named = { ...notebook, title };
-        expect(readFields(fieldsOf({ ...named, body: "" }))).toEqual({
-          ok: true,
-          value: { ...named, body: "" },
-        });
+        const named = { ...notebook, title, body: "" };
+        expect(readFields(fieldsOf(named))).toEqual({ ok: true, value: named });
       }),
       { seed: 70_001, numRuns: 1_000 },
     );

@@ -13,6 +13,7 @@ export function plausibleFields(): fc.Arbitrary<NotebookFields> {
   return fc
     .record({
       title: fc.constant(""),
+      slug: fc.constant(""),
       paper: fc.constantFrom("own", ...PAPER_NAMES),
       width: mm(15, 300),
       height: mm(15, 300),
@@ -46,7 +47,7 @@ export function wildFields(): fc.Arbitrary<NotebookFields> {
   return plausibleFields().chain((fields) =>
     fc
       .uniqueArray(fc.constantFrom(...Object.keys(fields)), { minLength: 0, maxLength: 6 })
-      .chain((names) => fc.dictionary(fc.constantFrom("title", ...names), wild))
+      .chain((names) => fc.dictionary(fc.constantFrom("title", "slug", ...names), wild))
       .map((changed) => ({ ...fields, ...changed })),
   );
 }

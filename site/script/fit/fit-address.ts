@@ -1,13 +1,13 @@
 /** Everything that the fit page keeps behind its #: a notebook, a pattern and a strip. */
 import { type AddressReading, readAddress, writeAddress } from "./address.ts";
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
-import type { UnnamedNotebook } from "./read-fields.ts";
+import type { AskedNotebook } from "./read-fields.ts";
 import { readStripEntries, STRIP_ADDRESS_KEYS, stripEntries } from "./strip-address.ts";
 import type { StripChoice } from "./strip-choice.ts";
 
 /** What the page shows. */
 export interface Fit {
-  readonly notebook: UnnamedNotebook;
+  readonly notebook: AskedNotebook;
   /** The slug of the pattern that is drawn large. */
   readonly pattern: string;
   readonly strip: StripChoice;
@@ -43,4 +43,9 @@ export function readFitAddress(
       ...(strip.value && { strip: strip.value }),
     },
   };
+}
+
+/** The address's part from # on that starts the recipe desk from the chosen pattern, on this notebook. */
+export function writeDeskLink({ notebook, pattern }: Fit): string {
+  return writeAddress([...notebookEntries(notebook), ["from", pattern]]);
 }

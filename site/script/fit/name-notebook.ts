@@ -2,25 +2,28 @@
 import { AXES } from "../../../src/measure/axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
-import type { UnnamedNotebook } from "./read-fields.ts";
+import type { AskedNotebook } from "./read-fields.ts";
 import { slugFor } from "./slug-for.ts";
 
 /**
  * The notebook with its title and slug. One that is a notebook of the book in all but its name is that notebook,
  * unless it was given another name; every other one goes by its own name, else by its paper and its dots.
  */
-export function nameNotebook(unnamed: UnnamedNotebook, known: readonly Notebook[]): Notebook {
+export function nameNotebook(asked: AskedNotebook, known: readonly Notebook[]): Notebook {
   const twin = known.find(
     (notebook) =>
-      isSame(unnamed, notebook) && (unnamed.title === "" || unnamed.title === notebook.title),
+      isSameGrid(asked, notebook) &&
+      (asked.title === "" || asked.title === notebook.title) &&
+      (asked.slug === "" || asked.slug === notebook.slug),
   );
   if (twin) return twin;
-  const title = unnamed.title || usualTitle(unnamed);
+  const title = asked.title || usualTitle(asked);
   const taken = known.map(({ slug }) => slug);
-  return { ...unnamed, title, slug: slugFor(title, { fallback: "notebook", taken }) };
+  return { ...asked, title, slug: asked.slug || slugFor(title, { fallback: "notebook", taken }) };
 }
 
-function isSame(one: UnnamedNotebook, two: Notebook): boolean {
+/** Are they one notebook but for their names? */
+export function isSameGrid(one: AskedNotebook, two: AskedNotebook): boolean {
   return (
     one.ruling === two.ruling &&
     one.binding === two.binding &&
@@ -39,7 +42,7 @@ function isSame(one: UnnamedNotebook, two: Notebook): boolean {
 }
 
 /** `A5, 26 × 38`, or `148 × 210 mm, 26 × 38` for paper without a name. */
-function usualTitle({ paperName, axes: { across, down } }: UnnamedNotebook): string {
+function usualTitle({ paperName, axes: { across, down } }: AskedNotebook): string {
   const paper = paperName ?? `${toMm(across.paper)} × ${toMm(down.paper)} mm`;
   return `${paper}, ${across.dots} × ${down.dots}`;
 }

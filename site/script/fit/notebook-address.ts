@@ -8,7 +8,7 @@ import {
   OWN_PAPER,
   USUAL_FIELDS,
 } from "./notebook-fields.ts";
-import { readFields, type UnnamedNotebook } from "./read-fields.ts";
+import { type AskedNotebook, readFields } from "./read-fields.ts";
 
 /** Which fields stand behind each key. */
 const FIELDS_OF_KEY = {
@@ -21,6 +21,7 @@ const FIELDS_OF_KEY = {
   binding: ["binding"],
   middle: ["middle"],
   name: ["title"],
+  file: ["slug"],
 } as const satisfies Readonly<Record<string, readonly FieldName[]>>;
 
 type Key = keyof typeof FIELDS_OF_KEY;
@@ -31,7 +32,7 @@ export const NOTEBOOK_ADDRESS_KEYS = Object.keys(FIELDS_OF_KEY) as readonly Key[
 const NEEDED: readonly Key[] = ["paper", "pitch", "dots"];
 
 /** The entries of a notebook. */
-export function notebookEntries(notebook: UnnamedNotebook): AddressEntries {
+export function notebookEntries(notebook: AskedNotebook): AddressEntries {
   const fields = fieldsOf(notebook);
   const words: Readonly<Record<Key, string>> = {
     paper: fields.paper === OWN_PAPER ? writePair(fields.width, fields.height) : fields.paper,
@@ -43,6 +44,7 @@ export function notebookEntries(notebook: UnnamedNotebook): AddressEntries {
     binding: fields.binding,
     middle: fields.middle,
     name: fields.title,
+    file: fields.slug,
   };
   return NOTEBOOK_ADDRESS_KEYS.map((key) => [key, isUsual(key, words[key]) ? "" : words[key]]);
 }
@@ -55,7 +57,7 @@ function isUsual(key: Key, word: string): boolean {
 /** The notebook of an address's values; nothing where they name none of its keys. */
 export function readNotebookEntries(
   values: ReadonlyMap<string, string>,
-): AddressReading<UnnamedNotebook | undefined> {
+): AddressReading<AskedNotebook | undefined> {
   if (!NOTEBOOK_ADDRESS_KEYS.some((key) => values.has(key))) return { ok: true, value: undefined };
   const missing = NEEDED.find((key) => !values.has(key));
   if (missing) return { ok: false, problem: { kind: "missing-key", key: missing } };

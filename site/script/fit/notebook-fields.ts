@@ -10,6 +10,8 @@ import { isPaperName } from "../../../src/notebook/paper.ts";
 export interface NotebookFields {
   /** "" to go by paper and dots. */
   readonly title: string;
+  /** The file's name without its ending; "" to go by the title. */
+  readonly slug: string;
   /** A name, or `own` for a size of its own. */
   readonly paper: string;
   readonly width: string;
@@ -38,6 +40,7 @@ export const OWN_PAPER = "own";
 /** A centred A5 with 5 mm dots: what the page shows to someone new. */
 export const USUAL_FIELDS: NotebookFields = {
   title: "",
+  slug: "",
   paper: "A5",
   width: "148",
   height: "210",
@@ -75,11 +78,12 @@ export const AXIS_FIELDS = {
 } as const satisfies Readonly<Record<Axis, Readonly<Record<string, FieldName>>>>;
 
 /** Fields that read as this notebook. What is centred, or the same down as across, is left empty. */
-export function fieldsOf(notebook: Omit<Notebook, "slug">): NotebookFields {
+export function fieldsOf(notebook: Notebook): NotebookFields {
   const { across, down } = notebook.axes;
   const isNamed = notebook.paperName !== undefined && isPaperName(notebook.paperName);
   return {
     title: notebook.title,
+    slug: notebook.slug,
     paper: isNamed ? (notebook.paperName ?? OWN_PAPER) : OWN_PAPER,
     width: `${toMm(across.paper)}`,
     height: `${toMm(down.paper)}`,

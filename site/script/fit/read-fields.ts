@@ -15,10 +15,16 @@ import {
 import { isPaperName, PAPERS } from "../../../src/notebook/paper.ts";
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import { AXIS_FIELDS, type FieldName, type NotebookFields, OWN_PAPER } from "./notebook-fields.ts";
-import { takeChoiceField, takeMmField, takeTextField, takeWholeField } from "./take-fields.ts";
+import {
+  takeChoiceField,
+  takeMmField,
+  takeSlugField,
+  takeTextField,
+  takeWholeField,
+} from "./take-fields.ts";
 
-/** A notebook that has no slug yet; its title is "" where none was given. */
-export type UnnamedNotebook = Omit<Notebook, "slug">;
+/** A notebook as it is asked for: its title and its slug are "" where none was given. */
+export type AskedNotebook = Notebook;
 
 export type FieldReading<T, Field extends string> =
   | { readonly ok: true; readonly value: T }
@@ -27,13 +33,14 @@ export type FieldReading<T, Field extends string> =
 type NoteField = (problem: FieldProblem<FieldName>) => void;
 
 /** The checked notebook, or every problem with its field. */
-export function readFields(fields: NotebookFields): FieldReading<UnnamedNotebook, FieldName> {
+export function readFields(fields: NotebookFields): FieldReading<AskedNotebook, FieldName> {
   const problems: FieldProblem<FieldName>[] = [];
   // The pitch of both axes may stand in one field, whose problem is told once.
   const note: NoteField = (problem) => {
     if (!problems.some(({ field }) => field === problem.field)) problems.push(problem);
   };
   const title = takeTextField({ ...at("title", fields), wanted: TITLE, note }) ?? "";
+  const slug = takeSlugField({ ...at("slug", fields), note });
   const axes = { across: readAxis("across", fields, note), down: readAxis("down", fields, note) };
   const choice = <T extends string>(field: FieldName, allowed: readonly T[]) =>
     takeChoiceField({ ...at(field, fields), allowed, note });
@@ -47,7 +54,16 @@ export function readFields(fields: NotebookFields): FieldReading<UnnamedNotebook
   if (problems.length > 0 || !across || !down || !ruling || !binding || !middle)
     return { ok: false, problems };
   const named = isPaperName(paper) ? { paperName: paper } : {};
-  const value = { title, ...named, axes: { across, down }, ruling, binding, middle, body: "" };
+  const value = {
+    title,
+    slug,
+    ...named,
+    axes: { across, down },
+    ruling,
+    binding,
+    middle,
+    body: "",
+  };
   return { ok: true, value };
 }
 

@@ -15,9 +15,10 @@ const FIELD_OF_KEY = {
   make: "make",
   width: "width",
   strip: "title",
+  sfile: "slug",
 } as const satisfies Readonly<Record<string, keyof StripFields>>;
 
-const FIELD_KEYS = ["lanes", "make", "width", "strip"] as const;
+const FIELD_KEYS = ["lanes", "make", "width", "strip", "sfile"] as const;
 
 export const STRIP_ADDRESS_KEYS = ["across", "down", ...FIELD_KEYS] as const;
 

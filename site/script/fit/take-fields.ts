@@ -2,6 +2,7 @@
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import type { Wanted } from "../../../src/problem/wanted.ts";
 import { foulCharacter } from "../../../src/written/foul-character.ts";
+import { isSlug } from "./slug-for.ts";
 import { typedNumber } from "./typed-number.ts";
 
 /** What one field holds, what it should, and where its problem goes. */
@@ -52,6 +53,18 @@ export function takeTextField<F extends string>(
   else if (text.length > wanted.longest) note({ field, kind: "unsuitable", wanted });
   else if (text !== "") return text;
   return undefined;
+}
+
+/** A file's name without its ending; "" where the field is empty. */
+export function takeSlugField<F extends string>({
+  field,
+  text,
+  note,
+}: Omit<Taken<F, Wanted>, "wanted">): string {
+  const slug = text.trim();
+  if (slug === "" || isSlug(slug)) return slug;
+  note({ field, kind: "no-file-name" });
+  return "";
 }
 
 function withinLimits<F extends string>(

@@ -1,0 +1,44 @@
+/** The fit page: puts its parts together. */
+import { openDevice } from "../page/device.ts";
+import { partOf } from "../page/parts.ts";
+import { openQueue } from "../page/queue.ts";
+import { openBench } from "./bench.ts";
+import { bookShelf } from "./book-content.ts";
+import { openDraw } from "./draw.ts";
+import { keepFit } from "./keep-fit.ts";
+import { bindNotebookForm } from "./notebook-form.ts";
+import { bindCards } from "./show-cards.ts";
+import { bindNotebookPicture } from "./show-notebook.ts";
+import { bindPage } from "./show-page.ts";
+import { bindProposal } from "./show-proposal.ts";
+import { bindStrip } from "./show-strip.ts";
+import { startFit } from "./start-fit.ts";
+import { bindStripForm } from "./strip-form.ts";
+
+const shelf = bookShelf(window.spanbookContent);
+if (shelf.recipes.length > 0) openPage();
+
+function openPage(): void {
+  const device = openDevice(() => localStorage);
+  const start = startFit(location.hash, device, shelf);
+  const bench = openBench(shelf, start.fit);
+  const [draw, queue] = [openDraw(window), openQueue(window)];
+  for (const name of ["bench", "cards-part", "strip-part", "keep-part"]) {
+    partOf(document, name).hidden = false;
+  }
+  bindNotebookForm(document, bench);
+  bindNotebookPicture(document, bench, { draw, queue });
+  bindProposal(document, bench);
+  bindPage(document, bench, { draw, queue });
+  bindStrip(document, bench, { draw, queue });
+  bindStripForm(document, bench);
+  bindCards(document, bench, { draw, queue, toDrawing });
+  keepFit(window, bench, { device, start });
+}
+
+/** The chosen pattern's field, with the drawing below it. */
+function toDrawing(): void {
+  const field = document.getElementById("pattern");
+  field?.scrollIntoView({ block: "start" });
+  field?.focus({ preventScroll: true });
+}

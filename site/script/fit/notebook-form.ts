@@ -1,0 +1,81 @@
+/** The notebook's fields on the page: every key press is read, and what will not do is said at its field. */
+import { AXES } from "../../../src/measure/axis.ts";
+import { toMm } from "../../../src/measure/length.ts";
+import { centredDot } from "../../../src/notebook/centred-dot.ts";
+import { isPaperName, PAPERS } from "../../../src/notebook/paper.ts";
+import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
+import { partOf, theOne } from "../page/parts.ts";
+import type { Bench, Shown } from "./bench.ts";
+import { isSameGrid } from "./name-notebook.ts";
+import {
+  AXIS_FIELDS,
+  FIELD_NAMES,
+  fieldsOf,
+  type NotebookFields,
+  OWN_PAPER,
+} from "./notebook-fields.ts";
+import { type AskedNotebook, readFields } from "./read-fields.ts";
+
+/** Keeps the form and the bench the same. */
+export function bindNotebookForm(page: ParentNode, bench: Bench): void {
+  const form = theOne(page, '[data-part="notebook"]', HTMLFormElement);
+  /** What the form said last; anything else on the bench came from elsewhere and is put into the form. */
+  let own: AskedNotebook | undefined;
+  bench.tell((shown) => {
+    if (shown.fit.notebook !== own) {
+      own = shown.fit.notebook;
+      fillForm(form, { ...fieldsOf(own), ...sizeTexts(own) });
+      showFaults(form, []);
+    }
+    showAround(form, shown, bench);
+  });
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("input", (event) => {
+    if (event.target === fieldOf(form, "start")) return startFrom(form, bench);
+    const fields = completed(form, readForm(form, FIELD_NAMES));
+    showSize(form, fields);
+    const reading = readFields(fields);
+    showFaults(form, reading.ok ? [] : reading.problems);
+    if (!reading.ok) return;
+    own = { ...reading.value, body: own?.body ?? "" };
+    bench.change({ notebook: own });
+  });
+}
+
+/** A notebook of the book in place of what is filled in; its name comes with it. */
+function startFrom(form: HTMLFormElement, bench: Bench): void {
+  const slug = fieldOf(form, "start").value;
+  const notebook = bench.shelf.notebooks.find((one) => one.slug === slug);
+  if (!notebook) return;
+  bench.change({ notebook: { ...notebook, title: "", slug: "", body: "" } });
+}
+
+/** Paper that loses its name keeps its size, so that there is something to change. */
+function completed(form: HTMLFormElement, fields: NotebookFields): NotebookFields {
+  if (!isPaperName(fields.paper)) return fields;
+  const [width, height] = PAPERS[fields.paper];
+  const size = { width: `${width}`, height: `${height}` };
+  fillForm(form, size);
+  return { ...fields, ...size };
+}
+
+function sizeTexts({ axes }: AskedNotebook): Pick<NotebookFields, "width" | "height"> {
+  return { width: `${toMm(axes.across.paper)}`, height: `${toMm(axes.down.paper)}` };
+}
+
+/** What follows the fields: where they may be left empty, the size's fields, the book's notebook that this is. */
+function showAround(form: HTMLFormElement, { fit, notebook }: Shown, { shelf }: Bench): void {
+  showSize(form, fieldsOf(fit.notebook));
+  for (const axis of AXES) {
+    const field = fieldOf(form, AXIS_FIELDS[axis].firstDot);
+    field.setAttribute("placeholder", `${toMm(centredDot(notebook.axes[axis]))}, centred`);
+  }
+  fieldOf(form, "title").setAttribute("placeholder", notebook.title);
+  fieldOf(form, "slug").setAttribute("placeholder", notebook.slug);
+  const twin = shelf.notebooks.find((one) => isSameGrid(fit.notebook, one));
+  fillForm(form, { start: twin?.slug ?? "" });
+}
+
+function showSize(form: HTMLFormElement, { paper }: NotebookFields): void {
+  partOf(form, "size").hidden = paper !== OWN_PAPER;
+}

@@ -1,0 +1,136 @@
+/** All patterns of the book on this notebook: worked out when there is time, drawn when they come into view. */
+import { blankScene } from "../../../src/book/blank-scene.ts";
+import { PURPOSE_WORDS } from "../../../src/book/purpose-words.ts";
+import { thumbnailScene } from "../../../src/draw/thumbnail-scene.ts";
+import type { Notebook } from "../../../src/notebook/notebook.ts";
+import type { Plan } from "../../../src/plan/plan.ts";
+import { planPattern } from "../../../src/plan/plan-pattern.ts";
+import { PURPOSES } from "../../../src/recipe/recipe.ts";
+import { makeElement } from "../page/make-element.ts";
+import { partOf } from "../page/parts.ts";
+import type { Queue } from "../page/queue.ts";
+import type { Bench } from "./bench.ts";
+import { type Card, makeCard } from "./card.ts";
+import { type Draw, pictureAddress } from "./draw.ts";
+import { verdictOf } from "./plan-verdict.ts";
+import { bindSieve } from "./sieve.ts";
+import { isCarried, toggleCarried } from "./strip-lists.ts";
+
+interface Shows {
+  readonly draw: Draw;
+  readonly queue: Queue;
+  /** Brings the large drawing into view. */
+  readonly toDrawing: () => void;
+}
+
+/** Follows the notebook: verdicts of all, pictures of those that can be seen. */
+export function bindCards(page: ParentNode, bench: Bench, { draw, queue, toDrawing }: Shows): void {
+  const cards = makeCards(bench, toDrawing);
+  const sieve = bindSieve(page, cards);
+  partOf(page, "cards").append(...groups(bench, cards));
+  const sight = openSight(cards, (card) => drawSoon(card.slug));
+  let notebook = bench.shown().notebook;
+  let plans = new Map<string, Plan>();
+  const planOf = (slug: string): Plan | undefined => {
+    const recipe = bench.shelf.recipeBySlug.get(slug);
+    const plan = plans.get(slug) ?? (recipe && planPattern(recipe, notebook));
+    if (plan) plans.set(slug, plan);
+    return plan;
+  };
+  const drawSoon = (slug: string) =>
+    queue.put(`thumbnail ${slug}`, () => {
+      const [card, plan] = [cards.get(slug), planOf(slug)];
+      if (card && plan) drawThumbnail(card, plan, { bench, draw, notebook });
+      return false;
+    });
+  const workOutAll = () => {
+    const waiting = [...cards.values()];
+    queue.put("verdicts", () => {
+      const card = waiting.shift();
+      const plan = card && planOf(card.slug);
+      if (card && plan) card.showVerdict(verdictOf(plan));
+      if (waiting.length > 0) return true;
+      sieve.count();
+      for (const seen of sight.seenAgain()) drawSoon(seen.slug);
+      return false;
+    });
+  };
+  let last: unknown;
+  bench.tell(({ fit, notebook: named }) => {
+    for (const card of cards.values()) {
+      card.showChosen(card.slug === fit.pattern, isCarried(fit.strip, card.slug));
+    }
+    if (fit.notebook === last) return;
+    last = fit.notebook;
+    notebook = named;
+    plans = new Map();
+    workOutAll();
+  });
+}
+
+function makeCards(bench: Bench, toDrawing: () => void): ReadonlyMap<string, Card> {
+  const actions = {
+    draw: (pattern: string) => {
+      bench.change({ pattern });
+      toDrawing();
+    },
+    carry: (slug: string) => bench.change({ strip: toggleCarried(bench.shown().fit.strip, slug) }),
+  };
+  return new Map(bench.shelf.recipes.map((recipe) => [recipe.slug, makeCard(recipe, actions)]));
+}
+
+/** By what they are for, in the book's order. */
+function groups({ shelf }: Bench, cards: ReadonlyMap<string, Card>): readonly HTMLElement[] {
+  return PURPOSES.flatMap((purpose) => {
+    const recipes = shelf.recipes.filter((recipe) => recipe.purpose === purpose);
+    if (recipes.length === 0) return [];
+    const elements = recipes.flatMap(({ slug }) => cards.get(slug)?.element ?? []);
+    const list = makeElement("ul", { class: "cards" }, ...elements);
+    const heading = makeElement("h3", {}, PURPOSE_WORDS[purpose].title);
+    return [makeElement("div", { class: "group" }, heading, list)];
+  });
+}
+
+function drawThumbnail(
+  card: Card,
+  plan: Plan,
+  { bench, draw, notebook }: { bench: Bench; draw: Draw; notebook: Notebook },
+): void {
+  const recipe = bench.shelf.recipeBySlug.get(card.slug);
+  if (!recipe) return;
+  const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
+  const { width, height } = scene.frame;
+  card.showPicture(pictureAddress(draw.file(scene)), width, height);
+}
+
+interface Sight {
+  /** The cards in view, to be drawn anew; those out of view are told of when they come into it. */
+  seenAgain(): readonly Card[];
+}
+
+/** Tells of a card once when it comes into view, or nearly. */
+function openSight(cards: ReadonlyMap<string, Card>, tell: (card: Card) => void): Sight {
+  const byElement = new Map([...cards.values()].map((card) => [card.element as Element, card]));
+  const seen = new Set<Card>();
+  const stale = new Set<Card>(cards.values());
+  const observer = new IntersectionObserver(
+    (entries) => {
+      for (const { target, isIntersecting } of entries) {
+        const card = byElement.get(target);
+        if (!card) continue;
+        if (!isIntersecting) seen.delete(card);
+        else seen.add(card);
+        if (isIntersecting && stale.delete(card)) tell(card);
+      }
+    },
+    { rootMargin: "300px" },
+  );
+  for (const { element } of cards.values()) observer.observe(element);
+  return {
+    seenAgain: () => {
+      for (const card of cards.values()) stale.add(card);
+      for (const card of seen) stale.delete(card);
+      return [...seen];
+    },
+  };
+}

@@ -1,0 +1,53 @@
+/** The chosen pattern on the notebook: its drawing, how it comes out, and what there is to say of it. */
+import { gridScene } from "../../../src/draw/grid-scene.ts";
+import { pageScene } from "../../../src/draw/page-scene.ts";
+import type { Scene } from "../../../src/draw/scene.ts";
+import { planJson } from "../../../src/plan/plan-json.ts";
+import { partOf, theOne } from "../page/parts.ts";
+import type { Queue } from "../page/queue.ts";
+import type { Bench, Shown } from "./bench.ts";
+import type { Draw } from "./draw.ts";
+import { writeDeskLink } from "./fit-address.ts";
+import { verdictOf } from "./plan-verdict.ts";
+import { tellFit, tellMisfit } from "./telling.ts";
+
+interface Shows {
+  readonly draw: Draw;
+  readonly queue: Queue;
+}
+
+/** The drawing of what is shown; where the pattern does not fit, the notebook itself. */
+export function shownScene({ plan, recipe, notebook }: Shown): Scene {
+  return plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook);
+}
+
+/** Follows the bench: drawing, verdict and data at once, the words below when there is time. */
+export function bindPage(page: ParentNode, bench: Bench, { draw, queue }: Shows): void {
+  const pattern = theOne(page, "#pattern", HTMLSelectElement);
+  const [plate, verdict, telling] = [
+    partOf(page, "plate"),
+    partOf(page, "verdict"),
+    partOf(page, "telling"),
+  ];
+  const data = theOne(page, "#plan-data", HTMLScriptElement);
+  const link = theOne(page, '[data-part="make-yours"]', HTMLAnchorElement);
+  let last: Shown["fit"] | undefined;
+  pattern.addEventListener("input", () => bench.change({ pattern: pattern.value }));
+  bench.tell((shown) => {
+    const { plan, recipe, fit } = shown;
+    pattern.value = fit.pattern;
+    link.hash = writeDeskLink(fit);
+    if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
+    last = fit;
+    data.textContent = planJson(plan);
+    const { state, words } = verdictOf(plan);
+    verdict.textContent = words;
+    verdict.dataset.state = state;
+    plate.classList.toggle("spread-wide", plan.fits && plan.pages.length > 1);
+    draw.show(plate, shownScene(shown));
+    queue.put("telling", () => {
+      telling.replaceChildren(...(plan.fits ? tellFit(plan, recipe) : tellMisfit(plan, recipe)));
+      return false;
+    });
+  });
+}

@@ -1,0 +1,56 @@
+/** The strip of the chosen patterns in true size, what it had to leave out, and its data. */
+import { stripScene } from "../../../src/draw/strip-scene.ts";
+import { AXES } from "../../../src/measure/axis.ts";
+import { sayLeftOut } from "../../../src/problem/say-left-out.ts";
+import { CUTTING_CAUTION } from "../../../src/strip/cutting-caution.ts";
+import { stripJsonText } from "../../../src/strip/strip-json-text.ts";
+import { makeElement } from "../page/make-element.ts";
+import { partOf, theOne } from "../page/parts.ts";
+import type { Queue } from "../page/queue.ts";
+import type { Bench, Shown } from "./bench.ts";
+import type { Draw } from "./draw.ts";
+
+interface Shows {
+  readonly draw: Draw;
+  readonly queue: Queue;
+}
+
+/** Follows the bench: the data at once, the drawing when there is time. */
+export function bindStrip(page: ParentNode, bench: Bench, { draw, queue }: Shows): void {
+  const [words, place] = [partOf(page, "strip-words"), partOf(page, "strip")];
+  const leftOut = partOf(page, "left-out");
+  const data = theOne(page, "#strip-data", HTMLScriptElement);
+  partOf(page, "caution").textContent = CUTTING_CAUTION.join(" ");
+  bench.tell((shown) => {
+    data.textContent = stripJsonText(shown.strip);
+    queue.put("strip", () => {
+      words.textContent = stripWords(shown);
+      draw.show(place, stripScene(shown.strip));
+      leftOut.replaceChildren(...leftOutItems(shown));
+      return false;
+    });
+  });
+}
+
+function stripWords({ fit, recipe }: Shown): string {
+  const { across, down } = fit.strip;
+  if (across.length + down.length > 0)
+    return "Cut it out and lay it along the edge of the page: it carries every mark of the patterns below, the most used ones nearest the edge.";
+  return `So far it carries “${recipe.title}”, which is drawn above. Put patterns on it, here or among all of them, and it is yours.`;
+}
+
+/** Each with the pattern that it is about. */
+function leftOutItems({ strip }: Shown): readonly HTMLElement[] {
+  const titleOf = (slug: string) => strip.patterns.find((one) => one.slug === slug)?.title ?? slug;
+  return AXES.flatMap((axis) => {
+    const side = strip.sides.find((one) => one.axis === axis);
+    return (side?.leftOut ?? []).map((fact) =>
+      makeElement(
+        "li",
+        {},
+        makeElement("b", {}, titleOf(fact.pattern)),
+        ` is left out ${axis}. ${sayLeftOut(fact)}`,
+      ),
+    );
+  });
+}

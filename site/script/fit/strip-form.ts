@@ -1,0 +1,53 @@
+/** Which patterns the strip carries, in which order, and how it is made. */
+import { AXES, type Axis } from "../../../src/measure/axis.ts";
+import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
+import { makeElement } from "../page/make-element.ts";
+import { theOne } from "../page/parts.ts";
+import type { Bench } from "./bench.ts";
+import { nameStrip, readStripFields, type StripChoice, stripFieldsOf } from "./strip-choice.ts";
+import { bindStripSide } from "./strip-side.ts";
+
+const NAMES = ["title", "slug", "lanes", "make", "width"] as const;
+
+/** Keeps the lists, the fields and the bench the same. */
+export function bindStripForm(page: ParentNode, bench: Bench): void {
+  const form = theOne(page, '[data-part="strip-fields"]', HTMLFormElement);
+  const start = theOne(page, "#book-strip", HTMLSelectElement);
+  start.append(
+    ...bench.shelf.strips.map(({ slug, title }) => makeElement("option", { value: slug }, title)),
+  );
+  for (const axis of AXES) bindStripSide(sideOf(page, axis), axis, bench);
+  let own: StripChoice | undefined;
+  bench.tell(({ fit, strip }) => {
+    if (fit.strip !== own) {
+      own = fit.strip;
+      fillForm(form, { ...stripFieldsOf(own) });
+      showFaults(form, []);
+    }
+    const isChosen = fit.strip.across.length + fit.strip.down.length > 0;
+    fieldOf(form, "title").setAttribute("placeholder", isChosen ? strip.title : "My strip");
+    fieldOf(form, "slug").setAttribute("placeholder", isChosen ? strip.slug : "my-strip");
+    const slug = isChosen ? nameStrip(fit.strip, bench.shelf.strips).slug : "";
+    start.value = bench.shelf.strips.some((one) => one.slug === slug) ? slug : "";
+  });
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("input", (event) => {
+    if (event.target === start) return startFrom(start.value, bench);
+    const reading = readStripFields(readForm(form, NAMES), bench.shown().fit.strip);
+    showFaults(form, reading.ok ? [] : reading.problems);
+    if (!reading.ok) return;
+    own = { ...reading.value, body: own?.body ?? "" };
+    bench.change({ strip: own });
+  });
+}
+
+/** A strip of the book in place of what is chosen. */
+function startFrom(slug: string, bench: Bench): void {
+  const strip = bench.shelf.strips.find((one) => one.slug === slug);
+  if (!strip) return;
+  bench.change({ strip: { ...strip, title: "", slug: "" } });
+}
+
+function sideOf(page: ParentNode, axis: Axis): HTMLElement {
+  return theOne(page, `[data-side="${axis}"]`, HTMLElement);
+}

@@ -1,0 +1,75 @@
+/** What there is to say of a plan beside its drawing: what the paper does, why it does not fit, how it divides. */
+import { labelsOf } from "../../../src/book/label-at.ts";
+import { type SplitRow, splitRows } from "../../../src/book/split-rows.ts";
+import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
+import { sayMisfit } from "../../../src/problem/say-misfit.ts";
+import { sayNearFit } from "../../../src/problem/say-near-fit.ts";
+import type { LabelAt } from "../../../src/problem/say-path.ts";
+import { sayPlanNote } from "../../../src/problem/say-plan-note.ts";
+import type { Recipe } from "../../../src/recipe/recipe.ts";
+import { makeElement } from "../page/make-element.ts";
+
+/** Headings, sentences and the table of divisions, of a plan that fits. */
+export function tellFit(plan: FittingPlan, recipe: Recipe): readonly HTMLElement[] {
+  const labelAt = labelsOf(attemptOf(recipe, plan.used));
+  const notes = plan.notes.map((note) => makeElement("p", {}, sayPlanNote(note, labelAt)));
+  const alternative = `The first layout of this recipe does not fit here; this is its alternative ${plan.used}.`;
+  const rows = splitRows(recipe, plan);
+  return [
+    ...(plan.used > 0 ? [makeElement("p", { class: "note" }, alternative)] : []),
+    ...(notes.length > 0 ? [makeElement("h3", {}, "What the paper says"), ...notes] : []),
+    ...(rows.length > 0 ? [makeElement("h3", {}, "How it divides"), divisionTable(rows)] : []),
+  ];
+}
+
+/** Why a plan does not fit, and what would. */
+export function tellMisfit(plan: MisfitPlan, recipe: Recipe): readonly HTMLElement[] {
+  const reason = sayMisfit(plan.misfit, labelsOf(attemptOf(recipe, 0)));
+  const changes = plan.near.map(({ attempt, edits }) => {
+    const labelAt: LabelAt = labelsOf(attemptOf(recipe, attempt));
+    return makeElement("li", {}, edits.map((edit) => sayNearFit(edit, labelAt)).join(" "));
+  });
+  return [
+    makeElement("h3", {}, "Why it does not fit"),
+    makeElement("p", {}, reason),
+    ...(changes.length > 0
+      ? [
+          makeElement("p", {}, "Any one of these would make it fit:"),
+          makeElement("ul", {}, ...changes),
+        ]
+      : []),
+  ];
+}
+
+function attemptOf({ slug, attempts }: Recipe, index: number) {
+  const attempt = attempts[index];
+  if (!attempt) throw new RangeError(`the recipe ${slug} has no attempt ${index}`);
+  return attempt;
+}
+
+function divisionTable(rows: readonly SplitRow[]): HTMLElement {
+  const heads = ["What", "Sizes", "Marks at", "Why"].map((head) =>
+    makeElement("th", { scope: "col" }, head),
+  );
+  const table = makeElement(
+    "table",
+    { class: "splits" },
+    makeElement("thead", {}, makeElement("tr", {}, ...heads)),
+    makeElement("tbody", {}, ...rows.map(divisionRow)),
+  );
+  const region = { class: "table", tabindex: "0", role: "region", "aria-label": "How it divides" };
+  return makeElement("div", region, table);
+}
+
+function divisionRow({ name, alike, sizes, marks, reason }: SplitRow): HTMLElement {
+  const more =
+    alike > 0 ? [makeElement("small", { class: "quiet" }, ` and ${alike} more alike`)] : [];
+  return makeElement(
+    "tr",
+    {},
+    makeElement("th", { scope: "row" }, name, ...more),
+    makeElement("td", {}, sizes.join(" · ")),
+    makeElement("td", {}, marks.join(", ")),
+    makeElement("td", { class: "why" }, reason),
+  );
+}

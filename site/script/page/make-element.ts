@@ -1,0 +1,17 @@
+/** Elements of a page, made from what they are and what is in them; text is never read as markup. */
+
+type Content = Node | string;
+
+/** An element with attributes; an attribute that is false is left out, one that is true is there without a value. */
+export function makeElement<K extends keyof HTMLElementTagNameMap>(
+  name: K,
+  attributes: Readonly<Record<string, string | boolean>> = {},
+  ...content: readonly Content[]
+): HTMLElementTagNameMap[K] {
+  const element = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value !== false) element.setAttribute(key, value === true ? "" : value);
+  }
+  element.append(...content);
+  return element;
+}
