@@ -10,6 +10,9 @@ export const config = {
   htmlTemplateEngine: "njk",
 };
 
+/** A long line of source is reached with the arrow keys. */
+const HIGHLIGHTING = { preAttributes: { tabindex: 0 } };
+
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
   const { content: contentFolder = "content", memo = ".cache/pieces", first, onSettled } = settings;
@@ -19,32 +22,35 @@ export default function (cfg) {
   let memos;
   let book;
   let report = "";
-  let isFirst = true;
+  let ready = first;
 
   const makeBook = async () => {
-    engine = await loadEngine();
+    engine = ready?.engine ?? (await loadEngine());
     memos ??= engine.openMemos(memo);
-    const read = isFirst && first ? { content: first } : await engine.readContent(contentFolder);
-    isFirst = false;
+    const read = ready ?? (await engine.readContent(contentFolder));
+    ready = undefined;
     if (read.report) throw new ContentProblem(read.report);
-    return engine.makeBook({ content: read.content, memos, version: engine.version, markdown });
+    const { version } = engine;
+    const highlight = (language, text) =>
+      syntaxHighlight.pairedShortcode(text, language, "", HIGHLIGHTING);
+    return engine.makeBook({ content: read.content, memos, version, markdown, highlight });
   };
 
   cfg.on("eleventy.before", async ({ directories, runMode }) => {
     try {
-      await bundleAssets(`${directories.output}assets`);
-      book = await makeBook();
+      const assets = bundleAssets(`${directories.output}assets`);
+      [book] = await Promise.all([makeBook(), assets]);
       report = "";
+      engine.writeSideFiles(directories.output, book.sideFiles());
     } catch (problem) {
-      if (runMode === "build") throw problem;
+      if (runMode === "build" || !engine) throw problem;
       // While serving, the last good pages stay and carry the report.
       report = problem.message;
-      console.error(`\n${report}\n`);
+      console.error("\n%s\n", problem instanceof ContentProblem ? report : problem);
       book ??= engine.emptyBook();
     }
   });
-  cfg.on("eleventy.after", ({ directories }) => {
-    engine.writeSideFiles(directories.output, book.sideFiles());
+  cfg.on("eleventy.after", () => {
     onSettled?.(memos.settle());
   });
 
@@ -59,7 +65,7 @@ export default function (cfg) {
 
   cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
   cfg.setLibrary("md", markdown);
-  cfg.addPlugin(syntaxHighlight, { preAttributes: { tabindex: 0 } });
+  cfg.addPlugin(syntaxHighlight, HIGHLIGHTING);
 
   for (const folder of ["src", "layouts", "site/style", "site/script", contentFolder]) {
     cfg.addWatchTarget(`${folder}/`);

@@ -66,8 +66,8 @@ export interface PatternPage {
   readonly state: FitState;
   readonly piece: PatternPiece;
   readonly bodyHtml: string;
-  /** The recipe's front matter as written. */
-  readonly source: string;
+  /** The recipe's front matter as written, highlighted. */
+  readonly sourceHtml: string;
   /** The same pattern on the other notebooks. */
   readonly elsewhere: readonly PatternCard[];
 }
@@ -75,7 +75,7 @@ export interface PatternPage {
 export interface NotebookPage {
   readonly entry: NotebookEntry;
   readonly bodyHtml: string;
-  readonly source: string;
+  readonly sourceHtml: string;
   readonly gridSvg: string;
   readonly partsSvg: string;
   readonly facts: readonly AxisFact[];

@@ -2,18 +2,25 @@
 import { counted, readContent } from "./check-content.ts";
 import type { MemoTally } from "./memo.ts";
 import { type FreshFolder, filesIn, openFreshFolder, whyNotReplace } from "./output-folder.ts";
-import { openEleventy } from "./run-eleventy.ts";
+import { type Engine, openEleventy } from "./run-eleventy.ts";
 
 export interface BuildCall {
   readonly content: string;
   readonly output: string;
   readonly project: string;
+  readonly engine: Engine;
   /** Another folder of finished pieces than the usual one. */
   readonly memo?: string;
 }
 
 /** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
-export async function buildBook({ content, output, project, memo }: BuildCall): Promise<number> {
+export async function buildBook({
+  content,
+  output,
+  project,
+  engine,
+  memo,
+}: BuildCall): Promise<number> {
   const start = performance.now();
   const read = await readContent(content);
   if ("report" in read) return refuse(read.report);
@@ -25,13 +32,13 @@ export async function buildBook({ content, output, project, memo }: BuildCall): 
     const made: MemoTally[] = [];
     const settings = {
       content,
-      first: read.content,
+      first: { engine, content: read.content },
       ...(memo === undefined ? {} : { memo }),
       onSettled: (tally: MemoTally) => made.push(tally),
     };
     const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
     await eleventy.write();
-    const files = await filesIn(fresh.path);
+    const files = filesIn(fresh.path);
     await fresh.publish(files);
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
     console.log(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);

@@ -9,8 +9,9 @@ const typedIn =
 process.chdir(PROJECT);
 
 try {
-  const { runCommand } = await loadEngine();
-  process.exitCode = await runCommand({ words: process.argv.slice(2), typedIn, project: PROJECT });
+  const engine = await loadEngine();
+  const words = process.argv.slice(2);
+  process.exitCode = await engine.runCommand({ words, typedIn, project: PROJECT, engine });
 } catch (error) {
   console.error(Array.isArray(error.errors) ? error.message : error);
   process.exitCode = 1;

@@ -1,7 +1,10 @@
 /** Makes the book from checked content: lists for its overviews, and an answer for each page. */
 import type { MarkdownIt } from "markdown-it";
+import { bodyHtml } from "./body-html.ts";
 import type { Book, Pair } from "./book.ts";
 import { makeCards } from "./cards.ts";
+import { fitFiles } from "./fit-files.ts";
+import { frontMatterOf } from "./front-matter-of.ts";
 import type { Content } from "./load-content.ts";
 import { notebookEntry } from "./notebook-facts.ts";
 import { notebookPage } from "./notebook-page.ts";
@@ -16,13 +19,22 @@ export interface BookSources {
   /** Changes with the engine, so that no piece of another one is used. */
   readonly version: string;
   readonly markdown: MarkdownIt;
+  /** Highlights text of a language, as HTML. */
+  readonly highlight: (language: string, text: string) => string;
 }
 
 /** The book of some content; a page is worked out when it is asked for. */
-export function makeBook({ content, memos, version, markdown }: BookSources): Book {
+export function makeBook(sources: BookSources): Book {
+  const { content, memos, version, markdown, highlight } = sources;
   const pieces = openPieces(content, memos, version);
   const cards = makeCards(content, pieces);
-  const sources = { content, pieces, cards, markdown };
+  const pageSources = {
+    content,
+    pieces,
+    cards,
+    bodyHtml: once((text) => bodyHtml(markdown, text)),
+    sourceHtml: once((path) => highlight("yaml", frontMatterOf(pieces.text(path)))),
+  };
   const pairs = content.recipes.flatMap(({ slug: pattern }) =>
     content.notebooks.map(({ slug: notebook }) => ({ pattern, notebook })),
   );
@@ -33,23 +45,30 @@ export function makeBook({ content, memos, version, markdown }: BookSources): Bo
     notebooks: content.notebooks.map(notebookEntry),
     groups: first ? cards.groupsOn(first.slug) : [],
     pairs,
-    patternPage: (pair) => patternPage(pair, sources),
+    patternPage: (pair) => patternPage(pair, pageSources),
     frontSvg: () => (first ? pieces.notebookPiece(first.slug).partsSvg : ""),
-    notebookPage: (slug) => notebookPage(slug, sources),
+    notebookPage: (slug) => notebookPage(slug, pageSources),
     sideFiles: () => sideFiles(content, pairs, pieces),
   };
 }
 
-function* sideFiles(
-  { notebooks }: Content,
-  pairs: readonly Pair[],
-  pieces: Pieces,
-): Iterable<SideFile> {
-  for (const { slug } of notebooks) {
+function* sideFiles(content: Content, pairs: readonly Pair[], pieces: Pieces): Iterable<SideFile> {
+  yield* fitFiles(content);
+  for (const { slug } of content.notebooks) {
     yield* notebookFiles(`notebooks/${slug}/`, pieces.notebookPiece(slug));
   }
   for (const pair of pairs) {
     const folder = `patterns/${pair.pattern}/${pair.notebook}/`;
     yield* patternFiles(folder, pieces.patternPiece(pair));
   }
+}
+
+/** A pattern's text is the same on all its pages: it is turned into HTML once. */
+function once(make: (text: string) => string): (text: string) => string {
+  const made = new Map<string, string>();
+  return (text) => {
+    const html = made.get(text) ?? make(text);
+    made.set(text, html);
+    return html;
+  };
 }

@@ -49,7 +49,7 @@ export function openMemo<Piece>(folder: string, limits: MemoLimits = LIMITS): Me
       return piece;
     },
     settle: () => {
-      disk.sweep(limits.diskBytes, used);
+      if (made > 0) disk.sweep(limits.diskBytes, used);
       const tally = { found, made };
       used.clear();
       found = 0;

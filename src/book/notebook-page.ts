@@ -1,26 +1,24 @@
 /** The page of one notebook. */
 import { AXES } from "../measure/axis.ts";
 import { usableSteps } from "../measure/grid-axis.ts";
-import { bodyHtml } from "./body-html.ts";
 import type { NotebookPage } from "./book.ts";
 import { countingTable } from "./counting-table.ts";
 import { divisionRows } from "./division-rows.ts";
-import { frontMatterOf } from "./front-matter-of.ts";
 import { notebookEntry, notebookFacts } from "./notebook-facts.ts";
 import type { PageSources } from "./pattern-page.ts";
 import { notebookPath } from "./pieces.ts";
 
 /** What the template of a notebook's page shows. */
 export function notebookPage(slug: string, sources: PageSources): NotebookPage {
-  const { pieces, cards, markdown } = sources;
+  const { pieces, cards, bodyHtml, sourceHtml } = sources;
   const notebook = pieces.notebook(slug);
   const piece = pieces.notebookPiece(slug);
   const groups = cards.groupsOn(slug);
   const states = groups.flatMap((group) => group.cards.map((card) => card.state));
   return {
     entry: notebookEntry(notebook),
-    bodyHtml: bodyHtml(markdown, notebook.body),
-    source: frontMatterOf(pieces.text(notebookPath(slug))),
+    bodyHtml: bodyHtml(notebook.body),
+    sourceHtml: sourceHtml(notebookPath(slug)),
     gridSvg: piece.gridSvg,
     partsSvg: piece.partsSvg,
     facts: notebookFacts(notebook),

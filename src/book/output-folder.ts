@@ -1,7 +1,7 @@
 /** Puts a finished book in the place of the last one as a whole, and never in the place of anything else. */
-import { existsSync, rmSync } from "node:fs";
+import { existsSync, readdirSync, rmSync } from "node:fs";
 import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
-import { basename, dirname, join, relative, sep } from "node:path";
+import { basename, dirname, join, sep } from "node:path";
 
 /** Lies in every finished book and lists its files, so that nothing else is ever taken for one. */
 const MARKER = ".spanbook";
@@ -29,7 +29,7 @@ export async function whyNotReplace(
   if (clash) return `The output ${output} holds ${clash}: choose a folder of its own.`;
   if (!existsSync(output)) return undefined;
   if (!(await stat(output)).isDirectory()) return `The output ${output} is a file, not a folder.`;
-  const files = await filesIn(output);
+  const files = filesIn(output);
   if (files.length === 0) return undefined;
   const marker = await readFile(join(output, MARKER), "utf8").catch(() => undefined);
   if (marker === undefined) {
@@ -101,12 +101,17 @@ function isRunning(pid: number): boolean {
 }
 
 /** All files of a folder, as sorted paths with forward slashes. */
-export async function filesIn(folder: string): Promise<string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  return entries
-    .filter((entry) => !entry.isDirectory())
-    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll(sep, "/"))
-    .sort();
+export function filesIn(folder: string): string[] {
+  const found: string[] = [];
+  const visit = (path: string) => {
+    for (const entry of readdirSync(join(folder, path), { withFileTypes: true })) {
+      const inner = path === "" ? entry.name : `${path}/${entry.name}`;
+      if (entry.isDirectory()) visit(inner);
+      else found.push(inner);
+    }
+  };
+  visit("");
+  return found.sort();
 }
 
 function isWithin(inner: string, outer: string): boolean {

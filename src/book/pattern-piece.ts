@@ -24,6 +24,8 @@ export interface PatternPiece extends PlanWords {
   readonly stripLeftOut: readonly string[];
   /** The classes that choose the printed sheet. */
   readonly sheet: string;
+  /** Of the strip's drawing, in CSS pixels. */
+  readonly stripSize: { readonly width: number; readonly height: number };
   readonly planJson: string;
   readonly pageSvg: string;
   readonly thumbSvg: string;
@@ -56,6 +58,7 @@ export function makePatternPiece(
   const page = drawing ? pageScene(drawing) : gridScene(notebook);
   const thumb = drawing ? thumbnailScene(drawing) : blankScene(notebook);
   const strip = buildSingleStrip(recipe, notebook, plan);
+  const stripDrawing = stripScene(strip);
   const labelAt = labelsOf(attemptOf(recipe, plan.fits ? plan.used : 0));
   return {
     ...(plan.fits ? fittingWords(plan, recipe) : misfitWords(plan, recipe)),
@@ -63,11 +66,18 @@ export function makePatternPiece(
       side.leftOut.map((fact) => sayLeftOut(fact, labelAt)),
     ),
     sheet: sheetClass(thumb.frame, page.frame),
+    stripSize: pixels(stripDrawing.frame),
     planJson: planJson(plan),
     pageSvg: write(page),
     thumbSvg: write(thumb),
-    stripSvg: write(stripScene(strip)),
+    stripSvg: write(stripDrawing),
   };
+}
+
+/** CSS counts 96 pixels to the inch. */
+function pixels({ width, height }: { readonly width: number; readonly height: number }) {
+  const toPixels = (mm: number) => Math.round((mm * 96) / 25.4);
+  return { width: toPixels(width), height: toPixels(height) };
 }
 
 function fittingWords(plan: FittingPlan, recipe: Recipe): PlanWords {

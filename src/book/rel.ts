@@ -1,10 +1,13 @@
 /** Relative addresses: the same folder works from a web root, from a sub-path and straight from disk. */
-import { posix } from "node:path";
 
-/** The address of `to` as seen from the page `from`, both from the book's root: a folder stands for its `index.html`. */
+/**
+ * The address of `to` as seen from the page `from`, both written from the book's root: up to the root and down again.
+ * A folder stands for its `index.html`, for a folder's own address lists its files when it is opened from disk.
+ */
 export function rel(to: string, from: string): string {
-  const [path = "", ...fragment] = to.split(/(?=#)/);
-  const target = path.endsWith("/") ? `${path}index.html` : path;
-  const base = from.endsWith("/") ? from : posix.dirname(from);
-  return (posix.relative(base, target) || posix.basename(target)) + fragment.join("");
+  const hash = to.indexOf("#");
+  const path = hash < 0 ? to : to.slice(0, hash);
+  const fragment = hash < 0 ? "" : to.slice(hash);
+  const file = path.endsWith("/") ? `${path}index.html` : path;
+  return "../".repeat(from.split("/").length - 2) + file.slice(1) + fragment;
 }

@@ -3,6 +3,7 @@ import { resolve } from "node:path";
 import { buildBook } from "./build-book.ts";
 import { checkContent } from "./check-content.ts";
 import { parseCommand } from "./parse-command.ts";
+import type { Engine } from "./run-eleventy.ts";
 import { serveBook } from "./serve-book.ts";
 
 /** A call as it was typed: its words, the folder it was typed in, and the project's own folder. */
@@ -10,10 +11,12 @@ export interface Call {
   readonly words: readonly string[];
   readonly typedIn: string;
   readonly project: string;
+  /** The engine that this is a part of, as it was loaded. */
+  readonly engine: Engine;
 }
 
 /** Named folders count from where the call was typed, the usual ones from the project. */
-export async function runCommand({ words, typedIn, project }: Call): Promise<number> {
+export async function runCommand({ words, typedIn, project, engine }: Call): Promise<number> {
   const command = parseCommand(words);
   if ("wrong" in command) {
     console.error(command.wrong);
@@ -24,7 +27,7 @@ export async function runCommand({ words, typedIn, project }: Call): Promise<num
   const content = folder(command.content, "content");
   switch (command.name) {
     case "build":
-      return buildBook({ content, output: folder(command.output, "_site"), project });
+      return buildBook({ content, output: folder(command.output, "_site"), project, engine });
     case "check":
       return checkContent(content);
     case "start":

@@ -3,14 +3,20 @@ import { relative } from "node:path";
 import type { Content } from "./load-content.ts";
 import type { MemoTally } from "./memo.ts";
 
+/** The engine as `bundle-engine.mjs` loads it. */
+export interface Engine {
+  /** Changes with every edit of the engine or of a package it uses. */
+  readonly version: string;
+}
+
 /** What `.eleventy.js` is told, as global data. */
 export interface Settings {
   /** The content folder. */
   readonly content: string;
   /** The folder of finished pieces; `.cache/pieces` where left out. */
   readonly memo?: string;
-  /** The content as it was just read, for the first build. */
-  readonly first?: Content;
+  /** What the first build need not load again: the engine that runs, and the content as it was just read. */
+  readonly first?: { readonly engine: Engine; readonly content: Content };
   /** Is told after each build how many pieces were found and how many were made. */
   readonly onSettled?: (tally: MemoTally) => void;
 }

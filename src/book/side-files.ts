@@ -32,22 +32,12 @@ export function notebookFiles(folder: string, piece: NotebookPiece): readonly Si
 
 /** Writes files below a folder, but leaves those alone that are there with the same text. */
 export function writeSideFiles(folder: string, files: Iterable<SideFile>): void {
+  const made = new Set<string>();
   for (const { path, text } of files) {
     const target = join(folder, path);
-    if (textAt(target) !== text) writeInto(target, text);
-  }
-}
-
-function textAt(path: string): string | undefined {
-  return existsSync(path) ? readFileSync(path, "utf8") : undefined;
-}
-
-/** The folder is most often there, made for the page itself. */
-function writeInto(path: string, text: string): void {
-  try {
-    writeFileSync(path, text);
-  } catch {
-    mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(path, text);
+    const parent = dirname(target);
+    if (!made.has(parent)) mkdirSync(parent, { recursive: true });
+    made.add(parent);
+    if (!existsSync(target) || readFileSync(target, "utf8") !== text) writeFileSync(target, text);
   }
 }

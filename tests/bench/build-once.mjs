@@ -4,6 +4,6 @@ import { tellCost } from "./tell-cost.mjs";
 
 const [content, output, memo] = process.argv.slice(2);
 process.chdir(PROJECT);
-const { buildBook } = await loadEngine();
-process.exitCode = await buildBook({ content, output, memo, project: PROJECT });
+const engine = await loadEngine();
+process.exitCode = await engine.buildBook({ content, output, memo, project: PROJECT, engine });
 tellCost();
