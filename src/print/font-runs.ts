@@ -1,5 +1,6 @@
 /** Which font prints which part of a line: the first that has the character; a space stays with what it follows. */
 
+import { xmlText } from "../draw/xml-text.ts";
 import type { PrintFonts, Weight } from "./print-fonts.ts";
 import { directedParts } from "./text-direction.ts";
 
@@ -11,9 +12,9 @@ export interface FontRun {
   readonly isRightToLeft: boolean;
 }
 
-/** The runs of a line from left to right. Characters and their accents are joined where Unicode has them as one. */
+/** The runs of a line from left to right, cleaned as for the screen. Characters and their accents are joined where Unicode has them as one. */
 export function fontRuns(line: string, weight: Weight, fonts: PrintFonts): readonly FontRun[] {
-  return directedParts(line.normalize("NFC")).flatMap(({ text, isRightToLeft }) => {
+  return directedParts(xmlText(line).normalize("NFC")).flatMap(({ text, isRightToLeft }) => {
     const runs: { text: string; font: number | undefined; isRightToLeft: boolean }[] = [];
     for (const character of text) {
       const last = runs.at(-1);

@@ -3,6 +3,8 @@ declare module "fontkit" {
   export interface Font {
     readonly postscriptName: string;
     readonly unitsPerEm: number;
+    /** The glyphs met so far, each with the characters for which it was first met. */
+    _glyphs: Record<number, unknown>;
     hasGlyphForCodePoint(codePoint: number): boolean;
   }
 

@@ -2,9 +2,9 @@
 import { cropMarks } from "../draw/sheet-crop-marks.ts";
 import { marksOnSheet, type SheetPlace } from "../draw/sheet-place.ts";
 import { turned } from "./pack.ts";
-import { placePieces } from "./place-pieces.ts";
+import { type PiecePlaces, placePieces } from "./place-pieces.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";
-import { sheetLayout } from "./sheet-layout.ts";
+import { type SheetLayout, sheetLayout } from "./sheet-layout.ts";
 import {
   type PaperName,
   type PrinterMargin,
@@ -29,32 +29,61 @@ export interface Imposed {
   readonly leftOut: readonly SheetPiece[];
 }
 
-/** The sheets: on their side, so that long pieces read upright, unless upright sheets take more or are fewer. */
+/** The sheets: upright or on their side, whichever takes more, in fewer sheets, with fewer pieces turned. */
 export function impose(question: ImposeQuestion): Imposed {
   const upright = SHEET_PAPERS[question.paper];
   const [best] = [sidewise(upright), upright]
-    .map((paper) => imposeOn(paper, question))
-    .toSorted((a, b) => a.leftOut.length - b.leftOut.length || a.sheets.length - b.sheets.length);
-  return best ?? { sheets: [], leftOut: question.pieces };
+    .map((paper) => placedOn(paper, question))
+    .toSorted(
+      (a, b) =>
+        countOf(b, isPlaced) - countOf(a, isPlaced) ||
+        a.count - b.count ||
+        countOf(a, isTurned) - countOf(b, isTurned),
+    );
+  if (!best) return { sheets: [], leftOut: question.pieces };
+  return {
+    sheets: Array.from({ length: best.count }, (_, index) => sheetOf(best, question, index)),
+    leftOut: question.pieces.filter((_, at) => best.places[at] === undefined),
+  };
 }
 
-function imposeOn(paper: PaperSize, question: ImposeQuestion): Imposed {
-  const { title, pieces, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
+/** Places for all pieces on sheets of one kind. */
+interface Placed extends PiecePlaces {
+  readonly paper: PaperSize;
+  readonly layout: SheetLayout;
+}
+
+function placedOn(paper: PaperSize, question: ImposeQuestion): Placed {
+  const { pieces, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
   const layout = sheetLayout({ paper, margin, printer, isCut: pieces.length > 0 });
-  const { places, count } = placePieces(pieces, layout);
-  const sheets = Array.from({ length: count }, (_, index): Sheet => {
-    const heading = count === 1 ? title : `${title} (${index + 1} of ${count})`;
-    const lying = pieces.flatMap((piece, at) => {
-      const place = places[at];
-      return place?.sheet === index ? [{ piece, place }] : [];
-    });
-    return {
-      title: heading,
-      ...paper,
-      parts: [...layout.head(heading), ...lying.flatMap(pieceParts), ...layout.foot],
-    };
+  return { paper, layout, ...placePieces(pieces, layout) };
+}
+
+type Place = PiecePlaces["places"][number];
+
+const isPlaced = (place: Place) => place !== undefined;
+const isTurned = (place: Place) => place?.turn === 90;
+
+function countOf({ places }: Placed, isCounted: (place: Place) => boolean): number {
+  return places.filter(isCounted).length;
+}
+
+function sheetOf(
+  { paper, layout, places, count }: Placed,
+  question: ImposeQuestion,
+  index: number,
+): Sheet {
+  const { title, pieces } = question;
+  const heading = count === 1 ? title : `${title} (${index + 1} of ${count})`;
+  const lying = pieces.flatMap((piece, at) => {
+    const place = places[at];
+    return place?.sheet === index ? [{ piece, place }] : [];
   });
-  return { sheets, leftOut: pieces.filter((_, at) => places[at] === undefined) };
+  return {
+    title: heading,
+    ...paper,
+    parts: [...layout.head(heading), ...lying.flatMap(pieceParts), ...layout.foot],
+  };
 }
 
 function pieceParts({

@@ -32,3 +32,11 @@ export function readFonts(files: FontFiles): PrintFonts {
   const open = (file: Uint8Array) => create(unpackWoff(file));
   return { normal: files.normal.map(open), bold: files.bold.map(open) };
 }
+
+/**
+ * Makes opened fonts ready for a new file. A glyph keeps the characters for which it was first met, or none where
+ * it was met as a part of another; kept from file to file, what one says would change how another is copied.
+ */
+export function refreshFonts(fonts: PrintFonts): void {
+  for (const font of [...fonts.normal, ...fonts.bold]) font._glyphs = {};
+}

@@ -1,0 +1,70 @@
+/** The demo book's content, worked out, and the fonts that it is printed with. */
+import { readFileSync } from "node:fs";
+import { loadContent } from "../../src/book/load-content.ts";
+import type { Notebook } from "../../src/notebook/notebook.ts";
+import type { FittingPlan, Plan } from "../../src/plan/plan.ts";
+import { planPattern } from "../../src/plan/plan-pattern.ts";
+import { FONT_FILES, type PrintFonts, readFonts } from "../../src/print/print-fonts.ts";
+import type { Recipe } from "../../src/recipe/recipe.ts";
+import { buildStrip } from "../../src/strip/build-strip.ts";
+import type { Strip } from "../../src/strip/strip.ts";
+
+const FILES = new URL("../../node_modules/@fontsource/fira-sans/files/", import.meta.url);
+
+/** The bytes of one of the book's font files. */
+export function fontFile(name: string): Uint8Array {
+  return new Uint8Array(readFileSync(new URL(name, FILES)));
+}
+
+/** The book's fonts. */
+export const FONTS: PrintFonts = readFonts({
+  normal: FONT_FILES.normal.map(fontFile),
+  bold: FONT_FILES.bold.map(fontFile),
+});
+
+export const SETTINGS = { fonts: FONTS, language: "en" } as const;
+
+const content = await loadContent(new URL("../../content", import.meta.url).pathname);
+if (!content.ok) throw new Error("the demo content has problems");
+const { notebooks, recipes, strips, book } = content.value;
+
+export { book as BOOK, notebooks as NOTEBOOKS, recipes as RECIPES };
+
+/** A notebook by its slug. */
+export function notebookOf(slug: string): Notebook {
+  const found = notebooks.find((notebook) => notebook.slug === slug);
+  if (!found) throw new Error(`no notebook ${slug}`);
+  return found;
+}
+
+/** The plans of all patterns on a notebook, by slug. */
+export function plansOf(notebook: Notebook): ReadonlyMap<string, Plan> {
+  return new Map(recipes.map((recipe) => [recipe.slug, planPattern(recipe, notebook)]));
+}
+
+/** All strips of the book on a notebook. */
+export function stripsOf(notebook: Notebook): readonly Strip[] {
+  const plans = plansOf(notebook);
+  const titles = new Map(recipes.map(({ slug, title }) => [slug, title]));
+  return strips.map((recipe) => buildStrip({ recipe, notebook, plans, titles }));
+}
+
+/** A strip of the book on a notebook. */
+export function stripOf(slug: string, notebook: string): Strip {
+  const found = stripsOf(notebookOf(notebook)).find((strip) => strip.slug === slug);
+  if (!found) throw new Error(`no strip ${slug}`);
+  return found;
+}
+
+/** A pattern that fits a notebook, as it is drawn. */
+export function pageOf(
+  pattern: string,
+  notebookSlug: string,
+): { readonly recipe: Recipe; readonly plan: FittingPlan; readonly notebook: Notebook } {
+  const notebook = notebookOf(notebookSlug);
+  const recipe = recipes.find(({ slug }) => slug === pattern);
+  if (!recipe) throw new Error(`no pattern ${pattern}`);
+  const plan = planPattern(recipe, notebook);
+  if (!plan.fits) throw new Error(`${pattern} does not fit ${notebookSlug}`);
+  return { recipe, plan, notebook };
+}

@@ -1,0 +1,59 @@
+import { describe, expect, it } from "vitest";
+import {
+  type PaperName,
+  SAFE_MARGIN,
+  SHEET_PAPERS,
+  safeArea,
+  sidewise,
+} from "../../src/print/sheet-paper.ts";
+import { NO_STRETCH, type Stretch, stretchOf } from "../../src/print/stretch.ts";
+
+/** 36 points at the ends, 18 at the sides: generic printer descriptions (PPD, `*ImageableArea: "18 36 577 806"` on A4). */
+describe("what a printer can print on", () => {
+  it.each<[PaperName, number, number]>([
+    ["A4", 197.3, 271.6],
+    ["letter", 203.2, 254],
+  ])("of %s is %d by %d mm", (name, width, height) => {
+    const paper = SHEET_PAPERS[name];
+    const upright = safeArea(paper, SAFE_MARGIN, NO_STRETCH);
+    expect([upright.x, upright.y]).toEqual([6.35, 12.7]);
+    expect(upright.width).toBeCloseTo(width, 9);
+    expect(upright.height).toBeCloseTo(height, 9);
+    const wide = safeArea(sidewise(paper), SAFE_MARGIN, NO_STRETCH);
+    expect([wide.x, wide.y]).toEqual([12.7, 6.35]);
+    expect([wide.width, wide.height]).toEqual([upright.height, upright.width]);
+  });
+
+  it("follows another margin", () => {
+    const area = safeArea(SHEET_PAPERS.A4, { ends: 4.2, sides: 4.2 }, NO_STRETCH);
+    expect(area.width).toBeCloseTo(201.6, 9);
+    expect(area.height).toBeCloseTo(288.6, 9);
+  });
+
+  it.each<[string, boolean, Stretch]>([
+    ["upright", false, { x: 1.004, y: 0.998 }],
+    ["on its side", true, { x: 1.004, y: 0.998 }],
+    ["upright, at the limits", false, { x: 0.9, y: 1.1 }],
+    ["on its side, at the limits", true, { x: 0.9, y: 1.1 }],
+  ])("keeps its margins when stretched, %s", (_, isWide, printer) => {
+    const paper = isWide ? sidewise(SHEET_PAPERS.A4) : SHEET_PAPERS.A4;
+    const { x, y, width, height } = safeArea(paper, SAFE_MARGIN, printer);
+    const factor = stretchOf(paper, printer);
+    const across = isWide ? SAFE_MARGIN.ends : SAFE_MARGIN.sides;
+    const down = isWide ? SAFE_MARGIN.sides : SAFE_MARGIN.ends;
+    expect(x * factor.x).toBeCloseTo(across, 9);
+    expect((x + width) * factor.x).toBeCloseTo(paper.width - across, 9);
+    expect(y * factor.y).toBeCloseTo(down, 9);
+    expect((y + height) * factor.y).toBeCloseTo(paper.height - down, 9);
+  });
+});
+
+describe("a printer's stretch", () => {
+  it.each([
+    ["upright paper", { width: 210, height: 297 }, { x: 1.004, y: 0.998 }],
+    ["paper on its side", { width: 297, height: 210 }, { x: 0.998, y: 1.004 }],
+    ["square paper", { width: 170, height: 170 }, { x: 1.004, y: 0.998 }],
+  ])("lies along the same sides of the sheet for %s", (_, paper, expected) => {
+    expect(stretchOf(paper, { x: 1.004, y: 0.998 })).toEqual(expected);
+  });
+});
