@@ -6,19 +6,20 @@ import { type Budget, MOST_NEAR_WORK, newBudget, TRY_WORK } from "./budget.ts";
 import { type Edited, editsAt } from "./edits.ts";
 import { layOutAttempt } from "./lay-out-attempt.ts";
 import type { Change } from "./plan.ts";
+import { sameNames } from "./same-names.ts";
 
 /** How many changes are told, and how many edits one may need. */
 const MOST_CHANGES = 6;
 const MOST_EDITS = 3;
 
-/** Changes of one attempt each, those that free the fewest steps first. */
+/** Changes of one attempt each, those that change the least first. */
 export function nearFits(recipe: Recipe, notebook: Notebook): readonly Change[] {
   const budget = newBudget(MOST_NEAR_WORK);
   const found = recipe.attempts.flatMap((attempt, index) =>
     repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({ attempt: index, edits })),
   );
   return found
-    .sort((a, b) => freed(a.edits) - freed(b.edits) || a.attempt - b.attempt)
+    .sort((a, b) => byHowLittle(a.edits, b.edits) || a.attempt - b.attempt)
     .slice(0, MOST_CHANGES)
     .map(({ attempt, edits }) => ({ attempt, edits: edits.map(({ fact }) => fact) }));
 }
@@ -30,26 +31,25 @@ interface Broken {
 }
 
 /**
- * Lists of edits that make the attempt fit. Each kind of edit is tried from the smallest on until everything fits;
- * where it only moves the trouble elsewhere, it is kept and the next place is mended in the same way.
+ * Lists of edits that make the attempt fit. Each kind of edit is tried from the smallest on until everything fits.
+ * Where none of a kind is enough, the smallest that moves the trouble elsewhere is kept, and the next place is mended in
+ * the same way.
  */
 function repairs(broken: Broken, most: number): readonly (readonly Edited[])[] {
   const { attempt, notebook, budget } = broken;
   const misfit = layOutAttempt(attempt, notebook, budget);
   if (misfit.kind === "pages" || most === 0) return [];
+  const hasNames = sameNames(attempt).length > 0;
   return editsAt(attempt, misfit, notebook.binding).flatMap((series) => {
     let moved: readonly [Edited, Attempt] | undefined;
     for (const edit of series) {
       budget.left -= TRY_WORK;
       if (budget.left < 0) return [];
-      if (cannotDo(edit, misfit)) continue;
+      if (!hasNames && cannotDo(edit, misfit)) continue;
       const edited = edit.edited();
       const result = layOutAttempt(edited, notebook, budget);
       if (result.kind === "pages") return [[edit]];
-      if (!samePlace(result, misfit)) {
-        moved = [edit, edited];
-        break;
-      }
+      if (!samePlace(result, misfit)) moved ??= [edit, edited];
     }
     if (!moved) return [];
     const [edit, edited] = moved;
@@ -58,7 +58,10 @@ function repairs(broken: Broken, most: number): readonly (readonly Edited[])[] {
   });
 }
 
-/** An edit of the very split that lacks steps has to free all of them; it need not be tried where it does not. */
+/**
+ * An edit of the very split that lacks steps has to free all of them; it need not be tried where it does not. Not so
+ * with `same` names: an edit that changes a name's size frees more than is written there.
+ */
 function cannotDo({ fact, freed }: Edited, misfit: Misfit): boolean {
   if (misfit.kind !== "split-too-short" || fact.kind === "smaller-margin") return false;
   return fact.path === misfit.path && freed < misfit.needs - misfit.has;
@@ -66,6 +69,11 @@ function cannotDo({ fact, freed }: Edited, misfit: Misfit): boolean {
 
 function samePlace(a: Misfit, b: Misfit): boolean {
   return "path" in a && "path" in b ? a.path === b.path && a.side === b.side : a.kind === b.kind;
+}
+
+/** Those that free fewer steps first, of equals those with fewer edits. */
+function byHowLittle(a: readonly Edited[], b: readonly Edited[]): number {
+  return freed(a) - freed(b) || a.length - b.length;
 }
 
 function freed(edits: readonly Edited[]): number {

@@ -1,0 +1,156 @@
+/** Each change that is told where nothing fits, made by hand: it does fit, and a smaller one of its kind does not. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Notebook } from "../../src/notebook/notebook.ts";
+import type { Change } from "../../src/plan/plan.ts";
+import { planPattern } from "../../src/plan/plan-pattern.ts";
+import type { Attempt, Recipe } from "../../src/recipe/recipe.ts";
+import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
+import { arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";
+import { editedByTheText, startOf } from "../oracle/edited-by-the-text.ts";
+import { fits } from "../oracle/fits.ts";
+import { notebookOf } from "../oracle/notebook-of.ts";
+import { area, columns, onePage, recipeOf, rows, same, track } from "../oracle/recipe-of.ts";
+import { equalTracks, fixedTrack, shareTrack } from "../oracle/track.ts";
+
+const SEED = 1846;
+
+/** A recipe's changes; none where it fits. */
+function changesOf(recipe: Recipe, notebook: Notebook): readonly Change[] {
+  const plan = planPattern(recipe, notebook);
+  return plan.fits ? [] : plan.near;
+}
+
+/** The attempt with all edits of a change, each found to start from what the recipe says. */
+function changed(recipe: Recipe, change: Change, { binding }: Notebook): Attempt {
+  const attempt = recipe.attempts[change.attempt];
+  if (!attempt) throw new Error("a change is of one of the recipe's attempts");
+  return change.edits.reduce((so, edit) => {
+    expect(edit.from).toBe(startOf(so, edit, binding));
+    expect(edit.to).toBeLessThan(edit.from);
+    return editedByTheText(so, edit, binding);
+  }, attempt);
+}
+
+/** The same change with its last edit one step smaller; the attempt itself where that is no edit at all. */
+function almost(recipe: Recipe, change: Change, notebook: Notebook): Attempt {
+  const last = change.edits.at(-1);
+  const before = change.edits.slice(0, -1);
+  const edits =
+    last && last.to + 1 < last.from ? [...before, { ...last, to: last.to + 1 }] : before;
+  return changed(recipe, { ...change, edits }, notebook);
+}
+
+describe("every change that is told", () => {
+  it.each([
+    ["without names", { ...SMALL_RECIPES, names: [], depth: 2 }, 500],
+    ["with names", { ...SMALL_RECIPES, depth: 2 }, 150],
+  ] as const)(
+    "fits, and not with one step less, for random recipes %s",
+    (_, limits, numRuns) => {
+      let told = 0;
+      const misfits = fc
+        .tuple(arbitraryRecipe(limits), arbitraryNotebook({ dots: [6, 40] }))
+        .filter(([recipe, notebook]) => !fits(recipe, notebook));
+      fc.assert(
+        fc.property(misfits, ([recipe, notebook]) => {
+          for (const change of changesOf(recipe, notebook)) {
+            told++;
+            const after = { ...recipe, attempts: [changed(recipe, change, notebook)] };
+            expect(fits(after, notebook), JSON.stringify(change)).toBe(true);
+            const short = { ...recipe, attempts: [almost(recipe, change, notebook)] };
+            expect(fits(short, notebook), JSON.stringify(change)).toBe(false);
+          }
+        }),
+        { seed: SEED, numRuns },
+      );
+      expect(told).toBeGreaterThan(numRuns);
+    },
+    60_000,
+  );
+});
+
+/** A page across of so many columns, each at least so wide. */
+function columnsOf(count: number, min: number, gap: number) {
+  const each = track(shareTrack(1, { min }), area());
+  return columns(
+    Array.from({ length: count }, () => each),
+    { gap: { min: gap, max: gap } },
+  );
+}
+
+/** In words: what, where, from, to. */
+function told(recipe: Recipe, notebook: Notebook): readonly string[] {
+  return changesOf(recipe, notebook).map(({ attempt, edits }) =>
+    edits
+      .map(({ kind, path, from, to }) => `${attempt} ${kind} ${path || "page"} ${from}→${to}`)
+      .join(", "),
+  );
+}
+
+const WORKED: readonly (readonly [string, Recipe, number, readonly string[]])[] = [
+  [
+    "4 columns of at least 6 with gaps of 1 on 26 steps lack 1",
+    recipeOf(onePage(area({ split: columnsOf(4, 6, 1) }))),
+    26,
+    ["0 narrower-gap columns 1→0", "0 smaller-min columns 6→5", "0 fewer-tracks columns 4→3"],
+  ],
+  [
+    "a margin of 2 and 1 beside 5 columns of at least 5 on 26 steps: 2 steps lack",
+    recipeOf(
+      onePage(area({ margin: { steps: { left: 2, right: 1 } }, split: columnsOf(5, 5, 0) })),
+    ),
+    26,
+    ["0 smaller-margin page 3→1", "0 smaller-min columns 5→4", "0 fewer-tracks columns 5→4"],
+  ],
+  [
+    "a heading of 10 beside a part of at least 20 on 26 steps: 4 steps lack",
+    recipeOf(onePage(area({ split: columns([fixedTrack(10), shareTrack(1, { min: 20 })]) }))),
+    26,
+    ["0 smaller-min columns 20→16", "0 smaller-steps columns 10→6", "0 fewer-tracks columns 2→1"],
+  ],
+  [
+    "a page to be tried otherwise that lacks less is told first",
+    recipeOf(
+      onePage(area({ split: columnsOf(30, 1, 0) })),
+      onePage(area({ split: columnsOf(27, 1, 0) })),
+    ),
+    26,
+    ["1 fewer-tracks columns 27→26", "0 fewer-tracks columns 30→26"],
+  ],
+];
+
+describe("the changes for a pattern that lacks steps", () => {
+  it.each(WORKED)("%s", (_, recipe, steps, expected) => {
+    expect(told(recipe, notebookOf(steps, 38))).toEqual(expected);
+  });
+
+  it("mends rows that differently labelled columns share with one edit, everywhere", () => {
+    const inner = rows(equalTracks(3), { gap: { min: 3, max: 3 } });
+    const each = (label: string) => track(shareTrack(1), area({ label, split: inner }));
+    const recipe = recipeOf(onePage(area({ split: columns([each("Peas"), each("Beans")]) })));
+    expect(told(recipe, notebookOf(26, 6))).toEqual([
+      "0 narrower-gap columns.0.rows 3→1",
+      "0 fewer-tracks columns.0.rows 3→2",
+    ]);
+  });
+
+  it("tells one larger edit where it is enough, and two where none is", () => {
+    const inner = area({ split: rows(equalTracks(4), { gap: { min: 1, max: 1 } }) });
+    const outer = rows([fixedTrack(20), track(shareTrack(1), inner)], { gap: { min: 9, max: 9 } });
+    const recipe = recipeOf(onePage(area({ split: outer })));
+    expect(told(recipe, notebookOf(26, 26))).toEqual([
+      "0 smaller-steps rows 20→10",
+      "0 fewer-tracks rows 2→1",
+      "0 narrower-gap rows 9→5, 0 fewer-tracks rows.1.rows 4→1",
+    ]);
+  });
+
+  it("is empty where no edit of steps helps: a name whose limits contradict each other", () => {
+    const split = columns([
+      same("bed", shareTrack(1, { min: 5 })),
+      same("bed", shareTrack(1, { max: 3 })),
+    ]);
+    expect(told(recipeOf(onePage(area({ split }))), notebookOf(26, 38))).toEqual([]);
+  });
+});
