@@ -20,7 +20,14 @@ export async function bundleAssets(folder) {
   });
   await esbuild.build({
     absWorkingDir: PROJECT,
-    entryPoints: { book: "site/script/book.ts", fit: "site/script/fit/fit.ts" },
+    entryPoints: {
+      book: "site/script/book.ts",
+      fit: "site/script/fit/fit.ts",
+      print: "site/script/print/print.ts",
+    },
+    loader: { ".woff": "binary" },
+    // A classic script has no address of its own. PDFKit asks for it to find a colour profile, which is not used.
+    define: { "import.meta.url": "document.baseURI" },
     outdir: folder,
     bundle: true,
     minify: true,

@@ -8,6 +8,8 @@ export type FieldProblem<Field extends string = string> = { readonly field: Fiel
   /** At most so many decimals are kept exactly. */
   | { readonly kind: "too-many-decimals"; readonly decimals: number }
   | { readonly kind: "control-character" | "no-file-name" }
+  /** Not a factor that corrects a printer. */
+  | { readonly kind: "no-stretch"; readonly min: number; readonly max: number }
   | {
       readonly kind: "dots-beyond-paper";
       readonly axis: Axis;

@@ -14,6 +14,8 @@ export function sayFieldProblem(problem: FieldProblem): string {
       return "This has a character in it that cannot be shown.";
     case "no-file-name":
       return "A file name has small letters a–z, figures and hyphens, not a hyphen first.";
+    case "no-stretch":
+      return `This needs a number from ${problem.min} to ${problem.max}. A printer that is off by more does not print at actual size.`;
     case "dots-beyond-paper":
       return beyondPaper(problem);
     case "empty-edge-step":

@@ -1,12 +1,16 @@
 /** The fit page: puts its parts together. */
 import { openDevice } from "../page/device.ts";
+import { ownAddress, scriptLoader } from "../page/load-script.ts";
 import { partOf } from "../page/parts.ts";
 import { openQueue } from "../page/queue.ts";
+import { openStatus } from "../page/status.ts";
 import { openBench } from "./bench.ts";
+import { bindSaving } from "./bind-saving.ts";
 import { bookShelf } from "./book-content.ts";
 import { openDraw } from "./draw.ts";
 import { keepFit } from "./keep-fit.ts";
 import { bindNotebookForm } from "./notebook-form.ts";
+import { bindPrinterForm } from "./printer-form.ts";
 import { bindCards } from "./show-cards.ts";
 import { bindNotebookPicture } from "./show-notebook.ts";
 import { bindPage } from "./show-page.ts";
@@ -15,6 +19,7 @@ import { bindStrip } from "./show-strip.ts";
 import { startFit } from "./start-fit.ts";
 import { bindStripForm } from "./strip-form.ts";
 
+const load = scriptLoader(ownAddress());
 const shelf = bookShelf(window.spanbookContent);
 if (shelf.recipes.length > 0) openPage();
 
@@ -33,6 +38,9 @@ function openPage(): void {
   bindStrip(document, bench, { draw, queue });
   bindStripForm(document, bench);
   bindCards(document, bench, { draw, queue, toDrawing });
+  const say = openStatus(document);
+  const printer = bindPrinterForm(document, device);
+  bindSaving(document, bench, { draw, printer, load, say });
   keepFit(window, bench, { device, start });
 }
 

@@ -1,0 +1,100 @@
+/** The buttons that print, save and copy what the bench shows. */
+import { stripScene } from "../../../src/draw/strip-scene.ts";
+import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
+import { planJson } from "../../../src/plan/plan-json.ts";
+import { writeStripRecipe } from "../../../src/recipe/write-strip-recipe.ts";
+import { stripJsonText } from "../../../src/strip/strip-json-text.ts";
+import { onPress } from "../page/parts.ts";
+import { printOut } from "../page/print-out.ts";
+import { saveFile } from "../page/save-file.ts";
+import { printPart } from "../print/print-part.ts";
+import type { Bench, Shown } from "./bench.ts";
+import type { Draw } from "./draw.ts";
+import { pagePrintOut, stripPrintOut } from "./print-outs.ts";
+import type { Printer } from "./printer-form.ts";
+import { shownScene } from "./show-page.ts";
+import { toggleCarried } from "./strip-lists.ts";
+
+export interface Saving {
+  readonly draw: Draw;
+  readonly printer: () => Printer;
+  readonly load: (name: string) => Promise<void>;
+  readonly say: (words: string) => void;
+}
+
+/** Names of files tell pattern, notebook and strip, as the build's downloads do. */
+export function bindSaving(page: Document, bench: Bench, saving: Saving): void {
+  const { draw, printer } = saving;
+  const press = (doing: string, act: (shown: Shown, button: HTMLElement) => void) =>
+    onPress(page, doing, (button) => act(bench.shown(), button));
+  press("strip", ({ fit }) => bench.change({ strip: toggleCarried(fit.strip, fit.pattern) }));
+  press("print-page", (shown) => printOut(window, pagePrintOut(shown, printer(), draw)));
+  press("save-page-svg", (shown) => saveFile(pageName(shown), "svg", draw.file(shownScene(shown))));
+  press("save-plan", (shown) => saveFile(pageName(shown), "json", planJson(shown.plan)));
+  press("save-page-pdf", (shown, button) => savePagePdf(shown, button, saving));
+  press("print-strip", (shown) => printOut(window, stripPrintOut(shown, printer(), draw)));
+  press("save-strip-svg", (shown) =>
+    saveFile(stripName(shown), "svg", draw.file(stripScene(shown.strip))),
+  );
+  press("save-strip-json", (shown) =>
+    saveFile(stripName(shown), "json", stripJsonText(shown.strip)),
+  );
+  press("save-strip-pdf", (shown, button) => saveStripPdf(shown, button, saving));
+  press("save-notebook", ({ notebook }) => saveFile(notebook.slug, "md", writeNotebook(notebook)));
+  press("save-strip", ({ stripRecipe }) =>
+    saveFile(stripRecipe.slug, "md", writeStripRecipe(stripRecipe)),
+  );
+}
+
+function pageName({ recipe, notebook }: Shown): string {
+  return `${recipe.slug}-${notebook.slug}`;
+}
+
+/** The strip of one pattern alone is named after it, and must not look like its page. */
+function stripName({ strip, recipe }: Shown): string {
+  const kind = strip.slug === recipe.slug ? "-strip" : "";
+  return `${strip.slug}-${strip.notebook.slug}${kind}`;
+}
+
+function savePagePdf(shown: Shown, button: HTMLElement, { load, printer, say }: Saving): void {
+  const { plan, recipe, notebook } = shown;
+  if (!plan.fits) {
+    say("There is no page to save: the pattern does not fit this notebook.");
+    return;
+  }
+  void whileBusy(button, say, async () => {
+    const part = await printPart(window, load);
+    const pdf = await part.pagePdf({ plan, recipe, notebook }, printer().stretch);
+    saveFile(pageName(shown), "pdf", new Uint8Array(pdf));
+  });
+}
+
+function saveStripPdf(shown: Shown, button: HTMLElement, { load, printer, say }: Saving): void {
+  const { strip } = shown;
+  void whileBusy(button, say, async () => {
+    const part = await printPart(window, load);
+    const { paper, stretch } = printer();
+    const pdf = await part.stripPdf({ title: strip.title, strips: [strip], paper }, stretch);
+    saveFile(stripName(shown), "pdf", new Uint8Array(pdf));
+  });
+}
+
+/** One file at a time from a button; a failure is told. */
+async function whileBusy(
+  button: HTMLElement,
+  say: (words: string) => void,
+  act: () => Promise<void>,
+): Promise<void> {
+  if (button.ariaBusy === "true") return;
+  button.ariaBusy = "true";
+  say("The file is being made.");
+  try {
+    await act();
+    say("The file is made.");
+  } catch (error) {
+    console.error(error);
+    say("The file could not be made: a part of this page is missing.");
+  } finally {
+    button.ariaBusy = null;
+  }
+}

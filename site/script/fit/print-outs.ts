@@ -1,0 +1,67 @@
+/** What is printed from the page: the strip on its sheets, or the drawn pattern, stretched as the printer needs it. */
+import { sheetClass } from "../../../src/book/sheet-class.ts";
+import { gridScene } from "../../../src/draw/grid-scene.ts";
+import { pageScene } from "../../../src/draw/page-scene.ts";
+import type { Scene } from "../../../src/draw/scene.ts";
+import { thumbnailScene } from "../../../src/draw/thumbnail-scene.ts";
+import { toMm } from "../../../src/measure/length.ts";
+import { sheetScene } from "../../../src/print/sheet-scene.ts";
+import { type PaperSize, type Stretch, stretchOf } from "../../../src/print/stretch.ts";
+import { stripSheets } from "../../../src/print/strip-sheets.ts";
+import { makeElement } from "../page/make-element.ts";
+import type { PrintOut } from "../page/print-out.ts";
+import type { Shown } from "./bench.ts";
+import type { Draw } from "./draw.ts";
+import type { Printer } from "./printer-form.ts";
+
+/** The sheets of `strip.pdf`, as drawings. */
+export function stripPrintOut({ strip }: Shown, { paper, stretch }: Printer, draw: Draw): PrintOut {
+  const { sheets } = stripSheets({ title: strip.title, strips: [strip], paper, printer: stretch });
+  const isWide = sheets.some(({ width, height }) => width > height);
+  return {
+    sheet: `sheet-${paper.toLowerCase()}${isWide ? "-landscape" : ""}`,
+    pages: sheets.map((sheet, index) => {
+      const scene = sheetScene(sheet, `sheet-${index + 1}`);
+      return paperPage(scene, stretchOf(sheet, stretch), draw);
+    }),
+  };
+}
+
+/** The drawing with its counts, below a line of 100 mm to check it with. */
+export function pagePrintOut(shown: Shown, { stretch }: Printer, draw: Draw): PrintOut {
+  const { plan, recipe, notebook } = shown;
+  const drawing = { plan, recipe, notebook };
+  const scene = plan.fits ? pageScene({ ...drawing, plan }) : gridScene(notebook);
+  const size: PaperSize = plan.fits
+    ? thumbnailScene({ ...drawing, plan }).frame
+    : { width: toMm(notebook.axes.across.paper), height: toMm(notebook.axes.down.paper) };
+  const sheet = sheetClass(size, scene.frame);
+  const factors = stretchOf(sizeOfSheet(sheet), stretch);
+  const line = makeElement("span", { class: "hundred" }, "100 mm");
+  line.style.width = `${100 * factors.x}mm`;
+  const heading = makeElement(
+    "div",
+    { class: "print-line" },
+    makeElement("span", {}, `${recipe.title} · ${notebook.title}`),
+    line,
+  );
+  const page = paperPage(scene, factors, draw);
+  page.prepend(heading);
+  page.className = "out-page";
+  return { sheet, pages: [page] };
+}
+
+/** Only its shape counts: whether it lies on its side in the printer. */
+function sizeOfSheet(sheet: string): PaperSize {
+  return sheet.includes("landscape") ? { width: 297, height: 210 } : { width: 210, height: 297 };
+}
+
+function paperPage(scene: Scene, { x, y }: Stretch, draw: Draw): HTMLElement {
+  const page = makeElement("div", { class: "out-sheet" });
+  draw.show(page, scene);
+  const svg = page.querySelector("svg");
+  svg?.setAttribute("width", `${scene.frame.width * x}mm`);
+  svg?.setAttribute("height", `${scene.frame.height * y}mm`);
+  svg?.setAttribute("preserveAspectRatio", "none");
+  return page;
+}

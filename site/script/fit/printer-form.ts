@@ -1,0 +1,28 @@
+/** Which sheets the printer takes and how it is corrected: filled in once, and kept on the device. */
+import type { PaperName } from "../../../src/print/sheet-paper.ts";
+import type { Stretch } from "../../../src/print/stretch.ts";
+import type { Device } from "../page/device.ts";
+import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
+import { keepPrinter, keptPrinter, readStretch } from "../page/kept-printer.ts";
+import { theOne } from "../page/parts.ts";
+
+export interface Printer {
+  readonly paper: PaperName;
+  readonly stretch: Stretch;
+}
+
+/** Asks for the printer as it is filled in; of a field that will not do, what was there before. */
+export function bindPrinterForm(page: ParentNode, device: Device): () => Printer {
+  const form = theOne(page, '[data-part="printer"]', HTMLFormElement);
+  let stretch = keptPrinter(device);
+  fillForm(form, { x: `${stretch.x}`, y: `${stretch.y}` });
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("input", () => {
+    const reading = readStretch(readForm(form, ["x", "y"]));
+    showFaults(form, "problems" in reading ? reading.problems : []);
+    if ("problems" in reading) return;
+    stretch = reading.stretch;
+    keepPrinter(device, stretch);
+  });
+  return () => ({ paper: fieldOf(form, "sheet").value === "letter" ? "letter" : "A4", stretch });
+}

@@ -1,0 +1,41 @@
+/** The printer's correction as it is kept on the device, and as it is typed. */
+import { NO_STRETCH, type Stretch } from "../../../src/print/stretch.ts";
+import type { FieldProblem } from "../../../src/problem/field-problem.ts";
+import { STRETCH } from "../../../src/recipe/book-keys.ts";
+import { typedNumber } from "../fit/typed-number.ts";
+import { type Device, KEPT } from "./device.ts";
+
+export type PrinterField = keyof Stretch;
+
+/** More decimals than a ruler could tell. */
+const MOST_DECIMALS = 5;
+
+/** The kept correction, or none where none is kept or what is kept is spoilt. */
+export function keptPrinter(device: Device): Stretch {
+  const [x = "", y = ""] = (device.recall(KEPT.printer) ?? "").split(" ");
+  const reading = readStretch({ x, y });
+  return "stretch" in reading ? reading.stretch : NO_STRETCH;
+}
+
+export function keepPrinter(device: Device, { x, y }: Stretch): void {
+  device.keep(KEPT.printer, `${x} ${y}`);
+}
+
+/** The correction from two fields, or what is wrong with them; an empty field is a printer that prints true. */
+export function readStretch(
+  texts: Readonly<Record<PrinterField, string>>,
+): { readonly stretch: Stretch } | { readonly problems: readonly FieldProblem<PrinterField>[] } {
+  const problems: FieldProblem<PrinterField>[] = [];
+  const read = (field: PrinterField): number => {
+    const text = texts[field];
+    const typed = typedNumber(text);
+    if (text.trim() === "") return 1;
+    if (typed.kind === "none" || typed.number < STRETCH.min || typed.number > STRETCH.max)
+      problems.push({ field, kind: "no-stretch", ...STRETCH });
+    else if (typed.decimals > MOST_DECIMALS)
+      problems.push({ field, kind: "too-many-decimals", decimals: MOST_DECIMALS });
+    return typed.kind === "number" ? typed.number : 1;
+  };
+  const stretch = { x: read("x"), y: read("y") };
+  return problems.length > 0 ? { problems } : { stretch };
+}

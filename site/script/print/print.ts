@@ -1,0 +1,21 @@
+/** The part that makes PDF files: loaded when the first one is asked for, since it is larger than all the rest. */
+import { pagePdf } from "../../../src/print/page-pdf.ts";
+import type { PagesQuestion } from "../../../src/print/page-sheets.ts";
+import { readFonts } from "../../../src/print/print-fonts.ts";
+import type { Stretch } from "../../../src/print/stretch.ts";
+import { stripPdf } from "../../../src/print/strip-pdf.ts";
+import type { StripsQuestion } from "../../../src/print/strip-sheets.ts";
+import { printFontFiles } from "./print-font-files.ts";
+import type { PrintPart } from "./print-part.ts";
+
+const fonts = readFonts(printFontFiles());
+const language = document.documentElement.lang || "en";
+
+const part: PrintPart = {
+  pagePdf: (question: PagesQuestion, printer: Stretch) =>
+    pagePdf(question, { fonts, language, printer }),
+  stripPdf: (question: Omit<StripsQuestion, "printer">, printer: Stretch) =>
+    stripPdf(question, { fonts, language, printer }),
+};
+
+Object.assign(window, { spanbookPrint: part });
