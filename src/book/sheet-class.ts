@@ -6,37 +6,52 @@ interface Size {
   readonly height: number;
 }
 
-/** `portrait` and `landscape` are whatever the printer holds: their size is what A4 and letter have in common. */
-const SHEETS = [
-  { name: "portrait", width: 210, height: 279.4 },
-  { name: "landscape", width: 279.4, height: 210 },
-  { name: "letter", width: 215.9, height: 279.4 },
-  { name: "a4", width: 210, height: 297 },
-  { name: "a4-landscape", width: 297, height: 210 },
-  { name: "a3", width: 297, height: 420 },
-  { name: "a3-landscape", width: 420, height: 297 },
-  { name: "a2-landscape", width: 594, height: 420 },
-] as const;
+/** A sheet, and whether it must hold the counts beside the paper as well or only the paper itself. */
+interface Sheet extends Size {
+  readonly name: string;
+  readonly isCropped: boolean;
+}
+
+const whole = (name: string, width: number, height: number): Sheet => {
+  return { name, width, height, isCropped: false };
+};
+const cropped = (name: string, width: number, height: number): Sheet => {
+  return { name, width, height, isCropped: true };
+};
+
+/**
+ * In the order in which they are tried: common sheets with the counts, common sheets without, then large ones.
+ * `portrait` and `landscape` are whatever the printer holds: their size is what A4 and letter have in common.
+ */
+const SHEETS: readonly Sheet[] = [
+  whole("portrait", 210, 279.4),
+  whole("landscape", 279.4, 210),
+  whole("a4", 210, 297),
+  whole("a4-landscape", 297, 210),
+  cropped("a4", 210, 297),
+  cropped("a4-landscape", 297, 210),
+  cropped("letter", 215.9, 279.4),
+  whole("a3", 297, 420),
+  whole("a3-landscape", 420, 297),
+  cropped("a3", 297, 420),
+  cropped("a3-landscape", 420, 297),
+  cropped("ledger-landscape", 431.8, 279.4),
+  whole("a2-landscape", 594, 420),
+];
 
 /** Printers leave the edge of a sheet bare. In millimetres, as is the line above a drawing that names it. */
 const EDGE = 6;
 const HEADING = 9;
 
 /**
- * The classes of a page that prints a drawing: its sheet, and `cropped` where only the paper itself fits on it and
- * the counts beside it do not. `paper` is all pages side by side, `frame` is that with the counts.
+ * The classes of a page that prints a drawing: its sheet, and `cropped` where the counts beside the paper fall off.
+ * `paper` is all pages side by side, `frame` is that with the counts. What no sheet holds is cropped to the largest.
  */
 export function sheetClass(paper: Size, frame: Size): string {
-  const whole = { width: frame.width + 2 * EDGE, height: frame.height + HEADING + 2 * EDGE };
-  const sheet = SHEETS.find(
-    (each) => holds(each, whole) || (hasOwnSize(each.name) && holds(each, paper)),
-  );
+  const framed = { width: frame.width + 2 * EDGE, height: frame.height + HEADING + 2 * EDGE };
+  const sheet = SHEETS.find((each) => holds(each, each.isCropped ? paper : framed));
   if (!sheet) return "sheet-a2-landscape cropped";
-  return holds(sheet, whole) ? `sheet-${sheet.name}` : `sheet-${sheet.name} cropped`;
-}
-
-function hasOwnSize(name: (typeof SHEETS)[number]["name"]): boolean {
-  return name !== "portrait" && name !== "landscape";
+  return sheet.isCropped ? `sheet-${sheet.name} cropped` : `sheet-${sheet.name}`;
 }
 
 function holds(sheet: Size, size: Size): boolean {
