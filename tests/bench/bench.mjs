@@ -50,3 +50,6 @@ console.log(row("bare Eleventy, same files", bare, bare));
 console.log(row("the book, nothing ready", best(costs.cold), bare));
 console.log(row("the book, nothing changed", best(costs.warm), bare));
 rmSync(desk, { recursive: true, force: true });
+
+console.log("\nThe division engine");
+execFileSync(process.execPath, [join(HERE, "divide-once.mjs")], { stdio: "inherit" });

@@ -1,10 +1,9 @@
 /** The engine beside an integer-programming solver: HiGHS, by way of the npm package highs 1.15.3. */
 import { describe, expect, it } from "vitest";
 import { divide, isShortage } from "../../src/divide/divide.ts";
-import type { Question, ShareSize } from "../../src/divide/question.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import type { Area } from "../../src/recipe/recipe.ts";
-import { fewestSteps, isAlike } from "../oracle/brute-force.ts";
+import { fewestSteps } from "../oracle/brute-force.ts";
 import { integerSolver, type Program, type Sum } from "../oracle/integer-program.ts";
 import { type Linear, steady } from "../oracle/linear.ts";
 import { needsOf, type Sizing } from "../oracle/name-program.ts";
@@ -13,37 +12,10 @@ import { notebookOf } from "../oracle/notebook-of.ts";
 import { namesOf } from "../oracle/planned-by-the-text.ts";
 import { largeSplits, randomSplits } from "../oracle/random-splits.ts";
 import { onePage, recipeOf } from "../oracle/recipe-of.ts";
+import { fullest } from "../oracle/split-program.ts";
 import { written } from "../oracle/track.ts";
 
 const solve = await integerSolver();
-
-/** A split as a program: the gap and each track are whole variables, alike tracks equal; as much is used as can be. */
-function fullest({ length, tracks, gap }: Question): Program {
-  const fixed = tracks.reduce((so, track) => so + (track.kind === "steps" ? track.steps : 0), 0);
-  const shares = tracks.filter((track) => track.kind === "share");
-  const used: Sum = [[tracks.length - 1, "gap"], ...shares.map((_, i) => [1, `size${i}`] as const)];
-  const alike = shares.flatMap((track, i) => {
-    const first = shares.findIndex((other) => isAlike(other, track));
-    const equal: Sum = [
-      [1, `size${i}`],
-      [-1, `size${first}`],
-    ];
-    return first < i ? [[equal, "=", 0] as const] : [];
-  });
-  return {
-    goal: "Maximize",
-    of: used,
-    where: [[used, "<=", length - fixed], ...alike],
-    bounds: new Map([
-      ["gap", [gap.min, gap.max]],
-      ...shares.map((track, i) => [`size${i}`, limitsOf(track, length)] as const),
-    ]),
-  };
-}
-
-function limitsOf({ min, max }: ShareSize, length: number): readonly [number, number] {
-  return [min, Math.max(min, Math.min(max, length))];
-}
 
 describe("fewest steps left over, as the solver finds", () => {
   const large = { length: 400, tracks: 200, kinds: 8, gapRange: 20 };
