@@ -5,6 +5,7 @@ import { stripScene } from "../draw/strip-scene.ts";
 import { thumbnailScene } from "../draw/thumbnail-scene.ts";
 import type { WriteSvg } from "../draw/write-svg.ts";
 import type { Notebook } from "../notebook/notebook.ts";
+import { drawOrder } from "../plan/draw-order.ts";
 import type { FittingPlan, MisfitPlan } from "../plan/plan.ts";
 import { planJson } from "../plan/plan-json.ts";
 import { planPattern } from "../plan/plan-pattern.ts";
@@ -38,6 +39,8 @@ interface PlanWords {
   readonly used: number;
   readonly pages: number;
   readonly boxes: number;
+  /** How many strokes of the pen it takes. */
+  readonly lines: number;
   /** Steps that are left over, in all splits together. */
   readonly leftover: number;
   readonly rows: readonly SplitRow[];
@@ -61,7 +64,7 @@ export function makePatternPiece(
   const stripDrawing = stripScene(strip);
   const labelAt = labelsOf(attemptOf(recipe, plan.fits ? plan.used : 0));
   return {
-    ...(plan.fits ? fittingWords(plan, recipe) : misfitWords(plan, recipe)),
+    ...(plan.fits ? fittingWords(plan, recipe, notebook) : misfitWords(plan, recipe)),
     stripLeftOut: strip.sides.flatMap((side) =>
       side.leftOut.map((fact) => sayLeftOut(fact, labelAt)),
     ),
@@ -80,7 +83,7 @@ function pixels({ width, height }: { readonly width: number; readonly height: nu
   return { width: toPixels(width), height: toPixels(height) };
 }
 
-function fittingWords(plan: FittingPlan, recipe: Recipe): PlanWords {
+function fittingWords(plan: FittingPlan, recipe: Recipe, notebook: Notebook): PlanWords {
   const labelAt = labelsOf(attemptOf(recipe, plan.used));
   const rows = splitRows(recipe, plan);
   return {
@@ -88,6 +91,7 @@ function fittingWords(plan: FittingPlan, recipe: Recipe): PlanWords {
     used: plan.used,
     pages: plan.pages.length,
     boxes: plan.pages.reduce((sum, { boxes }) => sum + boxes.length, 0),
+    lines: plan.pages.reduce((sum, page) => sum + drawOrder(page, notebook).strokes.length, 0),
     leftover: rows.reduce((sum, row) => sum + row.leftover * (1 + row.alike), 0),
     rows,
     notes: plan.notes.map((note) => sayPlanNote(note, labelAt)),
@@ -97,9 +101,15 @@ function fittingWords(plan: FittingPlan, recipe: Recipe): PlanWords {
 }
 
 function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
-  const nothing = { fits: false, used: 0, pages: 0, boxes: 0, leftover: 0, rows: [], notes: [] };
   return {
-    ...nothing,
+    fits: false,
+    used: 0,
+    pages: 0,
+    boxes: 0,
+    lines: 0,
+    leftover: 0,
+    rows: [],
+    notes: [],
     reason: sayMisfit(plan.misfit, labelsOf(attemptOf(recipe, 0))),
     near: plan.near.map(({ attempt, edits }) => {
       const labelAt = labelsOf(attemptOf(recipe, attempt));
