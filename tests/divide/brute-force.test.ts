@@ -1,3 +1,4 @@
+/** The engine beside brute force, which looks at every solution: all small splits, and many random larger ones. */
 import { describe, expect, it } from "vitest";
 import { divide, isShortage } from "../../src/divide/divide.ts";
 import type { Question } from "../../src/divide/question.ts";

@@ -1,3 +1,4 @@
+/** Where the leftover goes, against the words of the rule for every small split. */
 import { describe, expect, it } from "vitest";
 import { type Placing, placeLeftover } from "../../src/divide/place-leftover.ts";
 import type { TrackSize } from "../../src/divide/question.ts";

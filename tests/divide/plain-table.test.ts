@@ -1,3 +1,4 @@
+/** The engine beside the plainest table, for splits that are too large for brute force. */
 import { describe, expect, it } from "vitest";
 import { divide } from "../../src/divide/divide.ts";
 import { allSplits, GAP_RANGES, MIXED_TRACKS, upTo } from "../oracle/all-splits.ts";

@@ -1,3 +1,4 @@
+/** Steps spread evenly over places, against all choices of places. */
 import { describe, expect, it } from "vitest";
 import { spreadEvenly } from "../../src/divide/spread-evenly.ts";
 import { upTo } from "../oracle/all-splits.ts";

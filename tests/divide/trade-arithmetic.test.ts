@@ -1,3 +1,4 @@
+/** What people who draw by hand know by heart: parts, gaps and middles of everyday lengths. */
 import { describe, expect, it } from "vitest";
 import { divide } from "../../src/divide/divide.ts";
 import { middlesOf } from "../../src/measure/grid-axis.ts";

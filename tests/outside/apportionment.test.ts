@@ -1,3 +1,4 @@
+/** The engine beside worked examples of sharing out seats by largest remainders. */
 import { describe, expect, it } from "vitest";
 import { divide } from "../../src/divide/divide.ts";
 import type { Question } from "../../src/divide/question.ts";

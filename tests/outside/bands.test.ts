@@ -1,3 +1,4 @@
+/** Equal parts beside the band scale of d3-scale 4.0.3. */
 import { scaleBand } from "d3-scale";
 import { describe, expect, it } from "vitest";
 import { divide, isShortage } from "../../src/divide/divide.ts";

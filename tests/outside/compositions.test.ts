@@ -1,3 +1,4 @@
+/** Brute force itself, counted: it sees as many solutions as there are compositions. */
 import { describe, expect, it } from "vitest";
 import { upTo } from "../oracle/all-splits.ts";
 import { allSolutions } from "../oracle/brute-force.ts";

@@ -1,3 +1,4 @@
+/** Even spreading beside the Euclidean rhythms of music. */
 import { describe, expect, it } from "vitest";
 import { spreadEvenly } from "../../src/divide/spread-evenly.ts";
 import { type Choice, isMirrored, isRotation } from "../oracle/even-choices.ts";
