@@ -4,11 +4,11 @@ const KEY = "spanbook.notebook";
 
 /** Turns every link and picture that a page leaves open to the notebook last chosen, and lets it be chosen. */
 export function keepNotebook(page: Document, storage: Storage): void {
-  const known = (page.body.dataset["notebooks"] ?? "").split(" ");
+  const known = (page.body.dataset.notebooks ?? "").split(" ");
   const chosen = recall(storage);
   if (chosen && known.includes(chosen)) openOn(page, chosen);
   for (const button of page.querySelectorAll<HTMLButtonElement>("[data-keep]")) {
-    const slug = button.dataset["keep"] ?? "";
+    const slug = button.dataset.keep ?? "";
     showKept(page, button, chosen === slug);
     button.addEventListener("click", () => {
       remember(storage, slug);
@@ -21,7 +21,7 @@ export function keepNotebook(page: Document, storage: Storage): void {
 /** A card's address ends in `…/pattern/notebook/file`: only the notebook changes. */
 function openOn(page: Document, slug: string): void {
   for (const part of page.querySelectorAll<HTMLElement>("[data-keeper]")) {
-    const name = part.dataset["keeper"] ?? "href";
+    const name = part.dataset.keeper ?? "href";
     const address = part.getAttribute(name) ?? "";
     part.setAttribute(name, address.replace(/[^/]+(?=\/[^/]+$)/, slug));
   }
@@ -32,7 +32,7 @@ function showState(words: HTMLElement, slug: string): void {
   const isOn = (list: string) => (words.dataset[list] ?? "").split(" ").includes(slug);
   const state = isOn("misfit") ? "misfit" : isOn("even") ? "even" : "over";
   for (const one of words.querySelectorAll<HTMLElement>("[data-when]")) {
-    one.hidden = one.dataset["when"] !== state;
+    one.hidden = one.dataset.when !== state;
   }
   words.closest(".card")?.classList.toggle("misfit", state === "misfit");
 }

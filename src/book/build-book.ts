@@ -1,7 +1,7 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
 import { counted, readContent } from "./check-content.ts";
 import type { MemoTally } from "./memo.ts";
-import { type FreshFolder, filesIn, openFreshFolder, whyNotReplace } from "./output-folder.ts";
+import { type FreshFolder, filesIn, freshFolder, whyNotReplace } from "./output-folder.ts";
 import { type Engine, openEleventy } from "./run-eleventy.ts";
 
 export interface BuildCall {
@@ -26,9 +26,10 @@ export async function buildBook({
   if ("report" in read) return refuse(read.report);
   const objection = await whyNotReplace(output, [project, content, process.cwd()]);
   if (objection) return refuse(objection);
-  const fresh = await openFreshFolder(output);
+  const fresh = freshFolder(output);
   const unhook = discardOnSignal(fresh);
   try {
+    await fresh.open();
     const made: MemoTally[] = [];
     const settings = {
       content,

@@ -12,8 +12,10 @@ const MARKER_HEAD =
 const DROPPINGS = new Set([".DS_Store", "Thumbs.db", "desktop.ini"]);
 
 export interface FreshFolder {
-  /** An empty folder beside the output, to be filled. */
+  /** Beside the output. */
   readonly path: string;
+  /** Makes it, to be filled. What crashed builds left behind is removed, or put back where it was. */
+  open(): Promise<void>;
   /** Swaps the folder in with the list of its files. */
   publish(files: readonly string[]): Promise<void>;
   /** Removes what was filled in; at once, so that it also serves on the way out. */
@@ -42,15 +44,17 @@ export async function whyNotReplace(
   return `The output ${output} holds files that Spanbook did not make: ${others.slice(0, 3).join(", ")}${more}. Move them away first.`;
 }
 
-/** An empty folder beside the output. What crashed builds left behind is removed, or put back where it was. */
-export async function openFreshFolder(output: string): Promise<FreshFolder> {
-  await mkdir(dirname(output), { recursive: true });
-  await clearLeavings(output);
+/** The folder in which a new output grows. */
+export function freshFolder(output: string): FreshFolder {
   const fresh = `${output}.new-${process.pid}`;
   const old = `${output}.old-${process.pid}`;
-  await mkdir(fresh);
   return {
     path: fresh,
+    open: async () => {
+      await mkdir(dirname(output), { recursive: true });
+      await clearLeavings(output);
+      await mkdir(fresh);
+    },
     publish: async (files) => {
       await writeFile(join(fresh, MARKER), `${MARKER_HEAD}\n${files.join("\n")}\n`);
       await swapIn(fresh, output, old);

@@ -86,6 +86,20 @@ describe("a content folder", () => {
     });
     expect(slugs(content.notebooks)).toEqual(["b5", "a5"]);
     expect(slugs(content.recipes)).toEqual(["seed-list"]);
+    expect(slugs(content.unlisted)).toEqual([]);
+  });
+
+  it("has those patterns aside that it does not list and a strip carries", async () => {
+    const content = await contentOf({
+      ...GOOD,
+      "patterns/bed-plan.md": pattern(),
+      "patterns/slug-hunt.md": pattern(),
+      "patterns/tool-count.md": pattern(),
+      "strips/everyday.md": strip("[slug-hunt, seed-list, bed-plan]"),
+      "book.yaml": "title: The Book\npatterns: [seed-list]\n",
+    });
+    expect(slugs(content.recipes)).toEqual(["seed-list"]);
+    expect(slugs(content.unlisted)).toEqual(["bed-plan", "slug-hunt"]);
   });
 
   it("may have a pad bound at the top beside notebooks whose margins do not clash", async () => {
@@ -159,13 +173,7 @@ book.yaml:3:12
         "patterns/bed-plan.md": pattern(),
         "strips/everyday.md": strip("[seed-list, bed-plan, bed-plans, gone]"),
       },
-      `strips/everyday.md:3:21
-  across: [seed-list, bed-plan, bed-plans, gone]
-                      ^^^^^^^^
-  The book leaves out the pattern \`bed-plan\`.
-  Add it to \`patterns\` in book.yaml, or take it out here.
-
-strips/everyday.md:3:31
+      `strips/everyday.md:3:31
   across: [seed-list, bed-plan, bed-plans, gone]
                                 ^^^^^^^^^
   There is no pattern \`bed-plans\`.
@@ -177,7 +185,7 @@ strips/everyday.md:3:42
   There is no pattern \`gone\`.
   There are \`bed-plan\`, \`seed-list\`.
 
-3 problems in 1 file.`,
+2 problems in 1 file.`,
     ],
     [
       "margins that land on one side, once for each margin and binding",
@@ -203,6 +211,22 @@ patterns/seed-list.md:4:16
   Keep one of them. \`a5\` is bound at the left.
 
 2 problems in 2 files.`,
+    ],
+    [
+      "margins that land on one side, of a pattern that only a strip carries",
+      {
+        "patterns/bed-plan.md": pattern("{margin: {left: 1, inner: 1}}"),
+        "patterns/slug-hunt.md": pattern("{margin: {left: 1, inner: 1}}"),
+        "strips/everyday.md": strip("[bed-plan]"),
+        "book.yaml": "title: The Book\npatterns: [seed-list]\n",
+      },
+      `patterns/bed-plan.md:4:16
+  page: {margin: {left: 1, inner: 1}}
+                 ^^^^^^^^^^^^^^^^^^^
+  \`left\` and \`inner\` land on the same side, the left, of a page that is bound at the left.
+  Keep one of them. \`a5\` is bound at the left.
+
+1 problem in 1 file.`,
     ],
     [
       "margins that land on one side of the only notebooks, pads bound at the top",

@@ -1,0 +1,123 @@
+/** `npm run build` on small content: the same bytes everywhere, and nothing lost when something is wrong. */
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { runCommand } from "../setup/run-command.ts";
+import { bytesIn } from "./files-in.ts";
+import { deskFolder, TINY, writeContent } from "./write-content.ts";
+
+const WRONG = {
+  ...TINY,
+  "patterns/wide.md": "---\ntitle: Wide\npurpos: tracker\npage: {columns: 20}\n---\n",
+};
+
+/** Builds into a folder of its own and gives its path. */
+function build(content: string, surroundings = {}): string {
+  const output = join(deskFolder(), "book");
+  const { code, stderr } = runCommand(
+    ["build", `--content=${content}`, `--output=${output}`],
+    surroundings,
+  );
+  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+  return output;
+}
+
+describe("a build", () => {
+  it("gives the same bytes again, from another folder, in another time zone and language", () => {
+    const content = writeContent(TINY);
+    const once = bytesIn(build(content));
+    const env = { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8" };
+    const again = bytesIn(build(content, { cwd: deskFolder(), env }));
+    expect([...again.keys()]).toEqual([...once.keys()]);
+    expect([...once].filter(([path, bytes]) => again.get(path) !== bytes)).toEqual([]);
+    expect(once.size).toBeGreaterThan(40);
+  });
+
+  it("counts named folders from where it was called", () => {
+    const content = writeContent(TINY);
+    const words = ["build", "--content=content", "--output=out/book"];
+    expect(runCommand(words, { cwd: dirname(content) }).code).toBe(0);
+    expect(existsSync(join(dirname(content), "out/book/index.html"))).toBe(true);
+  });
+
+  it("replaces the last book as a whole", () => {
+    const content = writeContent(TINY);
+    const output = build(content);
+    const smaller = writeContent({ ...TINY, "book.yaml": "title: Tiny\nnotebooks: [small]\n" });
+    expect(runCommand(["build", `--content=${smaller}`, `--output=${output}`]).code).toBe(0);
+    expect(readdirSync(join(output, "notebooks")).sort()).toEqual(["index.html", "small"]);
+    expect(readdirSync(dirname(output))).toEqual(["book"]);
+  });
+
+  it("says why a pattern does not fit, and what would", () => {
+    const page = join(build(writeContent(TINY)), "patterns/wide/small/index.html");
+    const html = readFileSync(page, "utf8");
+    expect(html).toContain("Why it does not fit");
+    expect(html).toContain("The columns need 20 steps and have 12: 8 too few.");
+    expect(html).toContain("Have 12 columns instead of 20.");
+  });
+});
+
+describe("a build of wrong content", () => {
+  it("tells the report, ends with 1, and leaves the last book as it was", () => {
+    const output = build(writeContent(TINY));
+    const before = bytesIn(output);
+    const outcome = runCommand(["build", `--content=${writeContent(WRONG)}`, `--output=${output}`]);
+    expect(outcome.code).toBe(1);
+    expect(outcome.stdout).toBe("");
+    expect(outcome.stderr).toBe(
+      [
+        "patterns/wide.md:3:1",
+        "  purpos: tracker",
+        "  ^^^^^^",
+        "  `purpos` is not a key of a pattern.",
+        "  Did you mean `purpose`? A pattern has title, purpose, tags, page, spread, otherwise.",
+        "",
+        "1 problem in 1 file.",
+        "",
+      ].join("\n"),
+    );
+    expect(bytesIn(output)).toEqual(before);
+    expect(readdirSync(dirname(output))).toEqual(["book"]);
+  });
+
+  it("makes no output where there was none", () => {
+    const output = join(deskFolder(), "book");
+    runCommand(["build", `--content=${writeContent(WRONG)}`, `--output=${output}`]);
+    expect(existsSync(output)).toBe(false);
+  });
+});
+
+describe("a build into a folder that is not its own", () => {
+  it("leaves a folder alone that no build made", () => {
+    const output = deskFolder();
+    writeFileSync(join(output, "letter.txt"), "Dear all");
+    const { code, stderr } = runCommand(["build", `--output=${output}`]);
+    expect(code).toBe(1);
+    expect(stderr).toBe(
+      `The output ${output} is not empty and was not made by Spanbook: choose another, or empty it first.\n`,
+    );
+    expect(readdirSync(output)).toEqual(["letter.txt"]);
+  });
+
+  it("leaves a book alone in which someone put a file", () => {
+    const content = writeContent(TINY);
+    const output = build(content);
+    mkdirSync(join(output, "photos"));
+    writeFileSync(join(output, "photos/shed.jpg"), "");
+    const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+    expect(code).toBe(1);
+    expect(stderr).toBe(
+      `The output ${output} holds files that Spanbook did not make: photos/shed.jpg. Move them away first.\n`,
+    );
+    expect(existsSync(join(output, "photos/shed.jpg"))).toBe(true);
+  });
+
+  it("never takes a folder that holds the content", () => {
+    const content = writeContent(TINY);
+    const output = dirname(content);
+    const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+    expect(code).toBe(1);
+    expect(stderr).toBe(`The output ${output} holds ${content}: choose a folder of its own.\n`);
+  });
+});

@@ -1,0 +1,74 @@
+/** What builds that were cut short leave behind, and what the next one makes of it. */
+import { spawn } from "node:child_process";
+import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { freshFolder, whyNotReplace } from "../../src/book/output-folder.ts";
+import { PROJECT } from "../setup/run-command.ts";
+import { deskFolder, TINY, writeContent } from "./write-content.ts";
+
+/** No process has this number: Linux ends at 4,194,304. */
+const GONE = 99_999_999;
+
+describe("the folder beside the output", () => {
+  it("is removed when the build that filled it is no more", async () => {
+    const output = join(deskFolder(), "book");
+    mkdirSync(`${output}.new-${GONE}`);
+    await openAndDiscard(output);
+    expect(readdirSync(dirname(output))).toEqual([]);
+  });
+
+  it("goes back where it was when the build died between its two renames", async () => {
+    const output = join(deskFolder(), "book");
+    mkdirSync(`${output}.old-${GONE}`);
+    writeFileSync(`${output}.old-${GONE}/index.html`, "the last good one");
+    await openAndDiscard(output);
+    expect(readdirSync(output)).toEqual(["index.html"]);
+  });
+
+  it("stays while the build that fills it is running", async () => {
+    const output = join(deskFolder(), "book");
+    mkdirSync(`${output}.new-${process.ppid}`);
+    await openAndDiscard(output);
+    expect(readdirSync(dirname(output))).toEqual([`book.new-${process.ppid}`]);
+  });
+
+  it("becomes the output with a list of its files", async () => {
+    const output = join(deskFolder(), "book");
+    const fresh = freshFolder(output);
+    await fresh.open();
+    writeFileSync(join(fresh.path, "index.html"), "new");
+    await fresh.publish(["index.html"]);
+    expect(readdirSync(output).sort()).toEqual([".spanbook", "index.html"]);
+    expect(await whyNotReplace(output, [])).toBeUndefined();
+  });
+});
+
+describe("a build that is stopped with Ctrl-C", () => {
+  it("leaves nothing behind", async () => {
+    const output = join(deskFolder(), "book");
+    const content = writeContent(TINY);
+    const child = spawn(process.execPath, [
+      `${PROJECT}src/book/launch.mjs`,
+      "build",
+      `--content=${content}`,
+      `--output=${output}`,
+    ]);
+    await waitUntil(() => readdirSync(dirname(output)).length > 0);
+    child.kill("SIGINT");
+    const code = await new Promise((resolve) => child.once("exit", resolve));
+    expect(code).toBe(130);
+    expect(existsSync(output)).toBe(false);
+    expect(readdirSync(dirname(output))).toEqual([]);
+  });
+});
+
+async function openAndDiscard(output: string): Promise<void> {
+  const fresh = freshFolder(output);
+  await fresh.open();
+  fresh.discard();
+}
+
+async function waitUntil(isSo: () => boolean): Promise<void> {
+  while (!isSo()) await new Promise((resolve) => setTimeout(resolve, 2));
+}
