@@ -1,4 +1,6 @@
 /** What the fit page and the recipe desk know of the book: classic scripts, since a page on disk may load nothing else. */
+import type { Recipe } from "../recipe/recipe.ts";
+import type { StripRecipe } from "../recipe/strip-recipe.ts";
 import type { Content } from "./load-content.ts";
 import { patternPath } from "./pieces.ts";
 import type { SideFile } from "./side-files.ts";
@@ -8,13 +10,24 @@ export function fitFiles({ notebooks, recipes, strips, texts }: Content): readon
   const book = {
     notebooks,
     recipes: recipes.map((recipe) => ({ ...recipe, body: "" })),
-    strips: strips.map(({ places: _, ...strip }) => strip),
+    strips: strips.flatMap((strip) => listedOnly(strip, recipes)),
   };
   const written = recipes.map(({ slug }) => [slug, texts.get(patternPath(slug)) ?? ""]);
   return [
     { path: "fit/book.js", text: script("spanbookContent", book) },
     { path: "fit/recipe/texts.js", text: script("spanbookTexts", Object.fromEntries(written)) },
   ];
+}
+
+/** A strip with the patterns that the page has; none where it has none of them. */
+function listedOnly(
+  { places: _, ...strip }: StripRecipe,
+  recipes: readonly Recipe[],
+): readonly StripRecipe[] {
+  const isListed = (slug: string) => recipes.some((recipe) => recipe.slug === slug);
+  const across = strip.across.filter(isListed);
+  const down = strip.down.filter(isListed);
+  return across.length + down.length === 0 ? [] : [{ ...strip, across, down }];
 }
 
 /** A script that gives a value to the page under a name. */

@@ -2,6 +2,7 @@
 import { nearest } from "../problem/nearest.ts";
 import type { Problem } from "../problem/problem.ts";
 import type { Chosen, NamedSlug } from "../recipe/book-file.ts";
+import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 
 type What = "notebook" | "pattern";
@@ -27,17 +28,21 @@ export function unknownIn(
     .map((name) => unknown(name, what, known));
 }
 
-/** A problem for each pattern that a strip names and the book does not have. */
-export function strangersIn(
-  strip: StripRecipe,
-  chosen: Chosen,
-  known: readonly string[],
-): readonly Problem[] {
-  const isChosen = (slug: string) => chosen === "all" || chosen.some((one) => one.slug === slug);
-  return patternsOf(strip).flatMap((name): readonly Problem[] => {
-    if (!known.includes(name.slug)) return [unknown(name, "pattern", known)];
-    return isChosen(name.slug) ? [] : [{ about: "book", kind: "left-out", ...name }];
-  });
+/** A problem for each pattern that a strip names and nobody wrote. */
+export function strangersIn(strip: StripRecipe, known: readonly string[]): readonly Problem[] {
+  return patternsOf(strip)
+    .filter(({ slug }) => !known.includes(slug))
+    .map((name) => unknown(name, "pattern", known));
+}
+
+/** The patterns that strips name and the book does not list. */
+export function unlistedOf(
+  strips: readonly StripRecipe[],
+  listed: readonly Recipe[],
+  all: readonly Recipe[],
+): readonly Recipe[] {
+  const named = new Set(strips.flatMap(({ across, down }) => [...across, ...down]));
+  return all.filter((recipe) => named.has(recipe.slug) && !listed.includes(recipe));
 }
 
 function patternsOf(strip: StripRecipe): readonly NamedSlug[] {

@@ -10,7 +10,7 @@ import { readRecipe } from "../recipe/read-recipe.ts";
 import { readStripRecipe } from "../recipe/read-strip-recipe.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
-import { chosenOf, strangersIn, unknownIn } from "./load-chosen.ts";
+import { chosenOf, strangersIn, unknownIn, unlistedOf } from "./load-chosen.ts";
 import { loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
 import { marginClashes } from "./load-margins.ts";
@@ -21,6 +21,8 @@ export interface Content {
   readonly notebooks: readonly Notebook[];
   /** The book's: in its order where it lists them, else by slug. */
   readonly recipes: readonly Recipe[];
+  /** Patterns that have no page in the book, but strips carry them. By slug. */
+  readonly unlisted: readonly Recipe[];
   /** By slug. */
   readonly strips: readonly StripRecipe[];
   /** Every file that was read, by its path. */
@@ -69,6 +71,7 @@ function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReadi
   const { notebooks: chosenBooks, patterns: chosenPatterns } = book.ok ? book.value : ALL;
   const booksOfBook = chosenOf(chosenBooks, notebook.values);
   const recipesOfBook = chosenOf(chosenPatterns, recipe.values);
+  const unlisted = unlistedOf(strip.values, recipesOfBook, recipe.values);
   const problems = [
     ...(book.ok ? [] : book.problems),
     ...notebook.problems,
@@ -76,8 +79,8 @@ function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReadi
     ...strip.problems,
     ...unknownIn(chosenBooks, "notebook", notebooks.slugs),
     ...unknownIn(chosenPatterns, "pattern", patterns.slugs),
-    ...strip.values.flatMap((one) => strangersIn(one, chosenPatterns, patterns.slugs)),
-    ...recipesOfBook.flatMap((one) => marginClashes(one, booksOfBook)),
+    ...strip.values.flatMap((one) => strangersIn(one, patterns.slugs)),
+    ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
   ];
   const files = [notebooks, patterns, strips].flatMap((one) => one.files);
   const all = bookFile.ok ? [bookFile.value, ...files] : files;
@@ -87,6 +90,7 @@ function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReadi
     book: book.value,
     notebooks: booksOfBook,
     recipes: recipesOfBook,
+    unlisted,
     strips: strip.values,
     texts,
   };

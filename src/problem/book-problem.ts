@@ -9,8 +9,6 @@ export type BookProblem = { readonly about: "book"; readonly at: Place } & (
       readonly known: readonly string[];
       readonly nearest?: string;
     }
-  /** A strip names a pattern that is written but that `book.yaml` leaves out. */
-  | { readonly kind: "left-out"; readonly slug: string }
   | { readonly kind: "repeated-slug"; readonly slug: string; readonly first: Place }
   /** Margin keys that land on one side of a page, with a binding that a notebook of the book has. */
   | {

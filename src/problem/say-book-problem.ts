@@ -8,11 +8,6 @@ export function sayBookProblem(problem: BookProblem): Said {
   switch (problem.kind) {
     case "unknown-slug":
       return unknownSlug(problem);
-    case "left-out":
-      return {
-        sentence: `The book leaves out the pattern ${sayCode(problem.slug)}.`,
-        hint: "Add it to `patterns` in book.yaml, or take it out here.",
-      };
     case "repeated-slug":
       return {
         sentence: `${sayCode(problem.slug)} is named twice.`,
