@@ -61,9 +61,15 @@ export default function (cfg) {
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
   cfg.addNunjucksGlobal("notebookPage", (slug) => book.notebookPage(slug));
   cfg.addFilter("inlineSvg", (file) => engine.inlineSvg(file));
+  cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.rel(to, from));
 
   cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
+  markdown.core.ruler.push("guide", (state) => {
+    if (!state.env.isChapter) return;
+    const desk = { memo: memos.chapters, version: engine.version };
+    state.tokens = engine.showChapter(state, desk);
+  });
   cfg.setLibrary("md", markdown);
   cfg.addPlugin(syntaxHighlight, HIGHLIGHTING);
 

@@ -1,7 +1,9 @@
 /** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
 export { buildBook } from "./build-book.ts";
+export { chapterSections } from "./chapter-sections.ts";
 export { readContent } from "./check-content.ts";
 export { emptyBook } from "./empty-book.ts";
+export { showChapter } from "./guide-chapter.ts";
 export { inlineSvg } from "./inline-svg.ts";
 export { makeBook } from "./make-book.ts";
 export { openMemos } from "./open-memos.ts";

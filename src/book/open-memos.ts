@@ -1,5 +1,6 @@
 /** The book's memos, one for each kind of piece. */
 import { join } from "node:path";
+import type { ChapterPiece } from "./guide-chapter.ts";
 import { type Memo, type MemoTally, openMemo } from "./memo.ts";
 import type { NotebookPiece } from "./notebook-piece.ts";
 import type { PatternPiece } from "./pattern-piece.ts";
@@ -7,7 +8,8 @@ import type { PatternPiece } from "./pattern-piece.ts";
 export interface Memos {
   readonly patterns: Memo<PatternPiece>;
   readonly notebooks: Memo<NotebookPiece>;
-  /** Counts both kinds since the last call, and clears away what is too much. */
+  readonly chapters: Memo<ChapterPiece>;
+  /** Counts all kinds since the last call, and clears away what is too much. */
   settle(): MemoTally;
 }
 
@@ -15,13 +17,17 @@ export interface Memos {
 export function openMemos(folder: string): Memos {
   const patterns = openMemo<PatternPiece>(join(folder, "patterns"));
   const notebooks = openMemo<NotebookPiece>(join(folder, "notebooks"));
+  const chapters = openMemo<ChapterPiece>(join(folder, "chapters"));
   return {
     patterns,
     notebooks,
+    chapters,
     settle: () => {
-      const one = patterns.settle();
-      const other = notebooks.settle();
-      return { found: one.found + other.found, made: one.made + other.made };
+      const tallies = [patterns, notebooks, chapters].map((memo) => memo.settle());
+      return {
+        found: tallies.reduce((sum, { found }) => sum + found, 0),
+        made: tallies.reduce((sum, { made }) => sum + made, 0),
+      };
     },
   };
 }
