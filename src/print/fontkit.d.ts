@@ -1,11 +1,32 @@
-/** What the printing uses of fontkit, which comes without types. */
+/** What the printing uses of fontkit, which comes without types. Lengths are in units of the font. */
 declare module "fontkit" {
   export interface Font {
     readonly postscriptName: string;
     readonly unitsPerEm: number;
-    /** The glyphs met so far, each with the characters for which it was first met. */
-    _glyphs: Record<number, unknown>;
     hasGlyphForCodePoint(codePoint: number): boolean;
+    layout(text: string, features?: unknown): GlyphRun;
+  }
+
+  /** A text as glyphs, from left to right. */
+  export interface GlyphRun {
+    readonly direction: "ltr" | "rtl";
+    readonly advanceWidth: number;
+    readonly glyphs: readonly Glyph[];
+    readonly positions: readonly GlyphPosition[];
+  }
+
+  export interface Glyph {
+    readonly id: number;
+    readonly advanceWidth: number;
+    /** The characters that it stands for. */
+    readonly codePoints: readonly number[];
+  }
+
+  export interface GlyphPosition {
+    readonly xAdvance: number;
+    readonly yAdvance: number;
+    readonly xOffset: number;
+    readonly yOffset: number;
   }
 
   /** Throws where the bytes are no font. */

@@ -1,5 +1,6 @@
 /** The fonts that text is printed with: read once, used for any number of files. */
 import { create, type Font } from "fontkit";
+import { rememberLayout } from "./remember-layout.ts";
 import { unpackWoff } from "./unpack-woff.ts";
 
 export type Weight = "normal" | "bold";
@@ -29,14 +30,6 @@ export const FONT_FILES: Readonly<Record<Weight, readonly string[]>> = {
 
 /** Opens font files. Throws where one is no font: they come with the program. */
 export function readFonts(files: FontFiles): PrintFonts {
-  const open = (file: Uint8Array) => create(unpackWoff(file));
+  const open = (file: Uint8Array) => rememberLayout(create(unpackWoff(file)));
   return { normal: files.normal.map(open), bold: files.bold.map(open) };
-}
-
-/**
- * Makes opened fonts ready for a new file. A glyph keeps the characters for which it was first met, or none where
- * it was met as a part of another; kept from file to file, what one says would change how another is copied.
- */
-export function refreshFonts(fonts: PrintFonts): void {
-  for (const font of [...fonts.normal, ...fonts.bold]) font._glyphs = {};
 }

@@ -12,11 +12,13 @@ const SCRIPTS = ["Hebrew", "Arabic", "Syriac", "Thaana", "Nko", "Adlam"]
 
 /** From one letter that runs to the left up to another, with no letter that runs to the right between. */
 const BACKWARD = new RegExp(`[${SCRIPTS}](?:[^\\p{L}]*[${SCRIPTS}]+\\p{M}*)*`, "gu");
+const ANY_BACKWARD = new RegExp(`[${SCRIPTS}]`, "u");
 /** Numbers keep their direction inside of it (Unicode Standard Annex 9, rule L2). */
 const NUMBER = /\p{Nd}+(?:[.,:/]\p{Nd}+)*/gu;
 
 /** The parts from left to right. The line as a whole runs to the right, as in an SVG that does not say otherwise. */
 export function directedParts(line: string): readonly DirectedText[] {
+  if (!ANY_BACKWARD.test(line)) return line === "" ? [] : [{ text: line, isRightToLeft: false }];
   return splitBy(line, BACKWARD).flatMap(({ text, matches }) =>
     matches ? backwardParts(text) : [{ text, isRightToLeft: false }],
   );

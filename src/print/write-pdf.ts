@@ -5,7 +5,7 @@ import { drawSheet } from "./draw-sheet.ts";
 import { fontName } from "./draw-text.ts";
 import { createMissingGlyphs } from "./missing-glyphs.ts";
 import type { PaperPen } from "./paper-pen.ts";
-import { type PrintFonts, refreshFonts, type Weight } from "./print-fonts.ts";
+import type { PrintFonts, Weight } from "./print-fonts.ts";
 import type { Sheet } from "./sheet.ts";
 import { NO_STRETCH, type Stretch } from "./stretch.ts";
 
@@ -36,7 +36,6 @@ const PROGRAM = "Spanbook";
 /** The file. Vector, with its fonts, a text layer, a structure that names its drawings, and a wish to be printed at actual size. */
 export async function writePdf(question: PdfQuestion): Promise<Uint8Array> {
   const { pages, fonts, bookmarks = [], printer = NO_STRETCH } = question;
-  refreshFonts(fonts);
   const pdf = openDocument(question);
   const bytes = toBytes(pdf);
   const pen: PaperPen = { pdf, fonts, missing: createMissingGlyphs(pdf) };
