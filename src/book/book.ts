@@ -2,8 +2,10 @@
 import type { Purpose } from "../recipe/recipe.ts";
 import type { CountingRow } from "./counting-table.ts";
 import type { DivisionRow } from "./division-rows.ts";
+import type { EvenRow } from "./even-rows.ts";
 import type { FitState } from "./fit-state.ts";
 import type { AxisFact } from "./notebook-facts.ts";
+import type { AxisFigures } from "./notebook-figures.ts";
 import type { PatternPiece } from "./pattern-piece.ts";
 import type { SideFile } from "./side-files.ts";
 
@@ -15,6 +17,8 @@ export interface Book {
   readonly notebooks: readonly NotebookEntry[];
   /** In the usual order of purposes; only those that have a pattern. */
   readonly groups: readonly PurposeGroup[];
+  /** Every tag once, in the order of the alphabet. */
+  readonly tags: readonly string[];
   /** Every page of a pattern on a notebook. */
   readonly pairs: readonly Pair[];
   patternPage(pair: Pair): PatternPage;
@@ -50,9 +54,12 @@ export interface PurposeGroup {
 /** A pattern in a list, as it comes out on one notebook. */
 export interface PatternCard extends Pair {
   readonly title: string;
+  readonly purpose: Purpose;
   readonly notebookTitle: string;
   readonly tags: readonly string[];
   readonly state: FitState;
+  /** Strokes of the pen; 0 where it does not fit. */
+  readonly lines: number;
   /** The notebooks on which it comes out even, and those that it does not fit, for a reader with another notebook. */
   readonly even: readonly string[];
   readonly misfit: readonly string[];
@@ -80,14 +87,24 @@ export interface NotebookPage {
   readonly partsSvg: string;
   readonly facts: readonly AxisFact[];
   readonly axes: readonly AxisTables[];
-  readonly groups: readonly PurposeGroup[];
+  /** All patterns, by how they come out here. */
+  readonly states: readonly StateGroup[];
   readonly fitting: number;
   readonly even: number;
+}
+
+/** Patterns that come out alike on one notebook, by purpose. */
+export interface StateGroup {
+  readonly state: FitState;
+  readonly title: string;
+  readonly cards: readonly PatternCard[];
 }
 
 export interface AxisTables {
   readonly axis: "across" | "down";
   readonly steps: number;
+  readonly figures: AxisFigures;
   readonly counting: readonly CountingRow[];
   readonly divisions: readonly DivisionRow[];
+  readonly even: readonly EvenRow[];
 }

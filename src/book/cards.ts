@@ -1,8 +1,9 @@
 /** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
 import { PURPOSES } from "../recipe/recipe.ts";
 import type { Pair, PatternCard, PurposeGroup } from "./book.ts";
-import { type FitState, fitState } from "./fit-state.ts";
+import type { FitState } from "./fit-state.ts";
 import type { Content } from "./load-content.ts";
+import { type PairFacts, pairFacts } from "./pair-facts.ts";
 import type { Pieces } from "./pieces.ts";
 import { PURPOSE_WORDS } from "./purpose-words.ts";
 
@@ -10,41 +11,50 @@ export interface Cards {
   card(pair: Pair): PatternCard;
   /** All patterns on one notebook, by purpose. */
   groupsOn(notebook: string): readonly PurposeGroup[];
+  /** How a pattern comes out on each notebook. */
+  factsOf(pattern: string): ReadonlyMap<string, PairFacts>;
 }
 
 /** The cards of a book; each pattern is worked out on every notebook when its first card is asked for. */
 export function makeCards(content: Content, pieces: Pieces): Cards {
-  const states = new Map<string, ReadonlyMap<string, FitState>>();
-  const statesOf = (pattern: string) => {
-    const known = states.get(pattern) ?? statesOn(pattern, content, pieces);
-    states.set(pattern, known);
+  const facts = new Map<string, ReadonlyMap<string, PairFacts>>();
+  const factsOf = (pattern: string) => {
+    const known = facts.get(pattern) ?? factsOn(pattern, content, pieces);
+    facts.set(pattern, known);
     return known;
   };
   const card = ({ pattern, notebook }: Pair): PatternCard => {
-    const all = statesOf(pattern);
-    const { title, tags } = pieces.recipe(pattern);
+    const all = factsOf(pattern);
+    const { title, purpose, tags } = pieces.recipe(pattern);
+    const own = all.get(notebook);
     return {
       pattern,
       notebook,
       title,
+      purpose,
       tags,
       notebookTitle: pieces.notebook(notebook).title,
-      state: all.get(notebook) ?? "misfit",
+      state: own?.state ?? "misfit",
+      lines: own?.lines ?? 0,
       even: slugsWith("even", all),
       misfit: slugsWith("misfit", all),
     };
   };
-  return { card, groupsOn: (notebook) => groupsOn(notebook, content, card) };
+  return { card, groupsOn: (notebook) => groupsOn(notebook, content, card), factsOf };
 }
 
-function statesOn(pattern: string, { notebooks }: Content, pieces: Pieces) {
+function factsOn(pattern: string, { notebooks }: Content, pieces: Pieces) {
+  const [meant] = pieces.recipe(pattern).attempts;
   return new Map(
-    notebooks.map(({ slug }) => [slug, fitState(pieces.patternPiece({ pattern, notebook: slug }))]),
+    notebooks.map(({ slug }) => [
+      slug,
+      pairFacts(pieces.patternPiece({ pattern, notebook: slug }), meant),
+    ]),
   );
 }
 
-function slugsWith(state: FitState, states: ReadonlyMap<string, FitState>): readonly string[] {
-  return [...states].filter(([, each]) => each === state).map(([slug]) => slug);
+function slugsWith(state: FitState, facts: ReadonlyMap<string, PairFacts>): readonly string[] {
+  return [...facts].filter(([, each]) => each.state === state).map(([slug]) => slug);
 }
 
 function groupsOn(

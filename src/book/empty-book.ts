@@ -11,6 +11,7 @@ export function emptyBook(): Book {
     url: "",
     notebooks: [],
     groups: [],
+    tags: [],
     pairs: [],
     patternPage: noPage,
     notebookPage: noPage,

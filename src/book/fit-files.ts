@@ -2,6 +2,7 @@
 import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 import type { Content } from "./load-content.ts";
+import { pageScript } from "./page-script.ts";
 import { patternPath } from "./pieces.ts";
 import type { SideFile } from "./side-files.ts";
 
@@ -14,8 +15,8 @@ export function fitFiles({ notebooks, recipes, strips, texts }: Content): readon
   };
   const written = recipes.map(({ slug }) => [slug, texts.get(patternPath(slug)) ?? ""]);
   return [
-    { path: "fit/book.js", text: script("spanbookContent", book) },
-    { path: "fit/recipe/texts.js", text: script("spanbookTexts", Object.fromEntries(written)) },
+    { path: "fit/book.js", text: pageScript("spanbookContent", book) },
+    { path: "fit/recipe/texts.js", text: pageScript("spanbookTexts", Object.fromEntries(written)) },
   ];
 }
 
@@ -29,19 +30,3 @@ function listedOnly(
   const down = strip.down.filter(isListed);
   return across.length + down.length === 0 ? [] : [{ ...strip, across, down }];
 }
-
-/** A script that gives a value to the page under a name. */
-function script(name: string, value: unknown): string {
-  return `window.${name}=${scriptValue(value)};\n`;
-}
-
-/** JSON is a script's value as it is, but for the endless maximum of a track: no number of JSON is that large. */
-function scriptValue(value: unknown): string {
-  const json = JSON.stringify(value, (_, part) =>
-    part === Number.POSITIVE_INFINITY ? ENDLESS : part,
-  );
-  return json.replaceAll(JSON.stringify(ENDLESS), "1e999");
-}
-
-/** No written text has this character in it. */
-const ENDLESS = "\u0000";

@@ -5,12 +5,13 @@ import type { Book, Pair } from "./book.ts";
 import { makeCards } from "./cards.ts";
 import { fitFiles } from "./fit-files.ts";
 import { frontMatterOf } from "./front-matter-of.ts";
+import { galleryFiles } from "./gallery-files.ts";
 import type { Content } from "./load-content.ts";
 import { notebookEntry } from "./notebook-facts.ts";
 import { notebookPage } from "./notebook-page.ts";
 import type { Memos } from "./open-memos.ts";
 import { patternPage } from "./pattern-page.ts";
-import { openPieces, type Pieces } from "./pieces.ts";
+import { notebookPath, openPieces, type Pieces } from "./pieces.ts";
 import { notebookFiles, patternFiles, type SideFile } from "./side-files.ts";
 
 export interface BookSources {
@@ -44,18 +45,24 @@ export function makeBook(sources: BookSources): Book {
     url: content.book.url ?? "",
     notebooks: content.notebooks.map(notebookEntry),
     groups: first ? cards.groupsOn(first.slug) : [],
+    tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
     pairs,
     patternPage: (pair) => patternPage(pair, pageSources),
     frontSvg: () => (first ? pieces.notebookPiece(first.slug).partsSvg : ""),
     notebookPage: (slug) => notebookPage(slug, pageSources),
-    sideFiles: () => sideFiles(content, pairs, pieces),
+    sideFiles: function* () {
+      yield* sideFiles(content, pairs, pieces);
+      yield* galleryFiles(content, cards, markdown);
+    },
   };
 }
 
 function* sideFiles(content: Content, pairs: readonly Pair[], pieces: Pieces): Iterable<SideFile> {
   yield* fitFiles(content);
   for (const { slug } of content.notebooks) {
-    yield* notebookFiles(`notebooks/${slug}/`, pieces.notebookPiece(slug));
+    const folder = `notebooks/${slug}/`;
+    yield* notebookFiles(folder, pieces.notebookPiece(slug));
+    yield { path: `${folder}${slug}.md`, text: pieces.text(notebookPath(slug)) };
   }
   for (const pair of pairs) {
     const folder = `patterns/${pair.pattern}/${pair.notebook}/`;

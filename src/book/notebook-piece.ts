@@ -3,9 +3,11 @@ import { gridScene } from "../draw/grid-scene.ts";
 import { pageScene } from "../draw/page-scene.ts";
 import type { Scene } from "../draw/scene.ts";
 import type { WriteSvg } from "../draw/write-svg.ts";
+import type { Axis } from "../measure/axis.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import { planPattern } from "../plan/plan-pattern.ts";
 import { blankScene } from "./blank-scene.ts";
+import { type AxisFigures, axisFigures } from "./notebook-figures.ts";
 import { notebookJson } from "./notebook-json.ts";
 import { wallRecipe } from "./wall-recipe.ts";
 
@@ -15,6 +17,7 @@ export interface NotebookPiece {
   readonly thumbSvg: string;
   /** The page of equal parts. */
   readonly partsSvg: string;
+  readonly figures: Readonly<Record<Axis, AxisFigures>>;
   readonly notebookJson: string;
 }
 
@@ -24,6 +27,10 @@ export function makeNotebookPiece(notebook: Notebook, write: WriteSvg): Notebook
     gridSvg: write(gridScene(notebook)),
     thumbSvg: write(blankScene(notebook)),
     partsSvg: write(partsScene(notebook)),
+    figures: {
+      across: axisFigures("across", notebook, write),
+      down: axisFigures("down", notebook, write),
+    },
     notebookJson: notebookJson(notebook),
   };
 }
