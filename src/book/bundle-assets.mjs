@@ -23,7 +23,11 @@ export async function bundleAssets(folder) {
     entryPoints: {
       book: "site/script/book.ts",
       fit: "site/script/fit/fit.ts",
+      desk: "site/script/desk/desk.ts",
+      editor: "site/script/editor/editor.ts",
+      measure: "site/script/measure/measure.ts",
       print: "site/script/print/print.ts",
+      reader: "site/script/reader/reader.ts",
     },
     loader: { ".woff": "binary" },
     // A classic script has no address of its own. PDFKit asks for it to find a colour profile, which is not used.

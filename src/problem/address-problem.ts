@@ -11,4 +11,6 @@ export type AddressProblem =
   /** Not a pattern of this book, or one that was named before. */
   | { readonly kind: "unknown-pattern"; readonly key: string; readonly slug: string }
   | { readonly kind: "too-many-patterns"; readonly key: string; readonly limit: number }
+  /** Packed text that does not come apart. */
+  | { readonly kind: "spoilt-text"; readonly key: string }
   | { readonly kind: "bad-value"; readonly key: string; readonly field: FieldProblem };

@@ -23,6 +23,8 @@ export function sayAddressProblem(problem: AddressProblem): string {
       return `What it says as “${problem.key}” names “${harmless(problem.slug.slice(0, LONGEST_SLUG))}”, which this book does not have, or has named already.`;
     case "too-many-patterns":
       return `What it says as “${problem.key}” names more than ${sayCount(problem.limit, "pattern")}.`;
+    case "spoilt-text":
+      return `What it says as “${problem.key}” was changed or cut off on its way.`;
     case "bad-value":
       return `What it says as “${problem.key}” will not do. ${sayFieldProblem(problem.field)}`;
   }

@@ -31,12 +31,13 @@ function encoded(value: string): string {
 export function readAddress(
   hash: string,
   known: readonly string[],
+  longest = LONGEST_ADDRESS,
 ): AddressReading<ReadonlyMap<string, string>> {
   const values = new Map<string, string>();
   const text = hash.replace(/^#/, "");
   if (text === "" || /^[a-z][a-z0-9-]*$/i.test(text)) return { ok: true, value: values };
   const failed = (problem: AddressProblem) => ({ ok: false, problem }) as const;
-  if (text.length > LONGEST_ADDRESS) return failed({ kind: "too-long", limit: LONGEST_ADDRESS });
+  if (text.length > longest) return failed({ kind: "too-long", limit: longest });
   for (const part of text.split("&")) {
     const [, key, value] = PART.exec(part) ?? [];
     const plain = value === undefined ? undefined : decoded(value);

@@ -5,6 +5,7 @@ import { partOf } from "../page/parts.ts";
 import { openQueue } from "../page/queue.ts";
 import { openStatus } from "../page/status.ts";
 import { openBench } from "./bench.ts";
+import { bindKeeping } from "./bind-keeping.ts";
 import { bindSaving } from "./bind-saving.ts";
 import { bookShelf } from "./book-content.ts";
 import { openDraw } from "./draw.ts";
@@ -41,6 +42,7 @@ function openPage(): void {
   const say = openStatus(document);
   const printer = bindPrinterForm(document, device);
   bindSaving(document, bench, { draw, printer, load, say });
+  bindKeeping(document, bench, { device, load, say });
   keepFit(window, bench, { device, start });
 }
 

@@ -8,10 +8,10 @@ export function openStatus(page: ParentNode): (words: string) => void {
   return (words) => {
     clearTimeout(timer);
     place.textContent = words;
-    place.classList.toggle("shown", words !== "");
+    place.classList.toggle("heard", words !== "");
     timer = setTimeout(() => {
       place.textContent = "";
-      place.classList.remove("shown");
+      place.classList.remove("heard");
     }, SHOWN_MS);
   };
 }

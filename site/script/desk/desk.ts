@@ -1,0 +1,58 @@
+/** The recipe desk: puts its parts together. */
+import { bookShelf } from "../fit/book-content.ts";
+import { openDraw } from "../fit/draw.ts";
+import { openDevice } from "../page/device.ts";
+import { ownAddress, scriptLoader } from "../page/load-script.ts";
+import { partOf, theOne } from "../page/parts.ts";
+import { openQueue } from "../page/queue.ts";
+import { openStatus } from "../page/status.ts";
+import { readerPart } from "../reader/reader-part.ts";
+import { openDeskBench } from "./desk-bench.ts";
+import { bindDeskForm } from "./desk-form.ts";
+import { bindDeskSaving } from "./desk-saving.ts";
+import { type Editor, plainEditor } from "./editor.ts";
+import { keepDesk } from "./keep-desk.ts";
+import { deskShow } from "./show-desk.ts";
+import { type RecipeTexts, startDesk } from "./start-desk.ts";
+
+declare global {
+  interface Window {
+    /** Set by `texts.js`, which the build writes. */
+    readonly spanbookTexts?: RecipeTexts;
+  }
+}
+
+const load = scriptLoader(ownAddress());
+void openPage().catch((error: unknown) => {
+  console.error(error);
+  const notice = partOf(document, "notice");
+  notice.textContent = "The desk could not be set up: a part of this page is missing.";
+  notice.hidden = false;
+});
+
+async function openPage(): Promise<void> {
+  const shelf = bookShelf(window.spanbookContent);
+  const texts = window.spanbookTexts ?? {};
+  const reader = await readerPart(window, load);
+  const device = openDevice(() => localStorage);
+  const start = startDesk(location.hash, { device, shelf, texts });
+  const bench = openDeskBench(start.desk, shelf, reader);
+  const [draw, queue, say] = [openDraw(window), openQueue(window), openStatus(document)];
+  const field = theOne(document, "#recipe-text", HTMLTextAreaElement);
+  const changed = () => bench.change({ text: editor.text() });
+  let editor: Editor = plainEditor(field, changed);
+  partOf(document, "desk").hidden = false;
+  bindDeskForm(document, bench, texts);
+  bench.tell(({ desk }) => {
+    if (editor.text() !== desk.text) editor.setText(desk.text);
+  });
+  const show = deskShow(document, { draw, queue, reader, editor: () => editor });
+  bench.tell(({ result }) => show(result));
+  bindDeskSaving(document, bench, { draw, say });
+  keepDesk(window, bench, { device, start, texts });
+  // The plain field serves until then, and for good where the editor cannot be loaded.
+  await load("editor.js").catch(() => undefined);
+  if (!window.spanbookEditor) return;
+  editor = window.spanbookEditor.openEditor(field, changed);
+  show(bench.lying().result);
+}

@@ -1,0 +1,57 @@
+/** The link to the bench, opening a file, and forgetting what is kept on the device. */
+import { copyLink } from "../page/copy-link.ts";
+import { type Device, KEPT } from "../page/device.ts";
+import { makeElement } from "../page/make-element.ts";
+import { onPress, partOf, theOne } from "../page/parts.ts";
+import { readerPart } from "../reader/reader-part.ts";
+import type { Bench } from "./bench.ts";
+import { writeFitAddress } from "./fit-address.ts";
+import { openedFile } from "./opened-file.ts";
+
+interface Keeping {
+  readonly device: Device;
+  readonly load: (name: string) => Promise<void>;
+  readonly say: (words: string) => void;
+}
+
+/** Keeps the link current, and takes files in. */
+export function bindKeeping(page: Document, bench: Bench, keeping: Keeping): void {
+  const link = theOne(page, "#link", HTMLInputElement);
+  const file = theOne(page, "#open-file", HTMLInputElement);
+  bench.tell(({ fit }) => {
+    link.value = new URL(writeFitAddress(fit), page.location.href).href;
+  });
+  onPress(page, "copy-link", () => void copyLink(link, keeping.say));
+  onPress(page, "forget", () => {
+    for (const key of [KEPT.fit, KEPT.desk, KEPT.printer, KEPT.screen]) keeping.device.forget(key);
+    keeping.say("Nothing is kept on this device any more. What is shown stays until you leave.");
+  });
+  file.addEventListener("change", () => {
+    const picked = file.files?.[0];
+    if (picked) void openFile(picked, bench, keeping).finally(() => (file.value = ""));
+  });
+}
+
+async function openFile(picked: File, bench: Bench, { load, say }: Keeping): Promise<void> {
+  const faults = partOf(document, "file-faults");
+  const show = (report: string) => {
+    faults.replaceChildren(...(report === "" ? [] : [makeElement("pre", {}, report)]));
+    faults.hidden = report === "";
+  };
+  show("");
+  try {
+    const reader = await readerPart(window, load);
+    const bytes = new Uint8Array(await picked.arrayBuffer());
+    const opened = openedFile({ name: picked.name, bytes }, reader, bench.shelf.slugs);
+    if (opened.kind === "report") return show(opened.report);
+    if (opened.kind === "notebook") bench.change({ notebook: opened.notebook });
+    else {
+      const { places: _, ...strip } = opened.strip;
+      bench.change({ strip });
+    }
+    say(`The ${opened.kind} of ${picked.name} is on the bench.`);
+  } catch (error) {
+    console.error(error);
+    show("The file could not be read: a part of this page is missing.");
+  }
+}

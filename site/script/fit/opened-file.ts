@@ -1,0 +1,85 @@
+/** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
+import { strangersIn } from "../../../src/book/load-chosen.ts";
+import type { Notebook } from "../../../src/notebook/notebook.ts";
+import type { Problem } from "../../../src/problem/problem.ts";
+import type { Reading, TextFile } from "../../../src/problem/reading.ts";
+import type { StripRecipe } from "../../../src/recipe/strip-recipe.ts";
+import type { ReaderPart } from "../reader/reader-part.ts";
+import { slugFor } from "./slug-for.ts";
+
+export type Opened =
+  | { readonly kind: "notebook"; readonly notebook: Notebook }
+  | { readonly kind: "strip"; readonly strip: StripRecipe }
+  /** The build's report of what is wrong with it. */
+  | { readonly kind: "report"; readonly report: string };
+
+/** A file as a browser hands it over. */
+export interface PickedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** The build refuses larger files, too. */
+export const MOST_KIB = 256;
+
+/** The notebook or the strip, or the report. `known` are the slugs of the book's patterns. */
+export function openedFile(
+  file: PickedFile,
+  reader: ReaderPart,
+  known: ReadonlySet<string>,
+): Opened {
+  const slug = slugFor(file.name.replace(/\.[^.]*$/, ""), { fallback: "file", taken: [] });
+  const text = textOf(file);
+  const path = (folder: string) => `${folder}/${slug}.md`;
+  if (typeof text !== "string") return reported(reader, [text], new Map());
+  if (isStrip(text)) {
+    const source = { path: path("strips"), text };
+    const reading = withKnown(reader.readStripRecipe(source), known);
+    return reading.ok
+      ? { kind: "strip", strip: reading.value }
+      : reported(reader, reading.problems, textsOf(source));
+  }
+  const source = { path: path("notebooks"), text };
+  const reading = reader.readNotebook(source);
+  return reading.ok
+    ? { kind: "notebook", notebook: reading.value }
+    : reported(reader, reading.problems, textsOf(source));
+}
+
+/** Only a strip says what it carries. */
+function isStrip(text: string): boolean {
+  return /^(across|down)[ \t]*:/m.test(text) && !/^paper[ \t]*:/m.test(text);
+}
+
+function withKnown(
+  reading: Reading<StripRecipe>,
+  known: ReadonlySet<string>,
+): Reading<StripRecipe> {
+  if (!reading.ok) return reading;
+  const problems = strangersIn(reading.value, [...known]);
+  return problems.length > 0 ? { ok: false, problems } : reading;
+}
+
+/** The text, or why there is none. */
+function textOf({ name, bytes }: PickedFile): string | Problem {
+  const at = { file: name, line: 1, column: 1, width: 0 };
+  if (bytes.length > MOST_KIB * 1024)
+    return { about: "file", kind: "too-large", limitKib: MOST_KIB, at };
+  try {
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return { about: "file", kind: "not-utf8", at };
+  }
+}
+
+function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
+  return new Map([[path, text]]);
+}
+
+function reported(
+  reader: ReaderPart,
+  problems: readonly Problem[],
+  texts: ReadonlyMap<string, string>,
+): Opened {
+  return { kind: "report", report: reader.reportProblems(problems, texts) };
+}

@@ -1,0 +1,51 @@
+/** A notebook's pitch, measured over many steps, and taken to the bench. */
+import { sayFieldProblem } from "../../../src/problem/say-field-problem.ts";
+import type { BookShelf } from "../fit/book-content.ts";
+import { writeFitAddress } from "../fit/fit-address.ts";
+import { fieldsOf } from "../fit/notebook-fields.ts";
+import { readFields } from "../fit/read-fields.ts";
+import { startFit } from "../fit/start-fit.ts";
+import type { Device } from "../page/device.ts";
+import { readForm, showFaults } from "../page/form.ts";
+import { partOf, theOne } from "../page/parts.ts";
+import { readPitch, sayPitch } from "./pitch-check.ts";
+
+interface Bench {
+  readonly device: Device;
+  readonly shelf: BookShelf;
+}
+
+/** Follows the two fields; nothing is said of fields that are still empty. */
+export function bindPitch(page: Document, { device, shelf }: Bench): void {
+  const form = theOne(page, '[data-part="pitch"]', HTMLFormElement);
+  const words = partOf(page, "pitch-words");
+  const link = theOne(page, '[data-part="pitch-link"]', HTMLAnchorElement);
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("input", () => {
+    const texts = readForm(form, ["steps", "length"]);
+    const reading = readPitch(texts);
+    const problems = reading.ok
+      ? []
+      : reading.problems.filter(({ field }) => texts[field].trim() !== "");
+    showFaults(form, problems);
+    words.textContent = reading.ok ? sayPitch(reading.value) : "";
+    link.hidden = true;
+    if (reading.ok) offer(reading.value.likely ?? Number(reading.value.pitch.toFixed(2)));
+  });
+
+  /** The notebook on the bench with this pitch, if its dots still lie on the paper then. */
+  function offer(pitch: number): void {
+    const { fit } = startFit("", device, shelf);
+    const fields = { ...fieldsOf(fit.notebook), pitch: `${pitch}` };
+    const reading = readFields(fields);
+    if (!reading.ok) {
+      const [problem] = reading.problems;
+      if (problem)
+        words.textContent += ` On the bench it would not do: ${sayFieldProblem(problem)}`;
+      return;
+    }
+    link.hash = writeFitAddress({ ...fit, notebook: reading.value });
+    link.textContent = `Take ${pitch} mm to the bench`;
+    link.hidden = false;
+  }
+}

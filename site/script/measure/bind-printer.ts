@@ -1,0 +1,46 @@
+/** The printer's correction from the bars that it printed, kept on the device and told for `book.yaml`. */
+import { NO_STRETCH, type Stretch } from "../../../src/print/stretch.ts";
+import type { Device } from "../page/device.ts";
+import { readForm, showFaults } from "../page/form.ts";
+import { keepPrinter, keptPrinter } from "../page/kept-printer.ts";
+import { onPress, partOf, theOne } from "../page/parts.ts";
+import { printerLine, readBars } from "./printed-bars.ts";
+
+/** Follows the two lengths; the numbers are kept when that is asked for. */
+export function bindPrinter(page: Document, device: Device, say: (words: string) => void): void {
+  const form = theOne(page, '[data-part="bars"]', HTMLFormElement);
+  const corrected = theOne(form, "#corrected", HTMLInputElement);
+  const [line, kept] = [partOf(page, "printer-line"), partOf(page, "kept-printer")];
+  let found: Stretch = keptPrinter(device);
+  const showKept = () => {
+    const { x, y } = keptPrinter(device);
+    const isTrue = x === 1 && y === 1;
+    kept.textContent = isTrue
+      ? "On this device no correction is kept: the bench prints as it is."
+      : `On this device x ${x} and y ${y} are kept, and the bench prints with them.`;
+    partOf(page, "corrected-field").hidden = isTrue;
+    if (isTrue) corrected.checked = false;
+  };
+  const show = () => {
+    const printedWith = corrected.checked ? keptPrinter(device) : NO_STRETCH;
+    const reading = readBars(readForm(form, ["x", "y"]), printedWith);
+    showFaults(form, reading.ok ? [] : reading.problems);
+    if (!reading.ok) return;
+    found = reading.value;
+    line.textContent = printerLine(found);
+  };
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("input", show);
+  onPress(page, "keep-printer", () => {
+    keepPrinter(device, found);
+    say(`Kept: the bench prints with x ${found.x} and y ${found.y} from now on.`);
+    showKept();
+  });
+  onPress(page, "forget-printer", () => {
+    keepPrinter(device, NO_STRETCH);
+    say("Forgotten: the bench prints as it is.");
+    showKept();
+  });
+  showKept();
+  show();
+}
