@@ -15,7 +15,7 @@ export interface PagePlace {
 }
 
 /** The place of page `index` (0, or 1 for the second of a spread); pages stand side by side, 0, 0 is the first one's corner. */
-export function pagePlace(notebook: Notebook, index: number): PagePlace {
+export function pagePlace(notebook: Pick<Notebook, "axes">, index: number): PagePlace {
   const { across, down } = notebook.axes;
   const offsets = { across: length(index * across.paper), down: length(0) };
   const perAxis = <T>(read: (axis: GridAxis, offset: Length) => T): Record<Axis, T> => ({

@@ -1,11 +1,17 @@
 /** A plan's page as pen strokes, in the order in which a hand draws them. */
 import { AXES, type Axis, otherAxis } from "../measure/axis.ts";
+import type { Box } from "../measure/box.ts";
 import { endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import { type Line, mergedEdges } from "./merged-edges.ts";
 import type { PlanPage, Side } from "./plan.ts";
 
 export type Hand = "right" | "left";
+
+/** What the order depends on: a plan's page, or no more of it than its sizes and its boxes. */
+export interface BoxedPage extends Pick<PlanPage, "side" | "steps"> {
+  readonly boxes: readonly Box[];
+}
 
 /** Everything in steps from position 0. */
 export interface DrawOrder {
@@ -41,7 +47,11 @@ export interface Savings {
 }
 
 /** The draw order of one page. A left hand draws from right to left, so that it does not cover its own lines. */
-export function drawOrder(page: PlanPage, notebook: Notebook, hand: Hand = "right"): DrawOrder {
+export function drawOrder(
+  page: BoxedPage,
+  notebook: Pick<Notebook, "axes">,
+  hand: Hand = "right",
+): DrawOrder {
   const lines = AXES.flatMap((axis) =>
     mergedEdges(page.boxes, axis).filter(
       ({ at }) => !isPaperEdge(notebook.axes[otherAxis(axis)], page, axis, at),
@@ -57,7 +67,7 @@ export function drawOrder(page: PlanPage, notebook: Notebook, hand: Hand = "righ
 }
 
 /** A line at the paper's own edge needs no pen. `axis` is the line's; its position lies on the other one. */
-function isPaperEdge(grid: GridAxis, page: PlanPage, axis: Axis, at: number): boolean {
+function isPaperEdge(grid: GridAxis, page: BoxedPage, axis: Axis, at: number): boolean {
   if (at === 0) return startsAtEdge(grid);
   return at === page.steps[otherAxis(axis)] && endsAtEdge(grid);
 }
@@ -81,7 +91,7 @@ function mirrored(strokes: readonly Stroke[]): readonly Stroke[] {
   ];
 }
 
-function savingsOf({ boxes }: PlanPage): Savings {
+function savingsOf({ boxes }: BoxedPage): Savings {
   return {
     counts: boxes.length * AXES.length,
     dots: boxes.reduce((sum, { x, y, w, h }) => sum + x + w + y + h, 0),
