@@ -6,7 +6,7 @@ import { startsAtEdge, usableSteps } from "../measure/grid-axis.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Area, Recipe, Split, Track } from "../recipe/recipe.ts";
 
-/** In steps: each row, and the room between two. */
+/** In steps: each row where there is room for it, and the room between two. */
 const ROW = 2;
 const BETWEEN = 1;
 
@@ -16,15 +16,17 @@ const MOST_PARTS = 12;
 /** One row for the whole, one for halves, and so on, as many as the page is high; each part is labelled with its steps. */
 export function wallRecipe({ slug, axes }: Notebook): Recipe {
   const across = usableSteps(axes.across);
-  const top = startsAtEdge(axes.down) ? 1 : 0;
-  const rows = Math.floor((usableSteps(axes.down) - top + BETWEEN) / (ROW + BETWEEN));
+  const down = usableSteps(axes.down);
+  const top = startsAtEdge(axes.down) && down > ROW ? 1 : 0;
+  const height = Math.min(ROW, down - top);
+  const rows = Math.floor((down - top + BETWEEN) / (height + BETWEEN));
   const counts = Array.from(
     { length: Math.min(rows, MOST_PARTS, across) },
     (_, index) => index + 1,
   );
   const tracks = counts.map(
     (count): Track => ({
-      size: { kind: "steps", steps: ROW },
+      size: { kind: "steps", steps: height },
       area: area(partsOf(across, count)),
     }),
   );

@@ -1,0 +1,103 @@
+/** What a pattern's page is made of: the words beside the drawing, and the drawing of what does not fit. */
+import { createSVGWindow } from "svgdom";
+import { describe, expect, it } from "vitest";
+import { makePatternPiece } from "../../src/book/pattern-piece.ts";
+import { wallRecipe } from "../../src/book/wall-recipe.ts";
+import { createSvgWriter } from "../../src/draw/write-svg.ts";
+import type { Notebook } from "../../src/notebook/notebook.ts";
+import { readNotebook } from "../../src/notebook/read-notebook.ts";
+import { planPattern } from "../../src/plan/plan-pattern.ts";
+import type { Reading } from "../../src/problem/reading.ts";
+import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import type { Recipe } from "../../src/recipe/recipe.ts";
+
+const write = createSvgWriter(createSVGWindow());
+
+function valueOf<T>(reading: Reading<T>): T {
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  return reading.value;
+}
+
+const recipe = (page: string): Recipe =>
+  valueOf(
+    readRecipe({
+      path: "patterns/seeds.md",
+      text: `---\ntitle: Seeds\npurpose: list\n${page}\n---\n`,
+    }),
+  );
+
+const notebook = (dots: string, more = "count: dot-to-dot"): Notebook =>
+  valueOf(
+    readNotebook({
+      path: "notebooks/plain.md",
+      text: `---\ntitle: Plain\npaper: A5\npitch: 5\ndots: ${dots}\n${more}\n---\n`,
+    }),
+  );
+
+describe("the words for a pattern that fits", () => {
+  it("name each split once, with how many came out the same", () => {
+    const rows = "page: {rows: {count: 3, each: {label: Bed, columns: 2}}}";
+    const piece = makePatternPiece(recipe(rows), notebook("[25, 37]"), write);
+    expect(piece).toMatchObject({ fits: true, used: 0, pages: 1, boxes: 6, leftover: 0 });
+    expect(
+      piece.rows.map(({ name, alike, sizes, marks }) => ({ name, alike, sizes, marks })),
+    ).toEqual([
+      { name: "The rows", alike: 0, sizes: [12, 12, 12], marks: [0, 12, 24, 36] },
+      { name: "The columns of “Bed”", alike: 2, sizes: [12, 12], marks: [0, 12, 24] },
+    ]);
+  });
+
+  it("count what is left over wherever it was put", () => {
+    const parts = "page: {columns: {count: 5, leftover: parts}}";
+    const piece = makePatternPiece(recipe(parts), notebook("[25, 37]"), write);
+    expect(piece.leftover).toBe(4);
+    expect(piece.rows[0]?.marks).toHaveLength(6);
+  });
+
+  it("tell which attempt was taken", () => {
+    const two = "page: {columns: 31}\notherwise: [{page: {rows: 31}}]";
+    expect(makePatternPiece(recipe(two), notebook("[25, 37]"), write).used).toBe(1);
+  });
+
+  it("tell what the paper does to twins at its edge", () => {
+    const edge = notebook("[26, 38]", "count: edge-to-dot");
+    const piece = makePatternPiece(recipe("page: {columns: 2}"), edge, write);
+    expect(piece.notes).toHaveLength(1);
+    expect(piece.notes[0]).toContain("71.5 mm");
+  });
+});
+
+describe("a pattern that does not fit", () => {
+  const piece = makePatternPiece(recipe("page: {columns: 31}"), notebook("[25, 37]"), write);
+
+  it("says why and what would", () => {
+    expect(piece.fits).toBe(false);
+    expect(piece.reason).toBe("The columns need 31 steps and have 24: 7 too few.");
+    expect(piece.near).toContain("Have 24 columns instead of 31.");
+  });
+
+  it("is drawn as the bare notebook", () => {
+    expect(piece.pageSvg).toContain("The grid of Plain");
+    expect(piece.pageSvg).not.toContain("d-edge");
+    expect(piece.thumbSvg).toContain('viewBox="0 0 148 210"');
+  });
+});
+
+describe("the page of equal parts", () => {
+  it.each([
+    ["[25, 37]", "count: dot-to-dot", [24, 12, 8, 6, 4, 4, 3, 3, 2, 2, 2, 2]],
+    ["[26, 38]", "count: edge-to-dot", [26, 13, 8, 6, 5, 4, 3, 3, 2, 2, 2, 2]],
+  ])("has a row for each count on %s, %s", (dots, count, firsts) => {
+    const page = notebook(dots, count);
+    const plan = planPattern(wallRecipe(page), page);
+    if (!plan.fits) throw new Error("it has to fit");
+    const columns = plan.pages[0]?.splits.filter(({ axis }) => axis === "across") ?? [];
+    expect(columns.map(({ sizes }) => sizes[0])).toEqual(firsts);
+    expect(columns.map(({ sizes }) => sizes.length)).toEqual(firsts.map((_, index) => index + 1));
+  });
+
+  it("fits the smallest notebook there can be", () => {
+    const page = notebook("[2, 2]");
+    expect(planPattern(wallRecipe(page), page).fits).toBe(true);
+  });
+});
