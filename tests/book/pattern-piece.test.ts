@@ -13,13 +13,13 @@ import type { Recipe } from "../../src/recipe/recipe.ts";
 
 const write = createSvgWriter(createSVGWindow());
 
-function valueOf<T>(reading: Reading<T>): T {
+function checkedValue<T>(reading: Reading<T>): T {
   if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
   return reading.value;
 }
 
 const recipe = (page: string): Recipe =>
-  valueOf(
+  checkedValue(
     readRecipe({
       path: "patterns/seeds.md",
       text: `---\ntitle: Seeds\npurpose: list\n${page}\n---\n`,
@@ -27,7 +27,7 @@ const recipe = (page: string): Recipe =>
   );
 
 const notebook = (dots: string, more = "count: dot-to-dot"): Notebook =>
-  valueOf(
+  checkedValue(
     readNotebook({
       path: "notebooks/plain.md",
       text: `---\ntitle: Plain\npaper: A5\npitch: 5\ndots: ${dots}\n${more}\n---\n`,
