@@ -9,6 +9,7 @@ import { guideFigure } from "./guide-figures.ts";
 import { exampleHtml, figureHtml } from "./guide-html.ts";
 import { headingId } from "./heading-id.ts";
 import type { Memo } from "./memo.ts";
+import { newLines } from "./new-lines.ts";
 
 /** The HTML beside each fence of a chapter, in their order. */
 export type ChapterPiece = readonly string[];
@@ -24,33 +25,50 @@ export function showChapter({ tokens, Token }: StateCore, { memo, version }: Cha
   const fences = tokens.filter(({ type }) => type === "fence");
   const sources = fences.flatMap(({ info, content }) => [info, content]);
   const shown = memo.take([version, ...sources], () => drawFences(fences));
+  const sourceInfo = sourceInfos(fences);
   const html = (content: string) => Object.assign(new Token("html_block", "", 0), { content });
   const used = new Set<string>();
+  let heading = "";
   let fence = 0;
   return tokens.flatMap((token, index) => {
     switch (token.type) {
       case "heading_open":
-        token.attrSet("id", headingId(tokens[index + 1]?.content ?? "", used));
+        heading = headingId(tokens[index + 1]?.content ?? "", used);
+        token.attrSet("id", heading);
         return [token];
       case "table_open":
-        return [html('<div class="table" tabindex="0" role="region" aria-label="Table">\n'), token];
+        return [
+          html(`<div class="table" tabindex="0" role="region" aria-labelledby="${heading}">`),
+          token,
+        ];
       case "table_close":
         return [token, html("</div>\n")];
-      case "fence":
-        return fenceTokens(token, shown[fence++] ?? "", html);
+      case "fence": {
+        const beside = shown[fence] ?? "";
+        const isFigure = token.info.startsWith("figure ");
+        token.info = sourceInfo[fence++] ?? "";
+        if (isFigure) return [html(beside)];
+        return beside === ""
+          ? [token]
+          : [html('<div class="example">\n'), token, html(`${beside}</div>\n`)];
+      }
       default:
         return [token];
     }
   });
 }
 
-/** The source, highlighted as the language that its first word says, and what was made of it. */
-function fenceTokens(token: Token, shown: string, html: (content: string) => Token): Token[] {
-  const isFigure = token.info.startsWith("figure ");
-  token.info = token.info.split(" ")[0] ?? "";
-  if (isFigure) return [html(shown)];
-  if (shown === "") return [token];
-  return [html('<div class="example">\n'), token, html(`${shown}</div>\n`)];
+/** For the highlighter: each source's language, and its new lines where an example of the same name came before. */
+function sourceInfos(fences: readonly Token[]): readonly string[] {
+  const before = new Map<string, string>();
+  return fences.map(({ info, content }) => {
+    const language = info.split(" ")[0] ?? "";
+    const fence = guideFence(info, content);
+    if (fence.kind !== "pattern" || fence.isWrong) return language;
+    const earlier = before.get(fence.slug);
+    before.set(fence.slug, content);
+    return earlier === undefined ? language : `${language}/${newLines(earlier, content).join(",")}`;
+  });
 }
 
 /** Each fence is drawn on its own; a strip finds the patterns that were shown before it. */
@@ -68,7 +86,7 @@ function drawFences(fences: readonly Token[]): ChapterPiece {
 }
 
 function figure({ name, text }: FigureFence, id: string): Shown {
-  const shape = name.startsWith("sheet") ? "page" : "slice";
+  const shape = name === "sheet" || name === "bars" ? "page" : "slice";
   return { kind: "drawing", shape, scene: guideFigure(name, id), caption: text.trim() };
 }
 

@@ -95,7 +95,12 @@ function drawn(recipe: Recipe, name: string, id: string): Shown {
   const plan = planPattern(recipe, notebook);
   if (plan.fits) {
     const scene = pageScene({ plan, recipe, notebook });
-    return { kind: "drawing", shape: "page", scene: { ...scene, id }, caption: notebook.title };
+    return {
+      kind: "drawing",
+      shape: "page",
+      scene: { ...scene, id },
+      caption: `On ${notebook.title}`,
+    };
   }
   const labelAt = (attempt: number) => {
     const written = recipe.attempts[attempt];

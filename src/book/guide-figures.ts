@@ -1,4 +1,5 @@
 /** The guide's drawings that are not of an example: each has a name by which a chapter calls for it. */
+import { barsScene } from "../draw/bars-scene.ts";
 import { countingScene } from "../draw/counting-scene.ts";
 import type { Scene } from "../draw/scene.ts";
 import { splitScene } from "../draw/split-scene.ts";
@@ -9,9 +10,9 @@ import { sheetScene } from "../print/sheet-scene.ts";
 import { stripSheets } from "../print/strip-sheets.ts";
 import { asSentence } from "../problem/say-count.ts";
 import { COUNT_WORDS } from "../problem/say-plan-note.ts";
+import { readRecipe } from "../recipe/read-recipe.ts";
 import { buildSingleStrip } from "../strip/single-strip.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
-import { wallRecipe } from "./wall-recipe.ts";
 
 /** Draws a figure; the id must be its own in its page. */
 type Draw = (id: string) => Scene;
@@ -23,6 +24,7 @@ const FIGURES: Readonly<Record<string, Draw>> = {
   "middle-even": (id) => middle(id, "a5"),
   "middle-odd": (id) => middle(id, "jis-b5"),
   sheet: (id) => sheet(id, "square"),
+  bars: barsScene,
 };
 
 /** The names of all figures. */
@@ -58,12 +60,26 @@ function middle(id: string, name: string): Scene {
   return splitScene({ id, notebook, split });
 }
 
-/** The sheet on which a strip of thirds and quarters is printed. */
+/** The sheet on which a strip of thirds and a heading is printed. */
 function sheet(id: string, name: string): Scene {
   const notebook = guideNotebook(name);
-  const recipe = { ...wallRecipe(notebook), slug: "parts", title: "Equal parts" };
+  const reading = readRecipe({ path: "patterns/rota.md", text: ROTA });
+  if (!reading.ok) throw new RangeError("the sheet's own pattern has a problem");
+  const recipe = reading.value;
   const strip = buildSingleStrip(recipe, notebook, planPattern(recipe, notebook));
   const [first] = stripSheets({ title: strip.title, strips: [strip], paper: "A4" }).sheets;
   if (!first) throw new RangeError(`a strip for ${name} has no room on a sheet`);
   return { ...sheetScene(first, id), title: "A printed sheet" };
 }
+
+const ROTA = `---
+title: Watering rota
+purpose: tracker
+page:
+  rows:
+    gap: 1
+    tracks:
+      - {label: Water, steps: 3}
+      - columns: {count: 3, gap: 1}
+---
+`;

@@ -31,10 +31,9 @@ function oneHtml(shown: Shown, write: Write): string {
   }
 }
 
-/** A strip keeps its true size, so it is the one drawing that may be pushed along. */
+/** A strip is long, so it may be pushed along where there is no room for it. */
 function drawingHtml({ shape, scene, caption }: Extract<Shown, { kind: "drawing" }>, write: Write) {
-  const plate = shape === "strip" ? `plate true-size` : `plate ${shape}`;
   const scroll =
     shape === "strip" ? ` tabindex="0" role="region" aria-label="${htmlText(scene.title)}"` : "";
-  return `<figure class="figure-${shape}"><div class="${plate}"${scroll}>\n${write(scene)}</div><figcaption>${htmlText(caption)}</figcaption></figure>\n`;
+  return `<figure class="figure-${shape}"><div class="plate"${scroll}>\n${write(scene)}</div><figcaption>${htmlText(caption)}</figcaption></figure>\n`;
 }
