@@ -19,8 +19,8 @@ import { mutantsOf, mutated } from "./mutations.mjs";
 
 const PROJECT = new URL("../../", import.meta.url).pathname;
 const COPIED = ["src", "tests", "content", "package.json", "tsconfig.json"];
-/** A mutant that runs so long is taken to run for ever. */
-const LONGEST_MS = 90_000;
+/** A mutant that runs so many times as long as the engine does is taken to run for ever. */
+const LONGEST = 10;
 
 /** Which tests answer for a folder. */
 const TESTS = {
@@ -47,9 +47,10 @@ console.log(
 );
 const waiting = [...left];
 const survivors = [];
+const endless = [];
 await Promise.all(Array.from({ length: availableParallelism() }, worker));
-for (const { file, line, code, from, to } of survivors.sort(byPlace))
-  console.log(`survived  ${file}:${line}  ${from} → ${to}  in  ${code}`);
+tell("runs for ever", endless);
+tell("survived", survivors);
 const killed = left.length - survivors.length;
 console.log(`${killed} of ${left.length} killed: ${((100 * killed) / left.length).toFixed(1)} %`);
 process.exitCode = survivors.length > 0 ? 1 : 0;
@@ -59,32 +60,45 @@ async function worker() {
   const copy = mkdtempSync(join(tmpdir(), "spanbook-mutate-"));
   for (const name of COPIED) cpSync(join(PROJECT, name), join(copy, name), { recursive: true });
   symlinkSync(join(PROJECT, "node_modules"), join(copy, "node_modules"));
-  if (!(await passes(copy))) throw new Error("the tests fail before anything is mutated");
+  const start = performance.now();
+  const sound = await outcome(copy, 3_600_000);
+  if (sound !== "passes") throw new Error(`the tests as they are: ${sound}`);
+  const longest = LONGEST * (performance.now() - start);
   for (let mutant = waiting.shift(); mutant; mutant = waiting.shift()) {
     const path = join(copy, mutant.file);
     const text = readFileSync(path, "utf8");
     writeFileSync(path, mutated(text, mutant));
-    if (await passes(copy)) survivors.push(mutant);
+    const result = await outcome(copy, longest);
+    if (result === "passes") survivors.push(mutant);
+    if (result === "late") endless.push(mutant);
     writeFileSync(path, text);
   }
   rmSync(copy, { recursive: true });
 }
 
-/** Do all tests of the folder pass in this copy? The first that fails ends it. */
-function passes(copy) {
+/** `passes`, `fails` at the first test that does, or `late` when it takes longer than it may. */
+function outcome(copy, longest) {
   const words = ["run", "--bail=1", "--no-file-parallelism", "--reporter=dot", ...TESTS[folder]];
   const run = spawn(join(copy, "node_modules/.bin/vitest"), words, {
     cwd: copy,
     stdio: "ignore",
     detached: true,
   });
-  const late = setTimeout(() => process.kill(-run.pid, "SIGKILL"), LONGEST_MS);
   return new Promise((done) => {
+    const late = setTimeout(() => {
+      process.kill(-run.pid, "SIGKILL");
+      done("late");
+    }, longest);
     run.on("exit", (code) => {
       clearTimeout(late);
-      done(code === 0);
+      done(code === 0 ? "passes" : "fails");
     });
   });
+}
+
+function tell(what, mutants) {
+  for (const { file, line, code, from, to } of mutants.toSorted(byPlace))
+    console.log(`${what}  ${file}:${line}  ${from} → ${to}  in  ${code}`);
 }
 
 function filesOf(path) {
