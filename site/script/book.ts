@@ -1,7 +1,11 @@
 /** What every page does by itself: opens patterns on the keeper's own notebook, and prints. */
 import { keepNotebook } from "./keep-notebook.ts";
+import { openDevice } from "./page/device.ts";
 
-keepNotebook(document, localStorage);
+keepNotebook(
+  document,
+  openDevice(() => localStorage),
+);
 
 for (const button of document.querySelectorAll<HTMLButtonElement>("[data-print]")) {
   button.hidden = false;
