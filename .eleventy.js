@@ -76,7 +76,23 @@ export default function (cfg) {
   for (const folder of ["src", "layouts", "site/style", "site/script", contentFolder]) {
     cfg.addWatchTarget(`${folder}/`);
   }
-  cfg.setServerOptions({ port: 8080, showAllHosts: false, messageOnStart: sayAddress });
+  cfg.setServerOptions({
+    port: 8080,
+    showAllHosts: false,
+    messageOnStart: sayAddress,
+    // A build makes all PDF files; while serving, one is made when somebody opens it.
+    onRequest: { "/*.pdf": ({ url }) => pdfAnswer(book, url) },
+  });
+}
+
+async function pdfAnswer(book, { pathname }) {
+  try {
+    const bytes = await book.askPdf(pathname.slice(1));
+    return bytes && new Response(bytes, { headers: { "content-type": "application/pdf" } });
+  } catch (error) {
+    console.error(error);
+    return { status: 500, body: "This file cannot be made." };
+  }
 }
 
 /** Wrong content is told in the report's own words, without a trace of the program's. */

@@ -1,5 +1,6 @@
 /** The book as its pages see it: lists with links to make, and one view for each page. */
 import type { Purpose } from "../recipe/recipe.ts";
+import type { AskPdf } from "./ask-pdf.ts";
 import type { CountingRow } from "./counting-table.ts";
 import type { DivisionRow } from "./division-rows.ts";
 import type { EvenRow } from "./even-rows.ts";
@@ -27,6 +28,8 @@ export interface Book {
   frontSvg(): string;
   /** Everything that lies beside the pages, one file after another. */
   sideFiles(): Iterable<SideFile>;
+  /** Makes a PDF file when it is asked for: a build makes them all on a thread of their own. */
+  askPdf: AskPdf;
 }
 
 export interface Pair {

@@ -1,8 +1,10 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
+import { join } from "node:path";
 import { counted, readContent } from "./check-content.ts";
 import type { MemoTally } from "./memo.ts";
 import { type FreshFolder, filesIn, freshFolder, whyNotReplace } from "./output-folder.ts";
 import { type Engine, openEleventy } from "./run-eleventy.ts";
+import { type Printing, startPrinting } from "./start-printing.ts";
 
 export interface BuildCall {
   readonly content: string;
@@ -19,7 +21,7 @@ export async function buildBook({
   output,
   project,
   engine,
-  memo,
+  memo = join(project, ".cache/pieces"),
 }: BuildCall): Promise<number> {
   const start = performance.now();
   const read = await readContent(content);
@@ -28,23 +30,24 @@ export async function buildBook({
   if (objection) return refuse(objection);
   const fresh = freshFolder(output);
   const unhook = discardOnSignal(fresh);
+  const first = { engine, content: read.content };
+  let printing: Printing | undefined;
   try {
     await fresh.open();
+    printing = startPrinting({ ...first, project, memo: join(memo, "pdfs"), output: fresh.path });
     const made: MemoTally[] = [];
-    const settings = {
-      content,
-      first: { engine, content: read.content },
-      ...(memo === undefined ? {} : { memo }),
-      onSettled: (tally: MemoTally) => made.push(tally),
-    };
+    const onSettled = (tally: MemoTally) => made.push(tally);
+    const settings = { content, memo, first, onSettled };
     const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
     await eleventy.write();
+    made.push(await printing.finish());
     const files = filesIn(fresh.path);
     await fresh.publish(files);
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
     console.log(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
     return 0;
   } catch (error) {
+    await printing?.stop();
     fresh.discard();
     return refuse(messagesOf(error));
   } finally {
@@ -62,8 +65,11 @@ function sayFiles(files: readonly string[]): string {
   return `${counted(pages, "page")} and ${counted(files.length - pages, "file")} beside them`;
 }
 
-function sayTally({ found, made }: MemoTally): string {
-  return `; ${found} of ${found + made} drawings were ready from before`;
+/** What the two tallies count, in their order. */
+const COUNTED = ["drawings", "PDF files"];
+
+function sayTally({ found, made }: MemoTally, index: number): string {
+  return `; ${found} of ${found + made} ${COUNTED[index]} were ready from before`;
 }
 
 /** Eleventy wraps what a template threw; the innermost error tells what happened and where. */

@@ -21,7 +21,8 @@ export async function loadEngine() {
   const version = createHash("sha256").update(code).update(packages).digest("hex").slice(0, 20);
   const file = `${CACHE}engine-${version}.mjs`;
   if (!existsSync(file)) await place(file, code);
-  return { version, ...(await import(pathToFileURL(file).href)) };
+  const address = pathToFileURL(file).href;
+  return { version, file: address, ...(await import(address)) };
 }
 
 async function bundle() {

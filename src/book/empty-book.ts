@@ -17,5 +17,6 @@ export function emptyBook(): Book {
     notebookPage: noPage,
     frontSvg: () => "",
     sideFiles: () => [],
+    askPdf: () => undefined,
   };
 }

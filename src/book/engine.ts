@@ -7,6 +7,7 @@ export { showChapter } from "./guide-chapter.ts";
 export { inlineSvg } from "./inline-svg.ts";
 export { makeBook } from "./make-book.ts";
 export { openMemos } from "./open-memos.ts";
+export { printFiles } from "./print-files.ts";
 export { rel } from "./rel.ts";
 export { runCommand } from "./run-command.ts";
 export { writeSideFiles } from "./side-files.ts";

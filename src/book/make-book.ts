@@ -1,5 +1,7 @@
 /** Makes the book from checked content: lists for its overviews, and an answer for each page. */
 import type { MarkdownIt } from "markdown-it";
+import { openSurroundings } from "./around-pattern.ts";
+import { openAskPdf } from "./ask-pdf.ts";
 import { bodyHtml } from "./body-html.ts";
 import type { Book, Pair } from "./book.ts";
 import { makeCards } from "./cards.ts";
@@ -51,6 +53,7 @@ export function makeBook(sources: BookSources): Book {
     frontSvg: () => (first ? pieces.notebookPiece(first.slug).partsSvg : ""),
     notebookPage: (slug) => notebookPage(slug, pageSources),
     sideFiles: function* () {
+    askPdf: openAskPdf(content, memos.pdfs, version),
       yield* sideFiles(content, pairs, pieces);
       yield* galleryFiles(content, cards, markdown);
     },

@@ -59,7 +59,8 @@ export function openMemo<Piece>(folder: string, limits: MemoLimits = LIMITS): Me
   };
 }
 
-function keyOf(sources: readonly string[]): string {
+/** A name for what is made from some sources, of file-name letters. */
+export function keyOf(sources: readonly string[]): string {
   return createHash("sha256").update(JSON.stringify(sources)).digest("hex").slice(0, 40);
 }
 

@@ -4,12 +4,14 @@ import type { ChapterPiece } from "./guide-chapter.ts";
 import { type Memo, type MemoTally, openMemo } from "./memo.ts";
 import type { NotebookPiece } from "./notebook-piece.ts";
 import type { PatternPiece } from "./pattern-piece.ts";
+import { openPdfMemo, type PdfMemo } from "./pdf-memo.ts";
 
 export interface Memos {
   readonly patterns: Memo<PatternPiece>;
   readonly notebooks: Memo<NotebookPiece>;
   readonly chapters: Memo<ChapterPiece>;
-  /** Counts all kinds since the last call, and clears away what is too much. */
+  readonly pdfs: PdfMemo;
+  /** Counts all kinds but the PDF files since the last call, and clears away what is too much. */
   settle(): MemoTally;
 }
 
@@ -22,6 +24,7 @@ export function openMemos(folder: string): Memos {
     patterns,
     notebooks,
     chapters,
+    pdfs: openPdfMemo(join(folder, "pdfs")),
     settle: () => {
       const tallies = [patterns, notebooks, chapters].map((memo) => memo.settle());
       return {

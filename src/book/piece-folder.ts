@@ -1,4 +1,4 @@
-/** Finished pieces on disk, one JSON file each; a disk that fails only costs time. */
+/** Finished pieces on disk, one file each; a disk that fails only costs time. */
 import {
   existsSync,
   mkdirSync,
@@ -12,19 +12,22 @@ import {
 import { dirname, join } from "node:path";
 
 export interface PieceFolder {
-  /** The piece's JSON; undefined where there is none that can be read. */
+  /** The piece's text; undefined where there is none that can be read. */
   read(key: string): string | undefined;
-  write(key: string, text: string): void;
+  /** Where the piece lies; undefined where there is none. */
+  find(key: string): string | undefined;
+  write(key: string, content: string | Uint8Array): void;
   /** Removes the oldest pieces that are not in use until what is left is within the limit. */
   sweep(limitBytes: number, inUse: ReadonlySet<string>): void;
 }
 
 /** Keys are long and of file-name letters; pieces lie in subfolders by their first two. */
-export function pieceFolder(folder: string): PieceFolder {
-  const pathOf = (key: string) => join(folder, key.slice(0, 2), `${key.slice(2)}.json`);
+export function pieceFolder(folder: string, ending = "json"): PieceFolder {
+  const pathOf = (key: string) => join(folder, key.slice(0, 2), `${key.slice(2)}.${ending}`);
   return {
     read: (key) => unlessFailing(() => readFileSync(pathOf(key), "utf8")),
-    write: (key, text) => writeWhole(pathOf(key), text),
+    find: (key) => (existsSync(pathOf(key)) ? pathOf(key) : undefined),
+    write: (key, content) => writeWhole(pathOf(key), content),
     sweep: (limitBytes, inUse) => {
       const kept = new Set([...inUse].map(pathOf));
       unlessFailing(() => removeOldest(folder, limitBytes, kept));
@@ -33,12 +36,12 @@ export function pieceFolder(folder: string): PieceFolder {
 }
 
 /** Renamed into place, so that a crash leaves no half piece. */
-function writeWhole(path: string, text: string): void {
+function writeWhole(path: string, content: string | Uint8Array): void {
   const draft = `${path}.${process.pid}.draft`;
   unlessFailing(() => {
     const folder = dirname(path);
     if (!existsSync(folder)) mkdirSync(folder, { recursive: true });
-    writeFileSync(draft, text);
+    writeFileSync(draft, content);
     renameSync(draft, path);
   });
 }

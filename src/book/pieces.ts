@@ -53,6 +53,11 @@ export function notebookPath(slug: string): string {
   return `notebooks/${slug}.md`;
 }
 
+/** Where a strip's recipe is written, from the content folder. */
+export function stripPath(slug: string): string {
+  return `strips/${slug}.md`;
+}
+
 function found<Entry>(entries: ReadonlyMap<string, Entry>, slug: string): Entry {
   const entry = entries.get(slug);
   if (!entry) throw new RangeError(`the book has no ${slug}`);

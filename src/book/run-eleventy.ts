@@ -7,6 +7,8 @@ import type { MemoTally } from "./memo.ts";
 export interface Engine {
   /** Changes with every edit of the engine or of a package it uses. */
   readonly version: string;
+  /** The address of its bundle, from which another thread takes it. */
+  readonly file: string;
 }
 
 /** What `.eleventy.js` is told, as global data. */

@@ -1,0 +1,62 @@
+/** The PDF files of a book: where each lies, what it shows, and the texts that it is made from. */
+import type { PaperName } from "../print/sheet-paper.ts";
+import type { Content } from "./load-content.ts";
+import { notebookPath, patternPath, stripPath } from "./pieces.ts";
+
+/** A file that is not made yet. The path is from the book's root, with forward slashes. */
+export type PdfFile = { readonly path: string; readonly notebook: string } & (
+  | { readonly kind: "page"; readonly pattern: string }
+  | { readonly kind: "strip"; readonly strip: string; readonly paper: PaperName }
+  | { readonly kind: "card"; readonly strip: string }
+  | { readonly kind: "book" }
+);
+
+/** All of them, notebook by notebook: who makes them in this order plans each pattern once. */
+export function pdfFiles({ notebooks, recipes, strips }: Content): readonly PdfFile[] {
+  return notebooks.flatMap(({ slug: notebook }): readonly PdfFile[] => [
+    ...recipes.map(({ slug: pattern }): PdfFile => {
+      const path = `patterns/${pattern}/${notebook}/page.pdf`;
+      return { kind: "page", path, pattern, notebook };
+    }),
+    ...strips.flatMap(({ slug }) => stripPdfFiles(slug, notebook)),
+    { kind: "book", path: `notebooks/${notebook}/book.pdf`, notebook },
+  ]);
+}
+
+function stripPdfFiles(strip: string, notebook: string): readonly PdfFile[] {
+  const folder = `strips/${strip}/${notebook}/`;
+  return [
+    { kind: "strip", path: `${folder}strip.pdf`, strip, notebook, paper: "A4" },
+    { kind: "strip", path: `${folder}strip-letter.pdf`, strip, notebook, paper: "letter" },
+    { kind: "card", path: `${folder}card.pdf`, strip, notebook },
+  ];
+}
+
+/** Everything of the content that a file depends on, but for its place: files with the same sources are the same. */
+export function pdfSources(file: PdfFile, content: Content): readonly string[] {
+  const { book, texts } = content;
+  const text = (path: string) => texts.get(path) ?? "";
+  const { notebook } = file;
+  const shared = [JSON.stringify(book.printer ?? {}), notebook, text(notebookPath(notebook))];
+  const patternsOf = (slugs: readonly string[]) =>
+    slugs.flatMap((slug) => [slug, text(patternPath(slug))]);
+  switch (file.kind) {
+    case "page":
+      return [file.kind, ...shared, ...patternsOf([file.pattern])];
+    case "strip":
+    case "card": {
+      const paper = file.kind === "strip" ? file.paper : "";
+      const strip = [file.strip, text(stripPath(file.strip))];
+      return [file.kind, paper, ...shared, ...strip, ...patternsOf(onStrip(file.strip, content))];
+    }
+    case "book": {
+      const slugs = content.recipes.map(({ slug }) => slug);
+      return [file.kind, book.title, ...shared, ...patternsOf(slugs)];
+    }
+  }
+}
+
+function onStrip(slug: string, { strips }: Content): readonly string[] {
+  const strip = strips.find((one) => one.slug === slug);
+  return strip ? [...new Set([...strip.across, ...strip.down])] : [];
+}
