@@ -4,7 +4,7 @@ import { COUNTS, type GridAxis } from "../../src/measure/grid-axis.ts";
 import { fromMm, length } from "../../src/measure/length.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { BINDINGS, BOUNDS, MIDDLES, RULINGS } from "../../src/notebook/notebook-keys.ts";
-import { PAPER_NAMES, PAPERS } from "../../src/notebook/paper.ts";
+import { PAPER_NAMES, PAPERS, type PaperName } from "../../src/notebook/paper.ts";
 import { foulCharacter } from "../../src/written/foul-character.ts";
 
 /** Checked notebooks: on named paper and on paper of any size, the grid anywhere on it. */
@@ -35,6 +35,40 @@ export function anyNotebook(): fc.Arbitrary<Notebook> {
           axes: { across, down: isSquare ? { ...down, count: across.count } : down },
         })),
     );
+}
+
+/** Notebooks such as are sold: the grid covers the paper, up to a margin of some steps. */
+export function likelyNotebook(): fc.Arbitrary<Notebook> {
+  const axisOf = (paperMm: number, pitchMm: number) => {
+    const [paper, pitch] = [fromMm(paperMm), fromMm(pitchMm)];
+    const most = Math.floor(paper / pitch);
+    const dots = fc.integer({ min: Math.max(2, most - 5), max: Math.max(2, most - 1) });
+    return fc
+      .record({ dots, count: fc.constantFrom(...COUNTS), isCentred: fc.boolean() })
+      .map(({ dots, count, isCentred }): GridAxis => {
+        const spare = paper - (dots - 1) * pitch;
+        const firstDot = length(isCentred ? spare / 2 : Math.min(pitch, spare - 1));
+        return { dots, count, pitch, paper, firstDot };
+      });
+  };
+  return fc
+    .record({
+      paperName: fc.constantFrom<PaperName>("A4", "A5", "A6", "B5", "B6", "JIS-B5", "letter"),
+      pitch: fc.constantFrom(3.7, 4, 5, 5.08, 6, 6.35, 7),
+      slug: fc.stringMatching(/^[a-z][a-z0-9-]{3,12}$/),
+      binding: fc.constantFrom(...BINDINGS),
+      middle: fc.constantFrom(...MIDDLES),
+    })
+    .chain(({ pitch, ...rest }) => {
+      const [width, height] = PAPERS[rest.paperName];
+      return fc.tuple(axisOf(width, pitch), axisOf(height, pitch)).map(([across, down]) => ({
+        ...rest,
+        title: rest.slug,
+        ruling: "dots" as const,
+        body: "",
+        axes: { across, down },
+      }));
+    });
 }
 
 /** One line of text as a title may be: no control characters, not blank. */

@@ -20,7 +20,8 @@ export function bindDeskForm(page: ParentNode, bench: DeskBench, texts: RecipeTe
   });
   bench.tell(({ desk, result }) => {
     const twin = shelf.notebooks.find((one) => isSameGrid(desk.notebook, one));
-    fillForm(form, { notebook: twin?.slug ?? "" });
+    const [from = ""] = Object.keys(texts).filter((slug) => texts[slug] === desk.text);
+    fillForm(form, { notebook: twin?.slug ?? "", from });
     if (isSlug(fieldOf(form, "slug").value) || desk.slug !== "")
       fillForm(form, { slug: desk.slug });
     if (result.ok) fieldOf(form, "slug").setAttribute("placeholder", result.recipe.slug);

@@ -28,7 +28,7 @@ export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) =
   const data = theOne(page, "#plan-data", HTMLScriptElement);
   const { draw, queue, reader, editor } = shows;
   return (result) => {
-    plate.classList.toggle("stale", !result.ok);
+    for (const part of [plate, telling]) part.classList.toggle("stale", !result.ok);
     if (!result.ok) {
       const { problems: found } = result;
       verdict.dataset.state = "misfit";

@@ -24,6 +24,7 @@ const LOOK = EditorView.theme({
     backgroundColor: "var(--sheet)",
     border: "1px solid var(--hair)",
     fontSize: "0.9375rem",
+    maxHeight: "min(38rem, 80vh)",
   },
   "&.cm-focused": { outline: "3px solid var(--slate)", outlineOffset: "2px" },
   ".cm-scroller": { fontFamily: "var(--code)", lineHeight: "1.6", overflow: "auto" },

@@ -10,7 +10,7 @@ import { saveFile } from "../page/save-file.ts";
 import { printPart } from "../print/print-part.ts";
 import type { Bench, Shown } from "./bench.ts";
 import type { Draw } from "./draw.ts";
-import { pagePrintOut, stripPrintOut } from "./print-outs.ts";
+import { pagePrintOut, stripPrintOut, stripTitle } from "./print-outs.ts";
 import type { Printer } from "./printer-form.ts";
 import { shownScene } from "./show-page.ts";
 import { toggleCarried } from "./strip-lists.ts";
@@ -74,7 +74,7 @@ function saveStripPdf(shown: Shown, button: HTMLElement, { load, printer, say }:
   void whileBusy(button, say, async () => {
     const part = await printPart(window, load);
     const { paper, stretch } = printer();
-    const pdf = await part.stripPdf({ title: strip.title, strips: [strip], paper }, stretch);
+    const pdf = await part.stripPdf({ title: stripTitle(strip), strips: [strip], paper }, stretch);
     saveFile(stripName(shown), "pdf", new Uint8Array(pdf));
   });
 }

@@ -8,6 +8,7 @@ import { toMm } from "../../../src/measure/length.ts";
 import { sheetScene } from "../../../src/print/sheet-scene.ts";
 import { type PaperSize, type Stretch, stretchOf } from "../../../src/print/stretch.ts";
 import { stripSheets } from "../../../src/print/strip-sheets.ts";
+import type { Strip } from "../../../src/strip/strip.ts";
 import { makeElement } from "../page/make-element.ts";
 import type { PrintOut } from "../page/print-out.ts";
 import type { Shown } from "./bench.ts";
@@ -16,7 +17,8 @@ import type { Printer } from "./printer-form.ts";
 
 /** The sheets of `strip.pdf`, as drawings. */
 export function stripPrintOut({ strip }: Shown, { paper, stretch }: Printer, draw: Draw): PrintOut {
-  const { sheets } = stripSheets({ title: strip.title, strips: [strip], paper, printer: stretch });
+  const title = stripTitle(strip);
+  const { sheets } = stripSheets({ title, strips: [strip], paper, printer: stretch });
   const isWide = sheets.some(({ width, height }) => width > height);
   return {
     sheet: `sheet-${paper.toLowerCase()}${isWide ? "-landscape" : ""}`,
@@ -25,6 +27,11 @@ export function stripPrintOut({ strip }: Shown, { paper, stretch }: Printer, dra
       return paperPage(scene, stretchOf(sheet, stretch), draw);
     }),
   };
+}
+
+/** What stands above a strip on its sheet, as in the book's own files. */
+export function stripTitle({ title, notebook }: Strip): string {
+  return `${title} · ${notebook.title}`;
 }
 
 /** The drawing with its counts, below a line of 100 mm to check it with. */

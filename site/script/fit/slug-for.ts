@@ -1,11 +1,9 @@
 /** File names made from titles, by the book's rule: small letters a–z, figures and hyphens, not a hyphen first. */
-
-/** The longest name that the book takes. */
-export const LONGEST_SLUG = 80;
+import { LONGEST_SLUG, SLUG } from "../../../src/written/slug.ts";
 
 /** May it be the name of a file of the book, without its ending? */
 export function isSlug(text: string): boolean {
-  return text.length <= LONGEST_SLUG && /^[a-z0-9][a-z0-9-]*$/.test(text);
+  return text.length <= LONGEST_SLUG && SLUG.test(text);
 }
 
 /** Shorter than the longest name that the book takes, so that a number still finds room behind it. */

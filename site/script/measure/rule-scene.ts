@@ -1,10 +1,12 @@
 /** A rule of 100 mm, to be held against a real one. */
+import { sheetMark } from "../../../src/draw/paper-marks.ts";
 import { lineData } from "../../../src/draw/path-data.ts";
 import type { Mark, Scene } from "../../../src/draw/scene.ts";
 
 const LENGTH = 100;
 const DEPTH = 14;
 const MARGIN = 4;
+const FRAME = { x: -MARGIN, y: 0, width: LENGTH + 2 * MARGIN, height: DEPTH };
 const TICKS = { every: 2.5, five: 4, ten: 6 } as const;
 
 /** Ticks at every millimetre, numbers at every centimetre; 0, 0 is the end of the rule. */
@@ -28,12 +30,8 @@ export function ruleScene(): Scene {
     id: "rule",
     title: "A rule of 100 mm",
     description: "Ticks at every millimetre.",
-    frame: { x: -MARGIN, y: -1, width: LENGTH + 2 * MARGIN, height: DEPTH },
-    marks: [
-      { kind: "path", role: "edge-fine", d: lineData(0, 0, LENGTH, 0) },
-      { kind: "path", role: "tick", d: ticks },
-      ...numbers,
-    ],
+    frame: FRAME,
+    marks: [sheetMark("paper", FRAME), { kind: "path", role: "tick", d: ticks }, ...numbers],
   };
 }
 

@@ -1,0 +1,70 @@
+/** What somebody's notebook and strip are called, and under which file names they go. */
+
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { nameNotebook } from "../../site/script/fit/name-notebook.ts";
+import { type NotebookFields, USUAL_FIELDS } from "../../site/script/fit/notebook-fields.ts";
+import { readFields } from "../../site/script/fit/read-fields.ts";
+import { slugFor } from "../../site/script/fit/slug-for.ts";
+import { NO_STRIP, nameStrip } from "../../site/script/fit/strip-choice.ts";
+import { SLUG } from "../../src/written/slug.ts";
+import { demoShelf } from "./page-shelf.ts";
+
+const { shelf } = await demoShelf();
+
+function named(change: Partial<NotebookFields>) {
+  const reading = readFields({ ...USUAL_FIELDS, ...change });
+  if (!reading.ok) throw new Error("the fields are not all right");
+  const { title, slug } = nameNotebook(reading.value, shelf.notebooks);
+  return [title, slug];
+}
+
+describe("a notebook", () => {
+  it.each<[string, Partial<NotebookFields>, readonly [string, string]]>([
+    ["that the book has goes by the book's name", {}, ["A5, 26 × 38", "a5"]],
+    ["without a name goes by paper and dots", { dotsAcross: "25" }, ["A5, 25 × 38", "a5-25-38"]],
+    [
+      "of its own size goes by that",
+      { paper: "own", width: "150.5", height: "200" },
+      ["150.5 × 200 mm, 26 × 38", "150-5-200-mm-26-38"],
+    ],
+    ["with a name goes by it", { title: "Férn’s book" }, ["Férn’s book", "fern-s-book"]],
+    ["never takes a name of the book's", { title: "a5", dotsDown: "37" }, ["a5", "a5-2"]],
+    [
+      "goes under the file name that was given",
+      { title: "Ferns", slug: "a5", dotsDown: "37" },
+      ["Ferns", "a5"],
+    ],
+    ["with no letter in its name has a file name all the same", { title: "★" }, ["★", "notebook"]],
+  ])("%s", (_, change, names) => {
+    expect(named(change)).toEqual(names);
+  });
+});
+
+describe("a strip", () => {
+  const everyday = shelf.strips.find(({ slug }) => slug === "everyday");
+  const asked = { ...NO_STRIP, ...everyday, title: "", slug: "" };
+  it.each([
+    ["that the book has goes by the book's name", {}, ["Everyday strip", "everyday"]],
+    ["without a name is somebody's", { lanes: 11 }, ["My strip", "my-strip"]],
+    ["with a name goes by it", { title: "Shed" }, ["Shed", "shed"]],
+  ] as const)("%s", (_, change, names) => {
+    const { title, slug } = nameStrip({ ...asked, ...change }, shelf.strips);
+    expect([title, slug]).toEqual(names);
+  });
+});
+
+describe("a file name", () => {
+  it("is always one that the book takes, and never one that is taken", () => {
+    const taken = fc.array(fc.constantFrom("a", "a-2", "a-3", "x"), { maxLength: 4 });
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.constant("a")), taken, (title, others) => {
+        const slug = slugFor(title, { fallback: "file", taken: others });
+        expect(slug).toMatch(SLUG);
+        expect(slug.length).toBeLessThanOrEqual(80);
+        expect(others).not.toContain(slug);
+      }),
+      { seed: 70_011, numRuns: 1_000 },
+    );
+  });
+});

@@ -1,0 +1,73 @@
+/** A file that is opened in the page is read as the build reads it, with the build's own report. */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { openedFile } from "../../site/script/fit/opened-file.ts";
+import { readNotebook } from "../../src/notebook/read-notebook.ts";
+import { reportProblems } from "../../src/problem/report.ts";
+import { sayProblem } from "../../src/problem/say-problem.ts";
+import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { PROJECT } from "../setup/run-command.ts";
+import { demoShelf } from "./page-shelf.ts";
+
+const { content, shelf } = await demoShelf();
+const reader = { readNotebook, readRecipe, readStripRecipe, reportProblems, sayProblem };
+
+const bytesOf = (text: string) => new TextEncoder().encode(text);
+const open = (name: string, text: string) =>
+  openedFile({ name, bytes: bytesOf(text) }, reader, shelf.slugs);
+
+describe("a file that is opened", () => {
+  it.each(readdirSync(join(PROJECT, "content/notebooks")))("is the notebook %s", (name) => {
+    const text = readFileSync(join(PROJECT, "content/notebooks", name), "utf8");
+    const expected = readNotebook({ path: `notebooks/${name}`, text });
+    if (!expected.ok) throw new Error(`${name} is not all right`);
+    expect(open(name, text)).toEqual({ kind: "notebook", notebook: expected.value });
+  });
+
+  it.each(content.strips.map(({ slug }) => `${slug}.md`))("is the strip %s", (name) => {
+    const text = readFileSync(join(PROJECT, "content/strips", name), "utf8");
+    const expected = readStripRecipe({ path: `strips/${name}`, text });
+    if (!expected.ok) throw new Error(`${name} is not all right`);
+    expect(open(name, text)).toEqual({ kind: "strip", strip: expected.value });
+  });
+
+  it("has a name that the book takes, whatever a browser made of it", () => {
+    const text = "---\ntitle: Mine\npaper: A5\npitch: 5\ndots: [26, 38]\n---\n";
+    const opened = open("My book (2).md", text);
+    expect(opened).toMatchObject({ kind: "notebook", notebook: { slug: "my-book-2" } });
+  });
+});
+
+describe("a file that will not do", () => {
+  it.each<[string, string, string]>([
+    [
+      "a notebook with a wrong pitch",
+      "---\ntitle: Mine\npaper: A5\npitch: wide\ndots: [26, 38]\n---\n",
+      "notebooks/x.md:4:8\n  pitch: wide\n         ^^^^",
+    ],
+    [
+      "a strip with a pattern that the book does not have",
+      "---\ntitle: Mine\nacross: [seed-lst]\n---\n",
+      "strips/x.md:3:10\n  across: [seed-lst]\n           ^^^^^^^^",
+    ],
+    ["no front matter", "Hello.", "notebooks/x.md:1:1\n  Hello.\n  ^^^"],
+  ])("%s gets its report", (_, text, beginning) => {
+    const opened = open("x.md", text);
+    expect(opened.kind === "report" ? opened.report.slice(0, beginning.length) : "").toBe(
+      beginning,
+    );
+  });
+
+  it("is told when it is too large", () => {
+    const opened = open("x.md", "x".repeat(256 * 1024 + 1));
+    expect(opened.kind === "report" && opened.report).toContain("larger than 256 KiB");
+  });
+
+  it("is told when it is no text", () => {
+    const bytes = new Uint8Array([0x2d, 0xff, 0xfe, 0x2d]);
+    const opened = openedFile({ name: "x.md", bytes }, reader, shelf.slugs);
+    expect(opened.kind === "report" && opened.report).toContain("UTF-8");
+  });
+});

@@ -1,0 +1,26 @@
+/** The demo book as the page gets it: the script that the build writes, run as a page runs it. */
+import { runInNewContext } from "node:vm";
+import { type BookContent, type BookShelf, bookShelf } from "../../site/script/fit/book-content.ts";
+import { fitFiles } from "../../src/book/fit-files.ts";
+import { type Content, loadContent } from "../../src/book/load-content.ts";
+import { PROJECT } from "../setup/run-command.ts";
+
+/** The content as it was read from files, and the same as the page knows it. */
+export async function demoShelf(): Promise<{
+  readonly content: Content;
+  readonly shelf: BookShelf;
+}> {
+  const reading = await loadContent(`${PROJECT}content`);
+  if (!reading.ok) throw new Error("the demo content has a problem");
+  const content = reading.value;
+  return { content, shelf: bookShelf(pageContent(content)) };
+}
+
+/** Objects of another world do not count as equal to ours, so they are carried over number by number. */
+function pageContent(content: Content): BookContent {
+  const [book] = fitFiles(content);
+  const window: { spanbookContent?: BookContent } = {};
+  runInNewContext(book?.text ?? "", { window });
+  if (!window.spanbookContent) throw new Error("the script gave the page nothing");
+  return structuredClone(window.spanbookContent);
+}

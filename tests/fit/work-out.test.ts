@@ -1,0 +1,98 @@
+/** What the page works out is what the build writes, byte for byte. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { fieldsOf } from "../../site/script/fit/notebook-fields.ts";
+import { readFields } from "../../site/script/fit/read-fields.ts";
+import { NO_STRIP } from "../../site/script/fit/strip-choice.ts";
+import { workOut } from "../../site/script/fit/work-out.ts";
+import type { Notebook } from "../../src/notebook/notebook.ts";
+import { readNotebook } from "../../src/notebook/read-notebook.ts";
+import { writeNotebook } from "../../src/notebook/write-notebook.ts";
+import { planJson } from "../../src/plan/plan-json.ts";
+import { planPattern } from "../../src/plan/plan-pattern.ts";
+import { buildStrip } from "../../src/strip/build-strip.ts";
+import { stripJsonText } from "../../src/strip/strip-json-text.ts";
+import { likelyNotebook } from "../random/any-notebook.ts";
+import { demoShelf } from "./page-shelf.ts";
+
+const { content, shelf } = await demoShelf();
+
+/** A notebook as someone would fill it in, on the page. */
+function filledIn(notebook: Notebook): Notebook {
+  const reading = readFields({ ...fieldsOf(notebook), title: "", slug: "" });
+  if (!reading.ok) throw new Error(`${notebook.slug} cannot be filled in`);
+  return reading.value;
+}
+
+describe("the book in the page", () => {
+  it("is the book that was read", () => {
+    expect(shelf.recipes).toEqual(content.recipes.map((recipe) => ({ ...recipe, body: "" })));
+    expect(shelf.notebooks).toEqual(content.notebooks);
+    expect(shelf.recipes.length).toBeGreaterThan(40);
+  });
+});
+
+describe("a plan of the page", () => {
+  it.each(content.notebooks.map((notebook) => [notebook.slug, notebook] as const))(
+    "is the build's, for every pattern on %s",
+    (_, notebook) => {
+      for (const recipe of content.recipes) {
+        const fit = { notebook: filledIn(notebook), pattern: recipe.slug, strip: NO_STRIP };
+        expect(planJson(workOut(fit, shelf).plan)).toBe(planJson(planPattern(recipe, notebook)));
+      }
+    },
+    30_000,
+  );
+
+  it("is the build's, for every pattern on 50 notebooks that nobody has written down", () => {
+    const notebooks = fc.sample(likelyNotebook(), { seed: 70_010, numRuns: 50 });
+    let fitting = 0;
+    for (const asked of notebooks) {
+      const notebook = fileOf(asked);
+      for (const recipe of content.recipes) {
+        const { plan } = workOut({ notebook: asked, pattern: recipe.slug, strip: NO_STRIP }, shelf);
+        expect(planJson(plan)).toBe(planJson(planPattern(recipe, notebook)));
+        if (plan.fits) fitting += 1;
+      }
+    }
+    expect(fitting).toBeGreaterThan(300);
+    expect(fitting).toBeLessThan(50 * content.recipes.length);
+  }, 120_000);
+});
+
+/** The notebook as the build reads it from its file. */
+function fileOf(notebook: Notebook): Notebook {
+  const text = writeNotebook(notebook);
+  const reading = readNotebook({ path: `notebooks/${notebook.slug}.md`, text });
+  if (!reading.ok) throw new Error(`${notebook.slug} does not read back`);
+  return reading.value;
+}
+
+describe("a strip of the page", () => {
+  it.each(content.strips.map((strip) => [strip.slug, strip] as const))(
+    "is the build's, for %s on every notebook",
+    (_, recipe) => {
+      for (const notebook of content.notebooks) {
+        const named = content.recipes.filter(({ slug }) =>
+          [...recipe.across, ...recipe.down].includes(slug),
+        );
+        const plans = new Map(named.map((one) => [one.slug, planPattern(one, notebook)]));
+        const titles = new Map(named.map((one) => [one.slug, one.title]));
+        const { places: __, ...strip } = recipe;
+        const asked = { ...strip, title: "", slug: "" };
+        const fit = { notebook: filledIn(notebook), pattern: "seed-list", strip: asked };
+        expect(stripJsonText(workOut(fit, shelf).strip)).toBe(
+          stripJsonText(buildStrip({ recipe, notebook, plans, titles })),
+        );
+      }
+    },
+    30_000,
+  );
+
+  it("carries the drawn pattern alone while nothing was chosen", () => {
+    const [notebook] = content.notebooks;
+    if (!notebook) throw new Error("the demo book has no notebook");
+    const { strip } = workOut({ notebook, pattern: "seed-list", strip: NO_STRIP }, shelf);
+    expect(strip.patterns.map(({ slug }) => slug)).toEqual(["seed-list"]);
+  });
+});
