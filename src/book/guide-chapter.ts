@@ -86,7 +86,7 @@ function drawFences(fences: readonly Token[]): ChapterPiece {
 }
 
 function figure({ name, text }: FigureFence, id: string): Shown {
-  const shape = name === "sheet" || name === "bars" ? "page" : "slice";
+  const shape = name === "sheet" || name === "bars" ? "sheet" : "slice";
   return { kind: "drawing", shape, scene: guideFigure(name, id), caption: text.trim() };
 }
 

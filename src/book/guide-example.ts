@@ -21,11 +21,11 @@ import { guideNotebook } from "./guide-notebooks.ts";
 import { labelsOf } from "./label-at.ts";
 import { splitRows } from "./split-rows.ts";
 
-/** A drawing with its caption, in one of three shapes; or what the reader or the engine answers. */
+/** A drawing with its caption, in one of four shapes; or what the reader or the engine answers. */
 export type Shown =
   | {
       readonly kind: "drawing";
-      readonly shape: "page" | "slice" | "strip";
+      readonly shape: "page" | "slice" | "strip" | "sheet";
       readonly scene: Scene;
       readonly caption: string;
     }

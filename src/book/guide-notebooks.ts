@@ -28,6 +28,15 @@ pitch: 5
 dots: [20, 28]
 ---
 `,
+  card: `---
+title: Card, 12 × 8
+paper: [65, 45]
+pitch: 5
+dots: [12, 8]
+count: dot-to-dot
+binding: none
+---
+`,
   "jis-b5": `---
 title: JIS B5, 35 × 49
 paper: JIS-B5

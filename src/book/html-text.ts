@@ -9,3 +9,8 @@ export function htmlText(text: string): string {
     .replaceAll('"', "&quot;")
     .replaceAll("'", "&#39;");
 }
+
+/** A sentence in which words between backticks are code, as HTML. */
+export function codesHtml(text: string): string {
+  return htmlText(text).replace(/`([^`]+)`/g, "<code>$1</code>");
+}
