@@ -66,6 +66,9 @@ export default function (cfg) {
 
   cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
   markdown.core.ruler.push("guide", (state) => {
+  cfg.addNunjucksGlobal("reference", () => engine.reference());
+  cfg.addNunjucksGlobal("referenceWords", () => engine.referenceWords());
+  cfg.addFilter("codes", (text) => engine.codesHtml(text));
     if (!state.env.isChapter) return;
     const desk = { memo: memos.chapters, version: engine.version };
     state.tokens = engine.showChapter(state, desk);
