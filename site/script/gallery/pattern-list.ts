@@ -1,0 +1,47 @@
+/** The cards of the gallery: shown and put in order, by purpose or one after another. */
+import type { GalleryPattern } from "../../../src/book/gallery-facts.ts";
+import { openOnNotebook } from "../open-on-notebook.ts";
+import { partOf } from "../page/parts.ts";
+import { sayLines } from "./say-wish.ts";
+
+export interface PatternList {
+  /** Draws all cards for a notebook, which is the book's at a place. */
+  open(notebook: string, place: number, patterns: readonly GalleryPattern[]): void;
+  /** Shows these in this order; below the headings of their purposes, or under none. */
+  show(patterns: readonly GalleryPattern[], isGrouped: boolean): void;
+}
+
+/** Cards that are not shown stay in the page, hidden, so that nothing has to be brought back. */
+export function openPatternList(page: Document): PatternList {
+  const cards = new Map(
+    [...page.querySelectorAll<HTMLElement>("[data-pattern]")].map((card) => [
+      card.dataset.pattern ?? "",
+      card,
+    ]),
+  );
+  const groups = [...page.querySelectorAll<HTMLElement>("[data-group]")];
+  const flat = partOf(page, "flat");
+  const place = (section: HTMLElement, patterns: readonly GalleryPattern[]) => {
+    section.hidden = patterns.length === 0;
+    const shown = patterns.flatMap(({ slug }) => cards.get(slug) ?? []);
+    section.querySelector(".cards")?.append(...shown);
+  };
+  return {
+    open: (notebook, index, patterns) => {
+      openOnNotebook(page, notebook);
+      for (const { slug, lines } of patterns) {
+        const words = cards.get(slug)?.querySelector(".effort");
+        if (words) words.textContent = sayLines(lines[index] ?? 0);
+      }
+    },
+    show: (patterns, isGrouped) => {
+      const shown = new Set(patterns.map(({ slug }) => slug));
+      for (const [slug, card] of cards) card.hidden = !shown.has(slug);
+      place(flat, isGrouped ? [] : patterns);
+      for (const section of groups) {
+        const own = patterns.filter(({ purpose }) => purpose === section.dataset.group);
+        place(section, isGrouped ? own : []);
+      }
+    },
+  };
+}
