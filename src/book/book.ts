@@ -78,8 +78,33 @@ export interface PatternPage {
   readonly bodyHtml: string;
   /** The recipe's front matter as written, highlighted. */
   readonly sourceHtml: string;
-  /** The same pattern on the other notebooks. */
-  readonly elsewhere: readonly PatternCard[];
+  readonly around: AroundPattern;
+  /** Where the recipe can be changed on this notebook, and where the pattern can be tried on any other: the parts from # on. */
+  readonly deskHash: string;
+  readonly fitHash: string;
+}
+
+export interface AroundPattern {
+  /** The patterns before and after it of the same purpose. */
+  readonly before?: PatternLink;
+  readonly after?: PatternLink;
+  /** The nearest patterns, those that do not fit this notebook last. */
+  readonly related: readonly PatternCard[];
+  /** The same pattern on all notebooks, this one among them, in the book's order. */
+  readonly shelf: readonly ShelfEntry[];
+}
+
+export interface PatternLink {
+  readonly pattern: string;
+  readonly title: string;
+}
+
+/** A notebook with how the pattern comes out on it. */
+export interface ShelfEntry extends NotebookEntry {
+  readonly state: FitState;
+  readonly isHere: boolean;
+  /** Of the picture: all pages side by side, in millimetres. */
+  readonly pictureWidth: number;
 }
 
 export interface NotebookPage {

@@ -9,7 +9,11 @@ import { PROJECT } from "./bundle-engine.mjs";
 export async function bundleAssets(folder) {
   await esbuild.build({
     absWorkingDir: PROJECT,
-    entryPoints: { book: "site/style/book.css", fit: "site/style/fit.css" },
+    entryPoints: {
+      along: "site/style/along.css",
+      book: "site/style/book.css",
+      fit: "site/style/fit.css",
+    },
     outdir: folder,
     bundle: true,
     minify: true,
@@ -21,6 +25,7 @@ export async function bundleAssets(folder) {
   await esbuild.build({
     absWorkingDir: PROJECT,
     entryPoints: {
+      along: "site/script/along/along.ts",
       book: "site/script/book.ts",
       fit: "site/script/fit/fit.ts",
       desk: "site/script/desk/desk.ts",

@@ -13,7 +13,7 @@ import { notebookEntry } from "./notebook-facts.ts";
 import { notebookPage } from "./notebook-page.ts";
 import type { Memos } from "./open-memos.ts";
 import { patternPage } from "./pattern-page.ts";
-import { notebookPath, openPieces, type Pieces } from "./pieces.ts";
+import { notebookPath, openPieces, type Pieces, patternPath } from "./pieces.ts";
 import { notebookFiles, patternFiles, type SideFile } from "./side-files.ts";
 
 export interface BookSources {
@@ -35,6 +35,7 @@ export function makeBook(sources: BookSources): Book {
     content,
     pieces,
     cards,
+    around: openSurroundings(content, cards),
     bodyHtml: once((text) => bodyHtml(markdown, text)),
     sourceHtml: once((path) => highlight("yaml", frontMatterOf(pieces.text(path)))),
   };
@@ -66,6 +67,9 @@ function* sideFiles(content: Content, pairs: readonly Pair[], pieces: Pieces): I
     const folder = `notebooks/${slug}/`;
     yield* notebookFiles(folder, pieces.notebookPiece(slug));
     yield { path: `${folder}${slug}.md`, text: pieces.text(notebookPath(slug)) };
+  }
+  for (const { slug } of content.recipes) {
+    yield { path: `patterns/${slug}/${slug}.md`, text: pieces.text(patternPath(slug)) };
   }
   for (const pair of pairs) {
     const folder = `patterns/${pair.pattern}/${pair.notebook}/`;

@@ -1,4 +1,7 @@
 /** The page of one pattern on one notebook. */
+import { writeDeskLink, writeFitAddress } from "../../site/script/fit/fit-address.ts";
+import { NO_STRIP } from "../../site/script/fit/strip-choice.ts";
+import type { Surroundings } from "./around-pattern.ts";
 import type { Pair, PatternPage } from "./book.ts";
 import type { Cards } from "./cards.ts";
 import { fitState } from "./fit-state.ts";
@@ -11,6 +14,7 @@ export interface PageSources {
   readonly content: Content;
   readonly pieces: Pieces;
   readonly cards: Cards;
+  readonly around: Surroundings;
   /** Markdown below front matter, as HTML. */
   readonly bodyHtml: (text: string) => string;
   /** Front matter as written, as highlighted HTML. */
@@ -19,20 +23,22 @@ export interface PageSources {
 
 /** What the template of a pattern's page shows. */
 export function patternPage(pair: Pair, sources: PageSources): PatternPage {
-  const { content, pieces, cards, bodyHtml, sourceHtml } = sources;
+  const { pieces, around, bodyHtml, sourceHtml } = sources;
   const recipe = pieces.recipe(pair.pattern);
+  const notebook = pieces.notebook(pair.notebook);
+  const fit = { notebook, pattern: pair.pattern, strip: NO_STRIP };
   const piece = pieces.patternPiece(pair);
   return {
     title: recipe.title,
     purpose: { slug: recipe.purpose, title: PURPOSE_WORDS[recipe.purpose].title },
     tags: recipe.tags,
-    notebook: notebookEntry(pieces.notebook(pair.notebook)),
+    notebook: notebookEntry(notebook),
     state: fitState(piece),
     piece,
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(patternPath(pair.pattern)),
-    elsewhere: content.notebooks
-      .filter(({ slug }) => slug !== pair.notebook)
-      .map(({ slug }) => cards.card({ pattern: pair.pattern, notebook: slug })),
+    around: around(recipe, pair),
+    deskHash: writeDeskLink(fit),
+    fitHash: writeFitAddress(fit),
   };
 }

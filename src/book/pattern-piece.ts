@@ -15,6 +15,7 @@ import { sayNearFit } from "../problem/say-near-fit.ts";
 import { sayPlanNote } from "../problem/say-plan-note.ts";
 import type { Attempt, Recipe } from "../recipe/recipe.ts";
 import { buildSingleStrip } from "../strip/single-strip.ts";
+import { type AlongView, alongView } from "./along-view.ts";
 import { blankScene } from "./blank-scene.ts";
 import { labelsOf } from "./label-at.ts";
 import { sheetClass } from "./sheet-class.ts";
@@ -23,6 +24,8 @@ import { type SplitRow, splitRows } from "./split-rows.ts";
 /** Plain JSON: it is kept on disk between builds. */
 export interface PatternPiece extends PlanWords {
   readonly stripLeftOut: readonly string[];
+  /** The strokes in their order and the marks; none where it does not fit. */
+  readonly along?: AlongView;
   /** The classes that choose the printed sheet. */
   readonly sheet: string;
   /** Of the strip's drawing, in CSS pixels. */
@@ -68,6 +71,7 @@ export function makePatternPiece(
     stripLeftOut: strip.sides.flatMap((side) =>
       side.leftOut.map((fact) => sayLeftOut(fact, labelAt)),
     ),
+    ...(plan.fits && { along: alongView(plan, notebook) }),
     sheet: sheetClass(thumb.frame, page.frame),
     stripSize: pixels(stripDrawing.frame),
     planJson: planJson(plan),

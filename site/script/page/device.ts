@@ -10,6 +10,9 @@ export interface Device {
 export const KEPT = {
   /** The slug of the book's notebook that its own page was told to keep. */
   notebook: "spanbook.notebook",
+  /** What the drawing of a page was told not to show, and the hand that draws. */
+  drawing: "spanbook.drawing",
+  hand: "spanbook.hand",
   fit: "spanbook.fit",
   desk: "spanbook.desk",
   printer: "spanbook.printer",

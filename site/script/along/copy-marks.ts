@@ -1,0 +1,40 @@
+/** Copies a table of marks, so that it can be put into a sheet of figures or a message. */
+
+/** Wakes the buttons that copy. */
+export function bindCopying(page: Document): void {
+  const status = page.querySelector(".copied");
+  for (const button of page.querySelectorAll<HTMLButtonElement>("[data-copy]")) {
+    const table = page.getElementById(button.dataset.copy ?? "");
+    if (!(table instanceof HTMLTableElement)) continue;
+    button.hidden = false;
+    button.addEventListener("click", async () => {
+      const isCopied = await copyTable(table);
+      if (status) status.textContent = isCopied ? COPIED : SELECTED;
+    });
+  }
+}
+
+const COPIED = "The marks are copied.";
+const SELECTED = "The marks are selected: copy them with Ctrl and C, or with Command and C.";
+
+/** The table's cells, a tab between two of them and each row on a line of its own. */
+function tableText(table: HTMLTableElement): string {
+  return [...table.rows]
+    .map((row) => [...row.cells].map((cell) => cell.textContent?.trim() ?? "").join("\t"))
+    .join("\n");
+}
+
+/** A browser may refuse: then the table is left selected for the keeper's own hand. */
+async function copyTable(table: HTMLTableElement): Promise<boolean> {
+  try {
+    await navigator.clipboard.writeText(tableText(table));
+    return true;
+  } catch {
+    const selection = window.getSelection();
+    selection?.removeAllRanges();
+    const range = document.createRange();
+    range.selectNodeContents(table);
+    selection?.addRange(range);
+    return false;
+  }
+}
