@@ -30,13 +30,13 @@ export interface BookQuestion {
   readonly printer?: Stretch;
 }
 
-export interface BookGroup {
+interface BookGroup {
   readonly title: string;
   readonly entries: readonly BookEntry[];
 }
 
 /** A pattern and its plan for the notebook. */
-export interface BookEntry {
+interface BookEntry {
   readonly recipe: Recipe;
   readonly plan: Plan;
 }

@@ -8,7 +8,7 @@ import { hexOf, unicodeMap } from "./unicode-map.ts";
 const CODES = 255;
 
 /** A text as codes of one of the fonts, as PDF writes a string. */
-export interface MissingPart {
+interface MissingPart {
   readonly font: PdfReference;
   readonly name: string;
   readonly codes: string;

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { FONT_FILES } from "../../src/print/print-fonts.ts";
 import type { Sheet } from "../../src/print/sheet.ts";
 import { stripSheets } from "../../src/print/strip-sheets.ts";
@@ -13,6 +13,9 @@ import { writePdf } from "../../src/print/write-pdf.ts";
 import { launchChromium } from "../browser/launch.ts";
 import { fontFile, SETTINGS, stripOf } from "../print/demo-book.ts";
 import { readFonts, readStrokes, readText } from "../print/poppler.ts";
+
+// Other programs are started, on machines that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const FOLDER = mkdtempSync(join(tmpdir(), "spanbook-paper-"));
 /** No evaluated code, nothing from a network, and no script but the one beside the page. */

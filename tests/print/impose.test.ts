@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { Scene } from "../../src/draw/scene.ts";
 import { impose } from "../../src/print/impose.ts";
 import type { Sheet } from "../../src/print/sheet.ts";
@@ -8,6 +8,9 @@ import { sheetScene } from "../../src/print/sheet-scene.ts";
 import { NO_STRETCH } from "../../src/print/stretch.ts";
 import { stripSheets } from "../../src/print/strip-sheets.ts";
 import { NOTEBOOKS, notebookOf, stripOf, stripsOf } from "./demo-book.ts";
+
+// All strips are drawn, on machines that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 function pieceOf(name: string, width: number, height: number): SheetPiece {
   const scene: Scene = {
