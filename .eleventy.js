@@ -13,6 +13,8 @@ export const config = {
 /** A long line of source is reached with the arrow keys. */
 const HIGHLIGHTING = { preAttributes: { tabindex: 0 } };
 
+const PRESS_WORKER = new URL("./src/book/press-worker.mjs", import.meta.url);
+
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
   const { content: contentFolder = "content", memo = ".cache/pieces", first, onSettled } = settings;
@@ -31,6 +33,8 @@ export default function (cfg) {
     ready = undefined;
     if (read.report) throw new ContentProblem(read.report);
     const { version } = engine;
+    const door = { worker: PRESS_WORKER, engine: engine.file };
+    await engine.makeAhead({ content: read.content, memos, version, door });
     const highlight = (language, text) =>
       syntaxHighlight.pairedShortcode(text, language, "", HIGHLIGHTING);
     return engine.makeBook({ content: read.content, memos, version, markdown, highlight });

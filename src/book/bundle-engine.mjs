@@ -13,7 +13,8 @@ const KEPT_BUNDLES = 6;
 
 /**
  * Bundles the engine and imports it. `version` changes with every edit of the engine or of a package it uses;
- * an unchanged engine is imported once. Throws esbuild's own error, with its formatted messages, on bad source.
+ * an unchanged engine is imported once. `file` is where a second thread can import it from. Throws esbuild's own
+ * error, with its formatted messages, on bad source.
  */
 export async function loadEngine() {
   const code = await bundle();

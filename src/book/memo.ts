@@ -6,6 +6,10 @@ import { type PieceFolder, pieceFolder } from "./piece-folder.ts";
 export interface Memo<Piece> {
   /** The piece made from these sources, or `make()` where there is none yet. */
   take(sources: readonly string[], make: () => Piece): Piece;
+  /** Is there a piece made from these sources? Only looks, and counts nothing. */
+  has(sources: readonly string[]): boolean;
+  /** Keeps a piece that was made elsewhere, and counts it as made. */
+  put(sources: readonly string[], piece: Piece): void;
   /** How many pieces were found and how many were made since the last call; clears the disk of what is too much. */
   settle(): MemoTally;
 }
@@ -29,25 +33,32 @@ export function openMemo<Piece>(folder: string, limits: MemoLimits = LIMITS): Me
   const used = new Set<string>();
   let found = 0;
   let made = 0;
+  const put = (key: string, piece: Piece) => {
+    const text = JSON.stringify(piece);
+    used.add(key);
+    made += 1;
+    disk.write(key, text);
+    shelf.hold(key, { piece, size: text.length });
+  };
   return {
     take: (sources, make) => {
       const key = keyOf(sources);
       const known = shelf.find(key) ?? readPiece<Piece>(disk, key);
-      if (!used.has(key)) {
-        used.add(key);
-        if (known) found += 1;
-        else made += 1;
+      if (!known) {
+        const piece = make();
+        put(key, piece);
+        return piece;
       }
-      if (known) {
-        shelf.hold(key, known);
-        return known.piece;
-      }
-      const piece = make();
-      const text = JSON.stringify(piece);
-      disk.write(key, text);
-      shelf.hold(key, { piece, size: text.length });
-      return piece;
+      if (!used.has(key)) found += 1;
+      used.add(key);
+      shelf.hold(key, known);
+      return known.piece;
     },
+    has: (sources) => {
+      const key = keyOf(sources);
+      return shelf.find(key) !== undefined || disk.find(key) !== undefined;
+    },
+    put: (sources, piece) => put(keyOf(sources), piece),
     settle: () => {
       if (made > 0) disk.sweep(limits.diskBytes, used);
       const tally = { found, made };

@@ -7,7 +7,8 @@ import type { Pair } from "./book.ts";
 import type { Content } from "./load-content.ts";
 import { makeNotebookPiece, type NotebookPiece } from "./notebook-piece.ts";
 import type { Memos } from "./open-memos.ts";
-import { makePatternPiece, type PatternPiece } from "./pattern-piece.ts";
+import type { PatternPiece } from "./pattern-piece.ts";
+import { lookUp, openPiecePress } from "./piece-press.ts";
 
 export interface Pieces {
   recipe(slug: string): Recipe;
@@ -20,27 +21,41 @@ export interface Pieces {
 
 /** Pieces of one content. `version` stands for everything else that a piece is made with. */
 export function openPieces(content: Content, memos: Memos, version: string): Pieces {
-  const recipes = new Map(content.recipes.map((recipe) => [recipe.slug, recipe]));
-  const notebooks = new Map(content.notebooks.map((notebook) => [notebook.slug, notebook]));
+  const { recipe, notebook } = lookUp(content);
+  const press = openPiecePress(content);
   const write = createSvgWriter(createSVGWindow());
-  const recipe = (slug: string) => found(recipes, slug);
-  const notebook = (slug: string) => found(notebooks, slug);
-  const text = (path: string) => content.texts.get(path) ?? "";
-  const notebookSource = (slug: string) => [slug, text(notebookPath(slug))];
   return {
     recipe,
     notebook,
-    text,
+    text: (path) => content.texts.get(path) ?? "",
     patternPiece: (pair) =>
-      memos.patterns.take(
-        [version, pair.pattern, text(patternPath(pair.pattern)), ...notebookSource(pair.notebook)],
-        () => makePatternPiece(recipe(pair.pattern), notebook(pair.notebook), write),
-      ),
+      memos.patterns.take(patternSources(pair, content, version), () => press(pair)),
     notebookPiece: (slug) =>
-      memos.notebooks.take([version, ...notebookSource(slug)], () =>
+      memos.notebooks.take([version, ...notebookSources(slug, content)], () =>
         makeNotebookPiece(notebook(slug), write),
       ),
   };
+}
+
+/** Every pattern on every notebook, pattern by pattern. */
+export function pairsOf({ recipes, notebooks }: Content): readonly Pair[] {
+  return recipes.flatMap(({ slug: pattern }) =>
+    notebooks.map(({ slug: notebook }) => ({ pattern, notebook })),
+  );
+}
+
+/** What a pattern's piece is made from, for the memo. */
+export function patternSources(
+  { pattern, notebook }: Pair,
+  content: Content,
+  version: string,
+): readonly string[] {
+  const text = content.texts.get(patternPath(pattern)) ?? "";
+  return [version, pattern, text, ...notebookSources(notebook, content)];
+}
+
+function notebookSources(slug: string, content: Content): readonly string[] {
+  return [slug, content.texts.get(notebookPath(slug)) ?? ""];
 }
 
 /** Where a pattern's recipe is written, from the content folder. */
@@ -56,10 +71,4 @@ export function notebookPath(slug: string): string {
 /** Where a strip's recipe is written, from the content folder. */
 export function stripPath(slug: string): string {
   return `strips/${slug}.md`;
-}
-
-function found<Entry>(entries: ReadonlyMap<string, Entry>, slug: string): Entry {
-  const entry = entries.get(slug);
-  if (!entry) throw new RangeError(`the book has no ${slug}`);
-  return entry;
 }

@@ -49,7 +49,7 @@ export function stripSheets(question: StripsQuestion): Imposed {
 }
 
 /** The longest piece for which a sheet has room, crop marks and all. */
-function longestPiece({
+export function longestPiece({
   paper,
   margin = SAFE_MARGIN,
   printer = NO_STRETCH,
