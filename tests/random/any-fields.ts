@@ -1,9 +1,10 @@
 /** Fields as people fill them in, rightly and wrongly, for checks that must hold whatever is typed. */
 import fc from "fast-check";
-import type { NotebookFields } from "../../site/script/fit/notebook-fields.ts";
+import { fieldsOf, type NotebookFields } from "../../site/script/fit/notebook-fields.ts";
 import { COUNTS } from "../../src/measure/grid-axis.ts";
 import { BINDINGS, MIDDLES, RULINGS } from "../../src/notebook/notebook-keys.ts";
 import { PAPER_NAMES } from "../../src/notebook/paper.ts";
+import { likelyNotebook } from "./any-notebook.ts";
 
 /** Numbers in every field that takes one, so that each is near what would do or just beyond it. */
 export function plausibleFields(): fc.Arbitrary<NotebookFields> {
@@ -44,9 +45,10 @@ export function wildFields(): fc.Arbitrary<NotebookFields> {
     fc.constantFrom("", "0", "-1", "1e9", "NaN", "Infinity", "0x10", "9999999", "5,5", "٣", "½"),
     fc.double().map(String),
   );
-  return plausibleFields().chain((fields) =>
+  const likely = likelyNotebook().map(fieldsOf);
+  return fc.oneof(plausibleFields(), likely).chain((fields) =>
     fc
-      .uniqueArray(fc.constantFrom(...Object.keys(fields)), { minLength: 0, maxLength: 6 })
+      .uniqueArray(fc.constantFrom(...Object.keys(fields)), { maxLength: 3 })
       .chain((names) => fc.dictionary(fc.constantFrom("title", "slug", ...names), wild))
       .map((changed) => ({ ...fields, ...changed })),
   );

@@ -1,0 +1,160 @@
+/** The recipe desk: what it keeps, and that it reads and plans as the build does. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  type Desk,
+  readDeskAddress,
+  readKeptDesk,
+  writeDeskAddress,
+} from "../../site/script/desk/desk-address.ts";
+import { stretchOf } from "../../site/script/desk/editor.ts";
+import { packText, unpackText } from "../../site/script/desk/pack-text.ts";
+import { FIRST_RECIPE, startDesk } from "../../site/script/desk/start-desk.ts";
+import { workOutRecipe } from "../../site/script/desk/work-out-recipe.ts";
+import type { Device } from "../../site/script/page/device.ts";
+import { planJson } from "../../src/plan/plan-json.ts";
+import { planPattern } from "../../src/plan/plan-pattern.ts";
+import { sayAddressProblem } from "../../src/problem/say-address-problem.ts";
+import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { anyNotebook } from "../random/any-notebook.ts";
+import { PROJECT } from "../setup/run-command.ts";
+import { demoShelf } from "./page-shelf.ts";
+
+const { content, shelf } = await demoShelf();
+const textOf = (slug: string) => readFileSync(join(PROJECT, `content/patterns/${slug}.md`), "utf8");
+
+function anyDesk(): fc.Arbitrary<Desk> {
+  const text = fc.oneof(
+    fc.string({ unit: "grapheme", maxLength: 400 }),
+    fc.constantFrom(...content.recipes.map(({ slug }) => textOf(slug))),
+  );
+  const notebook = anyNotebook().map((one) => ({ ...one, title: "", slug: "", body: "" }));
+  return fc.record({ notebook, slug: fc.constantFrom("", "mine", "0-a"), text });
+}
+
+describe("the desk's address", () => {
+  it("is read as it was written, whatever lies on the desk", { timeout: 60_000 }, () => {
+    fc.assert(
+      fc.property(anyDesk(), (desk) => {
+        const address = writeDeskAddress(desk);
+        const { slug, ...rest } = desk;
+        const expected = slug === "" ? rest : desk;
+        expect(readDeskAddress(address, shelf.slugs)).toEqual({ ok: true, value: expected });
+        expect(readKeptDesk(address, shelf.slugs)).toEqual(desk);
+      }),
+      { seed: 70_020, numRuns: 300 },
+    );
+  });
+
+  it("is short enough for a link, for every recipe of the book", () => {
+    const [notebook] = content.notebooks;
+    if (!notebook) throw new Error("the demo book has no notebook");
+    const lengths = content.recipes.map(
+      ({ slug }) => writeDeskAddress({ notebook, slug, text: textOf(slug) }).length,
+    );
+    expect(Math.max(...lengths)).toBeLessThan(2_000);
+  });
+
+  it.each<[string, string]>([
+    [
+      "#v=1&from=gone",
+      "What it says as “from” names “gone”, which this book does not have, or has named already.",
+    ],
+    ["#v=1&text=%C3%A9", "What it says as “text” was changed or cut off on its way."],
+    ["#v=1&text=AAAA", "What it says as “text” was changed or cut off on its way."],
+    [
+      "#v=1&recipe=..%2Fx",
+      "What it says as “recipe” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first.",
+    ],
+  ])("that is broken gets words: %s", (hash, sentence) => {
+    const reading = readDeskAddress(hash, shelf.slugs);
+    expect(reading.ok ? "" : sayAddressProblem(reading.problem)).toBe(sentence);
+  });
+});
+
+describe("packed text", () => {
+  it("comes apart only as what was packed, or not at all", { timeout: 60_000 }, () => {
+    fc.assert(
+      fc.property(fc.string({ unit: "grapheme" }), fc.nat(), (text, at) => {
+        const packed = packText(text);
+        expect(unpackText(packed)).toBe(text);
+        const cut = packed.slice(0, at % (packed.length + 1));
+        expect(["string", "undefined"]).toContain(typeof unpackText(cut));
+      }),
+      { seed: 70_021, numRuns: 500 },
+    );
+  });
+
+  it("may not grow beyond what a recipe may have", () => {
+    expect(unpackText(packText("a".repeat(256 * 1024)))).toHaveLength(256 * 1024);
+    expect(unpackText(packText("a".repeat(256 * 1024 + 1)))).toBeUndefined();
+  });
+});
+
+describe("what lies on the desk first", () => {
+  const memory = new Map<string, string>();
+  const device: Device = {
+    recall: (key) => memory.get(key),
+    keep: (key, text) => memory.set(key, text),
+    forget: (key) => memory.delete(key),
+  };
+  const texts = { "seed-list": textOf("seed-list") };
+  const start = (hash: string) => startDesk(hash, { device, shelf, texts });
+
+  it("is a small recipe that is all right", () => {
+    expect(start("").desk.text).toBe(FIRST_RECIPE);
+    expect(readRecipe({ path: "patterns/x.md", text: FIRST_RECIPE }).ok).toBe(true);
+  });
+
+  it("is the pattern that the address starts from, and what was kept is not lost", () => {
+    const { desk } = start("");
+    memory.set("spanbook.desk", writeDeskAddress({ ...desk, text: "mine" }));
+    expect(start("#v=1&from=seed-list")).toMatchObject({
+      desk: { text: texts["seed-list"] },
+      kept: { text: "mine" },
+    });
+    expect(start("").desk.text).toBe("mine");
+  });
+
+  it("is what is kept where the address is broken, with what is wrong", () => {
+    expect(start("#v=7")).toMatchObject({ desk: { text: "mine" }, problem: { version: "7" } });
+  });
+});
+
+describe("a recipe on the desk", () => {
+  it("comes to the build's plan, for every pattern of the book on the first notebook", {
+    timeout: 60_000,
+  }, () => {
+    const [notebook] = content.notebooks;
+    if (!notebook) throw new Error("the demo book has no notebook");
+    for (const recipe of content.recipes) {
+      const desk = { notebook, slug: recipe.slug, text: textOf(recipe.slug) };
+      const result = workOutRecipe(desk, { readRecipe }, content.notebooks);
+      expect(result.ok && planJson(result.plan)).toBe(planJson(planPattern(recipe, notebook)));
+    }
+  });
+
+  it("is called after its title where its file has no name yet", () => {
+    const [notebook] = content.notebooks;
+    if (!notebook) throw new Error("the demo book has no notebook");
+    const desk = { notebook, slug: "", text: FIRST_RECIPE };
+    const result = workOutRecipe(desk, { readRecipe }, content.notebooks);
+    expect(result.ok && result.recipe.slug).toBe("a-page-of-my-own");
+  });
+});
+
+describe("a place in a recipe", () => {
+  const text = "---\ntitle: A\n\nend";
+  it.each<[string, readonly [number, number, number], string]>([
+    ["is marked where it is", [2, 8, 1], "A"],
+    ["ends with its line at the latest", [2, 1, 99], "title: A"],
+    ["on an empty line marks nothing", [3, 1, 4], ""],
+    ["on the last line is found", [4, 1, 3], "end"],
+    ["beyond the end marks nothing", [9, 9, 9], ""],
+  ])("%s", (_, [line, column, width], marked) => {
+    const [from, to] = stretchOf(text, { file: "x", line, column, width });
+    expect(text.slice(from, to)).toBe(marked);
+  });
+});
