@@ -16,6 +16,8 @@ export interface Book {
   readonly url: string;
   /** In the book's order; pages that name no notebook take the first. */
   readonly notebooks: readonly NotebookEntry[];
+  /** At how many CSS pixels a millimetre notebooks stand side by side. */
+  readonly shelfScale: number;
   /** In the usual order of purposes; only those that have a pattern. */
   readonly groups: readonly PurposeGroup[];
   /** Every tag once, in the order of the alphabet. */
@@ -42,6 +44,8 @@ export interface NotebookEntry {
   readonly title: string;
   /** Such as `26 × 38`. */
   readonly steps: string;
+  /** By what people know their notebook, such as `148 × 210 mm, dots every 5 mm`. */
+  readonly paper: string;
   /** In millimetres. */
   readonly width: number;
   readonly height: number;

@@ -10,6 +10,7 @@ export function emptyBook(): Book {
     title: "Spanbook",
     url: "",
     notebooks: [],
+    shelfScale: 1,
     groups: [],
     tags: [],
     pairs: [],

@@ -14,6 +14,7 @@ import { notebookPage } from "./notebook-page.ts";
 import type { Memos } from "./open-memos.ts";
 import { patternPage } from "./pattern-page.ts";
 import { notebookPath, openPieces, type Pieces, patternPath } from "./pieces.ts";
+import { shelfScale } from "./shelf-scale.ts";
 import { notebookFiles, patternFiles, type SideFile } from "./side-files.ts";
 
 export interface BookSources {
@@ -43,10 +44,12 @@ export function makeBook(sources: BookSources): Book {
     content.notebooks.map(({ slug: notebook }) => ({ pattern, notebook })),
   );
   const [first] = content.notebooks;
+  const notebooks = content.notebooks.map(notebookEntry);
   return {
     title: content.book.title,
     url: content.book.url ?? "",
-    notebooks: content.notebooks.map(notebookEntry),
+    notebooks,
+    shelfScale: shelfScale(notebooks),
     groups: first ? cards.groupsOn(first.slug) : [],
     tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
     pairs,

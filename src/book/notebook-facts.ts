@@ -51,14 +51,24 @@ export function notebookFacts(notebook: Notebook): readonly AxisFact[] {
 }
 
 /** A notebook as lists name it. */
-export function notebookEntry({ slug, title, axes }: Notebook): NotebookEntry {
+export function notebookEntry({ slug, title, axes, ruling }: Notebook): NotebookEntry {
   return {
     slug,
     title,
     steps: `${usableSteps(axes.across)} × ${usableSteps(axes.down)}`,
+    paper: `${bothMm(axes.across.paper, axes.down.paper)}, ${ruling} every ${pitchText(axes)}`,
     width: toMm(axes.across.paper),
     height: toMm(axes.down.paper),
   };
+}
+
+/** The same pitch both ways is said once. */
+function pitchText({ across, down }: Notebook["axes"]): string {
+  return across.pitch === down.pitch ? mmText(across.pitch) : bothMm(across.pitch, down.pitch);
+}
+
+function bothMm(across: Length, down: Length): string {
+  return `${mmText(across).replace(" mm", "")} × ${mmText(down)}`;
 }
 
 function lastMargin(axis: GridAxis): Length {

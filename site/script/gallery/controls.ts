@@ -17,10 +17,10 @@ export interface Controls {
 export function openControls(page: Document, known: Known): Controls {
   const form = theOne(page, ".choose", HTMLFormElement);
   const search = theOne(form, "[name=find]", HTMLInputElement);
-  const more = theOne(form, ".more", HTMLButtonElement);
+  const narrow = theOne(form, ".narrow", HTMLButtonElement);
   form.addEventListener("submit", (event) => event.preventDefault());
-  more.addEventListener("click", () => {
-    more.setAttribute("aria-expanded", `${more.getAttribute("aria-expanded") !== "true"}`);
+  narrow.addEventListener("click", () => {
+    narrow.setAttribute("aria-expanded", `${narrow.getAttribute("aria-expanded") !== "true"}`);
   });
   return {
     search,
@@ -34,7 +34,7 @@ export function openControls(page: Document, known: Known): Controls {
         box.checked = state.purposes.some((purpose) => purpose === box.value);
       nameSort(form, state.query);
       const count = wishesOf(state).filter((wish) => wish !== "query").length;
-      more.textContent = count === 0 ? "Narrow down" : `Narrow down (${count})`;
+      narrow.textContent = count === 0 ? "Narrow down" : `Narrow down (${count})`;
     },
     onChoice: (tell) => {
       form.addEventListener("change", ({ target }) => {
