@@ -1,5 +1,6 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
 import { join } from "node:path";
+import { openRecord } from "./book-record.ts";
 import { counted, readContent } from "./check-content.ts";
 import type { MemoTally } from "./memo.ts";
 import { type FreshFolder, filesIn, freshFolder, whyNotReplace } from "./output-folder.ts";
@@ -28,6 +29,9 @@ export async function buildBook({
   if ("report" in read) return refuse(read.report);
   const objection = await whyNotReplace(output, [project, content, process.cwd()]);
   if (objection) return refuse(objection);
+  const place = { output, project, engine, content: read.content };
+  const record = openRecord({ ...place, records: join(memo, "books") });
+  if (record.isCurrent()) return tell(`${output}: nothing has changed since it was built.`);
   const fresh = freshFolder(output);
   const unhook = discardOnSignal(fresh);
   const first = { engine, content: read.content };
@@ -43,9 +47,9 @@ export async function buildBook({
     made.push(await printing.finish());
     const files = filesIn(fresh.path);
     await fresh.publish(files);
+    record.take();
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
-    console.log(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
-    return 0;
+    return tell(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
   } catch (error) {
     await printing?.stop();
     fresh.discard();
@@ -53,6 +57,11 @@ export async function buildBook({
   } finally {
     unhook();
   }
+}
+
+function tell(what: string): number {
+  console.log(what);
+  return 0;
 }
 
 function refuse(why: string): number {

@@ -1,5 +1,13 @@
 /** `npm run build` on small content: the same bytes everywhere, and nothing lost when something is wrong. */
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
@@ -47,6 +55,23 @@ describe("a build", () => {
     expect(runCommand(["build", `--content=${smaller}`, `--output=${output}`]).code).toBe(0);
     expect(readdirSync(join(output, "notebooks")).sort()).toEqual(["index.html", "small"]);
     expect(readdirSync(dirname(output))).toEqual(["book"]);
+  });
+
+  it("does nothing where nothing has changed, and all of it where a file was touched", () => {
+    const content = writeContent(TINY);
+    const output = build(content);
+    const words = ["build", `--content=${content}`, `--output=${output}`];
+    const home = join(output, "index.html");
+    const first = statSync(home).mtimeMs;
+    expect(runCommand(words).stdout).toBe(`${output}: nothing has changed since it was built.\n`);
+    expect(statSync(home).mtimeMs).toBe(first);
+    const page = readFileSync(home, "utf8");
+    writeFileSync(home, "spoiled");
+    expect(runCommand(words).code).toBe(0);
+    expect(readFileSync(home, "utf8")).toBe(page);
+    rmSync(join(output, "guide"), { recursive: true });
+    expect(runCommand(words).code).toBe(0);
+    expect(existsSync(join(output, "guide/index.html"))).toBe(true);
   });
 
   it("says why a pattern does not fit, and what would", () => {
