@@ -61,8 +61,10 @@ export default function (cfg) {
   cfg.addGlobalData("book", () => book);
   cfg.addGlobalData("report", () => report);
   cfg.addGlobalData("pairs", () => book.pairs);
+  cfg.addGlobalData("stripPairs", () => book.strips.pairs);
   cfg.addGlobalData("notebookSlugs", () => book.notebooks.map(({ slug }) => slug));
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
+  cfg.addNunjucksGlobal("stripPage", (pair) => book.strips.page(pair));
   cfg.addNunjucksGlobal("notebookPage", (slug) => book.notebookPage(slug));
   cfg.addFilter("inlineSvg", (file) => engine.inlineSvg(file));
   cfg.addFilter("sections", (html) => engine.chapterSections(html));

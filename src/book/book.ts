@@ -9,6 +9,7 @@ import type { AxisFact } from "./notebook-facts.ts";
 import type { AxisFigures } from "./notebook-figures.ts";
 import type { PatternPiece } from "./pattern-piece.ts";
 import type { SideFile } from "./side-files.ts";
+import type { StripBook } from "./strip-book.ts";
 
 export interface Book {
   readonly title: string;
@@ -24,6 +25,7 @@ export interface Book {
   readonly tags: readonly string[];
   /** Every page of a pattern on a notebook. */
   readonly pairs: readonly Pair[];
+  readonly strips: StripBook;
   patternPage(pair: Pair): PatternPage;
   notebookPage(slug: string): NotebookPage;
   /** The drawing of equal parts on the first notebook; "" in a book without one. */

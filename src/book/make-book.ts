@@ -5,6 +5,7 @@ import { openAskPdf } from "./ask-pdf.ts";
 import { bodyHtml } from "./body-html.ts";
 import type { Book, Pair } from "./book.ts";
 import { makeCards } from "./cards.ts";
+import { feedFiles } from "./feed-file.ts";
 import { fitFiles } from "./fit-files.ts";
 import { frontMatterOf } from "./front-matter-of.ts";
 import { galleryFiles } from "./gallery-files.ts";
@@ -13,9 +14,11 @@ import { notebookEntry } from "./notebook-facts.ts";
 import { notebookPage } from "./notebook-page.ts";
 import type { Memos } from "./open-memos.ts";
 import { patternPage } from "./pattern-page.ts";
-import { notebookPath, openPieces, type Pieces, patternPath } from "./pieces.ts";
+import { notebookPath, openPieces, type Pieces, pairsOf, patternPath } from "./pieces.ts";
 import { shelfScale } from "./shelf-scale.ts";
 import { notebookFiles, patternFiles, type SideFile } from "./side-files.ts";
+import { openStripBook } from "./strip-book.ts";
+import { manifestFile } from "./web-manifest.ts";
 
 export interface BookSources {
   readonly content: Content;
@@ -40,9 +43,8 @@ export function makeBook(sources: BookSources): Book {
     bodyHtml: once((text) => bodyHtml(markdown, text)),
     sourceHtml: once((path) => highlight("yaml", frontMatterOf(pieces.text(path)))),
   };
-  const pairs = content.recipes.flatMap(({ slug: pattern }) =>
-    content.notebooks.map(({ slug: notebook }) => ({ pattern, notebook })),
-  );
+  const pairs = pairsOf(content);
+  const strips = openStripBook({ ...pageSources, memo: memos.strips, version });
   const [first] = content.notebooks;
   const notebooks = content.notebooks.map(notebookEntry);
   return {
@@ -53,13 +55,17 @@ export function makeBook(sources: BookSources): Book {
     groups: first ? cards.groupsOn(first.slug) : [],
     tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
     pairs,
+    strips,
     patternPage: (pair) => patternPage(pair, pageSources),
     frontSvg: () => (first ? pieces.notebookPiece(first.slug).partsSvg : ""),
     notebookPage: (slug) => notebookPage(slug, pageSources),
-    sideFiles: function* () {
     askPdf: openAskPdf(content, memos.pdfs, version),
+    sideFiles: function* () {
       yield* sideFiles(content, pairs, pieces);
       yield* galleryFiles(content, cards, markdown);
+      yield* strips.sideFiles();
+      yield manifestFile(content.book.title);
+      yield* feedFiles(content, pageSources.bodyHtml);
     },
   };
 }

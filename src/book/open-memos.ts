@@ -5,11 +5,13 @@ import { type Memo, type MemoTally, openMemo } from "./memo.ts";
 import type { NotebookPiece } from "./notebook-piece.ts";
 import type { PatternPiece } from "./pattern-piece.ts";
 import { openPdfMemo, type PdfMemo } from "./pdf-memo.ts";
+import type { StripPiece } from "./strip-piece.ts";
 
 export interface Memos {
   readonly patterns: Memo<PatternPiece>;
   readonly notebooks: Memo<NotebookPiece>;
   readonly chapters: Memo<ChapterPiece>;
+  readonly strips: Memo<StripPiece>;
   readonly pdfs: PdfMemo;
   /** Counts all kinds but the PDF files since the last call, and clears away what is too much. */
   settle(): MemoTally;
@@ -20,13 +22,15 @@ export function openMemos(folder: string): Memos {
   const patterns = openMemo<PatternPiece>(join(folder, "patterns"));
   const notebooks = openMemo<NotebookPiece>(join(folder, "notebooks"));
   const chapters = openMemo<ChapterPiece>(join(folder, "chapters"));
+  const strips = openMemo<StripPiece>(join(folder, "strips"));
   return {
     patterns,
     notebooks,
     chapters,
+    strips,
     pdfs: openPdfMemo(join(folder, "pdfs")),
     settle: () => {
-      const tallies = [patterns, notebooks, chapters].map((memo) => memo.settle());
+      const tallies = [patterns, notebooks, chapters, strips].map((memo) => memo.settle());
       return {
         found: tallies.reduce((sum, { found }) => sum + found, 0),
         made: tallies.reduce((sum, { made }) => sum + made, 0),

@@ -34,29 +34,37 @@ function stripPdfFiles(strip: string, notebook: string): readonly PdfFile[] {
 
 /** Everything of the content that a file depends on, but for its place: files with the same sources are the same. */
 export function pdfSources(file: PdfFile, content: Content): readonly string[] {
-  const { book, texts } = content;
-  const text = (path: string) => texts.get(path) ?? "";
-  const { notebook } = file;
-  const shared = [JSON.stringify(book.printer ?? {}), notebook, text(notebookPath(notebook))];
-  const patternsOf = (slugs: readonly string[]) =>
-    slugs.flatMap((slug) => [slug, text(patternPath(slug))]);
+  const shared = sharedSources(file.notebook, content);
   switch (file.kind) {
     case "page":
-      return [file.kind, ...shared, ...patternsOf([file.pattern])];
+      return [file.kind, ...shared, ...patternSources([file.pattern], content)];
     case "strip":
-    case "card": {
-      const paper = file.kind === "strip" ? file.paper : "";
-      const strip = [file.strip, text(stripPath(file.strip))];
-      return [file.kind, paper, ...shared, ...strip, ...patternsOf(onStrip(file.strip, content))];
-    }
+      return [file.kind, file.paper, ...stripSources(file, content)];
+    case "card":
+      return [file.kind, ...stripSources(file, content)];
     case "book": {
       const slugs = content.recipes.map(({ slug }) => slug);
-      return [file.kind, book.title, ...shared, ...patternsOf(slugs)];
+      return [file.kind, content.book.title, ...shared, ...patternSources(slugs, content)];
     }
   }
 }
 
-function onStrip(slug: string, { strips }: Content): readonly string[] {
-  const strip = strips.find((one) => one.slug === slug);
-  return strip ? [...new Set([...strip.across, ...strip.down])] : [];
+/** Everything that a strip on a notebook depends on. */
+export function stripSources(
+  { strip: slug, notebook }: { readonly strip: string; readonly notebook: string },
+  content: Content,
+): readonly string[] {
+  const strip = content.strips.find((one) => one.slug === slug);
+  const slugs = strip ? [...new Set([...strip.across, ...strip.down])] : [];
+  const own = [slug, content.texts.get(stripPath(slug)) ?? ""];
+  return [...own, ...sharedSources(notebook, content), ...patternSources(slugs, content)];
+}
+
+/** The printer's error and the notebook. */
+function sharedSources(notebook: string, { book, texts }: Content): readonly string[] {
+  return [JSON.stringify(book.printer ?? {}), notebook, texts.get(notebookPath(notebook)) ?? ""];
+}
+
+function patternSources(slugs: readonly string[], { texts }: Content): readonly string[] {
+  return slugs.flatMap((slug) => [slug, texts.get(patternPath(slug)) ?? ""]);
 }
