@@ -1,0 +1,102 @@
+/** The files of one build that are kept on the device. */
+import { fileAddress } from "./file-address.ts";
+import type { WorkerScope } from "./worker-scope.ts";
+
+export interface KeptFiles {
+  /** The kept file, if there is one. */
+  find(address: string): Promise<Response | undefined>;
+  /** Keeps an answer that came from the network. */
+  put(address: string, answer: Response): Promise<void>;
+  /** Fetches and keeps; fails where a file cannot be had. */
+  fetchAll(addresses: readonly string[]): Promise<void>;
+  /** Fetches and keeps what can be had, a page with what it loads; tells how far it is. Gives the number of failures. */
+  fetchSome(addresses: readonly string[], tell?: (done: number) => void): Promise<number>;
+  /** All addresses that earlier builds of this book keep and this one does not. */
+  missing(): Promise<readonly string[]>;
+  /** Forgets what earlier builds of this book kept. */
+  forgetOthers(): Promise<void>;
+}
+
+/** How many files are fetched at a time. */
+const AT_ONCE = 6;
+
+/** Several books may share a host: a cache is named after the book's own folder and its build. */
+export function openKeptFiles(scope: WorkerScope): KeptFiles {
+  const book = `spanbook ${scope.registration.scope} `;
+  const own = book + scope.spanbookBuild.version;
+  const opened = () => scope.caches.open(own);
+  const put = async (address: string, answer: Response) => {
+    const cache = await opened();
+    await cache.put(fileAddress(address), await plainAnswer(answer));
+  };
+  const fetchOne = async (address: string): Promise<Response> => {
+    // Past the browser's own memory, which may hold the build before.
+    const answer = await scope.fetch(address, { cache: "no-cache" });
+    if (!answer.ok) throw new TypeError(`${address}: ${answer.status}`);
+    await put(address, answer.clone());
+    return answer;
+  };
+  const others = async () =>
+    (await scope.caches.keys()).filter((name) => name.startsWith(book) && name !== own);
+  const find = async (address: string) => (await opened()).match(fileAddress(address));
+  return {
+    find,
+    put,
+    fetchAll: (addresses) => inTurns(addresses, async (address) => void (await fetchOne(address))),
+    fetchSome: async (addresses, tell = () => {}) => {
+      let failures = 0;
+      let done = 0;
+      await inTurns(addresses, async (address) => {
+        try {
+          const page = await fetchOne(address);
+          for (const part of await partsOf(page, address))
+            if (!(await find(part))) await fetchOne(part);
+        } catch {
+          failures += 1;
+        }
+        done += 1;
+        tell(done);
+      });
+      return failures;
+    },
+    missing: async () => {
+      const own = new Set((await (await opened()).keys()).map(({ url }) => url));
+      const kept = await Promise.all(
+        (await others()).map(async (name) => (await scope.caches.open(name)).keys()),
+      );
+      return [...new Set(kept.flat().map(({ url }) => url))].filter((url) => !own.has(url));
+    },
+    forgetOthers: async () => {
+      await Promise.all((await others()).map((name) => scope.caches.delete(name)));
+    },
+  };
+}
+
+/** The same answer without the way that led to it: a browser refuses to open a page that it was sent on to. */
+async function plainAnswer(answer: Response): Promise<Response> {
+  if (!answer.redirected) return answer;
+  const { status, statusText, headers } = answer;
+  return new Response(await answer.blob(), { status, statusText, headers });
+}
+
+/** What a page loads: its pictures, styles and scripts. They are the book's own, so their tags are known. */
+async function partsOf(answer: Response, address: string): Promise<readonly string[]> {
+  if (!(answer.headers.get("content-type") ?? "").includes("text/html")) return [];
+  const html = await answer.text();
+  const tags = html.matchAll(
+    /<(?:script|img|link rel="stylesheet")[^>]*?\s(?:src|href)="([^"]+)"/g,
+  );
+  const addresses = [...tags].map(([, part = ""]) => new URL(part, address).href);
+  return [...new Set(addresses)].filter((part) => part.startsWith(new URL(address).origin));
+}
+
+async function inTurns(
+  addresses: readonly string[],
+  act: (address: string) => Promise<void>,
+): Promise<void> {
+  const rest = addresses.values();
+  const work = async () => {
+    for (let next = rest.next(); !next.done; next = rest.next()) await act(next.value);
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, work));
+}
