@@ -68,7 +68,7 @@ export default function (cfg) {
   cfg.addNunjucksGlobal("notebookPage", (slug) => book.notebookPage(slug));
   cfg.addFilter("inlineSvg", (file) => engine.inlineSvg(file));
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
-  cfg.addFilter("rel", (to, from) => engine.rel(to, from));
+  cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
 
   cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
   markdown.core.ruler.push("guide", (state) => {

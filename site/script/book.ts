@@ -1,11 +1,14 @@
-/** What every page does by itself: opens patterns on the keeper's own notebook, and prints. */
+/** What every page does by itself: opens patterns on the keeper's own notebook, keeps the book on the device, and prints. */
 import { keepNotebook } from "./keep-notebook.ts";
+import { keepOffline } from "./offline/keep-offline.ts";
 import { openDevice } from "./page/device.ts";
 
 keepNotebook(
   document,
   openDevice(() => localStorage),
 );
+
+void keepOffline(document, document.currentScript?.dataset.worker);
 
 for (const button of document.querySelectorAll<HTMLButtonElement>("[data-print]")) {
   button.hidden = false;

@@ -2,6 +2,8 @@
 import { join } from "node:path";
 import { openRecord } from "./book-record.ts";
 import { counted, readContent } from "./check-content.ts";
+import { finishBook } from "./finish-book.ts";
+import { makePreviews } from "./make-previews.ts";
 import type { MemoTally } from "./memo.ts";
 import { type FreshFolder, filesIn, freshFolder, whyNotReplace } from "./output-folder.ts";
 import { type Engine, openEleventy } from "./run-eleventy.ts";
@@ -45,6 +47,13 @@ export async function buildBook({
     const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
     await eleventy.write();
     made.push(await printing.finish());
+    await makePreviews({
+      content: read.content,
+      memo,
+      output: fresh.path,
+      version: engine.version,
+    });
+    finishBook(fresh.path, { content: read.content, project, version: engine.version });
     const files = filesIn(fresh.path);
     await fresh.publish(files);
     record.take();

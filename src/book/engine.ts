@@ -9,6 +9,7 @@ export { inlineSvg } from "./inline-svg.ts";
 export { makeAhead } from "./make-ahead.ts";
 export { makeBook } from "./make-book.ts";
 export { openMemos } from "./open-memos.ts";
+export { pageAddress } from "./page-address.ts";
 export { helpAtPress } from "./press-helper.ts";
 export { printFiles } from "./print-files.ts";
 export { rel } from "./rel.ts";
