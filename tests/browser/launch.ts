@@ -9,7 +9,16 @@ const SYSTEM_CHROMIUM = "/usr/bin/chromium";
 export async function launchChromium(): Promise<Browser> {
   return await chromium.launch({
     executablePath: chromiumPath(),
-    args: ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu", "--hide-scrollbars"],
+    args: [
+      "--no-sandbox",
+      "--disable-dev-shm-usage",
+      "--disable-gpu",
+      "--hide-scrollbars",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
   });
 }
 
