@@ -40,6 +40,9 @@ export default function (cfg) {
     return engine.makeBook({ content: read.content, memos, version, markdown, highlight });
   };
 
+  // Eleventy would tell on the error stream which function took long.
+  cfg.benchmarks.config.setMinimumThresholdMs(0);
+
   cfg.on("eleventy.before", async ({ directories, runMode }) => {
     try {
       const assets = bundleAssets(`${directories.output}assets`);
@@ -66,15 +69,15 @@ export default function (cfg) {
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
   cfg.addNunjucksGlobal("stripPage", (pair) => book.strips.page(pair));
   cfg.addNunjucksGlobal("notebookPage", (slug) => book.notebookPage(slug));
+  cfg.addNunjucksGlobal("reference", () => engine.reference());
+  cfg.addNunjucksGlobal("referenceWords", () => engine.referenceWords());
+  cfg.addFilter("codes", (text) => engine.codesHtml(text));
   cfg.addFilter("inlineSvg", (file) => engine.inlineSvg(file));
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
 
   cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
   markdown.core.ruler.push("guide", (state) => {
-  cfg.addNunjucksGlobal("reference", () => engine.reference());
-  cfg.addNunjucksGlobal("referenceWords", () => engine.referenceWords());
-  cfg.addFilter("codes", (text) => engine.codesHtml(text));
     if (!state.env.isChapter) return;
     const desk = { memo: memos.chapters, version: engine.version };
     state.tokens = engine.showChapter(state, desk);
