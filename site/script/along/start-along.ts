@@ -38,17 +38,16 @@ function bindButtons(panel: HTMLElement, course: Course): void {
   const start = theOne(panel, '[data-do="start"]', HTMLButtonElement);
   const next = theOne(panel, '[data-do="next"]', HTMLButtonElement);
   start.hidden = false;
-  onPress(panel, "start", () => course.go(0));
+  onPress(panel, "start", () => {
+    course.go(0);
+    next.focus({ preventScroll: true });
+  });
   onPress(panel, "restart", () => course.go(0));
   onPress(panel, "back", () => course.move(-1));
   onPress(panel, "next", () => course.move(1));
   onPress(panel, "stop", () => course.stop());
-  // What had the focus is gone: it goes to what took its place.
+  // The button that had the focus is hidden then.
   course.watch(({ place }, before) => {
-    const hadFocus =
-      panel.contains(document.activeElement) || document.activeElement === document.body;
-    if (!hadFocus) return;
-    if (place !== undefined && before.place === undefined) next.focus({ preventScroll: true });
     if (place === undefined && before.place !== undefined) start.focus({ preventScroll: true });
   });
 }
