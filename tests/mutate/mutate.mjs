@@ -1,92 +1,72 @@
 /**
- * `npm run mutate`: puts one small mistake at a time into a copy of the engine and runs its tests, which ought to fail.
+ * `npm run mutate`: puts one small mistake at a time into the engine and runs its tests, which ought to fail.
  * `npm run mutate -- src/plan` does it for another folder, `-- src/plan/replace.ts` for one file.
  */
 import { spawn } from "node:child_process";
-import {
-  cpSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  symlinkSync,
-  writeFileSync,
-} from "node:fs";
-import { availableParallelism, tmpdir } from "node:os";
+import { mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { availableParallelism } from "node:os";
 import { join } from "node:path";
+import * as esbuild from "esbuild";
 import { EQUIVALENT } from "./equivalent.mjs";
 import { mutantsOf, mutated } from "./mutations.mjs";
 
 const PROJECT = new URL("../../", import.meta.url).pathname;
-const COPIED = ["src", "tests", "content", "package.json", "tsconfig.json"];
+const DESK = join(PROJECT, ".cache/mutate");
 /** A mutant that runs so many times as long as the engine does is taken to run for ever. */
 const LONGEST = 10;
 
 /** Which tests answer for a folder. */
 const TESTS = {
   "src/divide": ["tests/divide"],
-  "src/measure": [
-    "tests/measure",
-    "tests/divide/trade-arithmetic",
-    "tests/plan/paper-notes",
-    "tests/plan/planned-by",
-  ],
+  "src/measure": ["tests/measure", "tests/divide", "tests/plan"],
   "src/plan": ["tests/plan"],
 };
+
+/** Tests that take long, for when the others found nothing. */
+const SLOW = /brute-force|planned-by-the-text|near-fits/;
 
 const target = process.argv[2] ?? "src/divide";
 const folder = Object.keys(TESTS).find((name) => target.startsWith(name));
 if (!folder) throw new Error(`there are no tests named for ${target}`);
+mkdirSync(DESK, { recursive: true });
 
-const mutants = filesOf(target).flatMap((file) =>
+const mutants = filesIn(target).flatMap((file) =>
   mutantsOf(readFileSync(join(PROJECT, file), "utf8")).map((mutant) => ({ file, ...mutant })),
 );
 const left = mutants.filter((mutant) => !isEquivalent(mutant));
-console.log(
-  `${mutants.length} mutants of ${target}, ${mutants.length - left.length} of them equivalent`,
-);
+console.log(`${mutants.length} mutants of ${target}, ${mutants.length - left.length} equivalent`);
 const waiting = [...left];
 const survivors = [];
 const endless = [];
-await Promise.all(Array.from({ length: availableParallelism() }, worker));
+await Promise.all(Array.from({ length: availableParallelism() }, (_, desk) => work(desk)));
+rmSync(DESK, { recursive: true });
 tell("runs for ever", endless);
 tell("survived", survivors);
 const killed = left.length - survivors.length;
 console.log(`${killed} of ${left.length} killed: ${((100 * killed) / left.length).toFixed(1)} %`);
 process.exitCode = survivors.length > 0 ? 1 : 0;
 
-/** Takes mutants from the list until none is waiting, in a copy of its own. */
-async function worker() {
-  const copy = mkdtempSync(join(tmpdir(), "spanbook-mutate-"));
-  for (const name of COPIED) cpSync(join(PROJECT, name), join(copy, name), { recursive: true });
-  symlinkSync(join(PROJECT, "node_modules"), join(copy, "node_modules"));
+/** Takes mutants from the list until none is waiting. */
+async function work(desk) {
+  const bundle = join(DESK, `${desk}.mjs`);
   const start = performance.now();
-  const sound = await outcome(copy, 3_600_000);
+  const sound = await outcome(bundle, undefined, 3_600_000);
   if (sound !== "passes") throw new Error(`the tests as they are: ${sound}`);
   const longest = LONGEST * (performance.now() - start);
   for (let mutant = waiting.shift(); mutant; mutant = waiting.shift()) {
-    const path = join(copy, mutant.file);
-    const text = readFileSync(path, "utf8");
-    writeFileSync(path, mutated(text, mutant));
-    const result = await outcome(copy, longest);
+    const result = await outcome(bundle, mutant, longest);
     if (result === "passes") survivors.push(mutant);
     if (result === "late") endless.push(mutant);
-    writeFileSync(path, text);
   }
-  rmSync(copy, { recursive: true });
 }
 
-/** `passes`, `fails` at the first test that does, or `late` when it takes longer than it may. */
-function outcome(copy, longest) {
-  const words = ["run", "--bail=1", "--no-file-parallelism", "--reporter=dot", ...TESTS[folder]];
-  const run = spawn(join(copy, "node_modules/.bin/vitest"), words, {
-    cwd: copy,
-    stdio: "ignore",
-    detached: true,
-  });
+/** `passes`, `fails` at the first test that does, or `late` when the tests take longer than they may. */
+async function outcome(bundle, mutant, longest) {
+  await bundleTests(bundle, mutant);
+  const run = spawn(process.execPath, [bundle], { stdio: "ignore" });
   return new Promise((done) => {
     const late = setTimeout(() => {
-      process.kill(-run.pid, "SIGKILL");
+      run.kill("SIGKILL");
       done("late");
     }, longest);
     run.on("exit", (code) => {
@@ -96,12 +76,46 @@ function outcome(copy, longest) {
   });
 }
 
-function tell(what, mutants) {
-  for (const { file, line, code, from, to } of mutants.toSorted(byPlace))
-    console.log(`${what}  ${file}:${line}  ${from} → ${to}  in  ${code}`);
+/** All tests as one file, the engine as it stands but for the mutant. */
+async function bundleTests(outfile, mutant) {
+  const tests = TESTS[folder].flatMap((name) => filesIn(name));
+  const own = mutant?.file.replace("src/", "tests/").replace(".ts", ".test.ts");
+  const rank = (test) => (test === own ? 0 : SLOW.test(test) ? 2 : 1);
+  await esbuild.build({
+    stdin: {
+      contents: tests
+        .toSorted((a, b) => rank(a) - rank(b))
+        .map((test) => `import "./${test}";`)
+        .join("\n"),
+      resolveDir: PROJECT,
+    },
+    outfile,
+    bundle: true,
+    packages: "external",
+    alias: { vitest: "./tests/mutate/plain-vitest.mjs" },
+    absWorkingDir: PROJECT,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    logLevel: "warning",
+    plugins: mutant ? [planted(mutant)] : [],
+  });
 }
 
-function filesOf(path) {
+function planted(mutant) {
+  const path = join(PROJECT, mutant.file);
+  const contents = mutated(readFileSync(path, "utf8"), mutant);
+  return {
+    name: "mutant",
+    setup(build) {
+      build.onLoad({ filter: /\.ts$/ }, (file) =>
+        file.path === path ? { contents, loader: "ts" } : undefined,
+      );
+    },
+  };
+}
+
+function filesIn(path) {
   if (path.endsWith(".ts")) return [path];
   return readdirSync(join(PROJECT, path))
     .filter((name) => name.endsWith(".ts"))
@@ -115,6 +129,8 @@ function isEquivalent({ file, code, from, to }) {
   );
 }
 
-function byPlace(a, b) {
-  return a.file.localeCompare(b.file) || a.at - b.at;
+function tell(what, list) {
+  const sorted = list.toSorted((a, b) => a.file.localeCompare(b.file) || a.at - b.at);
+  for (const { file, line, code, from, to } of sorted)
+    console.log(`${what}  ${file}:${line}  ${from} → ${to}  in  ${code}`);
 }
