@@ -19,7 +19,7 @@ const PROBES: readonly (readonly [Read, string])[] = [
   [readRecipe, "---\n---\n"],
   [
     readRecipe,
-    "---\npage: {columns: {gap: {}, each: {}, tracks: [{}]}, margin: {}}\nspread: {}\notherwise: [{rows: {}}]\n---\n",
+    "---\npage: {columns: {gap: {}, each: {}, tracks: [{}]}, margin: {}}\nspread: {}\notherwise: [{}]\n---\n",
   ],
   [readRecipe, "---\npage: {rows: {}}\n---\n"],
   [readNotebook, "---\n---\n"],
