@@ -40,11 +40,16 @@ const CONDITION = /(?<=\b(?:if|while) \().+(?=\)(?: |$))/gm;
 /** All mutants of a text: where, on which line, what was there and what is put there. */
 export function mutantsOf(text) {
   const code = masked(text);
-  const found = SWAPS.flatMap(([pattern, to]) =>
-    hits(code, pattern).map((hit) => ({ ...hit, to })),
-  );
-  const turned = hits(code, CONDITION).map((hit) => ({ ...hit, to: `!(${hit.from})` }));
-  const raised = hits(code, NUMBER).map((hit) => ({
+  const hits = (pattern) =>
+    [...code.matchAll(pattern)].map(({ index, 0: hit }) => ({
+      at: index,
+      from: text.slice(index, index + hit.length),
+    }));
+  const found = SWAPS.flatMap(([pattern, to]) => hits(pattern).map((hit) => ({ ...hit, to })));
+  const turned = hits(CONDITION)
+    .filter(isWhole)
+    .map((hit) => ({ ...hit, to: `!(${hit.from})` }));
+  const raised = hits(NUMBER).map((hit) => ({
     ...hit,
     to: String(Number(hit.from.replaceAll("_", "")) + 1),
   }));
@@ -64,8 +69,15 @@ export function mutated(text, { at, from, to }) {
   return text.slice(0, at) + to + text.slice(at + from.length);
 }
 
-function hits(code, pattern) {
-  return [...code.matchAll(pattern)].map((match) => ({ at: match.index, from: match[0] }));
+/** Does every bracket that opens close again, and none before it opened? */
+function isWhole({ from }) {
+  let depth = 0;
+  for (const sign of from) {
+    if (sign === "(") depth += 1;
+    if (sign === ")") depth -= 1;
+    if (depth < 0) return false;
+  }
+  return depth === 0;
 }
 
 function ends(text, at) {
