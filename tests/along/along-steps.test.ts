@@ -6,6 +6,7 @@ import { readStepAddress, stepAddress } from "../../site/script/along/course-add
 import { countWords } from "../../site/script/along/show-words.ts";
 import { alongData, readAlongData } from "../../src/book/along-data.ts";
 import { drawOrder } from "../../src/plan/draw-order.ts";
+import type { PlanPage } from "../../src/plan/plan.ts";
 import { axisOf, notebookWith, pageOf, planOf } from "../draw/plan-of.ts";
 import { samplePlans } from "../draw/sample-plans.ts";
 
@@ -15,7 +16,7 @@ const left = pageOf(11, 16, [[0, 2, 11, 4]], "left");
 const right = pageOf(11, 16, [[1, 0, 5, 16]], "right");
 const single = pageOf(11, 16, [[0, 2, 11, 4]]);
 
-function stepsOf(...pages: Parameters<typeof planOf>) {
+function stepsOf(...pages: readonly PlanPage[]) {
   return readAlongData(alongData(planOf(...pages), NOTEBOOK));
 }
 

@@ -32,8 +32,12 @@ async function copyTable(table: HTMLTableElement): Promise<boolean> {
   } catch {
     const selection = window.getSelection();
     selection?.removeAllRanges();
+    const [first] = table.rows;
+    const last = table.rows[table.rows.length - 1];
+    if (!first || !last) return false;
     const range = document.createRange();
-    range.selectNodeContents(table);
+    range.setStartBefore(first);
+    range.setEndAfter(last);
     selection?.addRange(range);
     return false;
   }

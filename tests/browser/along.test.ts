@@ -1,0 +1,97 @@
+/** Drawing along in a browser, from disk: every stroke by keys and by buttons, its words and its line on paper. */
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { expectedSteps, type Told } from "./expected-steps.ts";
+import { launchChromium } from "./launch.ts";
+import { type WatchedPage, watchedPage } from "./watched-page.ts";
+
+const book = inject("book");
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+afterAll(() => browser.close());
+
+/** A single page counted from the edge, and a spread counted from the first dot. */
+const PLACES = [
+  ["two-row-week", "a5"],
+  ["week-in-columns", "a5-dots"],
+] as const;
+const WIDTHS = [390, 1440] as const;
+
+function addressOf(pattern: string, notebook: string): string {
+  return pathToFileURL(join(book, `patterns/${pattern}/${notebook}/index.html`)).href;
+}
+
+/** What the page shows now; of marks only whether there are any. */
+function shown(page: Page): Promise<Told> {
+  return page.evaluate(() => {
+    const text = (part: string) =>
+      document.querySelector(`[data-part="${part}"]`)?.textContent ?? "";
+    const d = document.querySelector(".along-lines .along-now")?.getAttribute("d") ?? "none";
+    const isMarks = location.hash.startsWith("#marks");
+    return {
+      hash: location.hash,
+      count: text("count"),
+      words: text("words"),
+      d: isMarks && d !== "none" ? "" : d,
+    };
+  });
+}
+
+const WAYS: readonly (readonly [
+  string,
+  (page: Page, key: string, button: string) => Promise<void>,
+])[] = [
+  ["keys", (page, key) => page.keyboard.press(key)],
+  ["buttons", (page, _, button) => page.getByRole("button", { name: button, exact: true }).click()],
+];
+
+const JOURNEYS = PLACES.flatMap(([pattern, notebook]) =>
+  WIDTHS.flatMap((width) => WAYS.map(([way, act]) => ({ pattern, notebook, width, way, act }))),
+);
+
+describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journey) => {
+  const { pattern, notebook, width, act } = journey;
+  let watched: WatchedPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    watched = await watchedPage(browser, { viewport: { width, height: 844 } });
+    page = watched.page;
+    await page.goto(addressOf(pattern, notebook));
+  });
+  afterAll(() => watched.close());
+
+  it("goes through every step on and back again, each with its words and its line", async () => {
+    const steps = expectedSteps(book, { pattern, notebook });
+    await page.getByRole("button", { name: "Start drawing" }).click();
+    const on: Told[] = [await shown(page)];
+    for (let index = 1; index < steps.length; index += 1) {
+      await act(page, "ArrowRight", "Next");
+      on.push(await shown(page));
+    }
+    expect(on).toEqual(steps);
+    const next = page.getByRole("button", { name: "Next", exact: true });
+    expect(await next.getAttribute("aria-disabled")).toBe("true");
+    await page.keyboard.press("ArrowRight");
+    expect(await shown(page)).toEqual(steps.at(-1));
+    for (const step of steps.slice(0, -1).toReversed()) {
+      await act(page, "ArrowLeft", "Back");
+      expect(await shown(page)).toEqual(step);
+    }
+  });
+
+  it("comes back to the whole page, with nothing left on the drawing", async () => {
+    await act(page, "Escape", "Show the whole page");
+    expect(new URL(page.url()).hash).toBe("");
+    expect(await page.locator(".along-lines > *").count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Start drawing");
+  });
+
+  it("makes the browser complain of nothing", () => {
+    expect(watched.complaints).toEqual([]);
+  });
+});
