@@ -1,0 +1,237 @@
+/** A keeper's way through the fit page, on a phone and on a desk, from disk and from a web server. */
+import { readFileSync } from "node:fs";
+import { pathToFileURL } from "node:url";
+import type { Browser, Locator, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { readNotebook } from "../../src/notebook/read-notebook.ts";
+import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { launchChromium } from "./launch.ts";
+import { type Served, serveFolder } from "./serve-folder.ts";
+import { type WatchedPage, watchedPage } from "./watched-page.ts";
+
+const book = inject("book");
+let browser: Browser;
+let served: Served;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+  served = await serveFolder(book);
+});
+
+afterAll(async () => {
+  await browser.close();
+  await served.close();
+});
+
+const WIDTHS = [390, 1440] as const;
+const PLACES = ["disk", "a sub-path of a server"] as const;
+
+describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as const)))(
+  "from %s, %i px wide, a keeper",
+  (place, width) => {
+    let watched: WatchedPage;
+    let page: Page;
+
+    beforeAll(async () => {
+      watched = await watchedPage(browser, { viewport: { width, height: 900 } });
+      page = watched.page;
+      const home = place === "disk" ? `${pathToFileURL(book).href}/` : served.address;
+      await page.goto(`${home}fit/index.html`);
+    });
+
+    afterAll(() => watched.close());
+
+    it("says what the notebook is, and sees it counted", async () => {
+      await page.getByLabel("Paper").selectOption("own");
+      await page.getByLabel("Width (mm)", { exact: true }).fill("120");
+      await page.getByLabel("Height (mm)").fill("180");
+      await page.getByLabel("Dots across").fill("23");
+      await page.getByLabel("Dots down").fill("35");
+      await expectText(page.locator('[data-part="tally"]'), "23 across");
+      expect(await svgTitle(page, "picture")).toBe("The grid of 120 × 180 mm, 23 × 35");
+      expect(await svgTitle(page, "plate")).toContain("on 120 × 180 mm, 23 × 35");
+    });
+
+    it("is told at the field what will not do, and keeps the last good drawing", async () => {
+      const before = await page.locator('[data-part="plate"]').innerHTML();
+      const field = page.getByLabel("Dots across");
+      await field.fill("99");
+      const words = page.locator("#dots-across-fault");
+      await expectText(words, "the sheet has 120 mm to the right of the first");
+      expect(await field.getAttribute("aria-invalid")).toBe("true");
+      expect(await field.getAttribute("aria-describedby")).toBe("dots-across-fault");
+      expect(await page.locator('[data-part="plate"]').innerHTML()).toBe(before);
+      await field.fill("23");
+      expect(await words.isHidden()).toBe(true);
+      expect(await field.getAttribute("aria-invalid")).toBeNull();
+    });
+
+    it("takes a proposed way of counting, by keyboard", async () => {
+      const take = page.getByRole("button", { name: "Count so down" });
+      await take.focus();
+      await page.keyboard.press("Enter");
+      expect(await page.getByLabel("Counted down").inputValue()).toBe("edge-to-edge");
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe("count-down");
+      expect(await take.count()).toBe(0);
+    });
+
+    it("sees which patterns fit, and which leave nothing over", async () => {
+      await expectText(page.locator('[data-part="summary"]'), "fit this notebook, and");
+      const shown = page.locator(".group .card:visible");
+      const all = await shown.count();
+      await page.getByLabel("what leaves nothing over").check();
+      const even = await shown.count();
+      expect(even).toBeGreaterThan(0);
+      expect(even).toBeLessThan(all);
+      expect(await page.locator('.group .card:visible:not([data-state="even"])').count()).toBe(0);
+      await page.getByLabel("all of them").check();
+      const card = page.locator(".card").filter({ hasText: "Seed list" });
+      await card.scrollIntoViewIfNeeded();
+      await card.locator("img.thumb").waitFor({ state: "visible" });
+      expect(await card.locator("img").getAttribute("src")).toMatch(/^data:image\/svg\+xml,/);
+    });
+
+    it("draws one of them large", async () => {
+      const open = page.getByRole("button", { name: "Seed list", exact: true });
+      await open.press("Enter");
+      expect(await page.getByLabel("Pattern").inputValue()).toBe("seed-list");
+      expect(await svgTitle(page, "plate")).toMatch(/^Seed list, on 120/);
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe("pattern");
+    });
+
+    it("puts patterns on a strip and orders them, without a mouse", async () => {
+      await page.getByRole("button", { name: "Put it on the strip" }).press("Enter");
+      await page.getByLabel("Add to the side across").selectOption("two-row-week");
+      expect(await orderOf(page, "across")).toEqual(["Seed list", "Week in two rows"]);
+      expect(await orderOf(page, "down")).toEqual(["Seed list"]);
+      const up = page.getByRole("button", { name: "Move Week in two rows up" });
+      await up.press("Enter");
+      expect(await orderOf(page, "across")).toEqual(["Week in two rows", "Seed list"]);
+      const focused = page.locator(":focus");
+      expect(await focused.textContent()).toContain("Move Week in two rows up");
+      await page.getByLabel("Lanes a side").fill("3");
+      const strip = JSON.parse((await page.locator("#strip-data").textContent()) ?? "");
+      expect(strip.strip).toBe("my-strip");
+      expect(strip.sides[0].lanes[0].runs[0].patterns).toContain("two-row-week");
+    });
+
+    it("saves files that the build reads as what is on the bench", async () => {
+      const notebook = await saved(page, "save-notebook");
+      expect(notebook.name).toBe("120-180-mm-23-35.md");
+      const read = readNotebook({ path: `notebooks/${notebook.name}`, text: notebook.text });
+      if (!read.ok) throw new Error("the build refuses the notebook");
+      expect(read.value.axes.across).toMatchObject({ dots: 23, count: "edge-to-dot" });
+      expect(read.value.axes.down).toMatchObject({ dots: 35, count: "edge-to-edge" });
+      const strip = await saved(page, "save-strip");
+      const readStrip = readStripRecipe({ path: `strips/${strip.name}`, text: strip.text });
+      expect(readStrip).toMatchObject({
+        ok: true,
+        value: { across: ["two-row-week", "seed-list"], down: ["seed-list"], lanes: 3 },
+      });
+    });
+
+    it("saves drawings and data as they are shown", async () => {
+      const plan = await saved(page, "save-plan");
+      expect(plan.name).toBe("seed-list-120-180-mm-23-35.json");
+      expect(plan.text).toBe(await page.locator("#plan-data").textContent());
+      const strip = await saved(page, "save-strip-json");
+      expect(strip.text).toBe(await page.locator("#strip-data").textContent());
+      const drawing = await saved(page, "save-page-svg");
+      expect(drawing.text).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg"/);
+      expect(drawing.text).toContain("Seed list, on 120 × 180 mm");
+    });
+
+    it("saves PDF files, whose part is loaded only then", async () => {
+      const scripts = () =>
+        page.evaluate(() => [...document.scripts].map(({ src }) => src.split("/").pop()));
+      expect(await scripts()).not.toContain("print.js");
+      const strip = await saved(page, "save-strip-pdf");
+      expect(strip.text.slice(0, 8)).toBe("%PDF-1.7");
+      expect(await scripts()).toContain("print.js");
+      const sheet = await saved(page, "save-page-pdf");
+      expect(sheet.name).toBe("seed-list-120-180-mm-23-35.pdf");
+      expect(sheet.text.slice(0, 8)).toBe("%PDF-1.7");
+    });
+
+    it("brings all of it back with a link, on a device that knows nothing", async () => {
+      await page.waitForTimeout(500);
+      const link = await page.getByLabel("Link to this bench").inputValue();
+      expect(link).toBe(page.url());
+      const other = await watchedPage(browser);
+      await other.page.goto(link);
+      for (const data of ["#plan-data", "#strip-data"]) {
+        expect(await other.page.locator(data).textContent()).toBe(
+          await page.locator(data).textContent(),
+        );
+      }
+      expect(other.complaints).toEqual([]);
+      await other.close();
+    });
+
+    it("finds it again on this device", async () => {
+      const plan = await page.locator("#plan-data").textContent();
+      await page.goto(page.url().replace(/#.*/, ""));
+      await page.reload();
+      expect(await page.locator("#plan-data").textContent()).toBe(plan);
+      expect(await orderOf(page, "across")).toEqual(["Week in two rows", "Seed list"]);
+    });
+
+    it("opens files, good and bad", async () => {
+      const good = "---\ntitle: Shed\npaper: A6\npitch: 5\ndots: [20, 28]\nfirstDot: [5, 5]\n---\n";
+      await open(page, "shed.md", good);
+      await expectText(page.locator('[data-part="tally"]'), "20 across");
+      expect(JSON.parse((await page.locator("#plan-data").textContent()) ?? "").notebook).toBe(
+        "shed",
+      );
+      await open(page, "shed.md", good.replace("A6", "A99"));
+      const words = page.locator('[data-part="file-faults"]');
+      await expectText(words, "notebooks/shed.md:3:8");
+      await expectText(words, "paper: A99");
+      expect(await page.getByLabel("Dots across").inputValue()).toBe("20");
+    });
+
+    it("is told of a broken link, and shown what was kept", async () => {
+      await page.goto(`${page.url().replace(/#.*/, "")}#v=1&paper=A5&pitch=wide&dots=26,38`);
+      await page.reload();
+      await expectText(
+        page.locator('[data-part="notice"]'),
+        "What it says as “pitch” will not do. This needs a number of millimetres from 0.5 to 100. What was kept on this device is shown instead.",
+      );
+    });
+
+    it("meets nothing that does not belong to a page", async () => {
+      expect(watched.complaints).toEqual([]);
+      const sideways = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(sideways).toBeLessThanOrEqual(0);
+    });
+  },
+);
+
+async function svgTitle(page: Page, part: string): Promise<string> {
+  return (await page.locator(`[data-part="${part}"] svg > title`).textContent()) ?? "";
+}
+
+/** Waits until a part of the page says so. */
+async function expectText(part: Locator, words: string): Promise<void> {
+  await expect.poll(() => part.textContent(), { timeout: 10_000 }).toContain(words);
+}
+
+function orderOf(page: Page, side: string): Promise<string[]> {
+  return page.locator(`[data-side="${side}"] .order .name`).allInnerTexts();
+}
+
+async function saved(page: Page, doing: string): Promise<{ name: string; text: string }> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.locator(`[data-do="${doing}"]`).press("Enter"),
+  ]);
+  const text = readFileSync(await download.path(), "utf8");
+  return { name: download.suggestedFilename(), text };
+}
+
+async function open(page: Page, name: string, text: string): Promise<void> {
+  const file = { name, mimeType: "text/markdown", buffer: Buffer.from(text) };
+  await page.getByLabel("Open a file of a notebook or of a strip").setInputFiles(file);
+}

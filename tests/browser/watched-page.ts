@@ -1,0 +1,32 @@
+/** A page whose every complaint is noted: errors, messages, and files that did not come. */
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+
+export interface WatchedPage {
+  readonly page: Page;
+  /** What went wrong so far, a line each; a policy that was broken is told as a message. */
+  readonly complaints: string[];
+  close(): Promise<void>;
+}
+
+/** A page in a browser that has been nowhere before. */
+export async function watchedPage(
+  browser: Browser,
+  options: BrowserContextOptions = {},
+): Promise<WatchedPage> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(`error: ${error.message}`));
+  page.on("requestfailed", (request) => {
+    // A page that is left while something still loads has not failed.
+    const { errorText } = request.failure() ?? { errorText: "" };
+    if (errorText !== "net::ERR_ABORTED") complaints.push(`${errorText}: ${request.url()}`);
+  });
+  page.on("response", (response) => {
+    if (response.status() >= 400) complaints.push(`${response.status()}: ${response.url()}`);
+  });
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) complaints.push(`said: ${message.text()}`);
+  });
+  return { page, complaints, close: () => context.close() };
+}
