@@ -1,0 +1,55 @@
+/** No kind of page shuts anybody out, as far as a program can tell: WCAG 2.2 A and AA by axe-core, by day and by night. */
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { axeFindings } from "./axe-findings.ts";
+import { launchChromium } from "./launch.ts";
+import { PAGE_KINDS } from "./page-kinds.ts";
+import { watchedPage } from "./watched-page.ts";
+
+const book = inject("book");
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+
+afterAll(() => browser.close());
+
+/** Colours change with the light and not with the width; what is shown changes with the width and not with the light. */
+const VIEWS = [
+  ["light", 390],
+  ["dark", 1440],
+] as const;
+
+describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
+  it.each(Object.entries(PAGE_KINDS))("%s has nothing that axe objects to", async (_, path) => {
+    const options = { colorScheme, viewport: { width, height: 900 } };
+    const { page, complaints, close } = await watchedPage(browser, options);
+    await page.goto(pathToFileURL(join(book, path)).href);
+    expect(await findings(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe("a planted fault", () => {
+  it("is found: a picture without words, and letters that are too pale", async () => {
+    const { page, close } = await watchedPage(browser);
+    await page.goto(pathToFileURL(join(book, "index.html")).href);
+    await page.evaluate(() => {
+      const picture = document.createElement("img");
+      picture.src = "data:image/gif;base64,R0lGODlhAQABAAAAACw=";
+      const words = document.createElement("p");
+      words.textContent = "too pale";
+      words.style.color = "#ddd8cc";
+      document.querySelector("main")?.append(picture, words);
+    });
+    const rules = (await axeFindings(page)).map(({ rule }) => rule);
+    expect(rules).toContain("image-alt");
+    expect(rules).toContain("color-contrast");
+    await close();
+  });
+});
