@@ -1,0 +1,122 @@
+/** The PDF files of a built book, as another program reads them. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, inject, it } from "vitest";
+import { loadContent } from "../../src/book/load-content.ts";
+import { filesIn } from "../../src/book/output-folder.ts";
+import { readFacts, readFonts, readSizes, readText } from "../print/poppler.ts";
+import { PROJECT } from "../setup/run-command.ts";
+
+const book = inject("book");
+const files = filesIn(book);
+const pdfs = files.filter((path) => path.endsWith(".pdf"));
+const content = await loadContent(`${PROJECT}content`);
+if (!content.ok) throw new Error("the demo content has a problem");
+const { recipes, notebooks, strips } = content.value;
+
+const bytesOf = (path: string) => new Uint8Array(readFileSync(join(book, path)));
+const jsonOf = (path: string) => JSON.parse(readFileSync(join(book, path), "utf8"));
+
+/** In millimetres; a point has a hundredth in the file. */
+const TRUE_TO = 0.01;
+
+function expectSizes(path: string, width: number, height: number): void {
+  const sizes = readSizes(bytesOf(path));
+  const wrong = sizes.filter(
+    ([across, down]) => Math.abs(across - width) > TRUE_TO || Math.abs(down - height) > TRUE_TO,
+  );
+  expect({ path, pages: sizes.length > 0, wrong }).toEqual({ path, pages: true, wrong: [] });
+}
+
+describe("the PDF files of a book", () => {
+  it("are a page for each pattern on each notebook, sheets and a card for each strip, and a book for each notebook", () => {
+    const wanted = notebooks.flatMap(({ slug }) => [
+      ...recipes.map((recipe) => `patterns/${recipe.slug}/${slug}/page.pdf`),
+      ...strips.flatMap((strip) =>
+        ["strip.pdf", "strip-letter.pdf", "card.pdf"].map(
+          (name) => `strips/${strip.slug}/${slug}/${name}`,
+        ),
+      ),
+      `notebooks/${slug}/book.pdf`,
+    ]);
+    expect(pdfs.toSorted()).toEqual(wanted.toSorted());
+  });
+
+  it("are whole files, each with its own title and a language", () => {
+    const broken = pdfs.filter((path) => {
+      const text = Buffer.from(bytesOf(path)).toString("latin1");
+      return !(
+        text.startsWith("%PDF-1.7\n") &&
+        text.trimEnd().endsWith("%%EOF") &&
+        text.includes("/Lang (en)") &&
+        text.includes("/Title (")
+      );
+    });
+    expect(broken).toEqual([]);
+  });
+});
+
+describe.each(notebooks.map((notebook) => [notebook.slug] as const))("on %s", (notebook) => {
+  const { paper } = jsonOf(`notebooks/${notebook}/notebook.json`);
+  const plans = recipes.map(({ slug }) => jsonOf(`patterns/${slug}/${notebook}/plan.json`));
+
+  it("a page is as large as the notebook's paper, a spread two such pages", () => {
+    const sample = plans.filter((plan, index) => index % 9 === 0 || plan.pages.length === 2);
+    for (const { pattern, pages } of sample.slice(0, 12)) {
+      const path = `patterns/${pattern}/${notebook}/page.pdf`;
+      expectSizes(path, paper.across, paper.down);
+      expect(readSizes(bytesOf(path))).toHaveLength(Math.max(1, pages.length));
+    }
+    expect(sample.some(({ pages }) => pages.length === 2)).toBe(true);
+  });
+
+  it("a pattern that does not fit has a page that says why", () => {
+    for (const { pattern, fits, reason } of plans.filter((plan) => !plan.fits)) {
+      expect(fits).toBe(false);
+      const path = `patterns/${pattern}/${notebook}/page.pdf`;
+      expectSizes(path, paper.across, paper.down);
+      const text = readText(bytesOf(path)).replace(/\s+/g, " ");
+      expect(text).toContain("does not fit");
+      expect(text).toContain(reason);
+    }
+  });
+
+  it("strips lie on A4 and on letter, and their card on A6 or longer", () => {
+    for (const { slug, title } of strips) {
+      const folder = `strips/${slug}/${notebook}/`;
+      const [width = 0, height = 0] = readSizes(bytesOf(`${folder}strip.pdf`))[0] ?? [];
+      const isWide = width > height;
+      expectSizes(`${folder}strip.pdf`, isWide ? 297 : 210, isWide ? 210 : 297);
+      const [letterWidth = 0, letterHeight = 0] =
+        readSizes(bytesOf(`${folder}strip-letter.pdf`))[0] ?? [];
+      const isLetterWide = letterWidth > letterHeight;
+      expectSizes(
+        `${folder}strip-letter.pdf`,
+        isLetterWide ? 279.4 : 215.9,
+        isLetterWide ? 215.9 : 279.4,
+      );
+      const card = readSizes(bytesOf(`${folder}card.pdf`));
+      expect(card).toHaveLength(1);
+      expect(card[0]?.[0]).toBeCloseTo(105, 2);
+      expect(card[0]?.[1]).toBeGreaterThan(147.99);
+      expect(readText(bytesOf(`${folder}strip.pdf`))).toContain(title);
+    }
+  });
+
+  it("the book has a page for each page of each pattern that fits, behind its contents", () => {
+    const path = `notebooks/${notebook}/book.pdf`;
+    const pages = plans.reduce((sum, plan) => sum + plan.pages.length, 0);
+    const count = readSizes(bytesOf(path)).length;
+    const first = readText(bytesOf(path), 1);
+    expect(count).toBeGreaterThan(pages);
+    expect(count - pages).toBeLessThanOrEqual(3);
+    expect(first).toContain(content.ok ? content.value.book.title : "");
+    const contents = Array.from({ length: count - pages }, (_, index) =>
+      readText(bytesOf(path), index + 1),
+    ).join("\n");
+    const missing = recipes.filter(({ title }) => !contents.includes(title.slice(0, 12)));
+    expect(missing.map(({ slug }) => slug)).toEqual([]);
+    expect(readFacts(bytesOf(path))).toMatch(/^Tagged:\s+yes$/m);
+    expect(readFonts(bytesOf(path)).filter((font) => !font.isEmbedded)).toEqual([]);
+  });
+});

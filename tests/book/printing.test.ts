@@ -1,0 +1,169 @@
+/** How a build makes its PDF files: afresh or from before, with a printer's error, and what happens when it cannot. */
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { openAskPdf } from "../../src/book/ask-pdf.ts";
+import { type Content, loadContent } from "../../src/book/load-content.ts";
+import { openPdfMemo } from "../../src/book/pdf-memo.ts";
+import { startPrinting } from "../../src/book/start-printing.ts";
+import { readText } from "../print/poppler.ts";
+import { PROJECT } from "../setup/run-command.ts";
+import { bytesIn } from "./files-in.ts";
+import { deskFolder, TINY, writeContent } from "./write-content.ts";
+
+const HALVES =
+  "---\ntitle: Halves\npurpose: page\npage: {columns: {count: 2, gap: 1}}\n---\nTwo.\n";
+const BOOK = "title: Tiny\nnotebooks: [plain, small]\n";
+
+const STRIPPED = {
+  ...TINY,
+  "book.yaml": BOOK,
+  "patterns/halves.md": HALVES,
+  "strips/daily.md": "---\ntitle: Daily\nacross: [halves, wide]\ndown: [halves]\n---\nBoth.\n",
+};
+
+/** Builds with a folder of finished pieces of its own; the built book's files and what the build said. */
+function build(content: string, memo = join(deskFolder(), "memo")) {
+  const output = join(deskFolder(), "book");
+  const script = join(PROJECT, "tests/bench/build-once.mjs");
+  const said = execFileSync(process.execPath, [script, content, output, memo], {
+    encoding: "utf8",
+  });
+  return { files: bytesIn(output), output, said };
+}
+
+const pdfsIn = (files: ReadonlyMap<string, string>) =>
+  new Map([...files].filter(([path]) => path.endsWith(".pdf")));
+
+async function contentIn(folder: string): Promise<Content> {
+  const reading = await loadContent(folder);
+  if (!reading.ok) throw new Error("the content has a problem");
+  return reading.value;
+}
+
+describe("a build", () => {
+  it("makes the same bytes twice from nothing, and again from what was ready", () => {
+    const content = writeContent(STRIPPED);
+    const memo = join(deskFolder(), "memo");
+    const once = build(content, memo);
+    const again = build(content);
+    const ready = build(content, memo);
+    expect(pdfsIn(once.files).size).toBe(2 * (2 + 3 + 1));
+    expect(again.files).toEqual(once.files);
+    expect(ready.files).toEqual(once.files);
+    expect(once.said).toContain("; 0 of 12 PDF files were ready from before.");
+    expect(ready.said).toContain("; 12 of 12 PDF files were ready from before.");
+  });
+
+  it("makes again what a changed file is on, and nothing else", () => {
+    const memo = join(deskFolder(), "memo");
+    const before = build(writeContent(STRIPPED), memo);
+    const halves = HALVES.replace("count: 2", "count: 3");
+    const after = build(writeContent({ ...STRIPPED, "patterns/halves.md": halves }), memo);
+    const changed = [...pdfsIn(after.files)]
+      .filter(([path, bytes]) => before.files.get(path) !== bytes)
+      .map(([path]) => path);
+    expect(changed.toSorted()).toEqual([
+      "notebooks/plain/book.pdf",
+      "notebooks/small/book.pdf",
+      "patterns/halves/plain/page.pdf",
+      "patterns/halves/small/page.pdf",
+      "strips/daily/plain/card.pdf",
+      "strips/daily/plain/strip-letter.pdf",
+      "strips/daily/plain/strip.pdf",
+      "strips/daily/small/card.pdf",
+      "strips/daily/small/strip-letter.pdf",
+      "strips/daily/small/strip.pdf",
+    ]);
+    expect(after.said).toContain("; 2 of 12 PDF files were ready from before.");
+  });
+
+  it("stretches all that is printed by the printer's error, in files and on pages", () => {
+    const printer = `${BOOK}printer: {x: 1.01, y: 0.99}\n`;
+    const memo = join(deskFolder(), "memo");
+    const plain = build(writeContent(STRIPPED), memo);
+    const stretched = build(writeContent({ ...STRIPPED, "book.yaml": printer }), memo);
+    const same = [...pdfsIn(stretched.files)].filter(
+      ([path, bytes]) => plain.files.get(path) === bytes,
+    );
+    expect(same).toEqual([]);
+    const sheet = readFileSync(join(stretched.output, "strips/daily/plain/strip.pdf"));
+    expect(readText(new Uint8Array(sheet))).toContain("stretched by x 1.01 and y 0.99");
+    const page = stretched.files.get("strips/daily/plain/index.html") ?? "";
+    // A4 on its side: its long side is the printer's y (297 · 0.99), its short side x (210 · 1.01).
+    expect(page).toContain('width="294.03mm" height="212.1mm" preserveAspectRatio="none"');
+  });
+
+  it("carries on a strip what the book does not list, without a link to it", () => {
+    const book = `${BOOK}patterns: [halves]\n`;
+    const { files } = build(writeContent({ ...STRIPPED, "book.yaml": book }));
+    const page = files.get("strips/daily/plain/index.html") ?? "";
+    expect(page).toContain("Wide");
+    expect(page).not.toContain("patterns/wide");
+    expect([...files.keys()].filter((path) => path.startsWith("patterns/wide"))).toEqual([]);
+    const fit = files.get("fit/book.js") ?? "";
+    expect(fit).toContain('"across":["halves"]');
+  });
+});
+
+describe("printing that fails", () => {
+  const engine = (code: string) => ({
+    version: "1",
+    file: `data:text/javascript,${encodeURIComponent(code)}`,
+  });
+
+  async function printing(code: string) {
+    const desk = deskFolder();
+    const output = join(desk, "book");
+    mkdirSync(output);
+    const content = await contentIn(writeContent(TINY));
+    return startPrinting({
+      content,
+      engine: engine(code),
+      project: PROJECT,
+      memo: join(desk, "memo"),
+      output,
+    });
+  }
+
+  it("is told when the build asks for it", async () => {
+    const { finish } = await printing(
+      'export const printFiles = async () => { throw new Error("no paper"); };',
+    );
+    await expect(finish()).rejects.toThrow("no paper");
+  });
+
+  it("can be stopped while it is at work", async () => {
+    const { stop } = await printing("export const printFiles = () => { for (;;); };");
+    await expect(stop()).resolves.toBeUndefined();
+  });
+});
+
+describe("a file that is asked for", () => {
+  it("has the bytes of the build, is made once, and is none where the book has none", async () => {
+    const folder = writeContent(STRIPPED);
+    const content = await contentIn(folder);
+    const desk = join(deskFolder(), "pdfs");
+    const memo = openPdfMemo(desk);
+    const ask = openAskPdf(content, memo, "1");
+    const { files } = build(folder);
+    for (const path of pdfsIn(files).keys()) {
+      const bytes = await ask(path);
+      expect(Buffer.from(bytes ?? []).toString("latin1")).toBe(files.get(path));
+    }
+    expect(ask("patterns/halves/gone/page.pdf")).toBeUndefined();
+    expect(ask("index.html")).toBeUndefined();
+    expect(existsSync(desk)).toBe(true);
+  });
+
+  it("may be asked for at once with others: each is as if it were alone", async () => {
+    const content = await contentIn(writeContent(STRIPPED));
+    const asked = ["patterns/halves/plain/page.pdf", "notebooks/plain/book.pdf"] as const;
+    const together = openAskPdf(content, openPdfMemo(join(deskFolder(), "a")), "1");
+    const atOnce = await Promise.all(asked.map((path) => together(path)));
+    const alone = openAskPdf(content, openPdfMemo(join(deskFolder(), "b")), "1");
+    for (const [index, path] of asked.toReversed().entries())
+      expect(await alone(path)).toEqual(atOnce[asked.length - 1 - index]);
+  });
+});
