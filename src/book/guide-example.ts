@@ -21,11 +21,11 @@ import { guideNotebook } from "./guide-notebooks.ts";
 import { labelsOf } from "./label-at.ts";
 import { splitRows } from "./split-rows.ts";
 
-/** A drawing with its caption, in one of four shapes; or what the reader or the engine answers. */
+/** A drawing with its caption, in one of five shapes; or what the reader or the engine answers. */
 export type Shown =
   | {
       readonly kind: "drawing";
-      readonly shape: "page" | "slice" | "strip" | "sheet";
+      readonly shape: "page" | "spread" | "slice" | "strip" | "sheet";
       readonly scene: Scene;
       readonly caption: string;
     }
@@ -94,10 +94,11 @@ function drawn(recipe: Recipe, name: string, id: string): Shown {
   const notebook = guideNotebook(name);
   const plan = planPattern(recipe, notebook);
   if (plan.fits) {
+    const shape = plan.pages.length > 1 ? "spread" : "page";
     const scene = pageScene({ plan, recipe, notebook });
     return {
       kind: "drawing",
-      shape: "page",
+      shape,
       scene: { ...scene, id },
       caption: `On ${notebook.title}`,
     };
