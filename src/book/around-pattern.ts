@@ -1,14 +1,8 @@
 /** What lies around a pattern's page in the book: its neighbours, its kin, and itself on every notebook. */
 import type { Recipe } from "../recipe/recipe.ts";
-import type {
-  AroundPattern,
-  NotebookEntry,
-  Pair,
-  PatternCard,
-  PatternLink,
-  ShelfEntry,
-} from "./book.ts";
+import type { AroundPattern, PatternCard, PatternLink, ShelfEntry } from "./book.ts";
 import type { Cards } from "./cards.ts";
+import type { NotebookEntry, Pair } from "./entries.ts";
 import type { Content } from "./load-content.ts";
 import { notebookEntry } from "./notebook-facts.ts";
 import type { PairFacts } from "./pair-facts.ts";

@@ -3,6 +3,7 @@ import type { Purpose } from "../recipe/recipe.ts";
 import type { AskPdf } from "./ask-pdf.ts";
 import type { CountingRow } from "./counting-table.ts";
 import type { DivisionRow } from "./division-rows.ts";
+import type { NotebookEntry, Pair } from "./entries.ts";
 import type { EvenRow } from "./even-rows.ts";
 import type { FitState } from "./fit-state.ts";
 import type { AxisFact } from "./notebook-facts.ts";
@@ -34,23 +35,6 @@ export interface Book {
   sideFiles(): Iterable<SideFile>;
   /** Makes a PDF file when it is asked for: a build makes them all on a thread of their own. */
   askPdf: AskPdf;
-}
-
-export interface Pair {
-  readonly pattern: string;
-  readonly notebook: string;
-}
-
-export interface NotebookEntry {
-  readonly slug: string;
-  readonly title: string;
-  /** Such as `26 × 38`. */
-  readonly steps: string;
-  /** By what people know their notebook, such as `148 × 210 mm, dots every 5 mm`. */
-  readonly paper: string;
-  /** In millimetres. */
-  readonly width: number;
-  readonly height: number;
 }
 
 export interface PurposeGroup {

@@ -1,6 +1,7 @@
 /** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
 import { PURPOSES } from "../recipe/recipe.ts";
-import type { Pair, PatternCard, PurposeGroup } from "./book.ts";
+import type { PatternCard, PurposeGroup } from "./book.ts";
+import type { Pair } from "./entries.ts";
 import type { FitState } from "./fit-state.ts";
 import type { Content } from "./load-content.ts";
 import { type PairFacts, pairFacts } from "./pair-facts.ts";

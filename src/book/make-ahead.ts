@@ -1,7 +1,7 @@
 /** Makes the pieces that are missing on all processors at once, before the book asks for them one by one. */
 import { availableParallelism } from "node:os";
 import { setImmediate } from "node:timers/promises";
-import type { Pair } from "./book.ts";
+import type { Pair } from "./entries.ts";
 import type { Content } from "./load-content.ts";
 import type { Memos } from "./open-memos.ts";
 import type { PatternPiece } from "./pattern-piece.ts";

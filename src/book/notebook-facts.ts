@@ -8,7 +8,7 @@ import {
 } from "../measure/grid-axis.ts";
 import { type Length, length, toMm } from "../measure/length.ts";
 import type { Notebook } from "../notebook/notebook.ts";
-import type { NotebookEntry } from "./book.ts";
+import type { NotebookEntry } from "./entries.ts";
 import { mmText } from "./mm-text.ts";
 
 /** One line of the table: the same fact across and down, a small print behind each. */

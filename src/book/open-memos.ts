@@ -5,7 +5,7 @@ import { type Memo, type MemoTally, openMemo } from "./memo.ts";
 import type { NotebookPiece } from "./notebook-piece.ts";
 import type { PatternPiece } from "./pattern-piece.ts";
 import { openPdfMemo, type PdfMemo } from "./pdf-memo.ts";
-import type { StripPiece } from "./strip-piece.ts";
+import type { StripPiece } from "./strip-view.ts";
 
 export interface Memos {
   readonly patterns: Memo<PatternPiece>;

@@ -2,8 +2,9 @@
 import { writeDeskLink, writeFitAddress } from "../../site/script/fit/fit-address.ts";
 import { NO_STRIP } from "../../site/script/fit/strip-choice.ts";
 import type { Surroundings } from "./around-pattern.ts";
-import type { Pair, PatternPage } from "./book.ts";
+import type { PatternPage } from "./book.ts";
 import type { Cards } from "./cards.ts";
+import type { Pair } from "./entries.ts";
 import { fitState } from "./fit-state.ts";
 import type { Content } from "./load-content.ts";
 import { notebookEntry } from "./notebook-facts.ts";

@@ -3,7 +3,7 @@ import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../draw/write-svg.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import type { Pair } from "./book.ts";
+import type { Pair } from "./entries.ts";
 import type { Content } from "./load-content.ts";
 import { makePatternPiece, type PatternPiece } from "./pattern-piece.ts";
 

@@ -1,6 +1,6 @@
 /** A second thread that makes pieces: how it is started and asked, and what it does there. */
 import { parentPort, Worker, workerData } from "node:worker_threads";
-import type { Pair } from "./book.ts";
+import type { Pair } from "./entries.ts";
 import type { Content } from "./load-content.ts";
 import type { PatternPiece } from "./pattern-piece.ts";
 import { openPiecePress } from "./piece-press.ts";

@@ -1,5 +1,5 @@
 /** At what size notebooks stand side by side: all at one scale, and the widest still beside another on a phone. */
-import type { NotebookEntry } from "./book.ts";
+import type { NotebookEntry } from "./entries.ts";
 
 /** In CSS pixels. */
 const WIDEST = 150;

@@ -10,8 +10,8 @@ import { openPlanner } from "./planner.ts";
 import type { SideFile } from "./side-files.ts";
 import { openStripFacts, type StripFactsOf, type StripPieceOf } from "./strip-facts.ts";
 import { type StripPageSources, stripPage } from "./strip-page.ts";
-import { makeStripPiece, type StripPiece } from "./strip-piece.ts";
-import type { StripCard, StripName, StripPage, StripPair } from "./strip-view.ts";
+import { makeStripPiece } from "./strip-piece.ts";
+import type { StripCard, StripName, StripPage, StripPair, StripPiece } from "./strip-view.ts";
 
 export interface StripBook {
   /** Every page of a strip, notebook by notebook. */

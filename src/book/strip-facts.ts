@@ -1,8 +1,7 @@
 /** What a strip comes to on each notebook, in numbers for lists. */
 import type { Content } from "./load-content.ts";
 import { notebookEntry } from "./notebook-facts.ts";
-import type { StripPiece } from "./strip-piece.ts";
-import type { StripFacts, StripPair } from "./strip-view.ts";
+import type { StripFacts, StripPair, StripPiece } from "./strip-view.ts";
 
 /** The finished piece of a pair. */
 export type StripPieceOf = (pair: StripPair) => StripPiece;

@@ -14,32 +14,7 @@ import { pixelsOf } from "./pixels-of.ts";
 import type { Planner } from "./planner.ts";
 import { stripPictures } from "./strip-pictures.ts";
 import { cardLine, stripPatternView, stripSideView } from "./strip-side-view.ts";
-import type {
-  CardLine,
-  StripPair,
-  StripPatternView,
-  StripSheetsView,
-  StripSideView,
-} from "./strip-view.ts";
-
-/** Plain JSON: it is kept on disk between builds. */
-export interface StripPiece {
-  readonly stripSvg: string;
-  readonly cardSvg: string;
-  readonly stripJson: string;
-  /** Of the strip's drawing, in CSS pixels. */
-  readonly picture: { readonly width: number; readonly height: number };
-  /** In millimetres, as it is held. */
-  readonly length: number;
-  readonly width: number;
-  readonly patterns: readonly StripPatternView[];
-  readonly sides: readonly StripSideView[];
-  readonly sheets: StripSheetsView;
-  /** What ends the copying card. */
-  readonly closing: readonly CardLine[];
-  /** What to know before cutting. */
-  readonly notes: readonly string[];
-}
+import type { StripPair, StripPiece } from "./strip-view.ts";
 
 export interface StripPieceSources {
   readonly planner: Planner;

@@ -1,8 +1,7 @@
 /** A strip as its pages see it: what each side carries, which pen draws what, and what there is to be said of it. */
 import type { Axis } from "../measure/axis.ts";
 import type { Make } from "../recipe/strip-recipe.ts";
-import type { NotebookEntry } from "./book.ts";
-import type { StripPiece } from "./strip-piece.ts";
+import type { NotebookEntry } from "./entries.ts";
 
 /** A page of a strip on a notebook. */
 export interface StripPair {
@@ -73,6 +72,25 @@ export interface StripSheetsView {
   /** Is the strip printed in pieces that are joined? */
   readonly isJoined: boolean;
   readonly hasPocket: boolean;
+}
+
+/** A strip on a notebook, finished. Plain JSON: it is kept on disk between builds. */
+export interface StripPiece {
+  readonly stripSvg: string;
+  readonly cardSvg: string;
+  readonly stripJson: string;
+  /** Of the strip's drawing, in CSS pixels. */
+  readonly picture: { readonly width: number; readonly height: number };
+  /** In millimetres, as it is held. */
+  readonly length: number;
+  readonly width: number;
+  readonly patterns: readonly StripPatternView[];
+  readonly sides: readonly StripSideView[];
+  readonly sheets: StripSheetsView;
+  /** What ends the copying card. */
+  readonly closing: readonly CardLine[];
+  /** What to know before cutting. */
+  readonly notes: readonly string[];
 }
 
 /** What a strip comes to on a notebook, in a list. */
