@@ -1,13 +1,16 @@
 /** Turns the site's styles, fonts and page scripts into the few files that every page loads. */
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
 import * as esbuild from "esbuild";
 import { PROJECT } from "./bundle-engine.mjs";
+import { gatherLicences } from "./gather-licences.mjs";
 
 /**
- * Writes the style sheets, the scripts and the fonts into a folder. The scripts are classic ones: a page that is opened
- * from disk may not load modules. Throws esbuild's own error on bad source.
+ * Writes the style sheets, the scripts and the fonts into a folder, and the licences of what is in them. The scripts
+ * are classic ones: a page that is opened from disk may not load modules. Throws esbuild's own error on bad source.
  */
 export async function bundleAssets(folder) {
-  await esbuild.build({
+  const styles = await esbuild.build({
     absWorkingDir: PROJECT,
     entryPoints: {
       along: "site/style/along.css",
@@ -22,9 +25,10 @@ export async function bundleAssets(folder) {
     target: ["chrome100", "firefox110", "safari15.4"],
     loader: { ".woff2": "file" },
     assetNames: "fonts/[name]",
+    metafile: true,
     logLevel: "silent",
   });
-  await esbuild.build({
+  const scripts = await esbuild.build({
     absWorkingDir: PROJECT,
     entryPoints: {
       along: "site/script/along/along.ts",
@@ -47,6 +51,9 @@ export async function bundleAssets(folder) {
     minify: true,
     format: "iife",
     target: "es2020",
+    metafile: true,
     logLevel: "silent",
   });
+  const inputs = [styles, scripts].flatMap(({ metafile }) => Object.keys(metafile.inputs));
+  await writeFile(join(folder, "licences.txt"), gatherLicences(inputs));
 }
