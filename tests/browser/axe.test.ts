@@ -29,7 +29,7 @@ describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
     const options = { colorScheme, viewport: { width, height: 900 } };
     const { page, complaints, close } = await watchedPage(browser, options);
     await page.goto(pathToFileURL(join(book, path)).href);
-    expect(await findings(page)).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     expect(complaints).toEqual([]);
     await close();
   });

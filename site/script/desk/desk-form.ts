@@ -6,22 +6,28 @@ import { partOf, theOne } from "../page/parts.ts";
 import type { DeskBench } from "./desk-bench.ts";
 import type { RecipeTexts } from "./start-desk.ts";
 
+interface Asks {
+  readonly texts: () => Promise<RecipeTexts>;
+  readonly say: (words: string) => void;
+}
+
 /** Keeps the fields and the desk the same. */
-export function bindDeskForm(page: ParentNode, bench: DeskBench, texts: RecipeTexts): void {
+export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say }: Asks): void {
   const form = theOne(page, '[data-part="desk-fields"]', HTMLFormElement);
   const note = partOf(page, "file-note");
   const { shelf } = bench;
   const { notebook: own } = bench.lying().desk;
+  /** The text that was started from last. */
+  let taken: string | undefined;
   form.addEventListener("submit", (event) => event.preventDefault());
-  form.addEventListener("input", (event) => {
-    if (event.target === fieldOf(form, "from")) takeFrom();
-    else if (event.target === fieldOf(form, "notebook")) takeNotebook();
-    else takeSlug();
-  });
+  // The file's name stands apart from the form, so the fields are listened to one by one.
+  fieldOf(form, "from").addEventListener("input", () => void takeFrom());
+  fieldOf(form, "notebook").addEventListener("input", takeNotebook);
+  fieldOf(form, "slug").addEventListener("input", takeSlug);
   bench.tell(({ desk, result }) => {
     const twin = shelf.notebooks.find((one) => isSameGrid(desk.notebook, one));
-    const [from = ""] = Object.keys(texts).filter((slug) => texts[slug] === desk.text);
-    fillForm(form, { notebook: twin?.slug ?? "", from });
+    if (desk.text !== taken) fillForm(form, { from: "" });
+    fillForm(form, { notebook: twin?.slug ?? "" });
     if (isSlug(fieldOf(form, "slug").value) || desk.slug !== "")
       fillForm(form, { slug: desk.slug });
     if (result.ok) fieldOf(form, "slug").setAttribute("placeholder", result.recipe.slug);
@@ -31,9 +37,16 @@ export function bindDeskForm(page: ParentNode, bench: DeskBench, texts: RecipeTe
       : "";
   });
 
-  function takeFrom(): void {
-    const text = texts[fieldOf(form, "from").value];
-    if (text !== undefined) bench.change({ text, slug: "" });
+  async function takeFrom(): Promise<void> {
+    const slug = fieldOf(form, "from").value;
+    try {
+      const text = (await texts())[slug];
+      if (text === undefined) return;
+      taken = text;
+      bench.change({ text, slug: "" });
+    } catch {
+      say("The recipe could not be loaded: a part of this page is missing.");
+    }
   }
 
   function takeNotebook(): void {

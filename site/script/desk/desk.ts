@@ -12,15 +12,9 @@ import { bindDeskForm } from "./desk-form.ts";
 import { bindDeskSaving } from "./desk-saving.ts";
 import { type Editor, plainEditor } from "./editor.ts";
 import { keepDesk } from "./keep-desk.ts";
+import { recipeTexts } from "./recipe-texts.ts";
 import { deskShow } from "./show-desk.ts";
-import { type RecipeTexts, startDesk } from "./start-desk.ts";
-
-declare global {
-  interface Window {
-    /** Set by `texts.js`, which the build writes. */
-    readonly spanbookTexts?: RecipeTexts;
-  }
-}
+import { needsTexts, startDesk } from "./start-desk.ts";
 
 const load = scriptLoader(ownAddress());
 void openPage().catch((error: unknown) => {
@@ -32,17 +26,18 @@ void openPage().catch((error: unknown) => {
 
 async function openPage(): Promise<void> {
   const shelf = bookShelf(window.spanbookContent);
-  const texts = window.spanbookTexts ?? {};
+  const texts = () => recipeTexts(window, load);
   const reader = await readerPart(window, load);
   const device = openDevice(() => localStorage);
-  const start = startDesk(location.hash, { device, shelf, texts });
+  const written = needsTexts(location.hash, shelf) ? await texts() : {};
+  const start = startDesk(location.hash, { device, shelf, texts: written });
   const bench = openDeskBench(start.desk, shelf, reader);
   const [draw, queue, say] = [openDraw(window), openQueue(window), openStatus(document)];
   const field = theOne(document, "#recipe-text", HTMLTextAreaElement);
   const changed = () => bench.change({ text: editor.text() });
   let editor: Editor = plainEditor(field, changed);
   partOf(document, "desk").hidden = false;
-  bindDeskForm(document, bench, texts);
+  bindDeskForm(document, bench, { texts, say });
   bench.tell(({ desk }) => {
     if (editor.text() !== desk.text) editor.setText(desk.text);
   });

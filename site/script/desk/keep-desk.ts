@@ -6,14 +6,14 @@ import { type Device, KEPT } from "../page/device.ts";
 import { openKeeper } from "../page/keep-address.ts";
 import { openNotice } from "../page/notice.ts";
 import { theOne } from "../page/parts.ts";
-import { type Desk, readDeskAddress, writeDeskAddress } from "./desk-address.ts";
+import { type Desk, type DeskAddress, readDeskAddress, writeDeskAddress } from "./desk-address.ts";
 import type { DeskBench } from "./desk-bench.ts";
 import type { DeskStart, RecipeTexts } from "./start-desk.ts";
 
 interface Keeping {
   readonly device: Device;
   readonly start: DeskStart;
-  readonly texts: RecipeTexts;
+  readonly texts: () => Promise<RecipeTexts>;
 }
 
 /** Writes what was changed on the desk; an address alone changes nothing on the device. */
@@ -39,11 +39,16 @@ export function keepDesk(window: Window, bench: DeskBench, keeping: Keeping): vo
       notice.broken(sayAddressProblem(reading.problem), "What was on the desk before stays.");
       return;
     }
-    const { from, ...said } = reading.value;
-    const text = said.text ?? (from === undefined ? undefined : texts[from]);
+    void lay(reading.value);
+  });
+  /** What an address says, on the desk; a pattern's text may have to be loaded first. */
+  async function lay({ from, ...said }: DeskAddress): Promise<void> {
+    const written = from === undefined ? undefined : (await texts())[from];
+    const text = said.text ?? written;
     const part = { ...said, ...(text !== undefined && { text }) };
     if (Object.keys(part).length > 0) bench.change(part);
-  });
+  }
+
   if (start.problem) {
     const instead = start.kept || device.recall(KEPT.desk) ? "kept on this device" : "usual";
     notice.broken(sayAddressProblem(start.problem), `What is ${instead} is on the desk instead.`);

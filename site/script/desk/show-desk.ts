@@ -28,7 +28,8 @@ export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) =
   const data = theOne(page, "#plan-data", HTMLScriptElement);
   const { draw, queue, reader, editor } = shows;
   return (result) => {
-    for (const part of [plate, telling]) part.classList.toggle("stale", !result.ok);
+    plate.classList.toggle("stale", !result.ok);
+    telling.hidden = !result.ok;
     if (!result.ok) {
       const { problems: found } = result;
       verdict.dataset.state = "misfit";

@@ -15,6 +15,12 @@ export interface DeskStart {
 /** Recipes as written, by slug. */
 export type RecipeTexts = Readonly<Record<string, string>>;
 
+/** Does the address start from a pattern of the book, so that its text is needed? */
+export function needsTexts(hash: string, { slugs }: BookShelf): boolean {
+  const address = readDeskAddress(hash, slugs);
+  return address.ok && address.value.from !== undefined;
+}
+
 interface Sources {
   readonly device: Device;
   readonly shelf: BookShelf;

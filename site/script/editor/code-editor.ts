@@ -27,7 +27,10 @@ export function openEditor(field: HTMLTextAreaElement, changed: () => void): Edi
       doc: field.value,
       extensions: [
         ...EXTENSIONS,
-        EditorView.contentAttributes.of({ "aria-label": field.labels[0]?.textContent ?? "" }),
+        EditorView.contentAttributes.of({
+          "aria-label": field.labels[0]?.textContent ?? "",
+          tabindex: "0",
+        }),
         EditorView.updateListener.of((update) => {
           if (!update.docChanged) return;
           field.value = update.state.doc.toString();
