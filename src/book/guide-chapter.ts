@@ -14,7 +14,7 @@ import { newLines } from "./new-lines.ts";
 /** The HTML beside each fence of a chapter, in their order. */
 export type ChapterPiece = readonly string[];
 
-export interface ChapterDesk {
+interface ChapterDesk {
   readonly memo: Memo<ChapterPiece>;
   /** Changes with the engine. */
   readonly version: string;

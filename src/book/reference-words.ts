@@ -11,12 +11,12 @@ import { FILLS, type Fill, PURPOSES, type Recipe } from "../recipe/recipe.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 import { PURPOSE_WORDS } from "./purpose-words.ts";
 
-export interface ReferenceWord {
+interface ReferenceWord {
   readonly word: string;
   readonly meaning: string;
 }
 
-export interface FillDrawing extends ReferenceWord {
+interface FillDrawing extends ReferenceWord {
   readonly svg: string;
 }
 

@@ -20,7 +20,7 @@ export interface ReferenceFile {
   readonly groups: readonly ReferenceGroup[];
 }
 
-export interface ReferenceGroup {
+interface ReferenceGroup {
   readonly id: string;
   readonly title: string;
   /** Where its keys are written. */
@@ -32,7 +32,7 @@ export interface ReferenceGroup {
   readonly keys: readonly ReferenceKey[];
 }
 
-export interface ReferenceKey {
+interface ReferenceKey {
   readonly name: string;
   /** What follows `takes`. */
   readonly wanted: string;
