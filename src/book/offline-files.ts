@@ -2,7 +2,7 @@
 import type { SideFile } from "./side-files.ts";
 
 /** Where it lies: only from the root may it answer for the whole book. */
-export const WORKER_PATH = "worker.js";
+const WORKER_PATH = "worker.js";
 
 /** A few lines that name the build; what to do is in the script that they load, the same for every book. */
 export function workerFile(version: string, shell: readonly string[]): SideFile {

@@ -99,6 +99,9 @@ describe("every page", () => {
 const LOOSE =
   /\sstyle=|<style|<script(?![^>]*\s(?:src=|type="application\/json"))|\son[a-z]+=|javascript:/i;
 
+/** Pages whose fragment may be a state instead of a place: their scripts read it, and check it. */
+const STATEFUL = new Set(["fit/index.html", "fit/recipe/index.html", "patterns/index.html"]);
+
 /** Is the target a file of the book, and its fragment a place in it? */
 function leadsSomewhere(address: string, from: string): boolean {
   if (/^[a-z]+:|^\/|^$/i.test(address)) return false;
@@ -106,6 +109,7 @@ function leadsSomewhere(address: string, from: string): boolean {
   const target = path === "" ? from : posix.join(posix.dirname(from), path.replace(/\?.*$/, ""));
   if (!files.has(target) || !existsSync(join(book, target))) return false;
   if (fragment === undefined || fragment === "" || !target.endsWith(".html")) return true;
+  if (fragment.includes("=")) return STATEFUL.has(target);
   return partsOf(pages.get(target) ?? "").ids.has(fragment);
 }
 
