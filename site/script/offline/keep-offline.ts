@@ -31,25 +31,25 @@ function loadedByPage(): readonly string[] {
     .filter((name) => name.startsWith(`${location.origin}/`) && !name.endsWith(".pdf"));
 }
 
-/** The button that keeps every pattern of one notebook: the page already links to them all. */
+/** The button that keeps every page of one notebook: its own page already links to them all. */
 function offerNotebook(page: Document, keep: (addresses: readonly string[]) => void): void {
-  const button = page.querySelector<HTMLButtonElement>("[data-offline]");
-  const words = page.querySelector<HTMLElement>("[data-offline-words]");
-  if (!button || !words) return;
-  const folder = `/${button.dataset.offline}/index.html`;
+  const part = page.querySelector<HTMLElement>("[data-offline]");
+  const button = part?.querySelector("button");
+  const words = part?.querySelector("span");
+  if (!part || !button || !words) return;
+  const folder = `/${part.dataset.offline}/index.html`;
   const links = [...page.querySelectorAll<HTMLAnchorElement>("main a[href]")].map((a) => a.href);
   const pages = [...new Set(links)].filter((href) => href.endsWith(folder));
-  button.hidden = pages.length === 0;
+  part.hidden = pages.length === 0;
   button.addEventListener("click", () => {
     button.disabled = true;
     keep(pages);
   });
   navigator.serviceWorker.addEventListener("message", ({ data }) => {
-    if (button.disabled && isTally(data) && data.of === pages.length) {
-      words.textContent = sayTally(data);
-      button.disabled = data.failures === undefined;
-      button.hidden = data.failures === 0;
-    }
+    if (!button.disabled || !isTally(data) || data.of !== pages.length) return;
+    words.textContent = sayTally(data);
+    button.disabled = data.failures === undefined;
+    button.hidden = data.failures === 0;
   });
 }
 
