@@ -15,7 +15,7 @@ export interface Known {
   readonly tags: readonly string[];
 }
 
-/** A search is cut off here. */
+/** A search is cut off here, in characters. */
 export const LONGEST_QUERY = 100;
 
 const RANGE_NAMES = LINE_RANGES.map(({ name }) => name);
@@ -30,7 +30,7 @@ export function writeGalleryAddress(state: GalleryState): string {
     ["pages", state.pages],
     ["lines", state.lines],
     ["sort", state.sort === EVERYTHING.sort ? "" : state.sort],
-    ["find", state.query.trim().slice(0, LONGEST_QUERY)],
+    ["find", cut(state.query)],
   ].filter(([, value]) => value !== "");
   return entries.length === 0 ? "" : `#${new URLSearchParams(entries)}`;
 }
@@ -55,8 +55,14 @@ export function readGalleryWords(said: URLSearchParams, known: Known): GallerySt
     pages: oneOf(PAGE_COUNTS, word("pages")) ?? "",
     lines: oneOf(RANGE_NAMES, word("lines")) ?? "",
     sort: oneOf(SORTS, word("sort")) ?? EVERYTHING.sort,
-    query: word("find").trim().slice(0, LONGEST_QUERY),
+    query: cut(word("find")),
   };
+}
+
+/** Without blanks around it, and never in the middle of a character. */
+function cut(query: string): string {
+  const characters = [...query.trim().slice(0, 2 * LONGEST_QUERY)];
+  return characters.slice(0, LONGEST_QUERY).join("").trim();
 }
 
 function oneOf<Value extends string>(values: readonly Value[], text: string): Value | undefined {

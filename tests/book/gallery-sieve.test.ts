@@ -1,0 +1,119 @@
+/** Which patterns the gallery shows for which wishes, and in which order. */
+import { describe, expect, it } from "vitest";
+import { EVERYTHING, type GalleryState } from "../../site/script/gallery/gallery-state.ts";
+import {
+  remediesFor,
+  type Sieve,
+  sievePatterns,
+} from "../../site/script/gallery/sieve-patterns.ts";
+import type { GalleryFacts, GalleryPattern } from "../../src/book/gallery-facts.ts";
+
+/** On the large notebook all fit; on the small one the plan does not, and the map takes one page. */
+const PATTERNS: readonly GalleryPattern[] = [
+  pattern("plan", "Plan of the year", "year", ["plan"], ["e12", "1"], ["m0", "1"]),
+  pattern("map", "Map", "reference", ["plan", "map"], ["o31", "2"], ["e30", "1"]),
+  pattern("list", "List", "list", [], ["e16", "1"], ["o15", "1"]),
+  pattern("diary", "Äpfel, a diary", "year", ["fruit"], ["e16", "1"], ["e1", "1"]),
+];
+const FACTS: GalleryFacts = { notebooks: ["large", "small"], patterns: PATTERNS };
+
+function pattern(
+  slug: string,
+  title: string,
+  purpose: GalleryPattern["purpose"],
+  tags: readonly string[],
+  ...on: readonly (readonly [stateAndLines: string, pages: string])[]
+): GalleryPattern {
+  return {
+    slug,
+    title,
+    purpose,
+    tags,
+    states: on.map(([text]) => text.charAt(0)).join(""),
+    pages: on.map(([, pages]) => pages).join(""),
+    lines: on.map(([text]) => Number(text.slice(1))),
+  };
+}
+
+function shown(wishes: Partial<GalleryState>, sieve: Partial<Sieve> = {}): readonly string[] {
+  const whole: Sieve = { facts: FACTS, notebook: "large", found: undefined, ...sieve };
+  return sievePatterns(whole, { ...EVERYTHING, ...wishes }).map(({ slug }) => slug);
+}
+
+describe("the gallery shows", () => {
+  it.each<[string, Partial<GalleryState>, string, readonly string[]]>([
+    [
+      "everything in the book's order, where nothing is wished",
+      {},
+      "large",
+      ["plan", "map", "list", "diary"],
+    ],
+    ["one purpose", { purposes: ["year"] }, "large", ["plan", "diary"]],
+    ["one of several purposes", { purposes: ["list", "reference"] }, "large", ["map", "list"]],
+    ["what has a tag", { tag: "plan" }, "large", ["plan", "map"]],
+    ["single pages", { pages: "1" }, "large", ["plan", "list", "diary"]],
+    ["spreads", { pages: "2" }, "large", ["map"]],
+    ["no spread where the notebook takes its single page", { pages: "2" }, "small", []],
+    ["what fits", { fit: "fits" }, "small", ["map", "list", "diary"]],
+    ["what leaves nothing over", { fit: "even" }, "large", ["plan", "list", "diary"]],
+    ["what leaves nothing over on another notebook", { fit: "even" }, "small", ["map", "diary"]],
+    ["up to 15 lines", { lines: "few" }, "large", ["plan"]],
+    ["up to 15 lines, both ends included", { lines: "few" }, "small", ["list", "diary"]],
+    ["16 to 30 lines, both ends included", { lines: "some" }, "large", ["list", "diary"]],
+    ["16 to 30 lines on another notebook", { lines: "some" }, "small", ["map"]],
+    ["31 lines and more", { lines: "many" }, "large", ["map"]],
+    ["all wishes at once", { purposes: ["year"], fit: "even", lines: "some" }, "large", ["diary"]],
+    [
+      "titles as a dictionary has them",
+      { sort: "title" },
+      "large",
+      ["diary", "list", "map", "plan"],
+    ],
+    [
+      "the fewest lines first, and like ones by title",
+      { sort: "lines" },
+      "large",
+      ["plan", "diary", "list", "map"],
+    ],
+    [
+      "what does not fit after all others, by lines",
+      { sort: "lines" },
+      "small",
+      ["diary", "list", "map", "plan"],
+    ],
+  ])("%s", (_, wishes, notebook, slugs) => {
+    expect(shown(wishes, { notebook })).toEqual(slugs);
+  });
+
+  it.each<[string, Partial<GalleryState>, readonly number[], readonly string[]]>([
+    ["what was found, the best first", {}, [3, 0], ["diary", "plan"]],
+    ["of what was found, what is wished", { lines: "few" }, [3, 0], ["plan"]],
+    ["what was found in another order", { sort: "title" }, [1, 3], ["diary", "map"]],
+    ["nothing where nothing was found", {}, [], []],
+    ["no more than there is, where an index is of another book", {}, [9, 1], ["map"]],
+  ])("%s", (_, wishes, found, slugs) => {
+    expect(shown(wishes, { found })).toEqual(slugs);
+  });
+});
+
+describe("where nothing is shown, the gallery proposes", () => {
+  const proposed = (wishes: Partial<GalleryState>, found?: readonly number[]) =>
+    remediesFor({ facts: FACTS, notebook: "large", found }, { ...EVERYTHING, ...wishes });
+
+  it("each wish without which there is something, the one with the most first", () => {
+    expect(proposed({ purposes: ["year"], pages: "2" })).toEqual(
+      [
+        { wish: "purposes", count: 1 },
+        { wish: "pages", count: 2 },
+      ].reverse(),
+    );
+  });
+
+  it("the search, where it is the search that finds nothing", () => {
+    expect(proposed({ query: "xyz", fit: "even" }, [])).toEqual([{ wish: "query", count: 3 }]);
+  });
+
+  it("nothing where no single wish is to blame", () => {
+    expect(proposed({ purposes: ["week"], tag: "fruit", pages: "2" })).toEqual([]);
+  });
+});
