@@ -49,6 +49,9 @@ console.log(`${"".padEnd(28)}   wall     work   memory      wall     work (again
 console.log(row("bare Eleventy, same files", bare, bare));
 console.log(row("the book, nothing ready", best(costs.cold), bare));
 console.log(row("the book, nothing changed", best(costs.warm), bare));
+
+console.log("\nThe fit page, from a key press to the new drawing");
+execFileSync(process.execPath, [join(HERE, "fit-once.mjs"), place("book")], { stdio: "inherit" });
 rmSync(desk, { recursive: true, force: true });
 
 console.log("\nThe division engine");
