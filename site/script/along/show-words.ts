@@ -45,13 +45,20 @@ function buttonFor(panel: HTMLElement, doing: string): HTMLButtonElement {
   return theOne(panel, `[data-do="${doing}"]`, HTMLButtonElement);
 }
 
-/** A rule between the buttons: a tick for every step, and a bar as far as one has come. */
+/** More would run into one another on a phone. */
+const MOST_TICKS = 40;
+
+/** A rule between the buttons: a tick for every step or every few, and a bar as far as one has come. */
 function openRule(panel: HTMLElement): (state: CourseState) => void {
   const rule = theOne(panel, ".along-rule", SVGSVGElement);
   const [all, done] = [".rule-all", ".rule-done"].map((part) => theOne(rule, part, SVGPathElement));
   return ({ steps, place = 0 }) => {
     rule.setAttribute("viewBox", `0 0 ${steps.length} 10`);
-    const ticks = steps.map((_, index) => `M${index} 10V${isFirstOfPage(steps, index) ? 2 : 6}`);
+    const every = Math.ceil(steps.length / MOST_TICKS);
+    const ticks = steps.map((_, index) => {
+      if (isFirstOfPage(steps, index)) return `M${index} 10V2`;
+      return index % every === 0 ? `M${index} 10V6` : "";
+    });
     all?.setAttribute("d", `${ticks.join("")}M${steps.length} 10V2M0 10H${steps.length}`);
     done?.setAttribute("d", `M0 10H${place + 1}`);
   };

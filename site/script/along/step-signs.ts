@@ -1,7 +1,7 @@
 /** What stands at the line of now: a point at either end, their counts, and the line's own count beside the paper. */
 import { lineAlong, type Point, pointAlong } from "../../../src/draw/along.ts";
 import { formatNumber } from "../../../src/draw/path-data.ts";
-import { type Stretch, stretchAlong } from "../../../src/draw/rect.ts";
+import { type Rect, type Stretch, stretchAlong } from "../../../src/draw/rect.ts";
 import type { Axis } from "../../../src/measure/axis.ts";
 import type { EndPoint, StrokeStep } from "./along-steps.ts";
 
@@ -20,14 +20,14 @@ const DIGIT_WIDTH = 0.6;
 
 /** The signs of a stroke; `pixel` is a pixel of the screen in the drawing's millimetres. */
 export function stepSigns(step: StrokeStep, pixel: number): readonly Sign[] {
-  const { axis, ends } = step;
+  const { axis, paper, ends } = step;
   const [start, end] = ends;
   return [
     ...tagSigns(step, pixel),
     point("start", start, pixel),
     point("end", end, pixel),
-    ...endCount(start, { axis, isAfter: isAfter(start, end), pixel }),
-    ...endCount(end, { axis, isAfter: isAfter(end, start), pixel }),
+    ...endCount(start, { axis, paper, isAfter: isAfter(start, end), pixel }),
+    ...endCount(end, { axis, paper, isAfter: isAfter(end, start), pixel }),
   ];
 }
 
@@ -46,21 +46,27 @@ function point(name: string, { x, y }: Point, pixel: number): Sign {
 
 interface EndPlace {
   readonly axis: Axis;
+  readonly paper: Rect;
   /** Is it the end nearer to the right or the bottom of the page? */
   readonly isAfter: boolean;
   readonly pixel: number;
 }
 
-/** An end's count stands off the line, in its direction; the paper's own edge has none. */
-function endCount(end: EndPoint, { axis, isAfter, pixel }: EndPlace): readonly Sign[] {
+/** An end's count stands off the line, in its direction, or aside of it where the paper ends; an edge has none. */
+function endCount(end: EndPoint, place: EndPlace): readonly Sign[] {
   if (end.count === "") return [];
+  const { axis, isAfter, pixel } = place;
   const size = PIXELS.size * pixel;
-  const room = axis === "across" ? PIXELS.gap * pixel : PIXELS.gap * pixel + size / 2;
-  const off = pointAlong(axis, isAfter ? room : -room, 0);
-  const anchor = axis === "down" ? "middle" : isAfter ? "start" : "end";
-  return [
-    textSign("end-count", { x: end.x + off.x, y: end.y + off.y, text: end.count, anchor, size }),
-  ];
+  const gap = PIXELS.gap * pixel;
+  const half = axis === "across" ? (size * DIGIT_WIDTH * end.count.length) / 2 : size / 2;
+  const sheet = stretchAlong(place.paper, axis);
+  const along = axis === "across" ? end.x : end.y;
+  const room = isAfter ? sheet.to - along : along - sheet.from;
+  const isTight = room < gap + 2 * half;
+  const off = isTight
+    ? pointAlong(axis, 0, axis === "across" ? -(gap + size / 2) : gap + size / 2)
+    : pointAlong(axis, isAfter ? gap + half : -(gap + half), 0);
+  return [textSign("end-count", { x: end.x + off.x, y: end.y + off.y, text: end.count, size })];
 }
 
 /** The line's own count where it is counted, at the top or the outer side, and a thread from there to the line. */
@@ -100,22 +106,21 @@ function tag(count: string, { axis, edge, aside, isOuterEnd, pixel }: TagPlace):
   const box = { x: x - width / 2, y: y - height / 2, width, height, rx: 2 * pixel };
   return [
     { name: "rect", attributes: { class: "along-tag", ...numbers(box) }, text: "" },
-    textSign("tag-count", { x, y, text: count, anchor: "middle", size }),
+    textSign("tag-count", { x, y, text: count, size }),
   ];
 }
 
 interface Words extends Point {
   readonly text: string;
-  readonly anchor: "start" | "middle" | "end";
   readonly size: number;
 }
 
 /** Text whose middle lies at a point of its line. */
-function textSign(name: string, { x, y, text, anchor, size }: Words): Sign {
+function textSign(name: string, { x, y, text, size }: Words): Sign {
   const place = numbers({ x, y: y + BASELINE * size, "font-size": size });
   return {
     name: "text",
-    attributes: { class: `along-${name}`, "text-anchor": anchor, ...place },
+    attributes: { class: `along-${name}`, "text-anchor": "middle", ...place },
     text,
   };
 }
