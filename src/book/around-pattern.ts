@@ -15,9 +15,7 @@ export type Surroundings = (recipe: Recipe, pair: Pair) => AroundPattern;
 /** Answers for each page what lies around it; what all pages of a pattern share is found once. */
 export function openSurroundings({ recipes, notebooks }: Content, cards: Cards): Surroundings {
   const entries = notebooks.map(notebookEntry);
-  const kin = new Map(
-    recipes.map((recipe) => [recipe.slug, relatedPatterns(recipe, recipes)] as const),
-  );
+  const kin = relatedPatterns(recipes);
   return (recipe, pair) => ({
     ...neighboursOf(recipe, recipes),
     related: nearest(kin.get(recipe.slug) ?? [], pair, cards),

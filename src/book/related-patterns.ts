@@ -4,14 +4,20 @@ import type { Area, Attempt, Fill, Recipe } from "../recipe/recipe.ts";
 /** What counts how much, in points; a measure of likeness counts in hundredths of its points. */
 const POINTS = { purpose: 500, tag: 250, pages: 150, axis: 100, leaves: 200, fills: 200 };
 
-/** The slugs of all other patterns, the nearest first; of equally near ones, the book's order holds. */
-export function relatedPatterns(recipe: Recipe, recipes: readonly Recipe[]): readonly string[] {
-  const own = traitsOf(recipe);
-  return recipes
-    .filter(({ slug }) => slug !== recipe.slug)
-    .map((other) => ({ slug: other.slug, points: likeness(own, traitsOf(other)) }))
-    .sort((a, b) => b.points - a.points)
-    .map(({ slug }) => slug);
+/** Of each pattern, the slugs of all others, the nearest first; of equally near ones, the book's order holds. */
+export function relatedPatterns(
+  recipes: readonly Recipe[],
+): ReadonlyMap<string, readonly string[]> {
+  const all = recipes.map((recipe) => ({ slug: recipe.slug, traits: traitsOf(recipe) }));
+  return new Map(
+    all.map(({ slug, traits }) => {
+      const others = all.filter((other) => other.slug !== slug);
+      const nearest = others
+        .map((other) => ({ slug: other.slug, points: likeness(traits, other.traits) }))
+        .sort((a, b) => b.points - a.points);
+      return [slug, nearest.map((other) => other.slug)];
+    }),
+  );
 }
 
 interface Traits {
