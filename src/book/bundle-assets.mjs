@@ -33,6 +33,7 @@ export async function bundleAssets(folder) {
     entryPoints: {
       along: "site/script/along/along.ts",
       book: "site/script/book.ts",
+      early: "site/script/open-early.ts",
       fit: "site/script/fit/fit.ts",
       gallery: "site/script/gallery/gallery.ts",
       search: "site/script/gallery/search.ts",

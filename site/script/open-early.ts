@@ -1,0 +1,22 @@
+/**
+ * Opens a page on the reader's notebook while it is still being read, so that no picture of another one is loaded
+ * first. What it misses is opened once more when the page is whole.
+ */
+import { keptNotebook } from "./keep-notebook.ts";
+import { openOnNotebook } from "./open-on-notebook.ts";
+import { openDevice } from "./page/device.ts";
+
+const device = openDevice(() => localStorage);
+/** An address such as `#on=a6` asks for a notebook by itself. */
+const asked = new URLSearchParams(location.hash.slice(1)).get("on");
+
+const open = () => {
+  if (!document.body) return;
+  const known = (document.body.dataset.notebooks ?? "").split(" ");
+  const slug = asked && known.includes(asked) ? asked : keptNotebook(document, device);
+  if (slug) openOnNotebook(document, slug);
+};
+
+const observer = new MutationObserver(open);
+observer.observe(document, { childList: true, subtree: true });
+document.addEventListener("DOMContentLoaded", () => observer.disconnect());
