@@ -13,7 +13,7 @@ export interface DivisionCell {
 }
 
 /** The gaps at the head of the columns, in steps. */
-export const DIVISION_GAPS = TABLE_GAPS;
+const DIVISION_GAPS = TABLE_GAPS;
 
 /** One row for each count from 1 to 16. */
 export function divisionRows(steps: number): readonly DivisionRow[] {
