@@ -1,5 +1,5 @@
 /** A division table as rows of text: equal parts of an axis for each count and gap. */
-import { divisionTable, TABLE_GAPS } from "../divide/division-table.ts";
+import { divisionTable } from "../divide/division-table.ts";
 
 export interface DivisionRow {
   readonly count: number;
@@ -11,9 +11,6 @@ export interface DivisionCell {
   readonly part: string;
   readonly leftover: number;
 }
-
-/** The gaps at the head of the columns, in steps. */
-const DIVISION_GAPS = TABLE_GAPS;
 
 /** One row for each count from 1 to 16. */
 export function divisionRows(steps: number): readonly DivisionRow[] {
