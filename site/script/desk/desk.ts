@@ -2,6 +2,7 @@
 import { bookShelf } from "../fit/book-content.ts";
 import { openDraw } from "../fit/draw.ts";
 import { openDevice } from "../page/device.ts";
+import { keepParts } from "../page/keep-parts.ts";
 import { ownAddress, scriptLoader } from "../page/load-script.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import { openQueue } from "../page/queue.ts";
@@ -16,7 +17,8 @@ import { recipeTexts } from "./recipe-texts.ts";
 import { deskShow } from "./show-desk.ts";
 import { needsTexts, startDesk } from "./start-desk.ts";
 
-const load = scriptLoader(ownAddress());
+const own = ownAddress();
+const load = scriptLoader(own);
 void openPage().catch((error: unknown) => {
   console.error(error);
   const notice = partOf(document, "notice");
@@ -45,6 +47,7 @@ async function openPage(): Promise<void> {
   bench.tell(({ result }) => show(result));
   bindDeskSaving(document, bench, { draw, say });
   keepDesk(window, bench, { device, start, texts });
+  keepParts(window, own, ["reader.js", "editor.js", "../fit/recipe/texts.js"]);
   // The plain field serves until then, and for good where the editor cannot be loaded.
   await load("editor.js").catch(() => undefined);
   if (!window.spanbookEditor) return;

@@ -13,7 +13,7 @@ import type { Draw } from "./draw.ts";
 import { pagePrintOut, stripPrintOut, stripTitle } from "./print-outs.ts";
 import type { Printer } from "./printer-form.ts";
 import { shownScene } from "./show-page.ts";
-import { toggleCarried } from "./strip-lists.ts";
+import { isCarried, toggleCarried } from "./strip-lists.ts";
 
 export interface Saving {
   readonly draw: Draw;
@@ -28,6 +28,7 @@ export function bindSaving(page: Document, bench: Bench, saving: Saving): void {
   const press = (doing: string, act: (shown: Shown, button: HTMLElement) => void) =>
     onPress(page, doing, (button) => act(bench.shown(), button));
   press("strip", ({ fit }) => bench.change({ strip: toggleCarried(fit.strip, fit.pattern) }));
+  bench.tell(({ fit }) => showCarried(page, isCarried(fit.strip, fit.pattern)));
   press("print-page", (shown) => printOut(window, pagePrintOut(shown, printer(), draw)));
   press("save-page-svg", (shown) => saveFile(pageName(shown), "svg", draw.file(shownScene(shown))));
   press("save-plan", (shown) => saveFile(pageName(shown), "json", planJson(shown.plan)));
@@ -44,6 +45,13 @@ export function bindSaving(page: Document, bench: Bench, saving: Saving): void {
   press("save-strip", ({ stripRecipe }) =>
     saveFile(stripRecipe.slug, "md", writeStripRecipe(stripRecipe)),
   );
+}
+
+/** The button says in words what it does, so that nobody has to go by its looks. */
+function showCarried(page: Document, isOn: boolean): void {
+  for (const button of page.querySelectorAll<HTMLElement>('[data-do="strip"]')) {
+    button.textContent = isOn ? "Take it off the strip" : "Put it on the strip";
+  }
 }
 
 function pageName({ recipe, notebook }: Shown): string {

@@ -1,5 +1,6 @@
 /** The fit page: puts its parts together. */
 import { openDevice } from "../page/device.ts";
+import { keepParts } from "../page/keep-parts.ts";
 import { ownAddress, scriptLoader } from "../page/load-script.ts";
 import { partOf } from "../page/parts.ts";
 import { openQueue } from "../page/queue.ts";
@@ -20,7 +21,8 @@ import { bindStrip } from "./show-strip.ts";
 import { startFit } from "./start-fit.ts";
 import { bindStripForm } from "./strip-form.ts";
 
-const load = scriptLoader(ownAddress());
+const own = ownAddress();
+const load = scriptLoader(own);
 const shelf = bookShelf(window.spanbookContent);
 if (shelf.recipes.length > 0) openPage();
 
@@ -43,6 +45,7 @@ function openPage(): void {
   const printer = bindPrinterForm(document, device);
   bindSaving(document, bench, { draw, printer, load, say });
   bindKeeping(document, bench, { device, load, say });
+  keepParts(window, own, ["print.js", "reader.js"]);
   keepFit(window, bench, { device, start });
 }
 
