@@ -6,7 +6,7 @@ export function bindCopying(page: Document): void {
   for (const button of page.querySelectorAll<HTMLButtonElement>("[data-copy]")) {
     const table = page.getElementById(button.dataset.copy ?? "");
     if (!(table instanceof HTMLTableElement)) continue;
-    button.hidden = false;
+    button.removeAttribute("data-asleep");
     button.addEventListener("click", async () => {
       const isCopied = await copyTable(table);
       if (status) status.textContent = isCopied ? COPIED : SELECTED;

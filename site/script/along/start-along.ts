@@ -37,7 +37,7 @@ export function startAlong(window: Window, device: Device): void {
 function bindButtons(panel: HTMLElement, course: Course): void {
   const start = theOne(panel, '[data-do="start"]', HTMLButtonElement);
   const next = theOne(panel, '[data-do="next"]', HTMLButtonElement);
-  start.hidden = false;
+  start.removeAttribute("data-asleep");
   onPress(panel, "start", () => {
     course.go(0);
     next.focus({ preventScroll: true });
@@ -54,7 +54,7 @@ function bindButtons(panel: HTMLElement, course: Course): void {
 
 function bindHand(panel: HTMLElement, course: Course, device: Device): void {
   const box = theOne(panel, '[name="hand"]', HTMLInputElement);
-  partOf(panel, "hand").hidden = false;
+  partOf(panel, "hand").removeAttribute("data-asleep");
   box.checked = course.state().hand === "left";
   box.addEventListener("change", () => {
     const hand = box.checked ? "left" : "right";
