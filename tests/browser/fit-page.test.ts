@@ -13,6 +13,7 @@ import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { launchChromium } from "./launch.ts";
+import { pdfContent } from "./pdf-content.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -125,6 +126,27 @@ describe("the fields that others rely on", () => {
     expect(plan.pattern).toBe("seed-list");
     expect(plan.pages[0].steps).toEqual({ across: 25, down: 36 });
     await close();
+  });
+});
+
+describe("a file that the page makes", () => {
+  it.each([
+    ["save-page-svg", "patterns/two-row-week/a6/page.svg"],
+    ["save-page-pdf", "patterns/two-row-week/a6/page.pdf"],
+    ["save-strip-svg", "strips/everyday/a6/strip.svg"],
+    ["save-strip-pdf", "strips/everyday/a6/strip.pdf"],
+  ])("by %s is the build's %s", async (doing, path) => {
+    const { page } = watched;
+    await page.getByLabel("Start from").first().selectOption("a6");
+    await page.getByLabel("Pattern").selectOption("two-row-week");
+    await page.locator("#book-strip").selectOption("everyday");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.locator(`[data-do="${doing}"]`).click(),
+    ]);
+    const [made, written] = [readFileSync(await download.path()), readFileSync(join(book, path))];
+    if (path.endsWith(".pdf")) expect(pdfContent(made)).toBe(pdfContent(written));
+    else expect(made.equals(written)).toBe(true);
   });
 });
 
