@@ -1,0 +1,53 @@
+/** A written strip reads back as the same strip. */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { STRIP_BOUNDS } from "../../src/recipe/strip-keys.ts";
+import { MAKES, type StripRecipe } from "../../src/recipe/strip-recipe.ts";
+import { writeStripRecipe } from "../../src/recipe/write-strip-recipe.ts";
+import { anyLine } from "../random/any-notebook.ts";
+import { PROJECT } from "../setup/run-command.ts";
+
+const FOLDER = join(PROJECT, "content/strips");
+
+/** The strip that a text is, without the places of its names. */
+function read(slug: string, text: string): Omit<StripRecipe, "places"> {
+  const reading = readStripRecipe({ path: `strips/${slug}.md`, text });
+  if (!reading.ok) throw new Error(`${slug} is not all right: ${text}`);
+  const { places: _, ...strip } = reading.value;
+  return strip;
+}
+
+describe("a strip that is written and read", () => {
+  it.each(readdirSync(FOLDER))("is the same: %s", (name) => {
+    const slug = name.replace(".md", "");
+    const strip = read(slug, readFileSync(join(FOLDER, name), "utf8"));
+    expect(read(slug, writeStripRecipe(strip))).toEqual(strip);
+  });
+
+  it("is the same, whatever it is", { timeout: 60_000 }, () => {
+    const slug = fc.oneof(
+      fc.stringMatching(/^[a-z0-9][a-z0-9-]{0,12}$/),
+      fc.constantFrom("null", "true", "1e3", "0x1f", "12", "0-1", "yes"),
+    );
+    const list = fc.uniqueArray(slug, { maxLength: STRIP_BOUNDS.patterns });
+    const strips = fc.record({
+      slug,
+      title: anyLine(),
+      across: list,
+      down: list,
+      lanes: fc.integer(STRIP_BOUNDS.lanes),
+      make: fc.constantFrom(...MAKES),
+      width: fc.integer({ min: 10_000_000, max: 100_000_000 }).map((nm) => nm / 1_000_000),
+      body: fc.string().map((text) => text.replace(/\r/g, "").trim()),
+    });
+    fc.assert(
+      fc.property(strips, (strip) => {
+        expect(read(strip.slug, writeStripRecipe(strip))).toEqual(strip);
+      }),
+      { seed: 20_033, numRuns: 1_000 },
+    );
+  });
+});
