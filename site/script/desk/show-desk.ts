@@ -5,7 +5,7 @@ import { planJson } from "../../../src/plan/plan-json.ts";
 import { sayCount } from "../../../src/problem/say-count.ts";
 import type { Draw } from "../fit/draw.ts";
 import { verdictOf } from "../fit/plan-verdict.ts";
-import { tellFit, tellMisfit } from "../fit/telling.ts";
+import { misfitReason, tellFit, tellMisfit } from "../fit/telling.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import type { Queue } from "../page/queue.ts";
 import type { ReaderPart } from "../reader/reader-part.ts";
@@ -47,7 +47,7 @@ export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) =
     const { plan, recipe, notebook } = result;
     const { state, words } = verdictOf(plan);
     verdict.dataset.state = state;
-    verdict.textContent = words;
+    verdict.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
     data.textContent = planJson(plan);
     draw.show(plate, plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook));
     problems.replaceChildren();

@@ -9,7 +9,7 @@ import type { Bench, Shown } from "./bench.ts";
 import type { Draw } from "./draw.ts";
 import { writeDeskLink } from "./fit-address.ts";
 import { verdictOf } from "./plan-verdict.ts";
-import { tellFit, tellMisfit } from "./telling.ts";
+import { misfitReason, tellFit, tellMisfit } from "./telling.ts";
 
 interface Shows {
   readonly draw: Draw;
@@ -41,7 +41,7 @@ export function bindPage(page: ParentNode, bench: Bench, { draw, queue }: Shows)
     last = fit;
     data.textContent = planJson(plan);
     const { state, words } = verdictOf(plan);
-    verdict.textContent = words;
+    verdict.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
     verdict.dataset.state = state;
     plate.classList.toggle("spread-wide", plan.fits && plan.pages.length > 1);
     draw.show(plate, shownScene(shown));

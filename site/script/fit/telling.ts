@@ -24,7 +24,7 @@ export function tellFit(plan: FittingPlan, recipe: Recipe): readonly HTMLElement
 
 /** Why a plan does not fit, and what would. */
 export function tellMisfit(plan: MisfitPlan, recipe: Recipe): readonly HTMLElement[] {
-  const reason = sayMisfit(plan.misfit, labelsOf(attemptOf(recipe, 0)));
+  const reason = misfitReason(plan, recipe);
   const changes = plan.near.map(({ attempt, edits }) => {
     const labelAt: LabelAt = labelsOf(attemptOf(recipe, attempt));
     return makeElement("li", {}, edits.map((edit) => sayNearFit(edit, labelAt)).join(" "));
@@ -39,6 +39,11 @@ export function tellMisfit(plan: MisfitPlan, recipe: Recipe): readonly HTMLEleme
         ]
       : []),
   ];
+}
+
+/** The one sentence that says why. */
+export function misfitReason({ misfit }: MisfitPlan, recipe: Recipe): string {
+  return sayMisfit(misfit, labelsOf(attemptOf(recipe, 0)));
 }
 
 function attemptOf({ slug, attempts }: Recipe, index: number) {
