@@ -1,0 +1,173 @@
+/** The gallery for everybody: without scripts, by keyboard, by touch, enlarged, in the system's colours, on paper. */
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { axeFindings } from "./axe-findings.ts";
+import { launchChromium } from "./launch.ts";
+import { watchedPage } from "./watched-page.ts";
+
+const book = inject("book");
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+
+afterAll(() => browser.close());
+
+/** Opens a page of the book from disk, and closes it when all has been looked at. */
+async function on(
+  path: string,
+  options: BrowserContextOptions,
+  look: (page: Page) => Promise<void>,
+): Promise<void> {
+  const { page, complaints, close } = await watchedPage(browser, options);
+  await page.goto(pathToFileURL(join(book, path.split("#")[0] ?? "")).href + hashIn(path));
+  await look(page);
+  expect(complaints).toEqual([]);
+  await close();
+}
+
+function hashIn(path: string): string {
+  return path.includes("#") ? `#${path.split("#")[1]}` : "";
+}
+
+const PHONE = { viewport: { width: 390, height: 844 } };
+const DESK = { viewport: { width: 1440, height: 900 } };
+
+describe("without scripts", () => {
+  it.each([PHONE, DESK])(
+    "the gallery is a whole list by purpose, with ways to jump: %j",
+    async (view) => {
+      await on("patterns/index.html", { ...view, javaScriptEnabled: false }, async (page) => {
+        expect(await page.locator(".choose").isVisible()).toBe(false);
+        expect(await page.locator(".found").isVisible()).toBe(false);
+        expect(await page.locator("section[data-group]:visible").count()).toBe(10);
+        const cards = page.locator(".card");
+        expect(await cards.count()).toBeGreaterThanOrEqual(45);
+        expect(await page.locator(".card:visible").count()).toBe(await cards.count());
+        await page.locator(".jump a", { hasText: "Tracker" }).click();
+        expect(page.url()).toMatch(/#tracker$/);
+      });
+    },
+  );
+
+  it("a notebook's page says everything, and offers nothing that needs them", async () => {
+    await on("notebooks/a5/index.html", { ...PHONE, javaScriptEnabled: false }, async (page) => {
+      expect(await page.locator("button:visible").count()).toBe(0);
+      expect(await page.locator(".way:visible").count()).toBe(8);
+    });
+  });
+});
+
+describe("by keyboard", () => {
+  it("every control is reached in order and shows that it is", async () => {
+    await on("patterns/index.html", DESK, async (page) => {
+      await page.getByLabel("Find").focus();
+      const names: string[] = [];
+      for (let press = 0; press < 16; press++) {
+        names.push(await page.evaluate(() => document.activeElement?.getAttribute("name") ?? ""));
+        await page.keyboard.press("Tab");
+      }
+      const order = names.filter((name, index) => name !== names[index - 1]);
+      expect(order).toEqual(["find", "on", "sort", "for", "fit", "pages", "lines"]);
+      await page.locator("[name=fit]").first().focus();
+      await page.keyboard.press("ArrowRight");
+      await page.keyboard.press("ArrowRight");
+      expect(await page.evaluate(() => location.hash)).toBe("#on=a5&fit=even");
+      const outline = await page
+        .locator("[name=fit][value=even] + span")
+        .evaluate((words) => getComputedStyle(words).outlineStyle);
+      expect(outline).toBe("solid");
+    });
+  });
+
+  it("the panel of a phone opens and closes, and says so", async () => {
+    await on("patterns/index.html", PHONE, async (page) => {
+      const narrow = page.getByRole("button", { name: "Narrow down" });
+      expect(await narrow.getAttribute("aria-expanded")).toBe("false");
+      expect(await page.locator("#wishes").isVisible()).toBe(false);
+      await narrow.press("Enter");
+      expect(await narrow.getAttribute("aria-expanded")).toBe("true");
+      await page.locator("[name=for][value=day]").press("Space");
+      expect(await narrow.textContent()).toContain("Narrow down (1)");
+      await narrow.press("Enter");
+      expect(await page.locator("#wishes").isVisible()).toBe(false);
+    });
+  });
+});
+
+describe("by touch", () => {
+  /** 44 CSS pixels, as WCAG 2.2 has it in 2.5.5 (enhanced). */
+  it("every control of a phone is at least 44 px high and wide", async () => {
+    await on("patterns/index.html", { ...PHONE, hasTouch: true }, async (page) => {
+      await page.getByRole("button", { name: "Narrow down" }).click();
+      const small = await page
+        .locator(".choose :is(input[type=search], select, button, fieldset label):visible")
+        .evaluateAll((all) =>
+          all.flatMap((one) => {
+            const { width, height } = one.getBoundingClientRect();
+            return width < 44 || height < 44 ? [`${one.outerHTML}: ${width} × ${height}`] : [];
+          }),
+        );
+      expect(small).toEqual([]);
+    });
+  });
+});
+
+describe("enlarged to 400 %", () => {
+  /** 1280 px at 400 % are 320 px: WCAG 2.2, 1.4.10. */
+  it.each([
+    "patterns/index.html",
+    "patterns/index.html#find=sowing&for=week",
+    "notebooks/a5/index.html",
+    "notebooks/a4/index.html",
+    "notebooks/index.html",
+    "index.html",
+  ])("%s needs no pushing aside", async (path) => {
+    await on(path, { viewport: { width: 320, height: 256 } }, async (page) => {
+      const width = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(width).toBeLessThanOrEqual(320);
+    });
+  });
+});
+
+describe("in the system's own colours", () => {
+  it("a wish that counts is told apart from one that does not", async () => {
+    await on("patterns/index.html", { ...DESK, forcedColors: "active" }, async (page) => {
+      const outlines = await page
+        .locator("[name=pages] + span")
+        .evaluateAll((all) => all.map((words) => getComputedStyle(words).outlineStyle));
+      expect(outlines).toEqual(["solid", "none", "none"]);
+    });
+  });
+});
+
+describe("on paper", () => {
+  it("there are patterns, and no controls", async () => {
+    await on("patterns/index.html", DESK, async (page) => {
+      await page.emulateMedia({ media: "print" });
+      expect(await page.locator(".choose").isVisible()).toBe(false);
+      expect(await page.locator(".found").isVisible()).toBe(false);
+      expect(await page.locator(".card").first().isVisible()).toBe(true);
+    });
+  });
+});
+
+describe("what the gallery looks like after something was asked for", () => {
+  it.each([
+    ["light", PHONE],
+    ["dark", DESK],
+  ] as const)("has nothing that axe objects to, in the %s", async (colorScheme, view) => {
+    await on("patterns/index.html#for=year&find=slug", { ...view, colorScheme }, async (page) => {
+      await page.getByRole("button", { name: "Without year" }).waitFor();
+      const narrow = page.getByRole("button", { name: "Narrow down" });
+      if (await narrow.isVisible()) await narrow.click();
+      expect(await axeFindings(page)).toEqual([]);
+      await page.getByRole("button", { name: "Without year" }).click();
+      await page.locator(".card:visible").first().waitFor();
+      expect(await axeFindings(page)).toEqual([]);
+    });
+  });
+});

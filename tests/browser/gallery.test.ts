@@ -1,0 +1,224 @@
+/** A reader's way through the gallery, on a phone and on a desk, from disk and from a web server below a sub-path. */
+import { pathToFileURL } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from "vitest";
+import { launchChromium } from "./launch.ts";
+import { type Served, serveFolder } from "./serve-folder.ts";
+import { type WatchedPage, watchedPage } from "./watched-page.ts";
+
+const book = inject("book");
+let browser: Browser;
+let served: Served;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+  served = await serveFolder(book);
+});
+
+afterAll(async () => {
+  await browser.close();
+  await served.close();
+});
+
+const WIDTHS = [390, 1440] as const;
+const PLACES = ["disk", "a sub-path of a server"] as const;
+const WAYS = PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as const));
+
+/** Titles of the cards that are shown, in their order. */
+function titlesOn(page: Page): Promise<readonly string[]> {
+  return page.locator(".card:visible h3").allInnerTexts();
+}
+
+async function slugsOn(page: Page): Promise<readonly string[]> {
+  const cards = page.locator("[data-pattern]:visible");
+  return cards.evaluateAll((all) => all.map((card) => card.getAttribute("data-pattern") ?? ""));
+}
+
+/** Waits until the status says so; it is what a reader would wait for. */
+async function untilFound(page: Page, words: string | RegExp): Promise<void> {
+  await page.getByRole("status").filter({ hasText: words }).waitFor();
+}
+
+const hashOf = (page: Page) => page.evaluate(() => location.hash);
+
+describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
+  let watched: WatchedPage;
+  let page: Page;
+  let address: string;
+
+  beforeEach(async () => {
+    watched = await watchedPage(browser, {
+      viewport: { width, height: 900 },
+    });
+    page = watched.page;
+    const home = place === "disk" ? `${pathToFileURL(book).href}/` : served.address;
+    address = `${home}patterns/index.html`;
+    await page.goto(address);
+  });
+
+  afterEach(async () => {
+    expect(watched.complaints).toEqual([]);
+    await watched.close();
+  });
+
+  /** On a phone the wishes are folded away. */
+  const unfold = async () => {
+    const narrow = page.getByRole("button", { name: "Narrow down" });
+    if (await narrow.isVisible()) await narrow.click();
+  };
+
+  it("sees every pattern by what it is for, and how many there are", async () => {
+    const all = await page.locator("[data-pattern]").count();
+    expect(await slugsOn(page)).toHaveLength(all);
+    await untilFound(page, `${all} patterns`);
+    expect(await page.locator("section[data-group]:visible").count()).toBe(10);
+    expect(await hashOf(page)).toBe("");
+  });
+
+  it("narrows it down, shares the address, and goes back step by step", async () => {
+    await unfold();
+    await page.getByRole("checkbox", { name: "Week" }).check();
+    expect(await hashOf(page)).toBe("#on=a5&for=week");
+    const weeks = await slugsOn(page);
+    expect(await page.locator("section[data-group]:visible h2").allInnerTexts()).toEqual(["Week"]);
+    await page.getByLabel("Leaves nothing over").check();
+    const even = await slugsOn(page);
+    expect(even.length).toBeGreaterThan(0);
+    expect(even.length).toBeLessThan(weeks.length);
+    expect(await hashOf(page)).toBe("#on=a5&for=week&fit=even");
+    const states = await page.locator(".card:visible [data-state]").allInnerTexts();
+    expect(states.filter((state) => !state.startsWith("Comes out even"))).toEqual([]);
+
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    expect(await slugsOn(other)).toEqual(even);
+    expect(await other.locator("[name=fit][value=even]").isChecked()).toBe(true);
+    await other.close();
+
+    await page.goBack();
+    expect(await slugsOn(page)).toEqual(weeks);
+    expect(await page.locator("[name=fit][value='']").isChecked()).toBe(true);
+    await page.goBack();
+    expect((await slugsOn(page)).length).toBeGreaterThan(weeks.length);
+    expect(await page.locator("[name=for]:checked").count()).toBe(0);
+    await page.goForward();
+    expect(await slugsOn(page)).toEqual(weeks);
+  });
+
+  it("sieves by pages, lines and tag", async () => {
+    await unfold();
+    await page.getByRole("group", { name: "Pages" }).getByLabel("Two").check();
+    expect(await slugsOn(page)).toContain("ninths-spread");
+    expect(await slugsOn(page)).not.toContain("ninths-page");
+    await page.getByRole("group", { name: "Pages" }).getByLabel("One").check();
+    await page.getByRole("group", { name: "Lines to draw" }).getByLabel("Up to 15").check();
+    const lines = await page.locator(".card:visible .effort").allInnerTexts();
+    expect(lines.length).toBeGreaterThan(5);
+    expect(lines.filter((text) => Number.parseInt(text, 10) > 15)).toEqual([]);
+    await page.getByLabel("Tag").selectOption("sowing");
+    expect(await hashOf(page)).toBe("#on=a5&tag=sowing&pages=1&lines=few");
+    expect((await slugsOn(page)).length).toBeLessThan(lines.length);
+  });
+
+  it("sorts by title and by lines, under no headings", async () => {
+    await page.getByLabel("In order").selectOption("title");
+    const titles = await titlesOn(page);
+    expect(titles).toEqual([...titles].sort((a, b) => a.localeCompare(b, "en")));
+    expect(await page.locator("section[data-group]:visible").count()).toBe(0);
+    await page.getByLabel("In order").selectOption("lines");
+    const lines = (await page.locator(".card:visible .effort").allInnerTexts()).map((text) =>
+      Number.parseInt(text, 10),
+    );
+    expect(lines).toHaveLength(titles.length);
+    expect(lines).toEqual([...lines].sort((a, b) => a - b));
+  });
+
+  it("searches: the beginning of a word, and a slip of the pen", async () => {
+    const scripts = () =>
+      page.evaluate(() => [...document.scripts].map(({ src }) => src.split("/").pop()));
+    expect(await scripts()).not.toContain("search-index.js");
+    const field = page.getByRole("searchbox", { name: "Find" });
+    await field.focus();
+    await field.pressSequentially("greenh", { delay: 20 });
+    await page.locator('[data-pattern="greenhouse-temperatures"]:visible').waitFor();
+    await untilFound(page, /^\d+ of/);
+    expect((await slugsOn(page))[0]).toBe("greenhouse-temperatures");
+    expect(await hashOf(page)).toBe("#on=a5&find=greenh");
+    expect(await scripts()).toContain("search-index.js");
+    await field.fill("sowing calender");
+    await untilFound(page, "written nearly like “sowing calender”");
+    expect((await slugsOn(page))[0]).toBe("sowing-calendar");
+    await page.goBack();
+    await untilFound(page, /^\d+ patterns$/);
+    expect(await field.inputValue()).toBe("");
+  });
+
+  it("opens a search that somebody sent", async () => {
+    await page.goto(`${address}#find=sowing+calendar`);
+    await page.reload();
+    await untilFound(page, /^\d+ of/);
+    expect((await slugsOn(page))[0]).toBe("sowing-calendar");
+    expect(await page.getByLabel("Find").inputValue()).toBe("sowing calendar");
+    expect(await page.locator("[name=sort] option:checked").textContent()).toBe("best match first");
+  });
+
+  it("is told what to leave out where nothing is found", async () => {
+    await page.goto(`${address}#for=year&find=slug`);
+    await untilFound(page, "No pattern");
+    const remedy = page.getByRole("button", { name: "Without year" });
+    await remedy.click();
+    await untilFound(page, /^\d+ of/);
+    expect(await slugsOn(page)).toContain("slug-count");
+    expect(await remedy.count()).toBe(0);
+    await page.locator(".found").getByRole("button", { name: "Show all" }).click();
+    await untilFound(page, /^\d+ patterns$/);
+    expect(await hashOf(page)).toBe("");
+  });
+
+  it("chooses a notebook for good, and follows another's link for once", async () => {
+    await page.getByLabel("Drawn for").selectOption("a6");
+    const first = page.locator("[data-pattern]").first();
+    expect(await first.locator("img").getAttribute("src")).toMatch(/\/a6\/thumb\.svg$/);
+    expect(await first.locator("a").getAttribute("href")).toMatch(/\/a6\/index\.html$/);
+    await unfold();
+    await page.getByRole("group", { name: "On this notebook" }).getByLabel("Fits").check();
+    expect(await slugsOn(page)).not.toContain("shed-wall");
+
+    await page.goto(address.replace("patterns/index.html", "index.html"));
+    await page.goto(address);
+    expect(await page.getByLabel("Drawn for").inputValue()).toBe("a6");
+    await page.goto(`${address}#on=letter`);
+    expect(await first.locator("img").getAttribute("src")).toMatch(/\/letter\/thumb\.svg$/);
+    await page.goto(address.replace("patterns/index.html", "index.html"));
+    await page.goto(address);
+    expect(await page.getByLabel("Drawn for").inputValue()).toBe("a6");
+  });
+
+  it("sees what an address says rightly, and nothing of what it says wrongly", async () => {
+    await page.goto(`${address}#on=nowhere&for=week.decade&pages=9&sort=%00&find=`);
+    await untilFound(page, /^\d+ of/);
+    expect(await page.locator("section[data-group]:visible h2").allInnerTexts()).toEqual(["Week"]);
+    expect(await page.getByLabel("Drawn for").inputValue()).toBe("a5");
+  });
+
+  it("follows a place on the page", async () => {
+    await page.goto(`${address}#tracker`);
+    await page.reload();
+    expect(await page.locator("#tracker").isVisible()).toBe(true);
+    await expect.poll(() => page.locator("#tracker").evaluate(isInView)).toBe(true);
+  });
+
+  it("opens a pattern and comes back to what was found", async () => {
+    await page.goto(`${address}#on=a6&for=day`);
+    const days = await slugsOn(page);
+    await page.locator(".card:visible a").first().click();
+    await page.waitForURL(/\/a6\/index\.html/);
+    await page.goBack();
+    expect(await slugsOn(page)).toEqual(days);
+  });
+});
+
+function isInView(element: Element): boolean {
+  const { top, bottom } = element.getBoundingClientRect();
+  return top >= 0 && bottom <= window.innerHeight;
+}
