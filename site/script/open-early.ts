@@ -1,7 +1,6 @@
-/**
- * Opens a page on the reader's notebook while it is still being read, so that no picture of another one is loaded
- * first. What it misses is opened once more when the page is whole.
- */
+/** Opens a page on the reader's notebook while it is still being read. */
+
+// So no picture of another notebook is loaded first. What it misses is opened once more when the page is whole.
 import { keptNotebook } from "./keep-notebook.ts";
 import { openOnNotebook } from "./open-on-notebook.ts";
 import { openDevice } from "./page/device.ts";

@@ -1,5 +1,5 @@
 /** A notebook's page with nothing drawn on it, for lists. */
-import { gridScene } from "../draw/grid-scene.ts";
+import { gridScene } from "../draw/page/grid-scene.ts";
 import type { Role } from "../draw/role.ts";
 import type { Scene } from "../draw/scene.ts";
 import { toMm } from "../measure/length.ts";

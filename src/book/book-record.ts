@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import type { Content } from "./load-content.ts";
+import type { Content } from "./content/load-content.ts";
 import { filesIn } from "./output-folder.ts";
 import type { Engine } from "./run-eleventy.ts";
 

@@ -1,16 +1,16 @@
 /** The book as its pages see it: lists with links to make, and one view for each page. */
 import type { Purpose } from "../recipe/recipe.ts";
-import type { AskPdf } from "./ask-pdf.ts";
-import type { CountingRow } from "./counting-table.ts";
-import type { DivisionRow } from "./division-rows.ts";
 import type { NotebookEntry, Pair } from "./entries.ts";
-import type { EvenRow } from "./even-rows.ts";
 import type { FitState } from "./fit-state.ts";
-import type { AxisFact } from "./notebook-facts.ts";
-import type { AxisFigures } from "./notebook-figures.ts";
-import type { PatternPiece } from "./pattern-piece.ts";
+import type { CountingRow } from "./notebook/counting-table.ts";
+import type { DivisionRow } from "./notebook/division-rows.ts";
+import type { EvenRow } from "./notebook/even-rows.ts";
+import type { AxisFact } from "./notebook/notebook-facts.ts";
+import type { AxisFigures } from "./notebook/notebook-figures.ts";
+import type { PatternPiece } from "./pattern/pattern-piece.ts";
+import type { AskPdf } from "./pdf/ask-pdf.ts";
 import type { SideFile } from "./side-files.ts";
-import type { StripBook } from "./strip-book.ts";
+import type { StripBook } from "./strip/strip-book.ts";
 
 export interface Book {
   readonly title: string;

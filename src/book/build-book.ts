@@ -1,13 +1,19 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
 import { join } from "node:path";
 import { openRecord } from "./book-record.ts";
-import { counted, readContent } from "./check-content.ts";
+import { counted, readContent } from "./content/check-content.ts";
 import { finishBook } from "./finish-book.ts";
-import { makePreviews } from "./make-previews.ts";
 import type { MemoTally } from "./memo.ts";
-import { type FreshFolder, filesIn, freshFolder, whyNotReplace } from "./output-folder.ts";
+import {
+  type FreshFolder,
+  filesIn,
+  freshFolder,
+  realFolder,
+  whyNotReplace,
+} from "./output-folder.ts";
+import { type Printing, startPrinting } from "./pdf/start-printing.ts";
 import { type Engine, openEleventy } from "./run-eleventy.ts";
-import { type Printing, startPrinting } from "./start-printing.ts";
+import { makePreviews } from "./web/make-previews.ts";
 
 export interface BuildCall {
   readonly content: string;
@@ -21,12 +27,13 @@ export interface BuildCall {
 /** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
 export async function buildBook({
   content,
-  output,
+  output: named,
   project,
   engine,
   memo = join(project, ".cache/pieces"),
 }: BuildCall): Promise<number> {
   const start = performance.now();
+  const output = await realFolder(named);
   const read = await readContent(content);
   if ("report" in read) return refuse(read.report);
   const objection = await whyNotReplace(output, [project, content, process.cwd()]);

@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Content } from "./load-content.ts";
+import type { Content } from "./content/load-content.ts";
 import { filesIn } from "./output-folder.ts";
 
 /** The folders and files beside the engine that a build reads; the engine's own version stands for `src`. */

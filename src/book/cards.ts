@@ -1,10 +1,10 @@
 /** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
 import { PURPOSES } from "../recipe/recipe.ts";
 import type { PatternCard, PurposeGroup } from "./book.ts";
+import type { Content } from "./content/load-content.ts";
 import type { Pair } from "./entries.ts";
 import type { FitState } from "./fit-state.ts";
-import type { Content } from "./load-content.ts";
-import { type PairFacts, pairFacts } from "./pair-facts.ts";
+import { type PairFacts, pairFacts } from "./pattern/pair-facts.ts";
 import type { Pieces } from "./pieces.ts";
 import { PURPOSE_WORDS } from "./purpose-words.ts";
 

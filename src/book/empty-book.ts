@@ -1,6 +1,6 @@
 /** A book without a page: what `npm start` shows while the very first content has a problem. */
 import type { Book } from "./book.ts";
-import { NO_STRIPS } from "./strip-book.ts";
+import { NO_STRIPS } from "./strip/strip-book.ts";
 
 /** Only its front page can be opened. */
 export function emptyBook(): Book {

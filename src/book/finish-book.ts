@@ -2,9 +2,9 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { type BuildSources, buildVersion } from "./build-version.ts";
-import { isSearchFile, isShellPage, loadedBy, workerFile } from "./offline-files.ts";
 import { filesIn } from "./output-folder.ts";
-import { siteMapFiles } from "./site-map.ts";
+import { isSearchFile, isShellPage, loadedBy, workerFile } from "./web/offline-files.ts";
+import { siteMapFiles } from "./web/site-map.ts";
 
 /** A page for what is not there is no page to be found. */
 const NOT_FOUND = "404.html";

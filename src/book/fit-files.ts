@@ -1,7 +1,7 @@
 /** What the fit page and the recipe desk know of the book: classic scripts, since a page on disk may load nothing else. */
 import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
-import type { Content } from "./load-content.ts";
+import type { Content } from "./content/load-content.ts";
 import { pageScript } from "./page-script.ts";
 import { patternPath } from "./pieces.ts";
 import type { SideFile } from "./side-files.ts";

@@ -1,5 +1,5 @@
 /** How a pattern comes out on a notebook, in one word. */
-import type { PatternPiece } from "./pattern-piece.ts";
+import type { PatternPiece } from "./pattern/pattern-piece.ts";
 
 /** `even`: nothing left over anywhere; `over`: some steps are; `misfit`: it cannot be drawn there. */
 export type FitState = "even" | "over" | "misfit";

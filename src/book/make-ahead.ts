@@ -1,10 +1,10 @@
 /** Makes the pieces that are missing on all processors at once, before the book asks for them one by one. */
 import { availableParallelism } from "node:os";
 import { setImmediate } from "node:timers/promises";
+import type { Content } from "./content/load-content.ts";
 import type { Pair } from "./entries.ts";
-import type { Content } from "./load-content.ts";
 import type { Memos } from "./open-memos.ts";
-import type { PatternPiece } from "./pattern-piece.ts";
+import type { PatternPiece } from "./pattern/pattern-piece.ts";
 import { openPiecePress } from "./piece-press.ts";
 import { pairsOf, patternSources } from "./pieces.ts";
 import { type HelperDoor, openHelper } from "./press-helper.ts";

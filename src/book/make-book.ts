@@ -1,25 +1,25 @@
 /** Makes the book from checked content: lists for its overviews, and an answer for each page. */
 import type { MarkdownIt } from "markdown-it";
-import { openSurroundings } from "./around-pattern.ts";
-import { openAskPdf } from "./ask-pdf.ts";
 import { bodyHtml } from "./body-html.ts";
 import type { Book } from "./book.ts";
 import { makeCards } from "./cards.ts";
+import type { Content } from "./content/load-content.ts";
 import type { Pair } from "./entries.ts";
-import { feedFiles } from "./feed-file.ts";
 import { fitFiles } from "./fit-files.ts";
 import { frontMatterOf } from "./front-matter-of.ts";
-import { galleryFiles } from "./gallery-files.ts";
-import type { Content } from "./load-content.ts";
-import { notebookEntry } from "./notebook-facts.ts";
-import { notebookPage } from "./notebook-page.ts";
+import { galleryFiles } from "./gallery/gallery-files.ts";
+import { notebookEntry } from "./notebook/notebook-facts.ts";
+import { notebookPage } from "./notebook/notebook-page.ts";
+import { shelfScale } from "./notebook/shelf-scale.ts";
 import type { Memos } from "./open-memos.ts";
-import { patternPage } from "./pattern-page.ts";
+import { openSurroundings } from "./pattern/around-pattern.ts";
+import { patternPage } from "./pattern/pattern-page.ts";
+import { openAskPdf } from "./pdf/ask-pdf.ts";
 import { notebookPath, openPieces, type Pieces, pairsOf, patternPath } from "./pieces.ts";
-import { shelfScale } from "./shelf-scale.ts";
 import { notebookFiles, patternFiles, type SideFile } from "./side-files.ts";
-import { openStripBook } from "./strip-book.ts";
-import { manifestFile } from "./web-manifest.ts";
+import { openStripBook } from "./strip/strip-book.ts";
+import { feedFiles } from "./web/feed-file.ts";
+import { manifestFile } from "./web/web-manifest.ts";
 
 export interface BookSources {
   readonly content: Content;

@@ -1,6 +1,6 @@
 /** Lengths on paper as people read them. */
 import { type Length, toMm } from "../measure/length.ts";
-import { sayMm } from "../problem/say-count.ts";
+import { sayMm } from "../problem/say/say-count.ts";
 
 /** `11.5 mm`, `148 mm`. */
 export function mmText(length: Length): string {

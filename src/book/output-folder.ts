@@ -1,6 +1,6 @@
 /** Puts a finished book in the place of the last one as a whole, and never in the place of anything else. */
 import { existsSync, readdirSync, rmSync } from "node:fs";
-import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, realpath, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join, sep } from "node:path";
 
 /** Lies in every finished book and lists its files, so that nothing else is ever taken for one. */
@@ -20,6 +20,11 @@ export interface FreshFolder {
   publish(files: readonly string[]): Promise<void>;
   /** Removes what was filled in; at once, so that it also serves on the way out. */
   discard(): void;
+}
+
+/** Where a folder really lies: a link to it stays, and what it leads to is replaced. */
+export function realFolder(folder: string): Promise<string> {
+  return realpath(folder).catch(() => folder);
 }
 
 /** Why a folder may not be replaced, in one line; undefined where it may. */

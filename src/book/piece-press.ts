@@ -1,11 +1,11 @@
 /** Makes pieces of one content, one pair after another. */
 import { createSVGWindow } from "svgdom";
-import { createSvgWriter } from "../draw/write-svg.ts";
+import { createSvgWriter } from "../draw/svg/write-svg.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Recipe } from "../recipe/recipe.ts";
+import type { Content } from "./content/load-content.ts";
 import type { Pair } from "./entries.ts";
-import type { Content } from "./load-content.ts";
-import { makePatternPiece, type PatternPiece } from "./pattern-piece.ts";
+import { makePatternPiece, type PatternPiece } from "./pattern/pattern-piece.ts";
 
 /** Makes the piece of a pair. Throws where the content has no such pattern or notebook. */
 export type PiecePress = (pair: Pair) => PatternPiece;

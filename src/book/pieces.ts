@@ -1,13 +1,13 @@
 /** Finds or makes the finished pieces of a book's pages. */
 import { createSVGWindow } from "svgdom";
-import { createSvgWriter } from "../draw/write-svg.ts";
+import { createSvgWriter } from "../draw/svg/write-svg.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Recipe } from "../recipe/recipe.ts";
+import type { Content } from "./content/load-content.ts";
 import type { Pair } from "./entries.ts";
-import type { Content } from "./load-content.ts";
-import { makeNotebookPiece, type NotebookPiece } from "./notebook-piece.ts";
+import { makeNotebookPiece, type NotebookPiece } from "./notebook/notebook-piece.ts";
 import type { Memos } from "./open-memos.ts";
-import type { PatternPiece } from "./pattern-piece.ts";
+import type { PatternPiece } from "./pattern/pattern-piece.ts";
 import { lookUp, openPiecePress } from "./piece-press.ts";
 
 export interface Pieces {

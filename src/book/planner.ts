@@ -6,7 +6,7 @@ import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 import { buildStrip } from "../strip/build-strip.ts";
 import type { Strip } from "../strip/strip.ts";
-import type { Content } from "./load-content.ts";
+import type { Content } from "./content/load-content.ts";
 
 export interface Planner {
   /** By slug; of those, too, that only strips carry. Throws where there is none: names are checked before. */

@@ -1,8 +1,8 @@
 /** A second thread that makes pieces: how it is started and asked, and what it does there. */
 import { parentPort, Worker, workerData } from "node:worker_threads";
+import type { Content } from "./content/load-content.ts";
 import type { Pair } from "./entries.ts";
-import type { Content } from "./load-content.ts";
-import type { PatternPiece } from "./pattern-piece.ts";
+import type { PatternPiece } from "./pattern/pattern-piece.ts";
 import { openPiecePress } from "./piece-press.ts";
 
 export interface Helper {

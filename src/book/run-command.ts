@@ -1,7 +1,7 @@
 /** Runs one of the three commands and gives the exit code. */
 import { resolve } from "node:path";
 import { buildBook } from "./build-book.ts";
-import { checkContent } from "./check-content.ts";
+import { checkContent } from "./content/check-content.ts";
 import { parseCommand } from "./parse-command.ts";
 import type { Engine } from "./run-eleventy.ts";
 import { serveBook } from "./serve-book.ts";

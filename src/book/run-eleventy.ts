@@ -1,6 +1,6 @@
 /** Starts Eleventy with this project's setup. */
 import { relative } from "node:path";
-import type { Content } from "./load-content.ts";
+import type { Content } from "./content/load-content.ts";
 import type { MemoTally } from "./memo.ts";
 
 /** The engine as `bundle-engine.mjs` loads it. */

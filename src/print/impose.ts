@@ -1,6 +1,6 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
-import { cropMarks } from "../draw/sheet-crop-marks.ts";
-import { marksOnSheet, type SheetPlace } from "../draw/sheet-place.ts";
+import { cropMarks } from "../draw/sheet/sheet-crop-marks.ts";
+import { marksOnSheet, type SheetPlace } from "../draw/sheet/sheet-place.ts";
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";

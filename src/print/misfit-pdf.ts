@@ -1,11 +1,11 @@
 /** The file `page.pdf` of a pattern that does not fit: the notebook's bare page, and on it why. */
-import { gridMarks } from "../draw/grid-marks.ts";
-import { pagePlace } from "../draw/page-place.ts";
+import { gridMarks } from "../draw/page/grid-marks.ts";
+import { pagePlace } from "../draw/page/page-place.ts";
 import type { TextMark } from "../draw/scene.ts";
-import { breakLines, LINE_STEP, wordMarks } from "../draw/sheet-words.ts";
+import { breakLines, LINE_STEP, wordMarks } from "../draw/sheet/sheet-words.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { MisfitPlan } from "../plan/plan.ts";
-import { sayMisfit } from "../problem/say-misfit.ts";
+import { sayMisfit } from "../problem/say/say-misfit.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { PrintSettings } from "./page-pdf.ts";
 import type { Sheet } from "./sheet.ts";

@@ -1,7 +1,7 @@
 /** A pattern's pages on paper of the notebook's own size: nothing but what is drawn, and where the dots are. */
-import { pageScene } from "../draw/page-scene.ts";
+import { pageScene } from "../draw/page/page-scene.ts";
 import type { Scene } from "../draw/scene.ts";
-import { marksOnSheet } from "../draw/sheet-place.ts";
+import { marksOnSheet } from "../draw/sheet/sheet-place.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { FittingPlan } from "../plan/plan.ts";
 import type { Recipe } from "../recipe/recipe.ts";

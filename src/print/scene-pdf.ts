@@ -1,6 +1,6 @@
 /** One drawing as a file: a page as large as its frame. */
 import type { Scene } from "../draw/scene.ts";
-import { marksOnSheet } from "../draw/sheet-place.ts";
+import { marksOnSheet } from "../draw/sheet/sheet-place.ts";
 import type { PrintSettings } from "./page-pdf.ts";
 import { writePdf } from "./write-pdf.ts";
 

@@ -1,8 +1,8 @@
 /** What every sheet of pieces carries beside them, and the room that it leaves. */
 import type { Rect } from "../draw/rect.ts";
 import type { TextMark } from "../draw/scene.ts";
-import { BAR, BAR_DEPTH, sheetBars } from "../draw/sheet-bars.ts";
-import { breakLines, LINE_STEP, wordMarks } from "../draw/sheet-words.ts";
+import { BAR, BAR_DEPTH, sheetBars } from "../draw/sheet/sheet-bars.ts";
+import { breakLines, LINE_STEP, wordMarks } from "../draw/sheet/sheet-words.ts";
 import type { PieceRoom } from "./place-pieces.ts";
 import type { SheetPart } from "./sheet.ts";
 import { ACTUAL_SIZE, barNames, sheetNotes } from "./sheet-notes.ts";

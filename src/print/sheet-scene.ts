@@ -1,6 +1,6 @@
 /** A sheet as a drawing, so that a screen shows what will be printed. */
 
-import { sheetMark } from "../draw/paper-marks.ts";
+import { sheetMark } from "../draw/page/paper-marks.ts";
 import type { Scene } from "../draw/scene.ts";
 import type { Sheet } from "./sheet.ts";
 

@@ -3,8 +3,8 @@ import { excerpt } from "./excerpt.ts";
 import { harmless } from "./harmless.ts";
 import type { Place } from "./place.ts";
 import type { Problem } from "./problem.ts";
-import { sayCount } from "./say-count.ts";
-import { sayProblem } from "./say-problem.ts";
+import { sayCount } from "./say/say-count.ts";
+import { sayProblem } from "./say/say-problem.ts";
 
 /** A file with more problems than this has one cause. */
 const MOST_PER_FILE = 50;

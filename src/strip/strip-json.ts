@@ -2,7 +2,7 @@
 import type { Axis } from "../measure/axis.ts";
 import { positionLength } from "../measure/grid-axis.ts";
 import { toMm } from "../measure/length.ts";
-import { sayLeftOut } from "../problem/say-left-out.ts";
+import { sayLeftOut } from "../problem/say/say-left-out.ts";
 import { patternOf } from "./pattern-of.ts";
 import type { Run, Strip, StripPattern, StripSide } from "./strip.ts";
 

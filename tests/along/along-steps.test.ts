@@ -4,7 +4,7 @@ import { type AlongStep, alongSteps } from "../../site/script/along/along-steps.
 import { openCourse } from "../../site/script/along/course.ts";
 import { readStepAddress, stepAddress } from "../../site/script/along/course-address.ts";
 import { countWords } from "../../site/script/along/show-words.ts";
-import { alongData, readAlongData } from "../../src/book/along-data.ts";
+import { alongData, readAlongData } from "../../src/book/pattern/along-data.ts";
 import { drawOrder } from "../../src/plan/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { axisOf, notebookWith, pageOf, planOf } from "../draw/plan-of.ts";

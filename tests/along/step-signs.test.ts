@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { alongSteps } from "../../site/script/along/along-steps.ts";
 import { stepSigns } from "../../site/script/along/step-signs.ts";
-import { alongData, readAlongData } from "../../src/book/along-data.ts";
+import { alongData, readAlongData } from "../../src/book/pattern/along-data.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { axisOf, notebookWith, pageOf, planOf, type ShortBox } from "../draw/plan-of.ts";
 

@@ -1,15 +1,17 @@
 /** `npm run bench`: the whole book beside a bare Eleventy build that writes the same files as ready strings, in one run. */
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { appendFileSync, cpSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const HERE = fileURLToPath(new URL("./", import.meta.url));
 const ROUNDS = 3;
-const content = resolve(process.argv[2] ?? "content");
+const written = resolve(process.argv[2] ?? "content");
 const desk = mkdtempSync(join(tmpdir(), "spanbook-bench-"));
 const place = (name) => join(desk, name);
+const content = place("content");
+cpSync(written, content, { recursive: true });
 
 /** Runs one of the scripts beside this one and reads the cost that it tells. */
 function cost(script, ...words) {
@@ -17,13 +19,22 @@ function cost(script, ...words) {
   return JSON.parse(said.trim().split("\n").at(-1));
 }
 
+/** Another line below one pattern's text: all its pages change. */
+function changeOnePattern(round) {
+  const [first] = readdirSync(join(content, "patterns"));
+  appendFileSync(join(content, "patterns", first), `\nRound ${round}.\n`);
+}
+
 /** The kinds take turns, so that a busy moment of the machine falls on all of them. */
 function runAll() {
-  const costs = { cold: [], warm: [], bare: [] };
+  const costs = { cold: [], changed: [], warm: [], bare: [] };
+  const build = () => cost("build-once.mjs", content, place("book"), place("memo"));
   for (let round = 0; round < ROUNDS; round += 1) {
-    rmSync(place("memo"), { recursive: true, force: true });
-    costs.cold.push(cost("build-once.mjs", content, place("book"), place("memo")));
-    costs.warm.push(cost("build-once.mjs", content, place("book"), place("memo")));
+    for (const name of ["memo", "book"]) rmSync(place(name), { recursive: true, force: true });
+    costs.cold.push(build());
+    changeOnePattern(round);
+    costs.changed.push(build());
+    costs.warm.push(build());
     costs.bare.push(cost("bare-once.mjs", place("book"), place("bare")));
     rmSync(place("bare"), { recursive: true, force: true });
   }
@@ -40,14 +51,15 @@ function row(name, { wall, processor, memory }, bare) {
   const seconds = (ms) => (ms / 1000).toFixed(2).padStart(7);
   const ratio = (wall / bare.wall).toFixed(2);
   const work = (processor / bare.processor).toFixed(2);
-  return `${name.padEnd(28)}${seconds(wall)} s${seconds(processor)} s${memory.toFixed(0).padStart(7)} MiB   × ${ratio}   × ${work}`;
+  return `${name.padEnd(30)}${seconds(wall)} s${seconds(processor)} s${memory.toFixed(0).padStart(7)} MiB   × ${ratio}   × ${work}`;
 }
 
 const costs = runAll();
 const bare = best(costs.bare);
-console.log(`${"".padEnd(28)}   wall     work   memory      wall     work (against bare)`);
+console.log(`${"".padEnd(30)}   wall     work   memory      wall     work (against bare)`);
 console.log(row("bare Eleventy, same files", bare, bare));
 console.log(row("the book, nothing ready", best(costs.cold), bare));
+console.log(row("the book, one pattern changed", best(costs.changed), bare));
 console.log(row("the book, nothing changed", best(costs.warm), bare));
 
 console.log("\nThe fit page, from a key press to the new drawing");

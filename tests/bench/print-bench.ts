@@ -1,7 +1,7 @@
 /** How fast paper is made, beside the same drawings as SVG, in one run on one machine. */
 import { createSVGWindow } from "svgdom";
-import { pageScene } from "../../src/draw/page-scene.ts";
-import { createSvgWriter } from "../../src/draw/write-svg.ts";
+import { pageScene } from "../../src/draw/page/page-scene.ts";
+import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import { bookPdf } from "../../src/print/book-pdf.ts";
 import { pagePdf } from "../../src/print/page-pdf.ts";
 import { FONT_FILES, readFonts } from "../../src/print/print-fonts.ts";

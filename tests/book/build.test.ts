@@ -4,8 +4,10 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  readlinkSync,
   rmSync,
   statSync,
+  symlinkSync,
   writeFileSync,
 } from "node:fs";
 import { dirname, join } from "node:path";
@@ -55,6 +57,17 @@ describe("a build", () => {
     expect(runCommand(["build", `--content=${smaller}`, `--output=${output}`]).code).toBe(0);
     expect(readdirSync(join(output, "notebooks")).sort()).toEqual(["index.html", "small"]);
     expect(readdirSync(dirname(output))).toEqual(["book"]);
+  });
+
+  it("follows a link to the output and leaves it a link", () => {
+    const content = writeContent(TINY);
+    const output = build(content);
+    const link = join(deskFolder(), "link");
+    symlinkSync(output, link);
+    const renamed = writeContent({ ...TINY, "book.yaml": "title: Other\n" });
+    expect(runCommand(["build", `--content=${renamed}`, `--output=${link}`]).code).toBe(0);
+    expect(readlinkSync(link)).toBe(output);
+    expect(readFileSync(join(output, "index.html"), "utf8")).toContain("<h1>Other</h1>");
   });
 
   it("does nothing where nothing has changed, and all of it where a file was touched", () => {

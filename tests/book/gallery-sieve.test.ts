@@ -6,7 +6,7 @@ import {
   type Sieve,
   sievePatterns,
 } from "../../site/script/gallery/sieve-patterns.ts";
-import type { GalleryFacts, GalleryPattern } from "../../src/book/gallery-facts.ts";
+import type { GalleryFacts, GalleryPattern } from "../../src/book/gallery/gallery-facts.ts";
 
 /** On the large notebook all fit; on the small one the plan does not, and the map takes one page. */
 const PATTERNS: readonly GalleryPattern[] = [

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, describe, expect, it } from "vitest";
-import { type Content, loadContent } from "../../src/book/load-content.ts";
+import { type Content, loadContent } from "../../src/book/content/load-content.ts";
 import { reportProblems } from "../../src/problem/report.ts";
 
 const folders: string[] = [];

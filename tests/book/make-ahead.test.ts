@@ -1,6 +1,6 @@
 /** Pieces made on several threads: the same as those made on one, and none of them lost. */
 import { describe, expect, it } from "vitest";
-import { type Content, loadContent } from "../../src/book/load-content.ts";
+import { type Content, loadContent } from "../../src/book/content/load-content.ts";
 import { makeAhead } from "../../src/book/make-ahead.ts";
 import { openMemos } from "../../src/book/open-memos.ts";
 import { openPiecePress } from "../../src/book/piece-press.ts";

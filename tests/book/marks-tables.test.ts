@@ -1,6 +1,6 @@
 /** The marks to copy: by step, by dot and in millimetres from the paper's edge. */
 import { describe, expect, it } from "vitest";
-import { marksTables } from "../../src/book/marks-tables.ts";
+import { marksTables } from "../../src/book/pattern/marks-tables.ts";
 import { drawOrder } from "../../src/plan/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { axisOf, notebookWith, pageOf } from "../draw/plan-of.ts";

@@ -1,8 +1,8 @@
 /** What a notebook's page tells: its numbers, and the four ways of counting side by side. */
 import { describe, expect, it } from "vitest";
-import { countingTable } from "../../src/book/counting-table.ts";
-import { divisionRows } from "../../src/book/division-rows.ts";
-import { notebookEntry, notebookFacts } from "../../src/book/notebook-facts.ts";
+import { countingTable } from "../../src/book/notebook/counting-table.ts";
+import { divisionRows } from "../../src/book/notebook/division-rows.ts";
+import { notebookEntry, notebookFacts } from "../../src/book/notebook/notebook-facts.ts";
 import type { Count } from "../../src/measure/grid-axis.ts";
 import { fromMm } from "../../src/measure/length.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { isSearchFile, isShellPage, loadedBy, workerFile } from "../../src/book/offline-files.ts";
+import {
+  isSearchFile,
+  isShellPage,
+  loadedBy,
+  workerFile,
+} from "../../src/book/web/offline-files.ts";
 
 describe("what a device keeps from the start", () => {
   it.each([

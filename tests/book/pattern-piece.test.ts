@@ -1,9 +1,9 @@
 /** What a pattern's page is made of: the words beside the drawing, and the drawing of what does not fit. */
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import { makePatternPiece } from "../../src/book/pattern-piece.ts";
-import { wallRecipe } from "../../src/book/wall-recipe.ts";
-import { createSvgWriter } from "../../src/draw/write-svg.ts";
+import { wallRecipe } from "../../src/book/notebook/wall-recipe.ts";
+import { makePatternPiece } from "../../src/book/pattern/pattern-piece.ts";
+import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/book/load-content.ts";
+import { loadContent } from "../../src/book/content/load-content.ts";
 import { filesIn } from "../../src/book/output-folder.ts";
 import { MAKES } from "../../src/recipe/strip-recipe.ts";
 import type { StripJson } from "../../src/strip/strip-json.ts";

@@ -1,11 +1,11 @@
 /** What drawing along should show, step by step: from the plan, and from the millimetres that the book puts out. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { loadContent } from "../../src/book/load-content.ts";
+import { loadContent } from "../../src/book/content/load-content.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { type DrawOrder, drawOrder, type Hand, type Stroke } from "../../src/plan/draw-order.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { sayMarks, sayStroke } from "../../src/problem/say-stroke.ts";
+import { sayMarks, sayStroke } from "../../src/problem/say/say-stroke.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
 const content = await loadContent(`${PROJECT}content`);

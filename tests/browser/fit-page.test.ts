@@ -6,7 +6,7 @@ import fc from "fast-check";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { fieldsOf } from "../../site/script/fit/notebook-fields.ts";
-import { loadContent } from "../../src/book/load-content.ts";
+import { loadContent } from "../../src/book/content/load-content.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";

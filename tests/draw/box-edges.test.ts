@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { boxEdges, type EdgeLine } from "../../src/draw/box-edges.ts";
+import { boxEdges, type EdgeLine } from "../../src/draw/page/box-edges.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { pageOf, type ShortBox } from "./plan-of.ts";
 import { samplePlans } from "./sample-plans.ts";

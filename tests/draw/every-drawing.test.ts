@@ -1,10 +1,10 @@
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import { gridScene } from "../../src/draw/grid-scene.ts";
-import { pageScene } from "../../src/draw/page-scene.ts";
+import { gridScene } from "../../src/draw/page/grid-scene.ts";
+import { pageScene } from "../../src/draw/page/page-scene.ts";
+import { thumbnailScene } from "../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../src/draw/scene.ts";
-import { thumbnailScene } from "../../src/draw/thumbnail-scene.ts";
-import { createSvgWriter } from "../../src/draw/write-svg.ts";
+import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import { allElements, parseXml, type XmlElement } from "./parse-xml.ts";
 import { type Drawn, samplePlans } from "./sample-plans.ts";
 

@@ -1,12 +1,12 @@
 /** The small drawings about counting and dividing: what stands where, read back from the scene. */
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import { barsScene } from "../../src/draw/bars-scene.ts";
-import { countingScene } from "../../src/draw/counting-scene.ts";
-import { PREVIEW_PIXELS, previewScene } from "../../src/draw/preview-scene.ts";
+import { barsScene } from "../../src/draw/figure/bars-scene.ts";
+import { countingScene } from "../../src/draw/figure/counting-scene.ts";
+import { splitScene } from "../../src/draw/figure/split-scene.ts";
+import { PREVIEW_PIXELS, previewScene } from "../../src/draw/page/preview-scene.ts";
 import type { Scene, TextMark } from "../../src/draw/scene.ts";
-import { splitScene } from "../../src/draw/split-scene.ts";
-import { createSvgWriter } from "../../src/draw/write-svg.ts";
+import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import { COUNTS } from "../../src/measure/grid-axis.ts";
 import type { PlanSplit } from "../../src/plan/plan.ts";
 import { parseXml } from "./parse-xml.ts";

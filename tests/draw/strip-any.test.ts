@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { textStretch } from "../../src/draw/strip-clip.ts";
-import { sideScene, stripScene } from "../../src/draw/strip-scene.ts";
+import { textStretch } from "../../src/draw/strip/strip-clip.ts";
+import { sideScene, stripScene } from "../../src/draw/strip/strip-scene.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { sampleStrips } from "../strip/arbitrary-strip.ts";
 import { textsOf, uprights } from "./strip-lines.ts";

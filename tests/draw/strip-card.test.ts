@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { sayPositions, sayTracks } from "../../src/draw/card-numbers.ts";
-import { cardScene } from "../../src/draw/card-scene.ts";
-import { openingSteps, runStep } from "../../src/draw/card-words.ts";
-import { textStretch } from "../../src/draw/strip-clip.ts";
+import { sayPositions, sayTracks } from "../../src/draw/card/card-numbers.ts";
+import { cardScene } from "../../src/draw/card/card-scene.ts";
+import { openingSteps, runStep } from "../../src/draw/card/card-words.ts";
+import { textStretch } from "../../src/draw/strip/strip-clip.ts";
 import type { Count } from "../../src/measure/grid-axis.ts";
 import { copyingCard } from "../../src/strip/copying-card.ts";
 import { CUTTING_CAUTION } from "../../src/strip/cutting-caution.ts";

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { laneInk } from "../../src/draw/lane-ink.ts";
-import { markLook } from "../../src/draw/mark-look.ts";
 import type { TextMark } from "../../src/draw/scene.ts";
-import { textStretch } from "../../src/draw/strip-clip.ts";
-import { sideScene, stripScene } from "../../src/draw/strip-scene.ts";
+import { textStretch } from "../../src/draw/strip/strip-clip.ts";
+import { sideScene, stripScene } from "../../src/draw/strip/strip-scene.ts";
+import { markLook } from "../../src/draw/svg/mark-look.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { planOf, stripOf } from "../strip/hand-plans.ts";
 import { ACROSS, acrossOf, DOWN, EVERYDAY } from "./strip-everyday.ts";

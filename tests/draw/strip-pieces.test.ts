@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { OVERLAP, stripPieces } from "../../src/draw/strip-pieces.ts";
-import { stripScene } from "../../src/draw/strip-scene.ts";
+import { OVERLAP, stripPieces } from "../../src/draw/strip/strip-pieces.ts";
+import { stripScene } from "../../src/draw/strip/strip-scene.ts";
 import { EVERYDAY } from "./strip-everyday.ts";
 import { pathsOf, segmentsOf, textsOf, uprights } from "./strip-lines.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sideScene } from "../../src/draw/strip-scene.ts";
+import { sideScene } from "../../src/draw/strip/strip-scene.ts";
 import { COUNTS } from "../../src/measure/grid-axis.ts";
 import { fromMm } from "../../src/measure/length.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sideScene, stripScene } from "../../src/draw/strip-scene.ts";
+import { sideScene, stripScene } from "../../src/draw/strip/strip-scene.ts";
 import type { Strip, StripSide } from "../../src/strip/strip.ts";
 import { stripOf } from "../strip/hand-plans.ts";
 import { ACROSS, acrossOf, DOWN, EVERYDAY, PLANS } from "./strip-everyday.ts";

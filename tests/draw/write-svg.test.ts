@@ -1,8 +1,8 @@
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
 import type { Mark, Scene } from "../../src/draw/scene.ts";
-import { createSvgWriter } from "../../src/draw/write-svg.ts";
-import { xmlText } from "../../src/draw/xml-text.ts";
+import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
+import { xmlText } from "../../src/draw/svg/xml-text.ts";
 import { allElements, parseXml } from "./parse-xml.ts";
 
 const write = createSvgWriter(createSVGWindow());

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { xmlId, xmlText } from "../../src/draw/xml-text.ts";
+import { xmlId, xmlText } from "../../src/draw/svg/xml-text.ts";
 
 describe("text for XML", () => {
   it.each([

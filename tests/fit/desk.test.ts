@@ -16,7 +16,7 @@ import { workOutRecipe } from "../../site/script/desk/work-out-recipe.ts";
 import type { Device } from "../../site/script/page/device.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { sayAddressProblem } from "../../src/problem/say-address-problem.ts";
+import { sayAddressProblem } from "../../src/problem/say/say-address-problem.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";

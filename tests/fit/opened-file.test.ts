@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { openedFile } from "../../site/script/fit/opened-file.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { reportProblems } from "../../src/problem/report.ts";
-import { sayProblem } from "../../src/problem/say-problem.ts";
+import { sayProblem } from "../../src/problem/say/say-problem.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";

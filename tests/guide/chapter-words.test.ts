@@ -1,7 +1,7 @@
 /** The small things that turn a chapter into a page: ids, sections, new lines, code in a sentence. */
 import { describe, expect, it } from "vitest";
-import { chapterSections } from "../../src/book/chapter-sections.ts";
-import { headingId } from "../../src/book/heading-id.ts";
+import { chapterSections } from "../../src/book/guide/chapter-sections.ts";
+import { headingId } from "../../src/book/guide/heading-id.ts";
 import { codesHtml, htmlText } from "../../src/book/html-text.ts";
 import { newLines } from "../../src/book/new-lines.ts";
 

@@ -1,9 +1,9 @@
 /** The reference says what the readers do: every key is in it, and what it calls needed cannot be left out. */
 import { describe, expect, it } from "vitest";
-import { reference } from "../../src/book/reference.ts";
-import { FORM_GROUPS } from "../../src/book/reference-links.ts";
-import { neededKeys } from "../../src/book/reference-needed.ts";
-import { referenceWords } from "../../src/book/reference-words.ts";
+import { reference } from "../../src/book/guide/reference.ts";
+import { FORM_GROUPS } from "../../src/book/guide/reference-links.ts";
+import { neededKeys } from "../../src/book/guide/reference-needed.ts";
+import { referenceWords } from "../../src/book/guide/reference-words.ts";
 import { NOTEBOOK_KEYS } from "../../src/notebook/notebook-keys.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { BOOK_KEYS } from "../../src/recipe/book-keys.ts";

@@ -5,7 +5,7 @@ import type { Count } from "../../src/measure/grid-axis.ts";
 import { positionLength, usableSteps } from "../../src/measure/grid-axis.ts";
 import { fromMm, length } from "../../src/measure/length.ts";
 import { proposeCount } from "../../src/notebook/propose-count.ts";
-import { sayCountProposal } from "../../src/problem/say-count-proposal.ts";
+import { sayCountProposal } from "../../src/problem/say/say-count-proposal.ts";
 
 /** An axis as someone would write it down, in millimetres. */
 function axisOf(paper: number, pitch: number, dots: number, firstDot: number) {

@@ -1,7 +1,7 @@
 /** How strips and sheets look, rendered by poppler: pictures that were looked at and kept. */
 import { PNG } from "pngjs";
 import { describe, expect, it, vi } from "vitest";
-import { stripPieces } from "../../src/draw/strip-pieces.ts";
+import { stripPieces } from "../../src/draw/strip/strip-pieces.ts";
 import { bookPdf } from "../../src/print/book-pdf.ts";
 import { stripPdf } from "../../src/print/strip-pdf.ts";
 import { writePdf } from "../../src/print/write-pdf.ts";

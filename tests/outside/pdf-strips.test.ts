@@ -1,6 +1,6 @@
 /** Strips as another program measures them in the file that is printed. */
 import { describe, expect, it, vi } from "vitest";
-import { stripBodies } from "../../src/draw/strip-body.ts";
+import { stripBodies } from "../../src/draw/strip/strip-body.ts";
 import type { PaperName } from "../../src/print/sheet-paper.ts";
 import { stripPdf } from "../../src/print/strip-pdf.ts";
 import { stripSheets } from "../../src/print/strip-sheets.ts";

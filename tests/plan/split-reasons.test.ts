@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { splitReasons } from "../../src/plan/split-reasons.ts";
-import { saySplitReason } from "../../src/problem/say-split-reason.ts";
+import { saySplitReason } from "../../src/problem/say/say-split-reason.ts";
 import type { Split } from "../../src/recipe/recipe.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { area, columns, onePage, recipeOf, rows, same, track } from "../oracle/recipe-of.ts";

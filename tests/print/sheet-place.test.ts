@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Mark, Scene } from "../../src/draw/scene.ts";
-import { marksOnSheet, type SheetPlace } from "../../src/draw/sheet-place.ts";
+import { marksOnSheet, type SheetPlace } from "../../src/draw/sheet/sheet-place.ts";
 
 const scene = (...marks: readonly Mark[]): Scene => ({
   id: "a",

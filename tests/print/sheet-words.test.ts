@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { breakLines, wordMarks } from "../../src/draw/sheet-words.ts";
-import { textWidth } from "../../src/draw/text-width.ts";
+import { textWidth } from "../../src/draw/label/text-width.ts";
+import { breakLines, wordMarks } from "../../src/draw/sheet/sheet-words.ts";
 
 describe("a paragraph", () => {
   it.each([

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Misfit } from "../../src/problem/misfit.ts";
-import { sayMisfit } from "../../src/problem/say-misfit.ts";
+import { sayMisfit } from "../../src/problem/say/say-misfit.ts";
 
 function short(
   path: string,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { NearFit } from "../../src/problem/near-fit.ts";
-import { sayNearFit } from "../../src/problem/say-near-fit.ts";
+import { sayNearFit } from "../../src/problem/say/say-near-fit.ts";
 
 const at = { side: "single", path: "columns", axis: "across" } as const;
 const inRow = { side: "left", path: "rows.1.columns", axis: "across" } as const;

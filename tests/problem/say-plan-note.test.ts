@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { PlanNote } from "../../src/problem/plan-note.ts";
-import { sayPlanNote } from "../../src/problem/say-plan-note.ts";
+import { sayPlanNote } from "../../src/problem/say/say-plan-note.ts";
 
 const note: PlanNote = {
   kind: "unequal-on-paper",

@@ -1,7 +1,7 @@
 /** The words for problems that no wrong file shows, and what all words have in common. */
 import { describe, expect, it } from "vitest";
 import type { Problem } from "../../src/problem/problem.ts";
-import { sayProblem } from "../../src/problem/say-problem.ts";
+import { sayProblem } from "../../src/problem/say/say-problem.ts";
 
 const at = { file: "patterns/a.md", line: 9, column: 3, width: 2 };
 

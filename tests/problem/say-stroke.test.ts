@@ -9,7 +9,7 @@ import {
   sayMarks,
   saySavings,
   sayStroke,
-} from "../../src/problem/say-stroke.ts";
+} from "../../src/problem/say/say-stroke.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 
 /** 26 × 38 dots, counted in one way across and in one way down. */

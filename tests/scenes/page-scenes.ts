@@ -1,5 +1,5 @@
 /** Small pages, each to show one thing that a page's drawing must do. */
-import { pageScene } from "../../src/draw/page-scene.ts";
+import { pageScene } from "../../src/draw/page/page-scene.ts";
 import type { Scene } from "../../src/draw/scene.ts";
 import type { PlanBox } from "../../src/plan/plan.ts";
 import { axisOf, notebookWith, pageOf, planOf, type ShortBox } from "../draw/plan-of.ts";

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import { createSvgWriter } from "../../src/draw/write-svg.ts";
+import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import { parseXml } from "../draw/parse-xml.ts";
 import { PAGE_SCENES } from "./page-scenes.ts";
 import { SMALL_SCENES } from "./small-scenes.ts";

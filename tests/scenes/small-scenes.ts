@@ -1,7 +1,7 @@
 /** Grids of notebooks, and pages as thumbnails. */
-import { gridScene } from "../../src/draw/grid-scene.ts";
+import { gridScene } from "../../src/draw/page/grid-scene.ts";
+import { thumbnailScene } from "../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../src/draw/scene.ts";
-import { thumbnailScene } from "../../src/draw/thumbnail-scene.ts";
 import { axisOf, notebookWith, pageOf, planOf } from "../draw/plan-of.ts";
 
 /** A pocket book whose counted middle is not the paper's. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { LeftOut } from "../../src/problem/left-out.ts";
-import { sayLeftOut } from "../../src/problem/say-left-out.ts";
-import { sayStripNote } from "../../src/problem/say-strip-note.ts";
+import { sayLeftOut } from "../../src/problem/say/say-left-out.ts";
+import { sayStripNote } from "../../src/problem/say/say-strip-note.ts";
 
 const noLane = { kind: "no-lane", pattern: "week", axis: "across", from: 1, to: 26 } as const;
 

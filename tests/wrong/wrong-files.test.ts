@@ -4,7 +4,7 @@ import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import type { Problem } from "../../src/problem/problem.ts";
 import type { Reading, TextFile } from "../../src/problem/reading.ts";
 import { reportProblems } from "../../src/problem/report.ts";
-import { sayProblem } from "../../src/problem/say-problem.ts";
+import { sayProblem } from "../../src/problem/say/say-problem.ts";
 import { readBook } from "../../src/recipe/read-book.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";

@@ -1,5 +1,5 @@
 /** Brings drawing, words, keys and address of a page together; a page without strokes is left as it is. */
-import { readAlongData } from "../../../src/book/along-data.ts";
+import { readAlongData } from "../../../src/book/pattern/along-data.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { onPress, partOf, theOne } from "../page/parts.ts";
 import { type Course, openCourse } from "./course.ts";

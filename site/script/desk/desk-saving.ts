@@ -1,5 +1,5 @@
 /** The desk's buttons: the recipe's file, its drawing and its plan, and the link. */
-import { pageScene } from "../../../src/draw/page-scene.ts";
+import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import type { Draw } from "../fit/draw.ts";
 import { copyLink } from "../page/copy-link.ts";

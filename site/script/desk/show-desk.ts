@@ -1,8 +1,8 @@
 /** Shows what a recipe comes to: its drawing, what there is to say of it, or its problems beside the last good one. */
-import { gridScene } from "../../../src/draw/grid-scene.ts";
-import { pageScene } from "../../../src/draw/page-scene.ts";
+import { gridScene } from "../../../src/draw/page/grid-scene.ts";
+import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
-import { sayCount } from "../../../src/problem/say-count.ts";
+import { sayCount } from "../../../src/problem/say/say-count.ts";
 import type { Draw } from "../fit/draw.ts";
 import { verdictOf } from "../fit/plan-verdict.ts";
 import { misfitReason, tellFit, tellMisfit } from "../fit/telling.ts";

@@ -1,5 +1,5 @@
 /** What a recipe comes to on a notebook while it is written: read and planned as in the build, or what is wrong with it. */
-import { marginClashes } from "../../../src/book/load-margins.ts";
+import { marginClashes } from "../../../src/book/content/load-margins.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";

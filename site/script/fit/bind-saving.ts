@@ -1,5 +1,5 @@
 /** The buttons that print, save and copy what the bench shows. */
-import { stripScene } from "../../../src/draw/strip-scene.ts";
+import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeStripRecipe } from "../../../src/recipe/write-strip-recipe.ts";

@@ -1,6 +1,6 @@
 /** Drawings in the page, written by the build's own writer in the page's own window. */
 import type { Scene } from "../../../src/draw/scene.ts";
-import { createSvgWriter, type WriteSvg } from "../../../src/draw/write-svg.ts";
+import { createSvgWriter, type WriteSvg } from "../../../src/draw/svg/write-svg.ts";
 
 export interface Draw {
   /** Shows a drawing in a place of the page. */

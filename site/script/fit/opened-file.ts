@@ -1,5 +1,5 @@
 /** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
-import { strangersIn } from "../../../src/book/load-chosen.ts";
+import { strangersIn } from "../../../src/book/content/load-chosen.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Problem } from "../../../src/problem/problem.ts";
 import type { Reading, TextFile } from "../../../src/problem/reading.ts";

@@ -1,7 +1,7 @@
 /** How a pattern comes out on a notebook, in one word and in a few. */
 import type { FitState } from "../../../src/book/fit-state.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
-import { sayCount } from "../../../src/problem/say-count.ts";
+import { sayCount } from "../../../src/problem/say/say-count.ts";
 
 export interface Verdict {
   readonly state: FitState;

@@ -1,9 +1,9 @@
 /** What is printed from the page: the strip on its sheets, or the drawn pattern, stretched as the printer needs it. */
-import { sheetClass } from "../../../src/book/sheet-class.ts";
-import { gridScene } from "../../../src/draw/grid-scene.ts";
-import { pageScene } from "../../../src/draw/page-scene.ts";
+import { sheetClass } from "../../../src/book/pattern/sheet-class.ts";
+import { gridScene } from "../../../src/draw/page/grid-scene.ts";
+import { pageScene } from "../../../src/draw/page/page-scene.ts";
+import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
-import { thumbnailScene } from "../../../src/draw/thumbnail-scene.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import { sheetScene } from "../../../src/print/sheet-scene.ts";
 import { type PaperSize, type Stretch, stretchOf } from "../../../src/print/stretch.ts";

@@ -1,6 +1,6 @@
 /** The chosen pattern on the notebook: its drawing, how it comes out, and what there is to say of it. */
-import { gridScene } from "../../../src/draw/grid-scene.ts";
-import { pageScene } from "../../../src/draw/page-scene.ts";
+import { gridScene } from "../../../src/draw/page/grid-scene.ts";
+import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { partOf, theOne } from "../page/parts.ts";

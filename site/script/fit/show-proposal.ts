@@ -2,7 +2,7 @@
 import { AXES } from "../../../src/measure/axis.ts";
 import { proposeCount } from "../../../src/notebook/propose-count.ts";
 import type { CountProposal } from "../../../src/problem/count-proposal.ts";
-import { sayCountProposal } from "../../../src/problem/say-count-proposal.ts";
+import { sayCountProposal } from "../../../src/problem/say/say-count-proposal.ts";
 import { makeElement } from "../page/make-element.ts";
 import { partOf } from "../page/parts.ts";
 import type { Bench, Shown } from "./bench.ts";

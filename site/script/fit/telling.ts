@@ -1,11 +1,11 @@
 /** What there is to say of a plan beside its drawing: what the paper does, why it does not fit, how it divides. */
 import { labelsOf } from "../../../src/book/label-at.ts";
-import { type SplitRow, splitRows } from "../../../src/book/split-rows.ts";
+import { type SplitRow, splitRows } from "../../../src/book/pattern/split-rows.ts";
 import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
-import { sayMisfit } from "../../../src/problem/say-misfit.ts";
-import { sayNearFit } from "../../../src/problem/say-near-fit.ts";
-import type { LabelAt } from "../../../src/problem/say-path.ts";
-import { sayPlanNote } from "../../../src/problem/say-plan-note.ts";
+import { sayMisfit } from "../../../src/problem/say/say-misfit.ts";
+import { sayNearFit } from "../../../src/problem/say/say-near-fit.ts";
+import type { LabelAt } from "../../../src/problem/say/say-path.ts";
+import { sayPlanNote } from "../../../src/problem/say/say-plan-note.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import { makeElement } from "../page/make-element.ts";
 

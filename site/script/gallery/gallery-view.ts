@@ -1,5 +1,5 @@
 /** The gallery as it is seen: the cards that are as wished, and what is said about them. */
-import type { GalleryFacts } from "../../../src/book/gallery-facts.ts";
+import type { GalleryFacts } from "../../../src/book/gallery/gallery-facts.ts";
 import { partOf } from "../page/parts.ts";
 import { type GalleryState, type Wish, wishesOf } from "./gallery-state.ts";
 import { openPatternList } from "./pattern-list.ts";

@@ -1,5 +1,5 @@
 /** The gallery at work: what the address and the controls ask for is shown, and written into the address. */
-import type { GalleryFacts } from "../../../src/book/gallery-facts.ts";
+import type { GalleryFacts } from "../../../src/book/gallery/gallery-facts.ts";
 import { keptNotebook } from "../keep-notebook.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { onPress } from "../page/parts.ts";

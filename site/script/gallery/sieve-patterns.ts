@@ -3,7 +3,7 @@ import {
   type GalleryFacts,
   type GalleryPattern,
   STATE_LETTERS,
-} from "../../../src/book/gallery-facts.ts";
+} from "../../../src/book/gallery/gallery-facts.ts";
 import { type GalleryState, LINE_RANGES, type Wish, wishesOf, without } from "./gallery-state.ts";
 
 /** What is known of a pattern on the notebook that is shown. */

@@ -1,7 +1,7 @@
 /** The screen, measured with a bank card, and what it shows in true size then. */
 
 import type { Scene } from "../../../src/draw/scene.ts";
-import { stripScene } from "../../../src/draw/strip-scene.ts";
+import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import type { BookShelf } from "../fit/book-content.ts";
 import type { Draw } from "../fit/draw.ts";
 import { startFit } from "../fit/start-fit.ts";

@@ -1,5 +1,5 @@
 /** A rule of 100 mm, to be held against a real one. */
-import { sheetMark } from "../../../src/draw/paper-marks.ts";
+import { sheetMark } from "../../../src/draw/page/paper-marks.ts";
 import { lineData } from "../../../src/draw/path-data.ts";
 import type { Mark, Scene } from "../../../src/draw/scene.ts";
 

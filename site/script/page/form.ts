@@ -1,6 +1,6 @@
 /** A form's fields as text by name, and the words that stand at a field whose content will not do. */
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
-import { sayFieldProblem } from "../../../src/problem/say-field-problem.ts";
+import { sayFieldProblem } from "../../../src/problem/say/say-field-problem.ts";
 
 type Field = HTMLInputElement | HTMLSelectElement;
 

@@ -2,7 +2,7 @@
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Problem } from "../../../src/problem/problem.ts";
 import type { Reading, TextFile } from "../../../src/problem/reading.ts";
-import type { Said } from "../../../src/problem/said.ts";
+import type { Said } from "../../../src/problem/say/said.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import type { StripRecipe } from "../../../src/recipe/strip-recipe.ts";
 

@@ -1,5 +1,5 @@
 /** The fill `checks`: a box to tick at the start of each line, and the rules between the lines. */
-import { type Leaf, writingStep } from "../leaf.ts";
+import { type Leaf, writingStep } from "../page/leaf.ts";
 import { rectData } from "../path-data.ts";
 import { overlaps, type Rect, rectOf, stretchAlong } from "../rect.ts";
 import type { DrawFill } from "./fill-marks.ts";

@@ -1,6 +1,6 @@
 /** The fill `dots`: stronger dots, every so many steps both ways. */
-import { dottedRow } from "../dotted-row.ts";
-import { leafStretch } from "../leaf.ts";
+import { dottedRow } from "../page/dotted-row.ts";
+import { leafStretch } from "../page/leaf.ts";
 import { isInside } from "../rect.ts";
 import type { DrawFill } from "./fill-marks.ts";
 import { innerSteps } from "./rule-lines.ts";

@@ -1,7 +1,7 @@
 /** Straight lines inside a box, every so many steps, that leave the label free. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
 import { lineAlong } from "../along.ts";
-import { type Leaf, leafStretch } from "../leaf.ts";
+import { type Leaf, leafStretch } from "../page/leaf.ts";
 import { overlaps, type Stretch, stretchAlong } from "../rect.ts";
 
 /** Positions inside the box, every `every` steps along an axis, without its edges: steps from its first edge. */

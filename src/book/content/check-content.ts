@@ -1,0 +1,33 @@
+/** Reads the whole content and says what is wrong with it, or what it holds. */
+
+import { reportProblems } from "../../problem/report.ts";
+import { type Content, loadContent } from "./load-content.ts";
+
+/** The checked content, or the report of all its problems. */
+export async function readContent(
+  folder: string,
+): Promise<{ readonly content: Content } | { readonly report: string }> {
+  const reading = await loadContent(folder);
+  return reading.ok
+    ? { content: reading.value }
+    : { report: reportProblems(reading.problems, reading.texts) };
+}
+
+/** The exit code of `npm run check`. */
+export async function checkContent(folder: string): Promise<number> {
+  const read = await readContent(folder);
+  if ("report" in read) {
+    console.error(read.report);
+    return 1;
+  }
+  const { recipes, notebooks, strips } = read.content;
+  console.log(
+    `All is well: ${counted(recipes.length, "pattern")}, ${counted(notebooks.length, "notebook")} and ${counted(strips.length, "strip")}.`,
+  );
+  return 0;
+}
+
+/** `1 pattern`, `3 patterns`. */
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+}

@@ -1,0 +1,68 @@
+/** Which notebooks and patterns a book has, and whether those it names are there. */
+import { nearest } from "../../problem/nearest.ts";
+import type { Problem } from "../../problem/problem.ts";
+import type { Chosen, NamedSlug } from "../../recipe/book-file.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+
+type What = "notebook" | "pattern";
+
+/** The chosen ones in the book's order; all in the given order where the book has no list. */
+export function chosenOf<T extends { readonly slug: string }>(
+  chosen: Chosen,
+  all: readonly T[],
+): readonly T[] {
+  if (chosen === "all") return all;
+  return chosen.flatMap(({ slug }) => all.find((one) => one.slug === slug) ?? []);
+}
+
+/** A problem for each name in the book's list that no file has. */
+export function unknownIn(
+  chosen: Chosen,
+  what: What,
+  known: readonly string[],
+): readonly Problem[] {
+  if (chosen === "all") return [];
+  return chosen
+    .filter(({ slug }) => !known.includes(slug))
+    .map((name) => unknown(name, what, known));
+}
+
+/** A problem for each pattern that a strip names and nobody wrote. */
+export function strangersIn(strip: StripRecipe, known: readonly string[]): readonly Problem[] {
+  return patternsOf(strip)
+    .filter(({ slug }) => !known.includes(slug))
+    .map((name) => unknown(name, "pattern", known));
+}
+
+/** The patterns that strips name and the book does not list. */
+export function unlistedOf(
+  strips: readonly StripRecipe[],
+  listed: readonly Recipe[],
+  all: readonly Recipe[],
+): readonly Recipe[] {
+  const named = new Set(strips.flatMap(({ across, down }) => [...across, ...down]));
+  return all.filter((recipe) => named.has(recipe.slug) && !listed.includes(recipe));
+}
+
+function patternsOf(strip: StripRecipe): readonly NamedSlug[] {
+  return (["across", "down"] as const).flatMap((axis) =>
+    strip[axis].flatMap((slug, index) => {
+      const at = strip.places?.[axis][index];
+      return at ? [{ slug, at }] : [];
+    }),
+  );
+}
+
+function unknown({ slug, at }: NamedSlug, what: What, known: readonly string[]): Problem {
+  const meant = nearest(slug, known);
+  return {
+    about: "book",
+    kind: "unknown-slug",
+    what,
+    slug,
+    known,
+    ...(meant === undefined ? {} : { nearest: meant }),
+    at,
+  };
+}

@@ -1,0 +1,58 @@
+/** Reads one file of the content from disk: small enough, inside the folder, and UTF-8 text. */
+import { readFile, realpath, stat } from "node:fs/promises";
+import { join, sep } from "node:path";
+import type { Problem } from "../../problem/problem.ts";
+import type { Reading, TextFile } from "../../problem/reading.ts";
+
+const MOST_KIB = 256;
+
+/** The content folder: as it was named, and where it really lies once links are followed. */
+export interface Root {
+  readonly folder: string;
+  readonly real: string;
+}
+
+/** The file at a path below the root, or why it cannot be taken. */
+export async function loadFile(root: Root, path: string): Promise<Reading<TextFile>> {
+  const full = join(root.folder, path);
+  try {
+    if (!isInside(root, await realpath(full))) return failed(path, { kind: "leaves-folder" });
+    const found = await stat(full);
+    if (!found.isFile()) return failed(path, { kind: "unreadable" });
+    if (found.size > MOST_KIB * 1024)
+      return failed(path, { kind: "too-large", limitKib: MOST_KIB });
+    const text = textOf(await readFile(full));
+    if (text === undefined) return failed(path, { kind: "not-utf8" });
+    return { ok: true, value: { path, text } };
+  } catch (error) {
+    const isMissing = error instanceof Error && "code" in error && error.code === "ENOENT";
+    return failed(path, isMissing ? { kind: "missing", what: "file" } : { kind: "unreadable" });
+  }
+}
+
+/** Does a real path lie below the root's? */
+export function isInside(root: Root, real: string): boolean {
+  return (
+    real === root.real || real.startsWith(root.real.endsWith(sep) ? root.real : root.real + sep)
+  );
+}
+
+/** A problem of a file or folder as a whole: it marks no line. */
+export function wholeFileProblem(path: string, fact: FileFact): Problem {
+  return { about: "file", ...fact, at: { file: path, line: 1, column: 1, width: 0 } };
+}
+
+type FileFact = WithoutFrame<Extract<Problem, { about: "file" }>>;
+type WithoutFrame<T> = T extends unknown ? Omit<T, "about" | "at"> : never;
+
+function failed(path: string, fact: FileFact): Reading<never> {
+  return { ok: false, problems: [wholeFileProblem(path, fact)] };
+}
+
+function textOf(bytes: Uint8Array): string | undefined {
+  try {
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,150 @@
+/** What the guide shows beside an example: what the book itself makes of it, or says about it. */
+
+import { splitScene } from "../../draw/figure/split-scene.ts";
+import { gridScene } from "../../draw/page/grid-scene.ts";
+import { pageScene } from "../../draw/page/page-scene.ts";
+import type { Scene } from "../../draw/scene.ts";
+import { stripScene } from "../../draw/strip/strip-scene.ts";
+import { readNotebook } from "../../notebook/read-notebook.ts";
+import { planPattern } from "../../plan/plan-pattern.ts";
+import type { Reading, TextFile } from "../../problem/reading.ts";
+import { reportProblems } from "../../problem/report.ts";
+import { asSentence } from "../../problem/say/say-count.ts";
+import { sayMisfit } from "../../problem/say/say-misfit.ts";
+import { sayNearFit } from "../../problem/say/say-near-fit.ts";
+import { readBook } from "../../recipe/read-book.ts";
+import { readRecipe } from "../../recipe/read-recipe.ts";
+import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import { buildStrip } from "../../strip/build-strip.ts";
+import { labelsOf } from "../label-at.ts";
+import { splitRows } from "../pattern/split-rows.ts";
+import type { ExampleFence } from "./guide-fence.ts";
+import { guideNotebook } from "./guide-notebooks.ts";
+
+/** A drawing with its caption, in one of five shapes; or what the reader or the engine answers. */
+export type Shown =
+  | {
+      readonly kind: "drawing";
+      readonly shape: "page" | "spread" | "slice" | "strip" | "sheet";
+      readonly scene: Scene;
+      readonly caption: string;
+    }
+  | { readonly kind: "report"; readonly text: string }
+  | { readonly kind: "words"; readonly sentences: readonly string[] };
+
+/** What an example may refer to: the patterns that its chapter has shown before it, and a word for its drawings' ids. */
+export interface ExampleDesk {
+  readonly id: string;
+  readonly patterns: ReadonlyMap<string, Recipe>;
+}
+
+/** Throws where an example that should be well is not, and where one that should be refused is not. */
+export function showExample(fence: ExampleFence, desk: ExampleDesk): readonly Shown[] {
+  if (fence.isWrong) return [reportOf(fence)];
+  switch (fence.kind) {
+    case "pattern":
+      return fence.on.map((name, index) => drawn(readPattern(fence), name, `${desk.id}-${index}`));
+    case "split":
+      return fence.on.map((name) => slice(fence, name, desk.id));
+    case "notebook":
+      return [notebookDrawn(fence, desk)];
+    case "strip":
+      return fence.on.map((name) => strip(fence, name, desk));
+    case "book":
+      checked(readBook(fileOf(fence)), fence);
+      return [];
+  }
+}
+
+/** The checked recipe of a pattern's example. */
+export function readPattern(fence: ExampleFence): Recipe {
+  return checked(readRecipe(fileOf(fence)), fence);
+}
+
+function fileOf({ kind, slug, text }: ExampleFence): TextFile {
+  return { path: kind === "book" ? "book.yaml" : `${kind}s/${slug}.md`, text };
+}
+
+const READERS = {
+  pattern: readRecipe,
+  notebook: readNotebook,
+  strip: readStripRecipe,
+  book: readBook,
+} as const;
+
+function reportOf(fence: ExampleFence): Shown {
+  const file = fileOf(fence);
+  if (fence.kind === "split") throw new Error("a split is no file: nothing reports on it");
+  const reading = READERS[fence.kind](file);
+  if (reading.ok) throw new Error(`the guide's ${file.path} should be refused and is not`);
+  return { kind: "report", text: reportProblems(reading.problems, textsOf(file)) };
+}
+
+function checked<T>(reading: Reading<T>, fence: ExampleFence): T {
+  if (reading.ok) return reading.value;
+  throw new Error(reportProblems(reading.problems, textsOf(fileOf(fence))));
+}
+
+function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
+  return new Map([[path, text]]);
+}
+
+/** A pattern on a notebook, or why it does not fit and what would. */
+function drawn(recipe: Recipe, name: string, id: string): Shown {
+  const notebook = guideNotebook(name);
+  const plan = planPattern(recipe, notebook);
+  if (plan.fits) {
+    const shape = plan.pages.length > 1 ? "spread" : "page";
+    const scene = pageScene({ plan, recipe, notebook });
+    return {
+      kind: "drawing",
+      shape,
+      scene: { ...scene, id },
+      caption: `On ${notebook.title}`,
+    };
+  }
+  const labelAt = (attempt: number) => {
+    const written = recipe.attempts[attempt];
+    return written && labelsOf(written);
+  };
+  const near = plan.near.map(({ attempt, edits }) =>
+    edits.map((edit) => sayNearFit(edit, labelAt(attempt))).join(" "),
+  );
+  return { kind: "words", sentences: [sayMisfit(plan.misfit, labelAt(0)), ...near] };
+}
+
+/** A split is the head of an area: a page around it makes it a recipe. */
+function slice(fence: ExampleFence, name: string, id: string): Shown {
+  const indented = fence.text.trimEnd().replace(/^/gm, "  ");
+  const text = `---\ntitle: Split\npurpose: page\npage:\n${indented}\n---\n`;
+  const recipe = readPattern({ ...fence, kind: "pattern", slug: "split", text });
+  const notebook = guideNotebook(name);
+  const plan = planPattern(recipe, notebook);
+  const [attempt] = recipe.attempts;
+  const split = plan.fits ? plan.pages[0]?.splits[0] : undefined;
+  if (!plan.fits || !split || attempt?.kind !== "page") {
+    throw new Error(`the guide's split does not fit ${name}:\n${fence.text}`);
+  }
+  const labels = attempt.page.split?.tracks.map(({ area }) => area.label) ?? [];
+  const scene = splitScene({ id, notebook, split, labels });
+  const caption = asSentence(splitRows(recipe, plan)[0]?.reason ?? "");
+  return { kind: "drawing", shape: "slice", scene, caption };
+}
+
+function notebookDrawn(fence: ExampleFence, { id }: ExampleDesk): Shown {
+  const notebook = checked(readNotebook(fileOf(fence)), fence);
+  const scene = gridScene(notebook);
+  return { kind: "drawing", shape: "page", scene: { ...scene, id }, caption: notebook.title };
+}
+
+function strip(fence: ExampleFence, name: string, { id, patterns }: ExampleDesk): Shown {
+  const recipe = checked(readStripRecipe(fileOf(fence)), fence);
+  const notebook = guideNotebook(name);
+  const plans = new Map(
+    [...patterns].map(([slug, pattern]) => [slug, planPattern(pattern, notebook)]),
+  );
+  const titles = new Map([...patterns].map(([slug, { title }]) => [slug, title]));
+  const scene = stripScene(buildStrip({ recipe, notebook, plans, titles }));
+  return { kind: "drawing", shape: "strip", scene: { ...scene, id }, caption: scene.title };
+}

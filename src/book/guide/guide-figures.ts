@@ -1,0 +1,85 @@
+/** The guide's drawings that are not of an example: each has a name by which a chapter calls for it. */
+import { barsScene } from "../../draw/figure/bars-scene.ts";
+import { countingScene } from "../../draw/figure/counting-scene.ts";
+import { splitScene } from "../../draw/figure/split-scene.ts";
+import type { Scene } from "../../draw/scene.ts";
+import type { Axis } from "../../measure/axis.ts";
+import { COUNTS, usableSteps } from "../../measure/grid-axis.ts";
+import { planPattern } from "../../plan/plan-pattern.ts";
+import { sheetScene } from "../../print/sheet-scene.ts";
+import { stripSheets } from "../../print/strip-sheets.ts";
+import { asSentence } from "../../problem/say/say-count.ts";
+import { COUNT_WORDS } from "../../problem/say/say-plan-note.ts";
+import { readRecipe } from "../../recipe/read-recipe.ts";
+import { buildSingleStrip } from "../../strip/single-strip.ts";
+import { guideNotebook } from "./guide-notebooks.ts";
+
+/** Draws a figure; the id must be its own in its page. */
+type Draw = (id: string) => Scene;
+
+const FIGURES: Readonly<Record<string, Draw>> = {
+  fencepost: (id) => counting(id, "square", ["dot-to-dot", "edge-to-dot"]),
+  "four-ways": (id) => counting(id, "square", COUNTS),
+  "wide-edge": (id) => counting(id, "a5", ["edge-to-dot", "dot-to-dot"]),
+  "middle-even": (id) => middle(id, "a5"),
+  "middle-odd": (id) => middle(id, "jis-b5"),
+  sheet: (id) => sheet(id, "square"),
+  bars: barsScene,
+};
+
+/** The names of all figures. */
+export const FIGURE_NAMES: readonly string[] = Object.keys(FIGURES);
+
+/** The drawing of that name. Throws where there is none. */
+export function guideFigure(name: string, id: string): Scene {
+  const draw = FIGURES[name];
+  if (!draw) throw new RangeError(`the guide has no figure ${name}`);
+  return draw(id);
+}
+
+function counting(id: string, name: string, counts: typeof COUNTS): Scene {
+  const ways = counts.map((count) => ({ count, words: asSentence(COUNT_WORDS[count]) }));
+  return countingScene({ id, notebook: guideNotebook(name), ways });
+}
+
+/** All the steps as one part: what is left to see is where they begin, where they end and where their middle is. */
+function middle(id: string, name: string): Scene {
+  const notebook = guideNotebook(name);
+  const axis: Axis = "across";
+  const length = usableSteps(notebook.axes[axis]);
+  const split = {
+    path: "columns",
+    axis,
+    from: 0,
+    length,
+    sizes: [length],
+    gaps: [],
+    before: 0,
+    after: 0,
+  };
+  return splitScene({ id, notebook, split });
+}
+
+/** The sheet on which a strip of thirds and a heading is printed. */
+function sheet(id: string, name: string): Scene {
+  const notebook = guideNotebook(name);
+  const reading = readRecipe({ path: "patterns/rota.md", text: ROTA });
+  if (!reading.ok) throw new RangeError("the sheet's own pattern has a problem");
+  const recipe = reading.value;
+  const strip = buildSingleStrip(recipe, notebook, planPattern(recipe, notebook));
+  const [first] = stripSheets({ title: strip.title, strips: [strip], paper: "A4" }).sheets;
+  if (!first) throw new RangeError(`a strip for ${name} has no room on a sheet`);
+  return { ...sheetScene(first, id), title: "A printed sheet" };
+}
+
+const ROTA = `---
+title: Watering rota
+purpose: tracker
+page:
+  rows:
+    gap: 1
+    tracks:
+      - {label: Water, steps: 3}
+      - columns: {count: 3, gap: 1}
+---
+`;

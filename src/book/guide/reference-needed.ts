@@ -1,0 +1,44 @@
+/** Which keys a group cannot do without, asked of the readers themselves: they are given next to nothing and complain. */
+import { readNotebook } from "../../notebook/read-notebook.ts";
+import type { Reading, TextFile } from "../../problem/reading.ts";
+import type { Owner } from "../../problem/shape-problem.ts";
+import { readBook } from "../../recipe/read-book.ts";
+import { readRecipe } from "../../recipe/read-recipe.ts";
+import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";
+
+/** Keys that must be there, and sets of which one must. */
+export interface NeededKeys {
+  readonly all: ReadonlySet<string>;
+  readonly oneOf: readonly string[];
+}
+
+type Read = (file: TextFile) => Reading<unknown>;
+
+/** Every group is there, and empty: the second pattern has a page, and in it all that a page can hold. */
+const PROBES: readonly (readonly [Read, string])[] = [
+  [readRecipe, "---\n---\n"],
+  [
+    readRecipe,
+    "---\npage: {columns: {gap: {}, each: {}, tracks: [{}]}, margin: {}}\nspread: {}\notherwise: [{}]\n---\n",
+  ],
+  [readRecipe, "---\npage: {rows: {}}\n---\n"],
+  [readNotebook, "---\n---\n"],
+  [readStripRecipe, "---\n---\n"],
+  [readBook, "{}\n"],
+];
+
+/** What a group cannot do without. */
+export function neededKeys(owner: Owner): NeededKeys {
+  const problems = PROBES.flatMap(([read, text]) => {
+    const reading = read({ path: "probe.md", text });
+    return reading.ok ? [] : reading.problems;
+  });
+  const all = new Set<string>();
+  let oneOf: readonly string[] = [];
+  for (const problem of problems) {
+    if (problem.about !== "shape") continue;
+    if (problem.kind === "missing-key" && problem.owner === owner) all.add(problem.key);
+    if (problem.kind === "needs-one" && problem.owner === owner) oneOf = problem.keys;
+  }
+  return { all, oneOf };
+}

@@ -1,0 +1,100 @@
+/** The reference of the guide: every key of every file with what it takes and means, from the tables that check them. */
+import { NOTEBOOK_KEYS } from "../../notebook/notebook-keys.ts";
+import { sayList } from "../../problem/say/say-count.ts";
+import { asOwner, ownerPlace } from "../../problem/say/say-owner.ts";
+import { sayWanted } from "../../problem/say/say-wanted.ts";
+import { OWNERS, type Owner } from "../../problem/shape-problem.ts";
+import type { Wanted } from "../../problem/wanted.ts";
+import { BOOK_KEYS } from "../../recipe/book-keys.ts";
+import { RECIPE_KEYS } from "../../recipe/recipe-keys.ts";
+import { STRIP_KEYS } from "../../recipe/strip-keys.ts";
+import type { Grammar, KeyEntry } from "../../written/keys.ts";
+import { FORM_GROUPS } from "./reference-links.ts";
+import { neededKeys } from "./reference-needed.ts";
+
+/** One kind of file. */
+export interface ReferenceFile {
+  readonly id: string;
+  readonly title: string;
+  readonly about: string;
+  readonly groups: readonly ReferenceGroup[];
+}
+
+interface ReferenceGroup {
+  readonly id: string;
+  readonly title: string;
+  /** Where its keys are written. */
+  readonly place: string;
+  /** Such as `count or tracks`; "" where no key stands for another. */
+  readonly oneOf: string;
+  /** Whose keys it has as well. */
+  readonly also?: Owner;
+  readonly keys: readonly ReferenceKey[];
+}
+
+interface ReferenceKey {
+  readonly name: string;
+  /** What follows `takes`. */
+  readonly wanted: string;
+  /** Sentences. */
+  readonly meaning: string;
+  readonly isNeeded: boolean;
+  /** The group that its value is made of, where it has one. */
+  readonly group?: Owner;
+}
+
+const FILES: readonly (Omit<ReferenceFile, "groups"> & { readonly grammar: Grammar })[] = [
+  {
+    id: "patterns",
+    title: "A pattern",
+    about: "patterns/NAME.md, between two lines of dashes",
+    grammar: RECIPE_KEYS,
+  },
+  {
+    id: "notebooks",
+    title: "A notebook",
+    about: "notebooks/NAME.md, between two lines of dashes",
+    grammar: NOTEBOOK_KEYS,
+  },
+  {
+    id: "strips",
+    title: "A strip",
+    about: "strips/NAME.md, between two lines of dashes",
+    grammar: STRIP_KEYS,
+  },
+  { id: "book", title: "The book", about: "book.yaml, the whole file", grammar: BOOK_KEYS },
+];
+
+/** All files with all groups of keys, the outer groups first. */
+export function reference(): readonly ReferenceFile[] {
+  return FILES.map(({ grammar, ...file }) => ({
+    ...file,
+    groups: OWNERS.flatMap((owner) => {
+      const keys = grammar[owner];
+      return keys ? [groupOf(owner, keys)] : [];
+    }),
+  }));
+}
+
+function groupOf(owner: Owner, keys: Readonly<Record<string, KeyEntry>>): ReferenceGroup {
+  const { all, oneOf } = neededKeys(owner);
+  return {
+    id: `of-${owner}`,
+    title: asOwner(owner),
+    place: ownerPlace(owner),
+    oneOf: oneOf.length > 1 ? sayList(oneOf, "or") : "",
+    ...(owner === "track" ? { also: "area" } : {}),
+    keys: Object.entries(keys).map(([name, { wanted, meaning }]) => ({
+      name,
+      wanted: sayWanted(wanted),
+      meaning,
+      isNeeded: all.has(name) || (oneOf.length === 1 && oneOf[0] === name),
+      ...groupLink(wanted),
+    })),
+  };
+}
+
+function groupLink(wanted: Wanted): { readonly group?: Owner } {
+  const group = wanted.kind === "form" ? FORM_GROUPS[wanted.form] : undefined;
+  return group === undefined ? {} : { group };
+}

@@ -1,0 +1,58 @@
+/** The page of one notebook. */
+import { AXES } from "../../measure/axis.ts";
+import { usableSteps } from "../../measure/grid-axis.ts";
+import type { NotebookPage, PatternCard, StateGroup } from "../book.ts";
+import type { FitState } from "../fit-state.ts";
+import type { PageSources } from "../pattern/pattern-page.ts";
+import { notebookPath } from "../pieces.ts";
+import { countingTable } from "./counting-table.ts";
+import { divisionRows } from "./division-rows.ts";
+import { evenRows } from "./even-rows.ts";
+import { notebookEntry, notebookFacts } from "./notebook-facts.ts";
+
+/** What the template of a notebook's page shows. */
+export function notebookPage(slug: string, sources: PageSources): NotebookPage {
+  const { pieces, cards, bodyHtml, sourceHtml } = sources;
+  const notebook = pieces.notebook(slug);
+  const piece = pieces.notebookPiece(slug);
+  const all = cards.groupsOn(slug).flatMap((group) => group.cards);
+  const states = stateGroups(all);
+  return {
+    entry: notebookEntry(notebook),
+    bodyHtml: bodyHtml(notebook.body),
+    sourceHtml: sourceHtml(notebookPath(slug)),
+    gridSvg: piece.gridSvg,
+    partsSvg: piece.partsSvg,
+    facts: notebookFacts(notebook),
+    axes: AXES.map((axis) => {
+      const grid = notebook.axes[axis];
+      const steps = usableSteps(grid);
+      return {
+        axis,
+        steps,
+        figures: piece.figures[axis],
+        counting: countingTable(grid, notebook.middle),
+        divisions: divisionRows(steps),
+        even: evenRows(steps),
+      };
+    }),
+    states,
+    fitting: all.filter(({ state }) => state !== "misfit").length,
+    even: all.filter(({ state }) => state === "even").length,
+  };
+}
+
+/** What comes out alike, in the order of how well it does. */
+const STATE_TITLES: readonly (readonly [state: FitState, title: string])[] = [
+  ["even", "Nothing left over"],
+  ["over", "A few steps over"],
+  ["misfit", "Does not fit"],
+];
+
+function stateGroups(cards: readonly PatternCard[]): readonly StateGroup[] {
+  return STATE_TITLES.map(([state, title]) => ({
+    state,
+    title,
+    cards: cards.filter((card) => card.state === state),
+  })).filter((group) => group.cards.length > 0);
+}

@@ -1,0 +1,129 @@
+/** What one pattern comes to on one notebook, finished: drawings, files and sentences, ready to be put on a page. */
+import { gridScene } from "../../draw/page/grid-scene.ts";
+import { pageScene } from "../../draw/page/page-scene.ts";
+import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
+import { stripScene } from "../../draw/strip/strip-scene.ts";
+import type { WriteSvg } from "../../draw/svg/write-svg.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import { drawOrder } from "../../plan/draw-order.ts";
+import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
+import { planJson } from "../../plan/plan-json.ts";
+import { planPattern } from "../../plan/plan-pattern.ts";
+import { sayLeftOut } from "../../problem/say/say-left-out.ts";
+import { sayMisfit } from "../../problem/say/say-misfit.ts";
+import { sayNearFit } from "../../problem/say/say-near-fit.ts";
+import { sayPlanNote } from "../../problem/say/say-plan-note.ts";
+import type { Attempt, Recipe } from "../../recipe/recipe.ts";
+import { buildSingleStrip } from "../../strip/single-strip.ts";
+import { blankScene } from "../blank-scene.ts";
+import { labelsOf } from "../label-at.ts";
+import { type AlongView, alongView } from "./along-view.ts";
+import { sheetClass } from "./sheet-class.ts";
+import { type SplitRow, splitRows } from "./split-rows.ts";
+
+/** Plain JSON: it is kept on disk between builds. */
+export interface PatternPiece extends PlanWords {
+  readonly stripLeftOut: readonly string[];
+  /** The strokes in their order and the marks; none where it does not fit. */
+  readonly along?: AlongView;
+  /** The classes that choose the printed sheet. */
+  readonly sheet: string;
+  /** Of the strip's drawing, in CSS pixels. */
+  readonly stripSize: { readonly width: number; readonly height: number };
+  readonly planJson: string;
+  readonly pageSvg: string;
+  readonly thumbSvg: string;
+  readonly stripSvg: string;
+}
+
+interface PlanWords {
+  readonly fits: boolean;
+  /** Which attempt of the recipe was taken, from 0. */
+  readonly used: number;
+  readonly pages: number;
+  readonly boxes: number;
+  /** How many strokes of the pen it takes. */
+  readonly lines: number;
+  /** Steps that are left over, in all splits together. */
+  readonly leftover: number;
+  readonly rows: readonly SplitRow[];
+  readonly notes: readonly string[];
+  /** Why it does not fit, and what would: "" and empty where it fits. */
+  readonly reason: string;
+  readonly near: readonly string[];
+}
+
+/** Works a recipe out for a notebook and draws it; where it does not fit, the notebook itself is drawn. */
+export function makePatternPiece(
+  recipe: Recipe,
+  notebook: Notebook,
+  write: WriteSvg,
+): PatternPiece {
+  const plan = planPattern(recipe, notebook);
+  const drawing = plan.fits ? { plan, recipe, notebook } : undefined;
+  const page = drawing ? pageScene(drawing) : gridScene(notebook);
+  const thumb = drawing ? thumbnailScene(drawing) : blankScene(notebook);
+  const strip = buildSingleStrip(recipe, notebook, plan);
+  const stripDrawing = stripScene(strip);
+  const labelAt = labelsOf(attemptOf(recipe, plan.fits ? plan.used : 0));
+  return {
+    ...(plan.fits ? fittingWords(plan, recipe, notebook) : misfitWords(plan, recipe)),
+    stripLeftOut: strip.sides.flatMap((side) =>
+      side.leftOut.map((fact) => sayLeftOut(fact, labelAt)),
+    ),
+    ...(plan.fits && { along: alongView(plan, notebook) }),
+    sheet: sheetClass(thumb.frame, page.frame),
+    stripSize: pixels(stripDrawing.frame),
+    planJson: planJson(plan),
+    pageSvg: write(page),
+    thumbSvg: write(thumb),
+    stripSvg: write(stripDrawing),
+  };
+}
+
+/** CSS counts 96 pixels to the inch. */
+function pixels({ width, height }: { readonly width: number; readonly height: number }) {
+  const toPixels = (mm: number) => Math.round((mm * 96) / 25.4);
+  return { width: toPixels(width), height: toPixels(height) };
+}
+
+function fittingWords(plan: FittingPlan, recipe: Recipe, notebook: Notebook): PlanWords {
+  const labelAt = labelsOf(attemptOf(recipe, plan.used));
+  const rows = splitRows(recipe, plan);
+  return {
+    fits: true,
+    used: plan.used,
+    pages: plan.pages.length,
+    boxes: plan.pages.reduce((sum, { boxes }) => sum + boxes.length, 0),
+    lines: plan.pages.reduce((sum, page) => sum + drawOrder(page, notebook).strokes.length, 0),
+    leftover: rows.reduce((sum, row) => sum + row.leftover * (1 + row.alike), 0),
+    rows,
+    notes: plan.notes.map((note) => sayPlanNote(note, labelAt)),
+    reason: "",
+    near: [],
+  };
+}
+
+function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
+  return {
+    fits: false,
+    used: 0,
+    pages: 0,
+    boxes: 0,
+    lines: 0,
+    leftover: 0,
+    rows: [],
+    notes: [],
+    reason: sayMisfit(plan.misfit, labelsOf(attemptOf(recipe, 0))),
+    near: plan.near.map(({ attempt, edits }) => {
+      const labelAt = labelsOf(attemptOf(recipe, attempt));
+      return edits.map((edit) => sayNearFit(edit, labelAt)).join(" ");
+    }),
+  };
+}
+
+function attemptOf(recipe: Recipe, index: number): Attempt {
+  const attempt = recipe.attempts[index];
+  if (!attempt) throw new RangeError(`the recipe ${recipe.slug} has no attempt ${index}`);
+  return attempt;
+}

@@ -1,0 +1,64 @@
+/** A plan's splits as the rows of a table: what is divided, into what, at which positions, and why so. */
+import type { Axis } from "../../measure/axis.ts";
+import type { FittingPlan, PlanSplit } from "../../plan/plan.ts";
+import { splitReasons } from "../../plan/split-reasons.ts";
+import { asSentence } from "../../problem/say/say-count.ts";
+import { saySplit } from "../../problem/say/say-path.ts";
+import { saySplitReason } from "../../problem/say/say-split-reason.ts";
+import type { SplitReason } from "../../problem/split-reason.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import { labelsOf } from "../label-at.ts";
+
+export interface SplitRow {
+  /** Such as `The columns of row 2`. */
+  readonly name: string;
+  /** How many more splits of the plan came out the same. */
+  readonly alike: number;
+  readonly axis: Axis;
+  readonly sizes: readonly number[];
+  readonly gaps: readonly number[];
+  /** Steps that the division left over, wherever they were then placed. */
+  readonly leftover: number;
+  /** Every position at which a track begins or ends, each once. */
+  readonly marks: readonly number[];
+  readonly reason: string;
+}
+
+/** One row for each way in which the plan divides; splits that came out alike share one. */
+export function splitRows(recipe: Recipe, plan: FittingPlan): readonly SplitRow[] {
+  const attempt = recipe.attempts[plan.used];
+  if (!attempt) throw new RangeError(`${plan.pattern} has no attempt ${plan.used}`);
+  const labelAt = labelsOf(attempt);
+  const reasons = splitReasons(recipe, plan);
+  const rows = new Map<string, SplitRow>();
+  const splits = plan.pages.flatMap((page) => page.splits.map((split) => ({ page, split })));
+  for (const [index, { page, split }] of splits.entries()) {
+    const reason = reasons[index];
+    if (!reason) throw new RangeError(`${plan.pattern} has a split without a reason`);
+    const name = asSentence(saySplit({ side: page.side, path: split.path }, labelAt));
+    const row = rowOf(split, reason, name);
+    const key = JSON.stringify([page.side, row.axis, row.marks, row.reason]);
+    const twin = rows.get(key);
+    rows.set(key, twin ? { ...twin, alike: twin.alike + 1 } : row);
+  }
+  return [...rows.values()];
+}
+
+function rowOf(split: PlanSplit, reason: SplitReason, name: string): SplitRow {
+  const { axis, sizes, gaps } = split;
+  const { leftover } = reason;
+  const marks = marksOf(split);
+  return { name, alike: 0, axis, sizes, gaps, leftover, marks, reason: saySplitReason(reason) };
+}
+
+/** Where tracks begin and end, in ascending order. */
+function marksOf({ from, sizes, gaps, before }: PlanSplit): readonly number[] {
+  const marks = new Set<number>();
+  let at = from + before;
+  for (const [index, size] of sizes.entries()) {
+    marks.add(at);
+    marks.add(at + size);
+    at += size + (gaps[index] ?? 0);
+  }
+  return [...marks];
+}

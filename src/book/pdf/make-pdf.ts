@@ -1,0 +1,69 @@
+/** Makes one PDF file of a book. */
+import { cardScene } from "../../draw/card/card-scene.ts";
+import { bookPdf } from "../../print/book-pdf.ts";
+import { misfitPdf } from "../../print/misfit-pdf.ts";
+import { type PrintSettings, pagePdf } from "../../print/page-pdf.ts";
+import type { PrintFonts } from "../../print/print-fonts.ts";
+import { scenePdf } from "../../print/scene-pdf.ts";
+import { stripPdf } from "../../print/strip-pdf.ts";
+import { PURPOSES } from "../../recipe/recipe.ts";
+import type { Content } from "../content/load-content.ts";
+import type { Planner } from "../planner.ts";
+import { PURPOSE_WORDS } from "../purpose-words.ts";
+import type { PdfFile } from "./pdf-file.ts";
+
+export interface PdfDesk {
+  readonly content: Content;
+  readonly planner: Planner;
+  readonly fonts: PrintFonts;
+}
+
+const LANGUAGE = "en";
+
+/** The paper of a notebook's book; the pages of larger notebooks are printed on their own. */
+const BOOK_PAPER = "A4";
+
+/** The bytes: the same for the same content. */
+export function makePdf(file: PdfFile, desk: PdfDesk): Promise<Uint8Array> {
+  const { planner, content, fonts } = desk;
+  const { printer } = content.book;
+  const settings = { fonts, language: LANGUAGE, ...(printer ? { printer } : {}) };
+  switch (file.kind) {
+    case "page":
+      return patternPdf(file, planner, settings);
+    case "strip": {
+      const strip = planner.stripOn(file.strip, file.notebook);
+      const title = `${strip.title} · ${strip.notebook.title}`;
+      return stripPdf({ title, strips: [strip], paper: file.paper }, settings);
+    }
+    case "card":
+      return scenePdf(cardScene(planner.stripOn(file.strip, file.notebook)), settings);
+    case "book":
+      return notebookPdf(file.notebook, desk, settings);
+  }
+}
+
+function patternPdf(
+  { pattern, notebook: slug }: { readonly pattern: string; readonly notebook: string },
+  planner: Planner,
+  settings: PrintSettings,
+): Promise<Uint8Array> {
+  const recipe = planner.recipe(pattern);
+  const notebook = planner.notebook(slug);
+  const plan = planner.planOf(pattern, slug);
+  return plan.fits
+    ? pagePdf({ plan, recipe, notebook }, settings)
+    : misfitPdf({ plan, recipe, notebook }, settings);
+}
+
+function notebookPdf(slug: string, desk: PdfDesk, settings: PrintSettings): Promise<Uint8Array> {
+  const { planner, content } = desk;
+  const groups = PURPOSES.map((purpose) => ({
+    title: PURPOSE_WORDS[purpose].title,
+    entries: content.recipes
+      .filter((recipe) => recipe.purpose === purpose)
+      .map((recipe) => ({ recipe, plan: planner.planOf(recipe.slug, slug) })),
+  })).filter(({ entries }) => entries.length > 0);
+  const notebook = planner.notebook(slug);
+  return bookPdf({ title: content.book.title, notebook, groups, paper: BOOK_PAPER }, settings);
+}

@@ -1,0 +1,106 @@
+/** The strips of a book: lists of them, the page of each on each notebook, and the files beside. */
+import { createSVGWindow } from "svgdom";
+import { createSvgWriter } from "../../draw/svg/write-svg.ts";
+import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import type { Content } from "../content/load-content.ts";
+import type { Memo } from "../memo.ts";
+import { stripSources } from "../pdf/pdf-file.ts";
+import { stripPath } from "../pieces.ts";
+import { openPlanner } from "../planner.ts";
+import type { SideFile } from "../side-files.ts";
+import { openStripFacts, type StripFactsOf, type StripPieceOf } from "./strip-facts.ts";
+import { type StripPageSources, stripPage } from "./strip-page.ts";
+import { makeStripPiece } from "./strip-piece.ts";
+import type { StripCard, StripName, StripPage, StripPair, StripPiece } from "./strip-view.ts";
+
+export interface StripBook {
+  /** Every page of a strip, notebook by notebook. */
+  readonly pairs: readonly StripPair[];
+  page(pair: StripPair): StripPage;
+  /** All strips on one notebook; on the book's first where none is named. */
+  cards(notebook?: string): readonly StripCard[];
+  /** The strips that carry a pattern. */
+  carrying(pattern: string): readonly StripName[];
+  sideFiles(): Iterable<SideFile>;
+}
+
+export interface StripBookSources
+  extends Pick<StripPageSources, "content" | "bodyHtml" | "sourceHtml"> {
+  readonly memo: Memo<StripPiece>;
+  /** Stands for everything else that a piece is made with. */
+  readonly version: string;
+}
+
+/** The strips of some content; each is worked out when it is asked for. */
+export function openStripBook(sources: StripBookSources): StripBook {
+  const { content, memo, version } = sources;
+  const { notebooks, strips, book } = content;
+  const planner = openPlanner(content);
+  const write = createSvgWriter(createSVGWindow());
+  const settings = { planner, write, ...(book.printer ? { printer: book.printer } : {}) };
+  const pieceOf: StripPieceOf = (pair) =>
+    memo.take([version, ...stripSources(pair, content)], () => makeStripPiece(pair, settings));
+  const factsOf = openStripFacts(content, pieceOf);
+  const pairs = notebooks.flatMap(({ slug: notebook }) =>
+    strips.map(({ slug: strip }) => ({ strip, notebook })),
+  );
+  return {
+    pairs,
+    page: (pair) => stripPage(pair, { ...sources, planner, pieceOf, factsOf }),
+    cards: (notebook = notebooks[0]?.slug) =>
+      notebook === undefined
+        ? []
+        : strips.map((strip) => stripCard(strip, notebook, { pieceOf, factsOf })),
+    carrying: (pattern) =>
+      strips
+        .filter(({ across, down }) => [...across, ...down].includes(pattern))
+        .map(({ slug, title }) => ({ slug, title })),
+    sideFiles: () => stripFiles(content, pairs, pieceOf),
+  };
+}
+
+/** The strips of a book that has none. */
+export const NO_STRIPS: StripBook = {
+  pairs: [],
+  page: () => {
+    throw new RangeError("a book without strips has no page of one");
+  },
+  cards: () => [],
+  carrying: () => [],
+  sideFiles: () => [],
+};
+
+function stripCard(
+  { slug, title, make }: StripRecipe,
+  notebook: string,
+  { pieceOf, factsOf }: { readonly pieceOf: StripPieceOf; readonly factsOf: StripFactsOf },
+): StripCard {
+  const { patterns, picture } = pieceOf({ strip: slug, notebook });
+  const whole = factsOf(slug).filter(({ lacking }) => lacking === 0);
+  return {
+    strip: slug,
+    notebook,
+    title,
+    make,
+    patterns,
+    picture,
+    whole: whole.map((facts) => facts.notebook.slug),
+  };
+}
+
+function* stripFiles(
+  { strips, texts }: Content,
+  pairs: readonly StripPair[],
+  pieceOf: StripPieceOf,
+): Iterable<SideFile> {
+  for (const { slug } of strips) {
+    yield { path: `strips/${slug}/${slug}.md`, text: texts.get(stripPath(slug)) ?? "" };
+  }
+  for (const pair of pairs) {
+    const folder = `strips/${pair.strip}/${pair.notebook}/`;
+    const { stripSvg, stripJson, cardSvg } = pieceOf(pair);
+    yield { path: `${folder}strip.svg`, text: stripSvg };
+    yield { path: `${folder}strip.json`, text: stripJson };
+    yield { path: `${folder}card.svg`, text: cardSvg };
+  }
+}

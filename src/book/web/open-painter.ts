@@ -1,0 +1,40 @@
+/** Turns drawings into PNG pictures, with the book's own typeface. */
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { PREVIEW_PIXELS } from "../../draw/page/preview-scene.ts";
+import { FONT_FILES } from "../../print/print-fonts.ts";
+import { unpackWoff } from "../../print/unpack-woff.ts";
+
+/** The bytes of a PNG file from the text of an SVG file. */
+export type Paint = (svg: string) => Promise<Uint8Array>;
+
+/** Nothing is loaded before the first picture. `folder` keeps the unpacked fonts. */
+export function openPainter(folder: string): Paint {
+  let fontFiles: readonly string[] | undefined;
+  return async (svg) => {
+    const { renderAsync } = await import("@resvg/resvg-js");
+    fontFiles ??= unpackFonts(folder);
+    const picture = await renderAsync(svg, {
+      fitTo: { mode: "width", value: PREVIEW_PIXELS.width },
+      font: { loadSystemFonts: false, fontFiles: [...fontFiles], defaultFontFamily: "Fira Sans" },
+    });
+    return picture.asPng();
+  };
+}
+
+/** The painter reads fonts from disk, and only unpacked ones. */
+function unpackFonts(folder: string): readonly string[] {
+  const require = createRequire(import.meta.url);
+  const packed = join(dirname(require.resolve("@fontsource/fira-sans/package.json")), "files");
+  mkdirSync(folder, { recursive: true });
+  return [...FONT_FILES.normal, ...FONT_FILES.bold].map((name) => {
+    const target = join(folder, name.replace(/woff$/, "ttf"));
+    if (!existsSync(target)) {
+      const draft = `${target}.${process.pid}.draft`;
+      writeFileSync(draft, unpackWoff(new Uint8Array(readFileSync(join(packed, name)))));
+      renameSync(draft, target);
+    }
+    return target;
+  });
+}

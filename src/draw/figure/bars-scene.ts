@@ -1,0 +1,35 @@
+/** The drawing of what a printed sheet is checked with: the two bars, and a bank card that lies in their corner. */
+import { sheetMark } from "../page/paper-marks.ts";
+import { rectData } from "../path-data.ts";
+import type { Scene } from "../scene.ts";
+import { BAR, CARD, sheetBars } from "../sheet/sheet-bars.ts";
+
+/** Around the bars, in millimetres. */
+const ROOM = 6;
+const LABEL = 4;
+
+/** In true size; 0, 0 is the corner of the bars, and what is above it has a negative y. */
+export function barsScene(id: string): Scene {
+  const frame = { x: -ROOM, y: -BAR - ROOM, width: BAR + 2 * ROOM, height: BAR + 2 * ROOM };
+  const { across, down } = CARD;
+  return {
+    id,
+    title: "Two bars of 100 mm with a bank card in their corner",
+    description: `The bars run right and up from one corner. A card of ${across} by ${down} mm reaches to a long tick on each.`,
+    frame,
+    marks: [
+      sheetMark("paper", frame),
+      ...sheetBars({ corner: { x: 0, y: 0 }, names: { across: "one side", down: "the other" } }),
+      { kind: "path", role: "fold", d: rectData(0, -down, across, down) },
+      {
+        kind: "text",
+        role: "label",
+        x: across / 2,
+        y: -down / 2,
+        size: LABEL,
+        anchor: "middle",
+        text: "a bank card",
+      },
+    ],
+  };
+}

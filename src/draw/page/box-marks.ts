@@ -1,0 +1,36 @@
+/** What stands inside the boxes of a page: fills and labels. */
+import type { PlanPage } from "../../plan/plan.ts";
+import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
+import type { FillMarks } from "../fill/fill-marks.ts";
+import { placeLabel } from "../label/label-place.ts";
+import { labelKinds } from "../label/label-zone.ts";
+import type { Rect } from "../rect.ts";
+import type { Mark } from "../scene.ts";
+import { gatherFills } from "./gather-fills.ts";
+import { leafOn } from "./leaf.ts";
+import type { PagePlace } from "./page-place.ts";
+
+export interface BoxMarks {
+  readonly fills: readonly Mark[];
+  readonly labels: readonly Mark[];
+  /** What the labels cover. */
+  readonly taken: readonly Rect[];
+}
+
+/** The inside of all boxes of a page; without labels where `hasLabels` is false. A fill leaves its label free. */
+export function boxMarks(place: PagePlace, page: PlanPage, hasLabels: boolean): BoxMarks {
+  const fills: FillMarks[] = [];
+  const labels: Mark[] = [];
+  const taken: Rect[] = [];
+  const kindOf = labelKinds(page);
+  for (const box of page.boxes) {
+    const leaf = leafOn(place, box);
+    const label = hasLabels ? placeLabel(leaf, kindOf(box)) : undefined;
+    if (label) {
+      labels.push(...label.marks);
+      taken.push(label.taken);
+    }
+    fills.push(FILL_DRAWINGS[box.fill](label ? { ...leaf, taken: label.taken } : leaf));
+  }
+  return { fills: gatherFills(fills), labels, taken };
+}

@@ -1,0 +1,62 @@
+/** A box on paper, as fills and labels draw in it. */
+import type { Axis } from "../../measure/axis.ts";
+import { spanAlong } from "../../measure/box.ts";
+import type { PlanBox } from "../../plan/plan.ts";
+import { type Rect, rectOf, type Stretch } from "../rect.ts";
+import type { PagePlace } from "./page-place.ts";
+
+export interface Leaf {
+  readonly box: PlanBox;
+  /** Millimetres of every position from the box's first edge to its last, along each axis. */
+  readonly lines: Readonly<Record<Axis, readonly number[]>>;
+  readonly pitch: Readonly<Record<Axis, number>>;
+  /** Kept free for the label: no mark of a fill touches it. */
+  readonly taken?: Rect;
+}
+
+/** The box with its positions in millimetres. */
+export function leafOn(place: PagePlace, box: PlanBox): Leaf {
+  const linesOf = (axis: Axis) => {
+    const { from, length } = spanAlong(box, axis);
+    return place.lines[axis].slice(from, from + length + 1);
+  };
+  return {
+    box,
+    lines: { across: linesOf("across"), down: linesOf("down") },
+    pitch: place.pitch,
+  };
+}
+
+/** The stretch of a step of the box, counted from 0 at its first edge. */
+function stepStretch({ lines }: Leaf, axis: Axis, step: number): Stretch {
+  const from = lines[axis][step] ?? 0;
+  return { from, to: lines[axis][step + 1] ?? from };
+}
+
+/**
+ * The part of a step to write in. A step that ends at the paper's edge can be wider than its twins:
+ * writing keeps to the pitch next to the dot, so that it stays clear of the binding and lines up.
+ */
+export function writingStep(leaf: Leaf, axis: Axis, step: number): Stretch {
+  const { from, to } = stepStretch(leaf, axis, step);
+  const pitch = leaf.pitch[axis];
+  const isFirstOfPage = step === 0 && spanAlong(leaf.box, axis).from === 0;
+  if (isFirstOfPage) return { from: Math.max(from, to - pitch), to };
+  return { from, to: Math.min(to, from + pitch) };
+}
+
+/** The whole stretch of the box along an axis. */
+export function leafStretch({ lines }: Leaf, axis: Axis): Stretch {
+  return { from: lines[axis][0] ?? 0, to: lines[axis].at(-1) ?? 0 };
+}
+
+/** The part of the box to write in: see `writingStep`. */
+export function writingRect(leaf: Leaf): Rect {
+  return rectOf(writingStretch(leaf, "across"), writingStretch(leaf, "down"));
+}
+
+function writingStretch(leaf: Leaf, axis: Axis): Stretch {
+  const { from } = writingStep(leaf, axis, 0);
+  const { to } = writingStep(leaf, axis, leaf.lines[axis].length - 2);
+  return { from, to };
+}

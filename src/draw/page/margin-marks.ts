@@ -1,0 +1,69 @@
+/** The written margins of a page, as bands of tint along its sides. */
+import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { FittingPlan, PlanPage } from "../../plan/plan.ts";
+import { type MarginSides, marginSides } from "../../recipe/margin-conflict.ts";
+import type { Area, Recipe } from "../../recipe/recipe.ts";
+import { INK } from "../ink.ts";
+import { rectData } from "../path-data.ts";
+import { type Rect, rectOf, type Stretch, stretchAlong } from "../rect.ts";
+import type { PathMark } from "../scene.ts";
+import type { PagePlace } from "./page-place.ts";
+
+/** The bands of one page in one path, each from outline to outline of the paper; nothing where its recipe writes no margin. */
+export function marginMarks(
+  { lines, paper: sheet }: PagePlace,
+  { steps }: PlanPage,
+  sides: MarginSides | undefined,
+): readonly PathMark[] {
+  if (!sides) return [];
+  const paper = insideOutline(sheet);
+  const bands = AXES.flatMap((axis) => {
+    const [before, after] =
+      axis === "across" ? [sides.left, sides.right] : [sides.top, sides.bottom];
+    const { from, to } = stretchAlong(paper, axis);
+    const last = lines[axis][steps[axis] - after] ?? to;
+    return [
+      { axis, isWanted: before > 0, stretch: { from, to: lines[axis][before] ?? from } },
+      { axis, isWanted: after > 0, stretch: { from: last, to } },
+    ];
+  });
+  const d = bands
+    .filter(({ isWanted }) => isWanted)
+    .map(({ axis, stretch }) => bandData(paper, axis, stretch))
+    .join("");
+  return d === "" ? [] : [{ kind: "path", role: "margin", d }];
+}
+
+/** The tint leaves the outline of the sheet as it is. */
+function insideOutline({ x, y, width, height }: Rect): Rect {
+  const pen = INK.paper.width;
+  return { x: x + pen / 2, y: y + pen / 2, width: width - pen, height: height - pen };
+}
+
+function bandData(paper: Rect, axis: Axis, stretch: Stretch): string {
+  const whole = stretchAlong(paper, otherAxis(axis));
+  const { x, y, width, height } =
+    axis === "across" ? rectOf(stretch, whole) : rectOf(whole, stretch);
+  return rectData(x, y, width, height);
+}
+
+/** The margins of a plan's page, in steps; nothing where the recipe has no such page. */
+export function marginsOf(
+  plan: FittingPlan,
+  recipe: Recipe,
+  notebook: Notebook,
+  page: PlanPage,
+): MarginSides | undefined {
+  const area = pageArea(plan, recipe, page);
+  if (!area) return undefined;
+  const sides = marginSides(area.margin, notebook.binding, page.side);
+  return sides.kind === "sides" ? sides : undefined;
+}
+
+function pageArea(plan: FittingPlan, recipe: Recipe, page: PlanPage): Area | undefined {
+  const attempt = recipe.attempts[plan.used];
+  if (!attempt) return undefined;
+  if (attempt.kind === "page") return attempt.page;
+  return page.side === "left" ? attempt.left : attempt.right;
+}

@@ -1,0 +1,109 @@
+/** The drawing of a plan: its pages side by side as the keeper's pen would leave them. */
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { FittingPlan, PlanPage } from "../../plan/plan.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import type { Mark, Scene } from "../scene.ts";
+import { inLayers, type Layer } from "../svg/layers.ts";
+import { bandedFrame, bandSides, bareSides, type KeySize, NO_KEY, papersRect } from "./band.ts";
+import { boxEdges, type EdgeLine } from "./box-edges.ts";
+import { boxMarks } from "./box-marks.ts";
+import { countMarks } from "./count-marks.ts";
+import { edgePositions } from "./counted-positions.ts";
+import { describePlan, pageTitle } from "./describe-drawing.ts";
+import { edgeMarks } from "./edge-marks.ts";
+import { gridMarks } from "./grid-marks.ts";
+import { keyMarks, keySize } from "./key-marks.ts";
+import { marginMarks, marginsOf } from "./margin-marks.ts";
+import { middleSigns } from "./middle-marks.ts";
+import { type PagePlace, pagePlace } from "./page-place.ts";
+import { bindingMarks, sheetMark } from "./paper-marks.ts";
+
+export interface PageDrawing {
+  readonly plan: FittingPlan;
+  readonly notebook: Notebook;
+  /** For the title and the margins; a plan by itself is drawn without them. */
+  readonly recipe?: Recipe;
+  readonly options?: PageOptions;
+}
+
+/** Everything is shown unless it is switched off. */
+export interface PageOptions {
+  /** Counts, middles and their key beside the paper; without them the frame is the paper. */
+  readonly hasBands?: boolean;
+  /** The sheet, its bound side and its margins: not wanted where the keeper's own paper is printed on. */
+  readonly hasPaper?: boolean;
+  readonly hasGrid?: boolean;
+  readonly hasLabels?: boolean;
+  readonly hasMiddles?: boolean;
+}
+
+/** The drawing in millimetres of paper; 0, 0 is the top left corner of the first page. */
+export function pageScene(drawing: PageDrawing): Scene {
+  const { plan, notebook, recipe, options = {} } = drawing;
+  const pages = plan.pages.map((page, index) => ({
+    page,
+    place: pagePlace(notebook, index),
+    edges: boxEdges(page),
+  }));
+  const places = pages.map(({ place }) => place);
+  const hasBands = options.hasBands ?? true;
+  const frame = hasBands ? bandedFrame(places, keyRoom(drawing, places)) : papersRect(places);
+  return {
+    id: `page-${plan.pattern}-${plan.notebook}`,
+    title: pageTitle(recipe?.title ?? plan.pattern, notebook),
+    description: describePlan(plan),
+    frame,
+    marks: [
+      ...(hasBands ? [sheetMark("ground", frame)] : []),
+      ...inLayers(pages.map((page) => pageLayers(drawing, page))),
+      ...(hasBands ? bandMarks(drawing, pages) : []),
+    ],
+  };
+}
+
+interface DrawnPage {
+  readonly page: PlanPage;
+  readonly place: PagePlace;
+  readonly edges: readonly EdgeLine[];
+}
+
+/** The marks on one page, from the paper up. */
+function pageLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): readonly Layer[] {
+  const { plan, notebook, recipe, options = {} } = drawing;
+  const { hasPaper = true, hasGrid = true, hasLabels = true } = options;
+  const margins = recipe && marginsOf(plan, recipe, notebook, page);
+  const { fills, labels, taken } = boxMarks(place, page, hasLabels);
+  return [
+    hasPaper ? [sheetMark("paper", place.paper)] : [],
+    hasPaper ? marginMarks(place, page, margins) : [],
+    hasPaper ? bindingMarks(place.paper, notebook.binding, page.side) : [],
+    hasGrid ? gridMarks(place, notebook.ruling, taken) : [],
+    fills,
+    edgeMarks(place, edges),
+    labels,
+  ];
+}
+
+function keyRoom(drawing: PageDrawing, [first]: readonly PagePlace[]): KeySize {
+  const { notebook, options } = drawing;
+  return first && (options?.hasMiddles ?? true) ? keySize(first, notebook.middle) : NO_KEY;
+}
+
+/** The counts beside the paper, the middles, and the key below. */
+function bandMarks(drawing: PageDrawing, pages: readonly DrawnPage[]): readonly Mark[] {
+  const { notebook, options } = drawing;
+  const { middle } = notebook;
+  const places = pages.map(({ place }) => place);
+  const sides = bandSides(places);
+  const counts = sides.map((side) => {
+    const edges = pages.find(({ place }) => place === side.place)?.edges ?? [];
+    return countMarks(side, { middle, positions: edgePositions(edges, side.axis) });
+  });
+  const [first] = places;
+  const hasMiddles = options?.hasMiddles ?? true;
+  return [
+    ...inLayers(counts.map((marks) => [marks])),
+    ...(hasMiddles ? middleSigns([...sides, ...bareSides(places)], middle) : []),
+    ...(hasMiddles && first ? keyMarks(first, middle) : []),
+  ];
+}

@@ -1,0 +1,33 @@
+/** The sheet itself: its outline, its bound side and its margins. */
+import { type Axis, otherAxis } from "../../measure/axis.ts";
+import type { Binding } from "../../notebook/notebook.ts";
+import type { Side } from "../../plan/plan.ts";
+import { type PaperSide, sideOfKey } from "../../recipe/margin-conflict.ts";
+import { lineAlong } from "../along.ts";
+import { rectData } from "../path-data.ts";
+import { type Rect, type Stretch, stretchAlong } from "../rect.ts";
+import type { PathMark } from "../scene.ts";
+
+/** From the bound edge to its stitches, and from a corner to the first of them, in millimetres. */
+const STITCHES = { inset: 0.6, start: 3 };
+
+/** A filled rectangle: the ground under the drawing, or a sheet. */
+export function sheetMark(role: "ground" | "paper", rect: Rect): PathMark {
+  return { kind: "path", role, d: rectData(rect.x, rect.y, rect.width, rect.height) };
+}
+
+/** Stitches along the bound side of a sheet; nothing for loose sheets. */
+export function bindingMarks(paper: Rect, binding: Binding, side: Side): readonly PathMark[] {
+  if (binding === "none") return [];
+  const bound = sideOfKey("inner", binding, side);
+  const axis: Axis = bound === "top" || bound === "bottom" ? "across" : "down";
+  const { from, to } = stretchAlong(paper, axis);
+  const seam: Stretch = { from: from + STITCHES.start, to: to - STITCHES.start };
+  return [{ kind: "path", role: "binding", d: lineAlong(axis, seam, seamAt(paper, bound)) }];
+}
+
+function seamAt(paper: Rect, bound: PaperSide): number {
+  const axis = bound === "top" || bound === "bottom" ? "across" : "down";
+  const { from, to } = stretchAlong(paper, otherAxis(axis));
+  return bound === "left" || bound === "top" ? from + STITCHES.inset : to - STITCHES.inset;
+}

@@ -1,0 +1,66 @@
+/** A plan as a small picture: its lines alone, drawn with a broad pen, and a bar for each label. */
+import type { PlanBox, PlanPage } from "../../plan/plan.ts";
+import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
+import { placeLabel } from "../label/label-place.ts";
+import { labelKinds } from "../label/label-zone.ts";
+import { rectData } from "../path-data.ts";
+import type { PathMark, Scene } from "../scene.ts";
+import { inLayers, type Layer } from "../svg/layers.ts";
+import { papersRect } from "./band.ts";
+import { boxEdges } from "./box-edges.ts";
+import { describePlan, pageTitle } from "./describe-drawing.ts";
+import { edgeMarks } from "./edge-marks.ts";
+import { gatherFills } from "./gather-fills.ts";
+import { type Leaf, leafOn } from "./leaf.ts";
+import { type PagePlace, pagePlace } from "./page-place.ts";
+import type { PageDrawing } from "./page-scene.ts";
+import { sheetMark } from "./paper-marks.ts";
+
+const PEN = 2.2;
+/** Lines of a fill stand at least this part of the paper's height apart. */
+const APART = 0.055;
+
+/** The frame is the paper; there is no text in it, and no more marks than a gallery of hundreds can bear. */
+export function thumbnailScene({ plan, notebook, recipe }: PageDrawing): Scene {
+  const places = plan.pages.map((_, index) => pagePlace(notebook, index));
+  const layers = plan.pages.map((page, index) => {
+    const place = places[index];
+    return place ? thumbnailLayers(page, place) : [];
+  });
+  return {
+    id: `thumbnail-${plan.pattern}-${plan.notebook}`,
+    title: pageTitle(recipe?.title ?? plan.pattern, notebook),
+    description: describePlan(plan),
+    frame: papersRect(places),
+    marks: inLayers(layers),
+    penScale: PEN,
+  };
+}
+
+function thumbnailLayers(page: PlanPage, place: PagePlace): readonly Layer[] {
+  const leaves = page.boxes.map((box) => leafOn(place, widened(box, place)));
+  const fills = leaves.map((leaf) => FILL_DRAWINGS[leaf.box.fill](leaf));
+  return [
+    [sheetMark("paper", place.paper)],
+    gatherFills(fills).filter(({ kind }) => kind === "path"),
+    edgeMarks(place, boxEdges(page), PEN),
+    labelBars(leaves, page),
+  ];
+}
+
+/** The box with its fill so far apart that the lines can still be told apart. */
+function widened(box: PlanBox, { pitch, paper }: PagePlace): PlanBox {
+  const apart = box.every * Math.min(pitch.across, pitch.down);
+  const times = Math.max(1, Math.ceil((APART * paper.height) / apart));
+  return { ...box, every: box.every * times };
+}
+
+/** Where text would stand, as bars in one path. */
+function labelBars(leaves: readonly Leaf[], page: PlanPage): readonly PathMark[] {
+  const kindOf = labelKinds(page);
+  const d = leaves
+    .flatMap((leaf) => placeLabel(leaf, kindOf(leaf.box))?.taken ?? [])
+    .map(({ x, y, width, height }) => rectData(x, y, width, height))
+    .join("");
+  return d === "" ? [] : [{ kind: "path", role: "label-bar", d }];
+}

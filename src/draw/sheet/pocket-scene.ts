@@ -1,0 +1,109 @@
+/** A pocket for a strip, flat: cut along the solid lines, fold along the dashed ones, glue the flaps. */
+import type { Strip } from "../../strip/strip.ts";
+import { textWidth } from "../label/text-width.ts";
+import { lineData, polygonData } from "../path-data.ts";
+import type { Mark, Scene } from "../scene.ts";
+import { finishedSize } from "../strip/strip-body.ts";
+import type { StripLook } from "../strip/strip-face.ts";
+import type { XY } from "../strip/strip-mark.ts";
+
+/** So much wider and longer than the strip, so that it slides. */
+export const PLAY = 1.5;
+const FLAP = 9;
+/** Flaps grow narrower towards their free edge, so that they do not meet in the corner. */
+const SLANT = 3;
+/** An opening for the thumb in the front. */
+const NOTCH = { width: 16, depth: 7, slant: 3 };
+const MARGIN = 2;
+const TITLE = { x: 12, size: 3 };
+const NOTE_SIZE = 2.2;
+
+/**
+ * From top to bottom: side flap, back, front; at the right the bottom flap, at the left the open end.
+ * `longest` is the longest pattern that can be printed, in millimetres; a long strip looks out of its pocket.
+ * The flaps are folded behind first and the front over them, so that the print is outside and the glue is not.
+ */
+export function pocketScene(strip: Strip, longest: number, look: StripLook = {}): Scene {
+  const size = finishedSize(strip, look);
+  const length = Math.min(size.length + PLAY, longest - FLAP);
+  const panel = size.width + PLAY;
+  const tops = { back: FLAP, front: FLAP + panel, end: FLAP + 2 * panel };
+  return {
+    id: `pocket-${strip.slug}-${strip.notebook.slug}`,
+    title: `Pocket for ${strip.title}, ${strip.notebook.title}`,
+    description: "A pocket to cut out, fold along the dashed lines and glue.",
+    frame: {
+      x: -MARGIN,
+      y: -MARGIN,
+      width: length + FLAP + 2 * MARGIN,
+      height: tops.end + 2 * MARGIN,
+    },
+    marks: [
+      { kind: "path", role: "cut", d: polygonData(outline(length, panel, tops)) },
+      { kind: "path", role: "fold", d: folds(length, tops) },
+      ...words(strip, length, panel, tops),
+    ],
+  };
+}
+
+interface Tops {
+  readonly back: number;
+  readonly front: number;
+  readonly end: number;
+}
+
+/** Clockwise from the top left corner of the glue flap. */
+function outline(length: number, panel: number, { back, front, end }: Tops): readonly XY[] {
+  const middle = front + panel / 2;
+  const half = Math.min(NOTCH.width, panel - 4) / 2;
+  return [
+    [SLANT, 0],
+    [length - SLANT, 0],
+    [length, back],
+    [length + FLAP, back + SLANT],
+    [length + FLAP, front - SLANT],
+    [length, front],
+    [length, end],
+    [0, end],
+    [0, middle + half],
+    [NOTCH.depth, middle + half - NOTCH.slant],
+    [NOTCH.depth, middle - half + NOTCH.slant],
+    [0, middle - half],
+    [0, back],
+  ];
+}
+
+function folds(length: number, { back, front }: Tops): string {
+  return (
+    lineData(0, back, length, back) +
+    lineData(0, front, length, front) +
+    lineData(length, back, length, front)
+  );
+}
+
+/** Where glue goes, and the title on the front. */
+function words(strip: Strip, length: number, panel: number, tops: Tops): readonly Mark[] {
+  const glue = {
+    kind: "text",
+    role: "note",
+    size: NOTE_SIZE,
+    anchor: "middle",
+    text: "glue",
+  } as const;
+  const title = `${strip.title} · ${strip.notebook.title}`;
+  const room = length - 2 * TITLE.x;
+  const size = Math.min(TITLE.size, room / textWidth(title, 1, "bold"));
+  return [
+    { ...glue, x: length / 2, y: (FLAP + NOTE_SIZE) / 2 },
+    { ...glue, x: length + FLAP / 2, y: tops.back + panel / 2, turn: 90 },
+    {
+      kind: "text",
+      role: "heading",
+      x: TITLE.x,
+      y: tops.front + (panel + size) / 2,
+      size,
+      anchor: "start",
+      text: title,
+    },
+  ];
+}

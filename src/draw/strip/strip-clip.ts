@@ -1,0 +1,44 @@
+/** What of a strip's marks lies between two places along it. */
+import type { Piece } from "../../strip/cut-strip.ts";
+import { textWidth } from "../label/text-width.ts";
+import type { TextMark } from "../scene.ts";
+import type { Line, StripMark, XY } from "./strip-mark.ts";
+
+/** Lines are shortened, outlines kept to the stretch, texts kept whole where any of them is inside. */
+export function clipMarks(marks: readonly StripMark[], piece: Piece): readonly StripMark[] {
+  return marks.flatMap((mark) => clipMark(mark, piece));
+}
+
+function clipMark(mark: StripMark, piece: Piece): readonly StripMark[] {
+  if (mark.kind === "lines") {
+    return [{ ...mark, lines: mark.lines.flatMap((line) => clipLine(line, piece)) }];
+  }
+  if (mark.kind === "outlines") {
+    return [{ ...mark, outlines: mark.outlines.flatMap((one) => clipOutline(one, piece)) }];
+  }
+  const { from, to } = textStretch(mark);
+  return from < piece.to && piece.from < to ? [mark] : [];
+}
+
+/** Where along the strip a text begins and ends, by its estimated width. */
+export function textStretch(mark: TextMark): Piece {
+  const width = textWidth(mark.text, mark.size, "bold");
+  const before = { start: 0, middle: width / 2, end: width }[mark.anchor];
+  const isTurned = mark.turn === 180;
+  const from = isTurned ? mark.x - width + before : mark.x - before;
+  return { from, to: from + width };
+}
+
+/** Lines run along the strip or straight across it. */
+function clipLine([x1, y1, x2, y2]: Line, { from, to }: Piece): readonly Line[] {
+  if (Math.max(x1, x2) < from || Math.min(x1, x2) > to) return [];
+  const within = (x: number) => Math.min(Math.max(x, from), to);
+  return [[within(x1), y1, within(x2), y2]];
+}
+
+/** Triangles and rectangles: corners outside are drawn in, and what is left without width is dropped. */
+function clipOutline(outline: readonly XY[], { from, to }: Piece): readonly (readonly XY[])[] {
+  const xs = outline.map(([x]) => x);
+  if (Math.max(...xs) <= from || Math.min(...xs) >= to) return [];
+  return [outline.map(([x, y]) => [Math.min(Math.max(x, from), to), y])];
+}

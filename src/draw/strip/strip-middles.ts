@@ -1,0 +1,35 @@
+/** The counted middle as a solid mark at the edge, the middle of the paper as a hollow one. */
+import { toMm } from "../../measure/length.ts";
+import type { StripSide } from "../../strip/strip.ts";
+import { mmAt } from "./strip-face.ts";
+import type { StripMark, XY } from "./strip-mark.ts";
+
+const ARROW = { half: 0.8, depth: 1.5 };
+
+/** The marks of both; one only where they are the same. */
+export function middleMarks(side: StripSide): readonly StripMark[] {
+  const counted = side.middles.map((position) => arrow(mmAt(side, position)));
+  const paper = hasOwnPaperMiddle(side) ? [arrow(paperMiddle(side))] : [];
+  return [
+    { kind: "outlines", role: "paper-middle", outlines: paper },
+    { kind: "outlines", role: "middle", outlines: counted },
+  ];
+}
+
+/** Does the middle of the paper lie where no counted middle is? */
+export function hasOwnPaperMiddle(side: StripSide): boolean {
+  return !side.middles.some((position) => mmAt(side, position) === paperMiddle(side));
+}
+
+/** A small triangle, 1.6 mm wide, whose tip is at a point of the edge. */
+export function arrow(x: number, y = 0): readonly XY[] {
+  return [
+    [x, y],
+    [x + ARROW.half, y + ARROW.depth],
+    [x - ARROW.half, y + ARROW.depth],
+  ];
+}
+
+function paperMiddle(side: StripSide): number {
+  return toMm(side.grid.paper) / 2;
+}

@@ -1,0 +1,31 @@
+/** A run's bars: a line along each track, broken where something is written. */
+import type { Run } from "../../strip/strip.ts";
+import type { Stretch } from "../rect.ts";
+import { type Face, mmAt } from "./strip-face.ts";
+
+/** Between a bar and the stem at its end, and between a bar and a text in it. */
+const SPACE = 0.35;
+/** A shorter piece of a bar would look like dirt. */
+const MIN_PIECE = 0.4;
+
+/** The pieces of bar that a run's texts leave, in millimetres from the page's edge. */
+export function runBars(face: Face, run: Run, texts: readonly Stretch[]): readonly Stretch[] {
+  return run.tracks.flatMap(({ from, length }) => {
+    const bar = {
+      from: mmAt(face.side, from) + SPACE,
+      to: mmAt(face.side, from + length) - SPACE,
+    };
+    return without(bar, texts);
+  });
+}
+
+function without(bar: Stretch, texts: readonly Stretch[]): readonly Stretch[] {
+  const inside = texts
+    .filter((text) => text.from < bar.to && bar.from < text.to)
+    .toSorted((a, b) => a.from - b.from);
+  const starts = [bar.from, ...inside.map((text) => text.to + SPACE)];
+  const ends = [...inside.map((text) => text.from - SPACE), bar.to];
+  return starts
+    .map((from, index) => ({ from, to: ends[index] ?? bar.to }))
+    .filter(({ from, to }) => to - from >= MIN_PIECE);
+}

@@ -1,0 +1,45 @@
+/** The presentation attributes of marks, as names and texts in the one order in which they are written. */
+import type { Ink } from "../ink.ts";
+import { formatNumber } from "../path-data.ts";
+import type { Mark, TextMark } from "../scene.ts";
+
+export type Attributes = Readonly<Record<string, string>>;
+
+/** A class for each role and lane, so that a style sheet can give a drawing another look. */
+export function classOf({ role, lane }: Mark): string {
+  return lane === undefined ? `d-${role}` : `d-${role} d-lane-${lane}`;
+}
+
+/** The look of a path. Only what differs from SVG's own defaults is written. */
+export function pathLook({ stroke, width, fill, dash, cap, join }: Ink): Attributes {
+  if (stroke === "none") return { fill };
+  return {
+    fill,
+    stroke,
+    "stroke-width": formatNumber(width),
+    ...(cap !== "butt" && { "stroke-linecap": cap }),
+    ...(join !== "miter" && { "stroke-linejoin": join }),
+    ...(dash && { "stroke-dasharray": dash.map(formatNumber).join(" ") }),
+  };
+}
+
+/** The look of text. */
+export function textLook({ text, weight }: Ink): Attributes {
+  return { fill: text, ...(weight === "bold" && { "font-weight": "600" }) };
+}
+
+/** Where one text stands. */
+export function textPlace({ x, y, size, anchor, turn }: TextMark): Attributes {
+  return {
+    "font-size": formatNumber(size),
+    ...(anchor !== "start" && { "text-anchor": anchor }),
+    x: formatNumber(x),
+    y: formatNumber(y),
+    ...(turn && { transform: `rotate(${[turn, x, y].map(formatNumber).join(" ")})` }),
+  };
+}
+
+/** Where the digits of many numbers stand: each by its middle. */
+export function runPlace(size: number, x: string, y: string): Attributes {
+  return { "font-size": formatNumber(size), "text-anchor": "middle", x, y };
+}

@@ -1,0 +1,63 @@
+/** A scene as SVG text, drawn with svg.js in a window that is passed in: svgdom's when building, the page's own in a browser. */
+import { type Dom, Svg, withWindow } from "@svgdotjs/svg.js";
+import { FONT_FAMILY } from "../ink.ts";
+import { formatNumber } from "../path-data.ts";
+import type { Scene } from "../scene.ts";
+import { groupMarks, type Shape, type ShapeGroup } from "./mark-group.ts";
+import { xmlId, xmlText } from "./xml-text.ts";
+
+/** `file` stands by itself; `inline` goes into HTML, which knows SVG's namespace. */
+export type SvgForm = "file" | "inline";
+
+/** The same scene gives the same bytes: one element a line, with a line feed at the end. */
+export type WriteSvg = (scene: Scene, form?: SvgForm) => string;
+
+/** A writer that draws each scene in a fresh root of one window, which it neither fills nor changes. */
+export function createSvgWriter(window: Window): WriteSvg {
+  return (scene, form = "file") => withWindow(window, () => svgText(drawRoot(scene), form));
+}
+
+/** Title and description first: they name the drawing to those who cannot see it. */
+function drawRoot(scene: Scene): Dom {
+  const { frame } = scene;
+  const [x, y, width, height] = [frame.x, frame.y, frame.width, frame.height].map(formatNumber);
+  const id = xmlId(scene.id);
+  const root = new Svg();
+  root.attr("version", null).attr("xmlns:xlink", null);
+  root.attr({
+    class: "drawing",
+    width: `${width}mm`,
+    height: `${height}mm`,
+    viewBox: `${x} ${y} ${width} ${height}`,
+    role: "img",
+    "aria-labelledby": `${id}-title ${id}-desc`,
+    "font-family": FONT_FAMILY,
+  });
+  root.element("title", { id: `${id}-title` }).words(xmlText(scene.title));
+  root.element("desc", { id: `${id}-desc` }).words(xmlText(scene.description));
+  for (const group of groupMarks(scene)) drawGroup(root, group);
+  return root;
+}
+
+function drawGroup(root: Dom, { shared, shapes }: ShapeGroup): void {
+  const parent = shapes.length > 1 ? root.element("g", shared) : root;
+  for (const shape of shapes) drawShape(parent, shape);
+}
+
+function drawShape(parent: Dom, { name, attributes, text }: Shape): void {
+  const element = parent.element(name, attributes);
+  if (text !== "") element.words(text);
+}
+
+/** Where one element ends and the next begins; an empty text keeps its end beside its beginning. */
+const SEAM = /><(?!\/(?:title|desc|text)>)/g;
+const NAMESPACE = ' xmlns="http://www.w3.org/2000/svg"';
+
+/**
+ * The root as text. It is read from the DOM: svg.js's own way would also write its notes on each element.
+ * Text escapes every < and no attribute holds one, so that `><` is never a part of either.
+ */
+function svgText({ node }: Dom, form: SvgForm): string {
+  const text = node.outerHTML.replaceAll("></path>", "/>").replace(SEAM, ">\n<");
+  return `${form === "inline" ? text.replace(NAMESPACE, "") : text}\n`;
+}

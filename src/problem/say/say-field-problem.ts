@@ -1,0 +1,36 @@
+/** The sentence that stands at a field whose content will not do. */
+import type { FieldProblem } from "../field-problem.ts";
+import { sayCount, sayMm } from "./say-count.ts";
+import { sayWanted } from "./say-wanted.ts";
+
+/** One or two plain sentences, with what would do. */
+export function sayFieldProblem(problem: FieldProblem): string {
+  switch (problem.kind) {
+    case "unsuitable":
+      return `This needs ${sayWanted(problem.wanted)}.`;
+    case "too-many-decimals":
+      return `At most ${sayCount(problem.decimals, "decimal")} are kept exactly.`;
+    case "control-character":
+      return "This has a character in it that cannot be shown.";
+    case "no-file-name":
+      return "A file name has small letters a–z, figures and hyphens, not a hyphen first.";
+    case "no-stretch":
+      return `This needs a number from ${problem.min} to ${problem.max}. A printer that is off by more does not print at actual size.`;
+    case "dots-beyond-paper":
+      return beyondPaper(problem);
+    case "empty-edge-step":
+      return `The ${problem.end} dot ${problem.axis} lies on the edge of the sheet, so the step between them has no size. ${
+        problem.end === "first" ? "Start" : "Stop"
+      } counting at the dot, or move the first dot.`;
+  }
+}
+
+function beyondPaper(problem: Extract<FieldProblem, { kind: "dots-beyond-paper" }>): string {
+  const { axis, needsMm, hasMm, fitting } = problem;
+  const behind = axis === "across" ? "to the right of" : "below";
+  const most =
+    fitting < 2
+      ? "Make the pitch smaller or the sheet larger."
+      : `At this pitch ${fitting} dots fit.`;
+  return `These dots need ${sayMm(needsMm)}, and the sheet has ${sayMm(hasMm)} ${behind} the first. ${most}`;
+}

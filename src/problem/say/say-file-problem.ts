@@ -1,0 +1,57 @@
+/** The words for a file that cannot be read as one. */
+import type { FileProblem } from "../file-problem.ts";
+import type { Said } from "./said.ts";
+import { sayCode } from "./say-code.ts";
+
+export function sayFileProblem(problem: FileProblem): Said {
+  switch (problem.kind) {
+    case "not-utf8":
+      return {
+        sentence: "The file is not UTF-8 text.",
+        hint: "Save it again as plain text in UTF-8.",
+      };
+    case "unreadable":
+      return {
+        sentence: "The file cannot be read.",
+        hint: "It must be a plain file that you are allowed to read.",
+      };
+    case "leaves-folder":
+      return {
+        sentence: "The link leads out of the content folder.",
+        hint: "Copy the file itself into the folder.",
+      };
+    case "missing":
+      return { sentence: `This ${problem.what} is missing.`, hint: MISSING[problem.what] };
+    case "empty-folder":
+      return { sentence: "The folder holds no .md file.", hint: "A book needs at least one." };
+    case "no-front-matter":
+      return {
+        sentence: "The file has no front matter.",
+        hint: "Begin with a line `---`, then the keys, then another line `---`.",
+      };
+    case "open-front-matter":
+      return {
+        sentence: "The front matter has no end.",
+        hint: "Put a line `---` between the keys and the text.",
+      };
+    case "bad-name":
+      return badName(problem);
+    case "too-large":
+      return {
+        sentence: `The file is larger than ${problem.limitKib} KiB.`,
+        hint: "Make several files of it.",
+      };
+  }
+}
+
+const MISSING: Readonly<Record<"folder" | "file", string>> = {
+  folder: "Content is a folder with `notebooks`, `patterns`, `strips` and `book.yaml` in it.",
+  file: "A content folder has a `book.yaml` that gives at least a title.",
+};
+
+function badName({ name, better }: Extract<FileProblem, { kind: "bad-name" }>): Said {
+  return {
+    sentence: `${sayCode(name)} is not a name that a page can have.`,
+    hint: `${better ? `Call it ${sayCode(better)}. ` : ""}Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.`,
+  };
+}

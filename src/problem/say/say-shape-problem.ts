@@ -1,0 +1,126 @@
+/** The words for keys that do not belong, are missing, or have a value that will not do. */
+
+import type { Found, ShapeProblem } from "../shape-problem.ts";
+import type { Wanted } from "../wanted.ts";
+import type { Said } from "./said.ts";
+import { sayCode } from "./say-code.ts";
+import { sayList } from "./say-count.ts";
+import { asOwner, ownerPlace } from "./say-owner.ts";
+import { sayWanted } from "./say-wanted.ts";
+
+export function sayShapeProblem(problem: ShapeProblem): Said {
+  switch (problem.kind) {
+    case "unknown-key":
+      return unknownKey(problem);
+    case "missing-key":
+      return missingKey(problem);
+    case "needs-one":
+      return {
+        sentence: `${asOwner(problem.owner)} needs ${sayList(problem.keys.map(sayCode), "or")}.`,
+      };
+    case "not-together":
+      return notTogether(problem);
+    case "unsuitable":
+      return unsuitable(problem);
+    case "min-above-max":
+      return {
+        sentence: `The least is ${problem.min} and the most is ${problem.max}: nothing lies between.`,
+        hint: "Make `min` the smaller of the two.",
+      };
+    case "too-many-decimals":
+      return {
+        sentence: `${sayCode(problem.key)} is given as ${sayCode(problem.source)}, with more than ${problem.decimals} decimals.`,
+        hint: "Round it: the book counts exactly and rounds nothing by itself.",
+      };
+    case "control-character":
+      return {
+        sentence: `${sayCode(problem.key)} holds a character that cannot be drawn (U+${hex(problem.codePoint)}).`,
+        hint: "Take it out. Line ends and tabs count, too: titles and labels have one line.",
+      };
+  }
+}
+
+type Of<K extends ShapeProblem["kind"]> = Extract<ShapeProblem, { kind: K }>;
+
+/** One of a pair of axes takes what the other takes: no hint is needed. */
+function missingKey({ key, owner, wanted }: Of<"missing-key">): Said {
+  const sentence = `${asOwner(owner)} needs the key ${sayCode(key)}.`;
+  return owner === "axes"
+    ? { sentence }
+    : { sentence, hint: `${sayCode(key)} takes ${sayWanted(wanted)}.` };
+}
+
+function unknownKey({ key, owner, allowed, nearest, elsewhere }: Of<"unknown-key">): Said {
+  const keys = `${asOwner(owner)} has ${allowed.join(", ")}.`;
+  const meant = nearest ? `Did you mean ${sayCode(nearest)}? ` : "";
+  const moved = elsewhere
+    ? `It belongs to ${asOwner(elsewhere).toLowerCase()}: write it ${ownerPlace(elsewhere)}. `
+    : "";
+  return {
+    sentence: `${sayCode(key)} is not a key of ${asOwner(owner).toLowerCase()}.`,
+    hint: `${meant}${moved}${keys}`,
+  };
+}
+
+function notTogether({ owner, keys, first, at }: Of<"not-together">): Said {
+  const [one, other] = keys;
+  const where = first.line === at.line ? "" : ` (line ${first.line})`;
+  return {
+    sentence: `${asOwner(owner)} cannot have both ${sayCode(one)}${where} and ${sayCode(other)}.`,
+    hint: REASONS[pairOf(one, other)] ?? "Keep one of the two.",
+  };
+}
+
+function pairOf(one: string, other: string): string {
+  return [one, other].sort().join(" ");
+}
+
+/** Why two keys exclude each other, where it is worth a word. */
+const REASONS: Readonly<Record<string, string>> = {
+  "columns rows": "To have both, give one split a track and put the other split into that track.",
+  "columns fill": "A fill goes into the tracks: `each: {fill: lines}`.",
+  "columns every": "A fill and its `every` go into the tracks: `each: {fill: lines, every: 2}`.",
+  "fill rows": "A fill goes into the tracks: `each: {fill: lines}`.",
+  "every rows": "A fill and its `every` go into the tracks: `each: {fill: lines, every: 2}`.",
+  "page spread": "A pattern is one page or a spread of two. The other may go under `otherwise`.",
+  "count tracks": "`count` makes tracks that are all alike; `tracks` lists them one by one.",
+  "each tracks": "`each` describes counted tracks; `tracks` lists them one by one.",
+  "labels tracks": "In a list of tracks, each has its own `label`.",
+  "count repeat": "`count` already says how often the track of `each` is repeated.",
+  "share steps": "`steps` is an exact size, `share` a part of what is left.",
+  "same steps": "`steps` is an exact size already.",
+  "min steps": "`steps` is an exact size already.",
+  "max steps": "`steps` is an exact size already.",
+};
+
+function unsuitable({ key, found, wanted, nearest }: Of<"unsuitable">): Said {
+  const meant = nearest ? `Did you mean ${sayCode(nearest)}? ` : "";
+  return {
+    sentence: `${sayCode(key)} ${foundWords(found, wanted)}.`,
+    hint: `${meant}${sayCode(key)} takes ${sayWanted(wanted)}.`,
+  };
+}
+
+function foundWords(found: Found, wanted: Wanted): string {
+  switch (found.kind) {
+    case "nothing":
+      return "has no value";
+    case "list":
+      return "cannot be this list";
+    case "map":
+      return "cannot be a group of keys";
+    case "scalar":
+      if (found.source.trim() === "") return "is blank";
+      return found.isText && isNumber(wanted) && Number.isFinite(Number(found.source))
+        ? `cannot be the text ${sayCode(found.source)}`
+        : `cannot be ${sayCode(found.source)}`;
+  }
+}
+
+function isNumber({ kind }: Wanted): boolean {
+  return kind === "whole" || kind === "share" || kind === "millimetres";
+}
+
+function hex(codePoint: number): string {
+  return codePoint.toString(16).toUpperCase().padStart(4, "0");
+}

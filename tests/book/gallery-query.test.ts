@@ -1,0 +1,122 @@
+/** A search that may come late or not at all, and the words for what came of it. */
+import { describe, expect, it } from "vitest";
+import { EVERYTHING, type GalleryState } from "../../site/script/gallery/gallery-state.ts";
+import { openQuery } from "../../site/script/gallery/query.ts";
+import { sayLines, sayWish } from "../../site/script/gallery/say-wish.ts";
+import type { Search } from "../../site/script/gallery/search-patterns.ts";
+import { sayResult } from "../../site/script/gallery/show-result.ts";
+
+const search: Search = (query) => ({ places: [query.length], isNear: query.startsWith("n") });
+
+/** A load that is settled by hand, and how often it was asked for and told. */
+function slowly() {
+  const asked: { readonly come: () => void; readonly fail: () => void }[] = [];
+  const load = () =>
+    new Promise<Search>((resolve, reject) => {
+      asked.push({ come: () => resolve(search), fail: () => reject(new Error("not there")) });
+    });
+  let ready = 0;
+  const query = openQuery(load, () => {
+    ready += 1;
+  });
+  return { query, asked, readyCount: () => ready };
+}
+
+const settled = () => new Promise((resolve) => setTimeout(resolve));
+
+describe("a search", () => {
+  it("is not sent for until something is searched for", () => {
+    const { query, asked } = slowly();
+    expect(query.ask("")).toEqual({ kind: "none" });
+    expect(asked).toHaveLength(0);
+  });
+
+  it("is waited for, and then answers", async () => {
+    const { query, asked, readyCount } = slowly();
+    expect(query.ask("bean")).toEqual({ kind: "waiting" });
+    asked[0]?.come();
+    await settled();
+    expect(readyCount()).toBe(1);
+    expect(query.ask("bean")).toEqual({ kind: "found", places: [4], isNear: false });
+    expect(query.ask("near")).toEqual({ kind: "found", places: [4], isNear: true });
+  });
+
+  it("that was prepared tells nobody that it came, for nobody has asked", async () => {
+    const { query, asked, readyCount } = slowly();
+    query.prepare();
+    asked[0]?.come();
+    await settled();
+    expect(readyCount()).toBe(0);
+    expect(query.ask("bean").kind).toBe("found");
+    query.prepare();
+    expect(asked).toHaveLength(1);
+  });
+
+  it("that does not come says so, and is sent for again for other words", async () => {
+    const { query, asked, readyCount } = slowly();
+    query.ask("bean");
+    asked[0]?.fail();
+    await settled();
+    expect(readyCount()).toBe(1);
+    expect(query.ask("bean")).toEqual({ kind: "failed" });
+    expect(asked).toHaveLength(1);
+    expect(query.ask("beans")).toEqual({ kind: "waiting" });
+    asked[1]?.come();
+    await settled();
+    expect(query.ask("bean").kind).toBe("found");
+  });
+});
+
+const WISHES: GalleryState = {
+  ...EVERYTHING,
+  query: "bean",
+  purposes: ["week", "page"],
+  tag: "sowing",
+  fit: "even",
+  pages: "2",
+  lines: "some",
+};
+
+describe("in words", () => {
+  it.each([
+    ["query", "“bean”"],
+    ["purposes", "week, page"],
+    ["tag", "sowing"],
+    ["fit", "leaves nothing over"],
+    ["pages", "two pages"],
+    ["lines", "16 to 30 lines"],
+  ] as const)("the wish %s is %s", (wish, words) => {
+    expect(sayWish(WISHES, wish)).toBe(words);
+  });
+
+  it.each([
+    [0, ""],
+    [1, "1 line"],
+    [31, "31 lines"],
+  ])("%i lines are %j", (count, words) => {
+    expect(sayLines(count)).toBe(words);
+  });
+
+  it.each([
+    ["all", { kind: "none" }, 61, 61, "61 patterns"],
+    ["the only one", { kind: "none" }, 1, 1, "1 pattern"],
+    ["some", { kind: "found", places: [1], isNear: false }, 1, 61, "1 of 61 patterns"],
+    [
+      "some that are written nearly so",
+      { kind: "found", places: [1], isNear: true },
+      3,
+      61,
+      "3 of 61 patterns, written nearly like “bean”",
+    ],
+    ["none", { kind: "found", places: [1], isNear: true }, 0, 61, "No pattern"],
+    [
+      "what is left without a search",
+      { kind: "failed" },
+      7,
+      61,
+      "7 of 61 patterns; the search could not be loaded, and its words are left aside",
+    ],
+  ] as const)("%s", (_, query, count, all, words) => {
+    expect(sayResult(WISHES, query, { count, all })).toBe(words);
+  });
+});
