@@ -1,4 +1,6 @@
-/** Grids of notebooks, and pages as thumbnails. */
+/** Grids of notebooks, how they are counted and divided, and pages as thumbnails. */
+import { countedPartsScene } from "../../src/draw/figure/counted-parts-scene.ts";
+import { divisionsScene } from "../../src/draw/figure/divisions-scene.ts";
 import { gridScene } from "../../src/draw/page/grid-scene.ts";
 import { thumbnailScene } from "../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../src/draw/scene.ts";
@@ -32,5 +34,12 @@ export const SMALL_SCENES: Readonly<Record<string, Scene>> = {
     ),
     id: "squared-grid",
   },
+  "counted-parts": countedPartsScene({
+    id: "counted-parts",
+    title: "26 dots, counted from the edge",
+    axis: axisOf(148, 26, { first: 11.5 }),
+    middle: "lower",
+  }),
+  divisions: divisionsScene({ id: "divisions", title: "26 steps, a gap of 1", steps: 26, gap: 1 }),
   "week-thumbnail": { ...weekThumbnail(), id: "week-thumbnail" },
 };
