@@ -1,0 +1,73 @@
+/** `npm start` as an author meets it: the address, an edit that shows, a mistake told while the last good page stays. */
+import { type ChildProcess, spawn } from "node:child_process";
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, it, onTestFinished } from "vitest";
+import { PROJECT } from "../setup/run-command.ts";
+import { TINY, writeContent } from "./write-content.ts";
+
+const PATIENCE_MS = 60_000;
+
+/** Starts the server on a content folder and waits for the address that it prints. */
+async function startOn(content: string): Promise<{ address: string; said: () => string }> {
+  const server = spawn(
+    process.execPath,
+    [`${PROJECT}src/book/launch.mjs`, "start", `--content=${content}`],
+    { cwd: PROJECT, stdio: ["ignore", "pipe", "pipe"] },
+  );
+  onTestFinished(() => stop(server));
+  let said = "";
+  const hear = (chunk: Buffer) => {
+    said += chunk.toString();
+  };
+  server.stdout.on("data", hear);
+  server.stderr.on("data", hear);
+  const address = await until(
+    () => /http:\/\/localhost:\d+\//.exec(said)?.[0],
+    () => said,
+  );
+  return { address, said: () => said };
+}
+
+async function stop(server: ChildProcess): Promise<void> {
+  const ended = new Promise((resolve) => server.once("exit", resolve));
+  server.kill("SIGTERM");
+  await ended;
+}
+
+/** What `look` finds, as soon as it finds something. */
+async function until<T>(
+  look: () => T | undefined | Promise<T | undefined>,
+  said: () => string,
+): Promise<T> {
+  const end = Date.now() + PATIENCE_MS;
+  while (Date.now() < end) {
+    const found = await look();
+    if (found !== undefined) return found;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error(`waited in vain; the server said:\n${said()}`);
+}
+
+it("opens the book, follows an edit, and tells a mistake in the page", async () => {
+  const content = writeContent(TINY);
+  const recipe = join(content, "patterns/halves.md");
+  const { address, said } = await startOn(content);
+  const page = `${address}patterns/halves/plain/index.html`;
+  const shows = (words: string) =>
+    until(async () => {
+      const html = await fetch(page).then((answer) => answer.text());
+      return html.includes(words) ? html : undefined;
+    }, said);
+
+  await shows("Halves");
+  const text = TINY["patterns/halves.md"] ?? "";
+  writeFileSync(recipe, text.replace("title: Halves", "title: Two halves"));
+  await shows("Two halves");
+
+  writeFileSync(recipe, text.replace("count: 2", "colum: 2"));
+  const html = await shows("patterns/halves.md:4:");
+  expect(html).toContain("Two halves");
+  expect(said()).toContain("`colum` is not a key");
+  expect(said()).not.toMatch(/^\s+at /m);
+});

@@ -1,0 +1,56 @@
+/** What README and DEVELOPERS say can be done: every command is there, and something runs it. */
+import { existsSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+
+const ROOT = fileURLToPath(new URL("../../", import.meta.url));
+const read = (path: string) => readFileSync(ROOT + path, "utf8");
+
+/** What runs each command: the gate, a test, or a person who measures. */
+const RUN_BY: Readonly<Record<string, string>> = {
+  "npm ci": ".ci/run",
+  "npm test": ".ci/run",
+  "npm run types": ".ci/run",
+  "npm run lint": ".ci/run",
+  "npm run unused": ".ci/run",
+  "npm run check": ".ci/run",
+  "npm start": "tests/book/start.test.ts",
+  "npm run build": "tests/book/build.test.ts",
+  "npm run build -- --content=content --output=_site": "tests/book/build.test.ts",
+};
+
+/** The commands of all `sh` fences. */
+function commandsIn(text: string): readonly string[] {
+  return [...text.matchAll(/^```sh\n([\s\S]*?)^```/gm)]
+    .flatMap(([, lines = ""]) => lines.split("\n"))
+    .flatMap((line) => line.split("&&"))
+    .map((command) => command.trim())
+    .filter((command) => command !== "");
+}
+
+describe.each(["README.md", "DEVELOPERS.md"])("%s", (path) => {
+  const text = read(path);
+
+  it("shows only commands that something runs", () => {
+    const commands = commandsIn(text);
+    expect(commands.length).toBeGreaterThan(3);
+    expect(commands.filter((command) => !(command in RUN_BY))).toEqual([]);
+  });
+
+  it("names only scripts and files that are there", () => {
+    const { scripts } = JSON.parse(read("package.json"));
+    const named = [...text.matchAll(/npm run ([a-z]+)/g)].map(([, script = ""]) => script);
+    expect(named.filter((script) => !(script in scripts))).toEqual([]);
+    const files = [
+      ...text.matchAll(/`((?:src|tests|site|layouts|content)\/[\w./-]*)`|\]\((?!http)([^)#]+)\)/g),
+    ];
+    const paths = files.map(([, code, link]) => code ?? link ?? "");
+    expect(paths.filter((file) => !existsSync(ROOT + file))).toEqual([]);
+  });
+});
+
+it("the gate runs what it is said to run", () => {
+  const gate = read(".ci/run");
+  const said = Object.entries(RUN_BY).filter(([, by]) => by === ".ci/run");
+  expect(said.filter(([command]) => !gate.includes(command))).toEqual([]);
+});
