@@ -11,8 +11,8 @@ declare global {
 }
 
 const facts = window.spanbookFacts;
-// A book without patterns has nothing to choose from; without its facts the list stays as it was written.
-if (facts && facts.patterns.length > 0) {
+// A book without patterns or notebooks has nothing to choose from; without its facts the list stays as it was written.
+if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
   document.documentElement.classList.add("choosing");
   openGallery(window, {
     facts,
