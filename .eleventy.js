@@ -7,7 +7,7 @@ import { loadEngine } from "./src/book/bundle-engine.mjs";
 export const config = {
   dir: { input: "site", includes: "../layouts", layouts: "../layouts" },
   markdownTemplateEngine: false,
-  htmlTemplateEngine: "njk",
+  htmlTemplateEngine: false,
 };
 
 /** A long line of source is reached with the arrow keys. */
