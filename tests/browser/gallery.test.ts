@@ -39,6 +39,8 @@ async function untilFound(page: Page, words: string | RegExp): Promise<void> {
   await page.getByRole("status").filter({ hasText: words }).waitFor();
 }
 
+/** The address follows what is typed a moment later. */
+const SOON = { timeout: 10_000 };
 const hashOf = (page: Page) => page.evaluate(() => location.hash);
 
 describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
@@ -72,20 +74,20 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     expect(await slugsOn(page)).toHaveLength(all);
     await untilFound(page, `${all} patterns`);
     expect(await page.locator("section[data-group]:visible").count()).toBe(10);
-    expect(await hashOf(page)).toBe("");
+    await expect.poll(() => hashOf(page), SOON).toBe("");
   });
 
   it("narrows it down, shares the address, and goes back step by step", async () => {
     await unfold();
     await page.getByRole("checkbox", { name: "Week" }).check();
-    expect(await hashOf(page)).toBe("#on=a5&for=week");
+    await expect.poll(() => hashOf(page), SOON).toBe("#on=a5&for=week");
     const weeks = await slugsOn(page);
     expect(await page.locator("section[data-group]:visible h2").allInnerTexts()).toEqual(["Week"]);
     await page.getByLabel("Leaves nothing over").check();
     const even = await slugsOn(page);
     expect(even.length).toBeGreaterThan(0);
     expect(even.length).toBeLessThan(weeks.length);
-    expect(await hashOf(page)).toBe("#on=a5&for=week&fit=even");
+    await expect.poll(() => hashOf(page), SOON).toBe("#on=a5&for=week&fit=even");
     const states = await page.locator(".card:visible [data-state]").allInnerTexts();
     expect(states.filter((state) => !state.startsWith("Comes out even"))).toEqual([]);
 
@@ -116,7 +118,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     expect(lines.length).toBeGreaterThan(5);
     expect(lines.filter((text) => Number.parseInt(text, 10) > 15)).toEqual([]);
     await page.getByLabel("Tag").selectOption("sowing");
-    expect(await hashOf(page)).toBe("#on=a5&tag=sowing&pages=1&lines=few");
+    await expect.poll(() => hashOf(page), SOON).toBe("#on=a5&tag=sowing&pages=1&lines=few");
     expect((await slugsOn(page)).length).toBeLessThan(lines.length);
   });
 
@@ -142,8 +144,8 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     await field.pressSequentially("greenh", { delay: 20 });
     await page.locator('[data-pattern="greenhouse-temperatures"]:visible').waitFor();
     await untilFound(page, /^\d+ of/);
+    await expect.poll(() => hashOf(page), SOON).toBe("#on=a5&find=greenh");
     expect((await slugsOn(page))[0]).toBe("greenhouse-temperatures");
-    expect(await hashOf(page)).toBe("#on=a5&find=greenh");
     expect(await scripts()).toContain("search-index.js");
     await field.fill("sowing calender");
     await untilFound(page, "written nearly like “sowing calender”");
@@ -172,7 +174,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     expect(await remedy.count()).toBe(0);
     await page.locator(".found").getByRole("button", { name: "Show all" }).click();
     await untilFound(page, /^\d+ patterns$/);
-    expect(await hashOf(page)).toBe("");
+    await expect.poll(() => hashOf(page), SOON).toBe("");
   });
 
   it("chooses a notebook for good, and follows another's link for once", async () => {
