@@ -220,6 +220,33 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
   });
 });
 
+describe("where files are slow to come", () => {
+  it("a reader types on while the search is on its way, and loses no letter", async () => {
+    const { page, complaints, close } = await watchedPage(browser);
+    let release = () => {};
+    const held = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    await page.route(/search-index/, async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(`${served.address}patterns/index.html`);
+    const field = page.getByRole("searchbox", { name: "Find" });
+    await field.pressSequentially("gree");
+    await expect.poll(() => hashOf(page), SOON).toBe("#on=a5&find=gree");
+    await untilFound(page, "Searching");
+    await field.press("n");
+    release();
+    await page.waitForFunction(() => "spanbookSearchIndex" in window);
+    await untilFound(page, /^\d+ of/);
+    expect(await field.inputValue()).toBe("green");
+    await expect.poll(() => hashOf(page), SOON).toBe("#on=a5&find=green");
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
 function isInView(element: Element): boolean {
   const { top, bottom } = element.getBoundingClientRect();
   return top >= 0 && bottom <= window.innerHeight;

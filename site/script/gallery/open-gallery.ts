@@ -29,15 +29,16 @@ export function openGallery(window: Window, { facts, device, loadSearch }: Galle
   };
   const own = () => keptNotebook(page, device) ?? facts.notebooks[0] ?? "";
   const controls = openControls(page, known);
-  const query = openQuery(loadSearch, () => show());
+  // Whoever types on while the search is on its way keeps what is in the field.
+  const query = openQuery(loadSearch, () => view(state, shownNotebook()));
   const takeBack = (wish: Parameters<typeof without>[1]) => change(without(state, wish), "new");
   const view = openView(page, { facts, query, takeBack });
   let state = readGalleryAddress(location.hash, known);
 
+  const shownNotebook = () => state.notebook || own();
   const show = () => {
-    const notebook = state.notebook || own();
-    controls.fill(state, notebook);
-    view(state, notebook);
+    controls.fill(state, shownNotebook());
+    view(state, shownNotebook());
   };
   const change = (next: GalleryState, step: Step) => {
     state = next;
