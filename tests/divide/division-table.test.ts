@@ -74,3 +74,22 @@ describe("what would leave nothing over", () => {
     expect({ gaps: [...found.gaps], counts: [...found.counts] }).toEqual(expected);
   });
 });
+
+describe("no other count is told where two tracks differ in nothing but", () => {
+  it.each([
+    ["their share", shareTrack(2)],
+    ["their min", shareTrack(1, { min: 2 })],
+    ["their max", shareTrack(1, { max: 8 })],
+  ])("%s", (_, other) => {
+    const gap = { min: 0, max: 0 };
+    const alike = withoutLeftover({
+      length: 9,
+      tracks: [...equalTracks(1), ...equalTracks(1)],
+      gap,
+    });
+    expect(alike.counts).toEqual([3]);
+    expect(withoutLeftover({ length: 9, tracks: [...equalTracks(1), other], gap }).counts).toEqual(
+      [],
+    );
+  });
+});
