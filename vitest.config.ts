@@ -3,8 +3,12 @@ import { defineConfig } from "vitest/config";
 
 const OF_THE_BOOK = ["tests/book/**/*.test.ts", "tests/browser/**/*.test.ts"];
 
-/** No test measures time by its limit: it only ends what hangs. */
-const A_SLOW_MACHINE_MS = 180_000;
+/** No test measures time by a limit: a limit only ends what hangs. */
+const ON_A_SLOW_MACHINE = {
+  testTimeout: 180_000,
+  hookTimeout: 180_000,
+  expect: { poll: { timeout: 30_000 } },
+};
 
 export default defineConfig({
   test: {
@@ -14,7 +18,7 @@ export default defineConfig({
           name: "engine",
           include: ["tests/**/*.test.ts"],
           exclude: OF_THE_BOOK,
-          testTimeout: A_SLOW_MACHINE_MS,
+          ...ON_A_SLOW_MACHINE,
         },
       },
       {
@@ -22,7 +26,7 @@ export default defineConfig({
           name: "book",
           include: OF_THE_BOOK,
           globalSetup: "tests/setup/build-books.ts",
-          testTimeout: A_SLOW_MACHINE_MS,
+          ...ON_A_SLOW_MACHINE,
         },
       },
     ],

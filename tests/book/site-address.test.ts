@@ -26,7 +26,7 @@ beforeAll(() => {
   };
   book = books.build("site", files);
   again = books.build("site-again", files);
-}, 120_000);
+});
 
 afterAll(() => books.close());
 

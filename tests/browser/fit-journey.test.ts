@@ -215,7 +215,7 @@ async function svgTitle(page: Page, part: string): Promise<string> {
 
 /** Waits until a part of the page says so. */
 async function expectText(part: Locator, words: string): Promise<void> {
-  await expect.poll(() => part.textContent(), { timeout: 10_000 }).toContain(words);
+  await expect.poll(() => part.textContent()).toContain(words);
 }
 
 function orderOf(page: Page, side: string): Promise<string[]> {

@@ -35,7 +35,7 @@ describe("without a connection, after one visit", () => {
         }
         return false;
       }, part);
-    await expect.poll(isKept, { timeout: 30_000 }).toBe(true);
+    await expect.poll(isKept).toBe(true);
     await context.setOffline(true);
     await page.reload();
     await page.locator(".plate svg").first().waitFor();

@@ -23,7 +23,7 @@ beforeAll(async () => {
   books = openTinyBooks();
   browser = await launchChromium();
   served = await serveFolder(() => folder);
-}, 120_000);
+});
 
 afterAll(async () => {
   await browser.close();

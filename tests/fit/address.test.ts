@@ -40,7 +40,7 @@ function anyFit(): fc.Arbitrary<Fit> {
 }
 
 describe("an address", () => {
-  it("is read as it was written, whatever it says", { timeout: 60_000 }, () => {
+  it("is read as it was written, whatever it says", () => {
     fc.assert(
       fc.property(anyFit(), (fit) => {
         const { strip, ...rest } = fit;
@@ -52,7 +52,7 @@ describe("an address", () => {
     );
   });
 
-  it("has none but plain characters", { timeout: 60_000 }, () => {
+  it("has none but plain characters", () => {
     fc.assert(
       fc.property(anyFit(), (fit) => {
         expect(writeFitAddress(fit)).toMatch(/^#v=1(&[a-z]+=[A-Za-z0-9%+,:.!~*'()_-]+)+$/);

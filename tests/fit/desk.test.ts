@@ -35,7 +35,7 @@ function anyDesk(): fc.Arbitrary<Desk> {
 }
 
 describe("the desk's address", () => {
-  it("is read as it was written, whatever lies on the desk", { timeout: 60_000 }, () => {
+  it("is read as it was written, whatever lies on the desk", () => {
     fc.assert(
       fc.property(anyDesk(), (desk) => {
         const address = writeDeskAddress(desk);
@@ -75,7 +75,7 @@ describe("the desk's address", () => {
 });
 
 describe("packed text", () => {
-  it("comes apart only as what was packed, or not at all", { timeout: 60_000 }, () => {
+  it("comes apart only as what was packed, or not at all", () => {
     fc.assert(
       fc.property(fc.string({ unit: "grapheme" }), fc.nat(), (text, at) => {
         const packed = packText(text);
@@ -124,9 +124,7 @@ describe("what lies on the desk first", () => {
 });
 
 describe("a recipe on the desk", () => {
-  it("comes to the build's plan, for every pattern of the book on the first notebook", {
-    timeout: 60_000,
-  }, () => {
+  it("comes to the build's plan, for every pattern of the book on the first notebook", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
     for (const recipe of content.recipes) {

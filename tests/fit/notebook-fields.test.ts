@@ -13,7 +13,7 @@ import { plausibleFields } from "../random/any-fields.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 
 describe("the fields of a notebook", () => {
-  it("read as that notebook, whatever it is", { timeout: 60_000 }, () => {
+  it("read as that notebook, whatever it is", () => {
     fc.assert(
       fc.property(anyNotebook(), (notebook) => {
         const title = notebook.title.trim();
@@ -24,9 +24,7 @@ describe("the fields of a notebook", () => {
     );
   });
 
-  it("are all right exactly where a file that says the same is, and mean the same", {
-    timeout: 60_000,
-  }, () => {
+  it("are all right exactly where a file that says the same is, and mean the same", () => {
     let good = 0;
     let bad = 0;
     fc.assert(

@@ -57,7 +57,7 @@ describe("a plan of the page", () => {
     }
     expect(fitting).toBeGreaterThan(300);
     expect(fitting).toBeLessThan(50 * content.recipes.length);
-  }, 120_000);
+  });
 });
 
 /** The notebook as the build reads it from its file. */

@@ -196,7 +196,7 @@ otherwise:
   });
 });
 
-describe("what a recipe may hold at most", { timeout: 30_000 }, () => {
+describe("what a recipe may hold at most", () => {
   const tracks = (count: number, track: (index: number) => string) =>
     `{rows: {tracks: [${Array.from({ length: count }, (_, index) => track(index)).join(", ")}]}}`;
   const isRead = (page: string) =>

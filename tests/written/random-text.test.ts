@@ -135,7 +135,7 @@ function mutations(texts: readonly string[]): fc.Arbitrary<string> {
     );
 }
 
-describe.each(KINDS)("reading %s", { timeout: 60_000 }, (_, folder, read) => {
+describe.each(KINDS)("reading %s", (_, folder, read) => {
   const texts = textsIn(folder);
 
   it("starts from texts that are all right", () => {
