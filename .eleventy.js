@@ -76,6 +76,8 @@ export default function (cfg) {
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
 
+  // Eleventy keeps every page until the last one is written. As bytes a page takes a quarter of the room.
+  cfg.addTransform("bytes", (content) => (onSettled ? Buffer.from(content) : content));
   cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
   markdown.core.ruler.push("guide", (state) => {
     if (!state.env.isChapter) return;

@@ -4,13 +4,7 @@ import { openRecord } from "./book-record.ts";
 import { counted, readContent } from "./content/check-content.ts";
 import { finishBook } from "./finish-book.ts";
 import type { MemoTally } from "./memo.ts";
-import {
-  type FreshFolder,
-  filesIn,
-  freshFolder,
-  realFolder,
-  whyNotReplace,
-} from "./output-folder.ts";
+import { filesIn, freshFolder, realFolder, whyNotReplace } from "./output-folder.ts";
 import { type Printing, startPrinting } from "./pdf/start-printing.ts";
 import { type Engine, openEleventy } from "./run-eleventy.ts";
 import { makePreviews } from "./web/make-previews.ts";
@@ -42,9 +36,14 @@ export async function buildBook({
   const record = openRecord({ ...place, records: join(memo, "books") });
   if (record.isCurrent()) return tell(`${output}: nothing has changed since it was built.`);
   const fresh = freshFolder(output);
-  const unhook = discardOnSignal(fresh);
   const first = { engine, content: read.content };
   let printing: Printing | undefined;
+  // The thread that prints must not write into a folder that is being removed.
+  const discard = async () => {
+    await printing?.stop();
+    fresh.discard();
+  };
+  const unhook = discardOnSignal(discard);
   try {
     await fresh.open();
     printing = startPrinting({ ...first, project, memo: join(memo, "pdfs"), output: fresh.path });
@@ -67,8 +66,7 @@ export async function buildBook({
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
     return tell(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
   } catch (error) {
-    await printing?.stop();
-    fresh.discard();
+    await discard();
     return refuse(messagesOf(error));
   } finally {
     unhook();
@@ -111,10 +109,9 @@ function messagesOf(error: unknown): string {
 }
 
 /** Ctrl-C and a polite kill leave nothing behind. */
-function discardOnSignal(fresh: FreshFolder): () => void {
+function discardOnSignal(discard: () => Promise<void>): () => void {
   const stop = (signal: NodeJS.Signals) => {
-    fresh.discard();
-    process.exit(signal === "SIGINT" ? 130 : 143);
+    void discard().finally(() => process.exit(signal === "SIGINT" ? 130 : 143));
   };
   process.once("SIGINT", stop);
   process.once("SIGTERM", stop);

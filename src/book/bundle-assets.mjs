@@ -1,6 +1,6 @@
 /** Turns the site's styles, fonts and page scripts into the few files that every page loads. */
-import { writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { mkdir, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
 import * as esbuild from "esbuild";
 import { PROJECT } from "./bundle-engine.mjs";
 import { gatherLicences } from "./gather-licences.mjs";
@@ -20,6 +20,7 @@ export async function bundleAssets(folder) {
       strips: "site/style/strips.css",
     },
     outdir: folder,
+    write: false,
     bundle: true,
     minify: true,
     target: ["chrome100", "firefox110", "safari15.4"],
@@ -48,6 +49,7 @@ export async function bundleAssets(folder) {
     // A classic script has no address of its own. PDFKit asks for it to find a colour profile, which is not used.
     define: { "import.meta.url": "document.baseURI" },
     outdir: folder,
+    write: false,
     bundle: true,
     minify: true,
     format: "iife",
@@ -55,6 +57,17 @@ export async function bundleAssets(folder) {
     metafile: true,
     logLevel: "silent",
   });
-  const inputs = [styles, scripts].flatMap(({ metafile }) => Object.keys(metafile.inputs));
-  await writeFile(join(folder, "licences.txt"), gatherLicences(inputs));
+  const bundles = [styles, scripts];
+  const inputs = bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs));
+  // Written here: what the bundler's own process writes would still come when this one has been stopped.
+  const files = bundles.flatMap(({ outputFiles }) => outputFiles);
+  await Promise.all([
+    ...files.map(place),
+    place({ path: join(folder, "licences.txt"), contents: gatherLicences(inputs) }),
+  ]);
+}
+
+async function place({ path, contents }) {
+  await mkdir(dirname(path), { recursive: true });
+  await writeFile(path, contents);
 }

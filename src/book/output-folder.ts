@@ -64,8 +64,19 @@ export function freshFolder(output: string): FreshFolder {
       await writeFile(join(fresh, MARKER), `${MARKER_HEAD}\n${files.join("\n")}\n`);
       await swapIn(fresh, output, old);
     },
-    discard: () => rmSync(fresh, { recursive: true, force: true }),
+    discard: () => removeForGood(fresh),
   };
+}
+
+const SETTLING_MS = 100;
+
+/** Files that were on their way to the disk still come, and bring their folder back: it is gone when it stays away. */
+function removeForGood(folder: string): void {
+  const nobody = new Int32Array(new SharedArrayBuffer(4));
+  do {
+    rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 10 });
+    Atomics.wait(nobody, 0, 0, SETTLING_MS);
+  } while (existsSync(folder));
 }
 
 /** Two renames: the moment without an output is as short as a folder can make it. */

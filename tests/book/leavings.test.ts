@@ -1,6 +1,6 @@
 /** What builds that were cut short leave behind, and what the next one makes of it. */
 import { spawn } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { freshFolder, whyNotReplace } from "../../src/book/output-folder.ts";
@@ -44,24 +44,48 @@ describe("the folder beside the output", () => {
   });
 });
 
+/** Enough to be printing for a while. */
+const MANY = {
+  ...TINY,
+  ...Object.fromEntries(
+    Array.from({ length: 200 }, (_, index) => [
+      `patterns/rows-${index}.md`,
+      `---\ntitle: Rows ${index}\npurpose: list\npage: {rows: {count: ${1 + (index % 8)}}}\n---\nRows.\n`,
+    ]),
+  ),
+};
+
 describe("a build that is stopped with Ctrl-C", () => {
-  it("leaves nothing behind", async () => {
+  it.each([
+    ["as soon as its folder is there", TINY, () => true],
+    ["while it writes pages and prints", MANY, (files: readonly string[]) => hasPdfs(files, 1)],
+    ["while it prints on", MANY, (files: readonly string[]) => hasPdfs(files, 20)],
+  ])("%s, leaves nothing behind", async (_, files, isTime) => {
     const output = join(deskFolder(), "book");
-    const content = writeContent(TINY);
     const child = spawn(process.execPath, [
       `${PROJECT}src/book/launch.mjs`,
       "build",
-      `--content=${content}`,
+      `--content=${writeContent(files)}`,
       `--output=${output}`,
     ]);
-    await waitUntil(() => readdirSync(dirname(output)).length > 0);
+    let said = "";
+    child.stderr.on("data", (chunk) => {
+      said += chunk;
+    });
+    const beside = dirname(output);
+    await waitUntil(() => readdirSync(beside).length > 0 && isTime(namesIn(beside)));
     child.kill("SIGINT");
-    const code = await new Promise((resolve) => child.once("exit", resolve));
-    expect(code).toBe(130);
-    expect(existsSync(output)).toBe(false);
-    expect(readdirSync(dirname(output))).toEqual([]);
+    const code = await new Promise((resolve) => child.once("close", resolve));
+    expect({ code, said, left: namesIn(beside) }).toEqual({ code: 130, said: "", left: [] });
   });
 });
+
+const hasPdfs = (files: readonly string[], atLeast: number) =>
+  files.filter((file) => file.endsWith(".pdf")).length >= atLeast;
+
+function namesIn(folder: string): readonly string[] {
+  return readdirSync(folder, { recursive: true, encoding: "utf8" });
+}
 
 async function openAndDiscard(output: string): Promise<void> {
   const fresh = freshFolder(output);
