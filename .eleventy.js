@@ -17,7 +17,8 @@ const PRESS_WORKER = new URL("./src/book/press-worker.mjs", import.meta.url);
 
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
-  const { content: contentFolder = "content", memo = ".cache/pieces", first, onSettled } = settings;
+  const { content: contentFolder = "content", memo = ".cache/pieces", first } = settings;
+  const { onSettled, busyThreads } = settings;
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;
@@ -34,7 +35,7 @@ export default function (cfg) {
     if (read.report) throw new ContentProblem(read.report);
     const { version } = engine;
     const door = { worker: PRESS_WORKER, engine: engine.file };
-    await engine.makeAhead({ content: read.content, memos, version, door });
+    await engine.makeAhead({ content: read.content, memos, version, door, busyThreads });
     const highlight = (language, text) =>
       syntaxHighlight.pairedShortcode(text, language, "", HIGHLIGHTING);
     return engine.makeBook({ content: read.content, memos, version, markdown, highlight });

@@ -1,6 +1,7 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
 import { join } from "node:path";
 import { openRecord } from "./book-record.ts";
+import { compileLate } from "./compile-late.ts";
 import { counted, readContent } from "./content/check-content.ts";
 import { finishBook } from "./finish-book.ts";
 import type { MemoTally } from "./memo.ts";
@@ -27,6 +28,7 @@ export async function buildBook({
   memo = join(project, ".cache/pieces"),
 }: BuildCall): Promise<number> {
   const start = performance.now();
+  compileLate();
   const output = await realFolder(named);
   const read = await readContent(content);
   if ("report" in read) return refuse(read.report);
@@ -49,7 +51,7 @@ export async function buildBook({
     printing = startPrinting({ ...first, project, memo: join(memo, "pdfs"), output: fresh.path });
     const made: MemoTally[] = [];
     const onSettled = (tally: MemoTally) => made.push(tally);
-    const settings = { content, memo, first, onSettled };
+    const settings = { content, memo, first, onSettled, busyThreads: printing.threads };
     const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
     await eleventy.write();
     made.push(await printing.finish());

@@ -14,7 +14,9 @@ export interface Ahead {
   readonly memos: Memos;
   readonly version: string;
   readonly door: HelperDoor;
-  /** How many helpers there may be; one fewer than there are processors where left out. */
+  /** How many other threads are at work already; none where left out. */
+  readonly busyThreads?: number;
+  /** How many helpers there may be; as many as there are idle processors where left out. */
   readonly helpers?: number;
 }
 
@@ -29,7 +31,7 @@ export async function makeAhead(ahead: Ahead): Promise<void> {
   const { content, memos, version } = ahead;
   const sourcesOf = (pair: Pair) => patternSources(pair, content, version);
   const missing = pairsOf(content).filter((pair) => !memos.patterns.has(sourcesOf(pair)));
-  const most = ahead.helpers ?? availableParallelism() - 1;
+  const most = ahead.helpers ?? availableParallelism() - 1 - (ahead.busyThreads ?? 0);
   const count = Math.min(most, Math.floor(missing.length / WORTH_A_HELPER));
   if (count < 1) return;
   const rest = missing.values();

@@ -79,6 +79,17 @@ describe("a drawing as SVG", () => {
     );
   });
 
+  it("writes turned numbers into one element too, turned as one", () => {
+    const number = (text: string, x: number) =>
+      label(text, { x, y: 5, size: 2, anchor: "middle", turn: 180 } as Partial<Mark>);
+    const [group] = write(sceneOf([number("7", 10), number("8", 20)]))
+      .split("\n")
+      .slice(3);
+    expect(group).toBe(
+      '<text class="d-label" fill="#1f2b24" font-size="2" text-anchor="middle" x="-10 -20" y="-5" transform="rotate(180)">78</text>',
+    );
+  });
+
   it("turns a text about its own point", () => {
     expect(write(sceneOf([label("Up", { turn: -90 })]))).toContain('transform="rotate(-90 1 2)"');
   });

@@ -20,6 +20,8 @@ export interface PrintCall {
 }
 
 export interface Printing {
+  /** How many threads it keeps busy. */
+  readonly threads: number;
   /** Waits for the last file; how many were ready and how many were made. Throws what stopped the making. */
   finish(): Promise<MemoTally>;
   /** Gives up; nothing is written after it. */
@@ -39,6 +41,7 @@ export function startPrinting(call: PrintCall): Printing {
   // It is told when the build asks for it, which may be later than it fails.
   done.catch(() => undefined);
   return {
+    threads: worker ? 1 : 0,
     finish: async () => {
       await done;
       if (stale.length > 0) memo.sweep(new Set(tasks.map(({ key }) => key)));

@@ -65,8 +65,8 @@ function shapeOf([mark, ...others]: readonly [Mark, ...TextMark[]], penScale: nu
   }
   const shown = { ...known, ...textLook(look) };
   if (others.length > 0) {
-    const { text, x, y } = numberRun([mark, ...others]);
-    return { name: "text", attributes: { ...shown, ...runPlace(mark.size, x, y) }, text };
+    const run = numberRun([mark, ...others]);
+    return { name: "text", attributes: { ...shown, ...runPlace(mark.size, run) }, text: run.text };
   }
   return {
     name: "text",

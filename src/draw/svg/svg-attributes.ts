@@ -2,6 +2,7 @@
 import type { Ink } from "../ink.ts";
 import { formatNumber } from "../path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
+import type { NumberRun } from "./number-run.ts";
 
 export type Attributes = Readonly<Record<string, string>>;
 
@@ -40,6 +41,12 @@ export function textPlace({ x, y, size, anchor, turn }: TextMark): Attributes {
 }
 
 /** Where the digits of many numbers stand: each by its middle. */
-export function runPlace(size: number, x: string, y: string): Attributes {
-  return { "font-size": formatNumber(size), "text-anchor": "middle", x, y };
+export function runPlace(size: number, { x, y, turn }: NumberRun): Attributes {
+  return {
+    "font-size": formatNumber(size),
+    "text-anchor": "middle",
+    x,
+    y,
+    ...(turn !== 0 && { transform: `rotate(${formatNumber(turn)})` }),
+  };
 }
