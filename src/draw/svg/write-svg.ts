@@ -4,6 +4,7 @@ import { FONT_FAMILY } from "../ink.ts";
 import { formatNumber } from "../path-data.ts";
 import type { Scene } from "../scene.ts";
 import { groupMarks, type Shape, type ShapeGroup } from "./mark-group.ts";
+import type { Attributes } from "./svg-attributes.ts";
 import { xmlId, xmlText } from "./xml-text.ts";
 
 /** `file` stands by itself; `inline` goes into HTML, which knows SVG's namespace. */
@@ -40,13 +41,20 @@ function drawRoot(scene: Scene): Dom {
 }
 
 function drawGroup(root: Dom, { shared, shapes }: ShapeGroup): void {
-  const parent = shapes.length > 1 ? root.element("g", shared) : root;
+  const parent = shapes.length > 1 ? draw(root, "g", shared) : root;
   for (const shape of shapes) drawShape(parent, shape);
 }
 
 function drawShape(parent: Dom, { name, attributes, text }: Shape): void {
-  const element = parent.element(name, attributes);
+  const element = draw(parent, name, attributes);
   if (text !== "") element.words(text);
+}
+
+/** The attributes are texts already: svg.js would take each for a colour or a number first, and write it out again. */
+function draw(parent: Dom, name: string, attributes: Attributes): Dom {
+  const element = parent.element(name);
+  for (const [key, value] of Object.entries(attributes)) element.node.setAttribute(key, value);
+  return element;
 }
 
 /** Where one element ends and the next begins; an empty text keeps its end beside its beginning. */
