@@ -26,6 +26,7 @@ export default function (cfg) {
   let book;
   let report = "";
   let ready = first;
+  let bytesOf;
 
   const makeBook = async () => {
     engine = ready?.engine ?? (await loadEngine());
@@ -77,8 +78,12 @@ export default function (cfg) {
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
 
-  // Eleventy keeps every page until the last one is written. As bytes a page takes a quarter of the room.
-  cfg.addTransform("bytes", (content) => (onSettled ? Buffer.from(content) : content));
+  // While serving, pages are few at a time and are looked at again.
+  cfg.addTransform("bytes", (content, path) => {
+    if (!onSettled) return content;
+    bytesOf ??= engine.openBytesUntilWritten();
+    return bytesOf(content, path);
+  });
   cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
   markdown.core.ruler.push("guide", (state) => {
     if (!state.env.isChapter) return;

@@ -1,13 +1,13 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
 import { join } from "node:path";
 import { openRecord } from "./book-record.ts";
-import { compileLate } from "./compile-late.ts";
 import { counted, readContent } from "./content/check-content.ts";
 import { finishBook } from "./finish-book.ts";
 import type { MemoTally } from "./memo.ts";
 import { filesIn, freshFolder, realFolder, whyNotReplace } from "./output-folder.ts";
 import { type Printing, startPrinting } from "./pdf/start-printing.ts";
 import { type Engine, openEleventy } from "./run-eleventy.ts";
+import { tuneForBuild } from "./tune-for-build.ts";
 import { makePreviews } from "./web/make-previews.ts";
 
 export interface BuildCall {
@@ -28,7 +28,7 @@ export async function buildBook({
   memo = join(project, ".cache/pieces"),
 }: BuildCall): Promise<number> {
   const start = performance.now();
-  compileLate();
+  tuneForBuild();
   const output = await realFolder(named);
   const read = await readContent(content);
   if ("report" in read) return refuse(read.report);

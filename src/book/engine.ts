@@ -2,6 +2,7 @@
 export { buildBook } from "./build-book.ts";
 export { readContent } from "./content/check-content.ts";
 export { emptyBook } from "./empty-book.ts";
+export { openBytesUntilWritten } from "./free-written.ts";
 export { chapterSections } from "./guide/chapter-sections.ts";
 export { showChapter } from "./guide/guide-chapter.ts";
 export { reference } from "./guide/reference.ts";

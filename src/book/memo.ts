@@ -24,7 +24,7 @@ export interface MemoLimits {
   readonly diskBytes: number;
 }
 
-const LIMITS: MemoLimits = { memoryBytes: 64 << 20, diskBytes: 256 << 20 };
+const LIMITS: MemoLimits = { memoryBytes: 16 << 20, diskBytes: 256 << 20 };
 
 /** A memo that keeps its pieces in a folder of its own. */
 export function openMemo<Piece>(folder: string, limits: MemoLimits = LIMITS): Memo<Piece> {
