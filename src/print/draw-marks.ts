@@ -5,17 +5,20 @@ import type { Mark } from "../draw/scene.ts";
 import { markLook } from "../draw/svg/mark-look.ts";
 import { drawPath } from "./draw-path.ts";
 import { drawText } from "./draw-text.ts";
+import { openOperators } from "./operators.ts";
 import type { PaperPen } from "./paper-pen.ts";
 
 /** What the sheet lies on, and a tint that would only cost ink. */
 const ON_SCREEN_ONLY: ReadonlySet<Role> = new Set(["ground", "margin"]);
 
-/** Draws the marks of a scene; `penScale` is the scene's. A sheet in a drawing is outlined: it is paper already. */
-export function drawMarks(pen: PaperPen, marks: readonly Mark[], penScale = 1): void {
+/** The operators that draw the marks of a scene; `penScale` is the scene's. A sheet in a drawing is outlined: it is paper already. */
+export function drawMarks(pen: PaperPen, marks: readonly Mark[], penScale = 1): string {
+  const operators = openOperators();
   for (const mark of marks) {
     if (ON_SCREEN_ONLY.has(mark.role)) continue;
     const look = markLook(mark, penScale);
-    if (mark.kind === "text") drawText(pen, mark, look);
-    else drawPath(pen, mark, mark.role === "paper" ? { ...look, fill: "none" } : look);
+    if (mark.kind === "text") drawText(pen, operators, mark, look);
+    else drawPath(operators, mark, mark.role === "paper" ? { ...look, fill: "none" } : look);
   }
+  return operators.take();
 }

@@ -1,19 +1,26 @@
 /** Lines and outlines on paper. */
 import type { Ink } from "../draw/ink.ts";
 import type { PathMark } from "../draw/scene.ts";
-import type { PaperPen } from "./paper-pen.ts";
+import { colourNumbers, decimal, type Operators } from "./operators.ts";
+import { pathOperators } from "./path-operators.ts";
+
+/** As PDF numbers them (ISO 32000-1, 8.4.3.3 and 8.4.3.4). */
+const CAPS = { butt: 0, round: 1, square: 2 } as const;
+const JOINS = { miter: 0, round: 1 } as const;
 
 /** Draws a mark in its look: fill below, stroke on top. */
-export function drawPath({ pdf }: PaperPen, { d }: PathMark, ink: Ink): void {
+export function drawPath(operators: Operators, { d }: PathMark, ink: Ink): void {
   const { stroke, fill, width, cap, join, dash = [] } = ink;
   const hasStroke = stroke !== "none" && width > 0;
-  if (hasStroke) pdf.lineWidth(width).lineCap(cap).lineJoin(join).addContent(dashOperator(dash));
-  if (hasStroke && fill !== "none") pdf.path(d).fillAndStroke(fill, stroke);
-  else if (hasStroke) pdf.path(d).stroke(stroke);
-  else if (fill !== "none") pdf.path(d).fill(fill);
-}
-
-/** PDFKit's own `dash` refuses the length 0 with which a round cap makes a dot (ISO 32000-1, 8.4.3.6). */
-function dashOperator(dash: readonly number[]): string {
-  return `[${dash.join(" ")}] 0 d`;
+  const hasFill = fill !== "none";
+  if (d === "" || !(hasStroke || hasFill)) return;
+  if (hasStroke) {
+    operators.hold("width", `${decimal(width)} w`);
+    operators.hold("cap", `${CAPS[cap]} J`);
+    operators.hold("join", `${JOINS[join]} j`);
+    operators.hold("dash", `[${dash.join(" ")}] 0 d`);
+    operators.hold("stroke", `${colourNumbers(stroke)} RG`);
+  }
+  if (hasFill) operators.hold("fill", `${colourNumbers(fill)} rg`);
+  operators.draw(`${pathOperators(d)}${hasStroke ? (hasFill ? "B" : "S") : "f"}`);
 }

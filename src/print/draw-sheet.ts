@@ -10,6 +10,8 @@ const POINTS_PER_MM = 72 / 25.4;
 /** SVG's own limit, so that corners look alike on screen and paper. */
 const MITER_LIMIT = 4;
 
+const ASCII = new TextEncoder();
+
 interface PageQuestion {
   readonly page: Sheet;
   readonly index: number;
@@ -38,7 +40,12 @@ const TYPES = { figure: "Figure", heading: "H1", line: "P" } as const;
 
 function drawPart(pen: PaperPen, part: SheetPart, section: PdfStructure): void {
   const { pdf } = pen;
-  const draw = () => drawMarks(pen, part.marks, part.kind === "figure" ? part.penScale : 1);
+  const operators = drawMarks(pen, part.marks, part.kind === "figure" ? part.penScale : 1);
+  // Bytes, because PDFKit turns a text into them letter by letter.
+  const content = ASCII.encode(operators);
+  const draw = (): void => {
+    pdf.addContent(content);
+  };
   if (part.kind === "furniture") {
     pdf.markContent("Artifact");
     draw();

@@ -1,24 +1,29 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
 import type { Ink } from "../draw/ink.ts";
 import type { TextMark } from "../draw/scene.ts";
-import { type FontRun, fontRuns } from "./font-runs.ts";
+import { colourNumbers, decimal, type Operators } from "./operators.ts";
 import type { PaperPen } from "./paper-pen.ts";
-import type { Weight } from "./print-fonts.ts";
+import type { SetRun } from "./set-line.ts";
 
 /** Writes a mark in its look. Characters that no font has become boxes. */
-export function drawText(pen: PaperPen, mark: TextMark, { text: colour, weight }: Ink): void {
-  const { pdf, fonts } = pen;
-  const runs = fontRuns(mark.text, weight, fonts).map((run) => placedRun(pen, run, mark, weight));
-  const width = runs.reduce((sum, run) => sum + run.width, 0);
-  let x = mark.x - width * anchorShare(mark.anchor);
-  const turn = mark.turn ?? 0;
-  if (turn !== 0) pdf.save().rotate(turn, { origin: [mark.x, mark.y] });
-  pdf.fillColor(colour);
+export function drawText(
+  pen: PaperPen,
+  operators: Operators,
+  mark: TextMark,
+  { text: colour, weight }: Ink,
+): void {
+  const { size } = mark;
+  const { width, runs } = pen.fonts.line(mark.text, weight);
+  const along = matrixAlong(mark);
+  let x = -width * anchorShare(mark.anchor);
+  operators.hold("fill", `${colourNumbers(colour)} rg`);
   for (const run of runs) {
-    run.write(x);
+    for (const piece of shownPieces(pen, run)) {
+      operators.hold("font", `/${piece.font} ${decimal(size)} Tf`);
+      operators.show(`${along((x + piece.x) * size, piece.y * size)} Tm ${piece.show}`);
+    }
     x += run.width;
   }
-  if (turn !== 0) pdf.restore();
 }
 
 /** Which part of the width lies before the anchor. */
@@ -27,44 +32,41 @@ function anchorShare(anchor: TextMark["anchor"]): number {
   return anchor === "end" ? 1 : 0;
 }
 
-interface PlacedRun {
-  readonly width: number;
-  readonly write: (x: number) => void;
-}
-
-function placedRun(pen: PaperPen, run: FontRun, mark: TextMark, weight: Weight): PlacedRun {
-  if (run.font === undefined) return missingRun(pen, run, mark);
-  const { pdf } = pen;
-  const name = fontName(weight, run.font);
-  const { size, y } = mark;
-  const select = () => pdf.font(name).fontSize(size);
-  return {
-    width: select().widthOfString(run.text),
-    write(x) {
-      select().text(run.text, x, y, { lineBreak: false, baseline: "alphabetic" });
-    },
+/** Where text begins that lies so far along a mark's line and above it. The page counts downwards, so letters are turned over. */
+function matrixAlong({ x, y, turn = 0 }: TextMark): (along: number, above: number) => string {
+  if (turn === 0) return (along, above) => `1 0 0 -1 ${decimal(x + along)} ${decimal(y - above)}`;
+  const [cos, sin] = turnOf(turn);
+  const turned = [cos, sin, sin, -cos].map(decimal).join(" ");
+  return (along, above) => {
+    const [right, down] = [x + along * cos + above * sin, y + along * sin - above * cos];
+    return `${turned} ${decimal(right)} ${decimal(down)}`;
   };
 }
 
-/** The name under which a document knows a font. */
-export function fontName(weight: Weight, index: number): string {
-  return `${weight}-${index}`;
+/** Cosine and sine; quarters are exact. */
+function turnOf(degrees: number): readonly [cos: number, sin: number] {
+  const angle = (degrees * Math.PI) / 180;
+  if (degrees % 90 === 0) return [Math.round(Math.cos(angle)), Math.round(Math.sin(angle))];
+  return [Math.cos(angle), Math.sin(angle)];
 }
 
-/** Boxes, from the right where the text runs that way. The page counts downwards, so each is turned over. */
-function missingRun({ pdf, missing }: PaperPen, run: FontRun, { size, y }: TextMark): PlacedRun {
-  const parts = [...missing.parts(run.text)];
-  if (run.isRightToLeft) parts.reverse();
-  return {
-    width: parts.reduce((sum, part) => sum + part.width * size, 0),
-    write(start) {
-      let x = start;
-      for (const { font, name, codes, width } of parts) {
-        pdf.page.fonts[name] = font;
-        pdf.save().transform(1, 0, 0, -1, x, y);
-        pdf.addContent(`BT /${name} ${size} Tf ${codes} Tj ET`).restore();
-        x += width * size;
-      }
-    },
-  };
+/** In one font each. Lengths are in parts of the font size. */
+interface ShownPiece {
+  readonly font: string;
+  readonly x: number;
+  readonly y: number;
+  readonly show: string;
+}
+
+function shownPieces({ embedded, missing }: PaperPen, run: SetRun): readonly ShownPiece[] {
+  if (run.kind === "found") {
+    const font = embedded.use(run);
+    return run.pieces.map((piece) => ({ font, ...piece }));
+  }
+  let x = 0;
+  return missing.parts(run.characters).map(({ name, codes, width }) => {
+    const piece = { font: name, x, y: 0, show: `${codes} Tj` };
+    x += width;
+    return piece;
+  });
 }

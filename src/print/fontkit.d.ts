@@ -3,8 +3,21 @@ declare module "fontkit" {
   export interface Font {
     readonly postscriptName: string;
     readonly unitsPerEm: number;
+    readonly ascent: number;
+    readonly descent: number;
+    readonly capHeight: number;
+    readonly xHeight: number;
+    /** In degrees. */
+    readonly italicAngle: number;
+    readonly bbox: {
+      readonly minX: number;
+      readonly minY: number;
+      readonly maxX: number;
+      readonly maxY: number;
+    };
     hasGlyphForCodePoint(codePoint: number): boolean;
-    layout(text: string, features?: unknown): GlyphRun;
+    glyphForCodePoint(codePoint: number): Glyph;
+    layout(text: string): GlyphRun;
   }
 
   /** A text as glyphs, from left to right. */

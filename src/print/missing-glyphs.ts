@@ -7,9 +7,8 @@ import { hexOf, unicodeMap } from "./unicode-map.ts";
 /** Codes of one byte, the first of which is no character's. */
 const CODES = 255;
 
-/** A text as codes of one of the fonts, as PDF writes a string. */
+/** A character as a code of one of the fonts, as PDF writes a string. */
 interface MissingPart {
-  readonly font: PdfReference;
   readonly name: string;
   readonly codes: string;
   /** In parts of the font size. */
@@ -18,6 +17,7 @@ interface MissingPart {
 
 /** The fonts of missing characters of one document: as many as it has characters for. */
 export interface MissingGlyphs {
+  /** Characters of the page that is being drawn, which knows their fonts from then on. */
   parts(text: string): readonly MissingPart[];
   /** Writes the fonts; nothing may be asked afterwards. */
   end(): void;
@@ -38,8 +38,10 @@ export function createMissingGlyphs(pdf: PDFDocument): MissingGlyphs {
         const index = Math.floor(number / CODES);
         const font = fonts[index] ?? pdf.ref();
         fonts[index] = font;
+        const name = `M${index}`;
+        pdf.page.fonts[name] = font;
         const codes = `<${hexOf((number % CODES) + 1, 2)}>`;
-        return { font, name: `M${index}`, codes, width: shapeOf(character).width / 1000 };
+        return { name, codes, width: shapeOf(character).width / 1000 };
       }),
     end() {
       const characters = [...numbers.keys()];

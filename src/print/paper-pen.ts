@@ -1,10 +1,12 @@
 /** What draws on the pages of one PDF document, in millimetres from the top left corner of the page. */
 import type PDFDocument from "pdfkit";
+import type { EmbeddedFonts } from "./embedded-fonts.ts";
 import type { MissingGlyphs } from "./missing-glyphs.ts";
 import type { PrintFonts } from "./print-fonts.ts";
 
 export interface PaperPen {
   readonly pdf: PDFDocument;
   readonly fonts: PrintFonts;
+  readonly embedded: EmbeddedFonts;
   readonly missing: MissingGlyphs;
 }

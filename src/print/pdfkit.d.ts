@@ -1,10 +1,8 @@
 /** What the printing uses of PDFKit, which comes without types. Lengths are in the unit of the page's current scale. */
 declare module "pdfkit" {
-  import type { Font } from "fontkit";
-
   export interface PdfReference {
     readonly data: Record<string, unknown>;
-    end(chunk?: string): void;
+    end(chunk?: string | Uint8Array): void;
   }
 
   export interface PdfStructure {
@@ -36,33 +34,9 @@ declare module "pdfkit" {
     endMetadata: () => void;
     addPage(options: { readonly size: readonly [number, number]; readonly margin: 0 }): this;
     ref(data?: Record<string, unknown>): PdfReference;
-    addContent(operators: string): this;
-    save(): this;
-    restore(): this;
+    addContent(operators: string | Uint8Array): this;
     scale(x: number, y: number): this;
-    transform(a: number, b: number, c: number, d: number, e: number, f: number): this;
-    rotate(degrees: number, options: { readonly origin: readonly [number, number] }): this;
-    lineWidth(width: number): this;
-    lineCap(cap: "butt" | "round" | "square"): this;
-    lineJoin(join: "miter" | "round"): this;
     miterLimit(limit: number): this;
-    undash(): this;
-    /** Takes SVG path data. */
-    path(data: string): this;
-    stroke(colour: string): this;
-    fill(colour: string): this;
-    fillAndStroke(fill: string, stroke: string): this;
-    fillColor(colour: string): this;
-    registerFont(name: string, font: Font): this;
-    font(name: string): this;
-    fontSize(size: number): this;
-    widthOfString(text: string): number;
-    text(
-      text: string,
-      x: number,
-      y: number,
-      options: { readonly lineBreak: false; readonly baseline: "alphabetic" },
-    ): this;
     struct(
       type: string,
       options?: { readonly title?: string; readonly alt?: string },

@@ -1,15 +1,14 @@
-/** The fonts that text is printed with: read once, used for any number of files. */
-import { create, type Font } from "fontkit";
-import { rememberLayout } from "./remember-layout.ts";
-import { unpackWoff } from "./unpack-woff.ts";
+/** The fonts that text is printed with: used for any number of files. */
+import { type FontLists, openFont, type Weight } from "./print-font.ts";
+import { rememberLines, type SetLine } from "./set-line.ts";
 
-export type Weight = "normal" | "bold";
-
-/** The bytes of font files (WOFF, TrueType or OpenType), in the order in which they are tried for a character. */
+/** The bytes of font files (WOFF or TrueType), in the order in which they are tried for a character. */
 export type FontFiles = Readonly<Record<Weight, readonly Uint8Array[]>>;
 
-/** Opened fonts, in the same order. */
-export type PrintFonts = Readonly<Record<Weight, readonly Font[]>>;
+/** Fonts in the same order, and lines of text as they set them. */
+export type PrintFonts = FontLists & {
+  line(text: string, weight: Weight): SetLine;
+};
 
 /** Fira Sans as @fontsource/fira-sans packs it (SIL Open Font License 1.1): a file for each part of Unicode that it has. */
 const PARTS = [
@@ -28,8 +27,9 @@ export const FONT_FILES: Readonly<Record<Weight, readonly string[]>> = {
   bold: PARTS.map((part) => `fira-sans-${part}-700-normal.woff`),
 };
 
-/** Opens font files. Throws where one is no font: they come with the program. */
+/** The fonts of files. Each is opened when it is first needed, and throws then where it is none: they come with the program. */
 export function readFonts(files: FontFiles): PrintFonts {
-  const open = (file: Uint8Array) => rememberLayout(create(unpackWoff(file)));
-  return { normal: files.normal.map(open), bold: files.bold.map(open) };
+  const normal = files.normal.map(openFont);
+  const bold = files.bold.map(openFont);
+  return { normal, bold, line: rememberLines({ normal, bold }) };
 }

@@ -2,10 +2,10 @@
 import PDFDocument from "pdfkit";
 import { toBytes } from "pdfkit/output";
 import { drawSheet } from "./draw-sheet.ts";
-import { fontName } from "./draw-text.ts";
+import { createEmbeddedFonts } from "./embedded-fonts.ts";
 import { createMissingGlyphs } from "./missing-glyphs.ts";
 import type { PaperPen } from "./paper-pen.ts";
-import type { PrintFonts, Weight } from "./print-fonts.ts";
+import type { PrintFonts } from "./print-fonts.ts";
 import type { Sheet } from "./sheet.ts";
 import { NO_STRETCH, type Stretch } from "./stretch.ts";
 
@@ -38,18 +38,20 @@ export async function writePdf(question: PdfQuestion): Promise<Uint8Array> {
   const { pages, fonts, bookmarks = [], printer = NO_STRETCH } = question;
   const pdf = openDocument(question);
   const bytes = toBytes(pdf);
-  const pen: PaperPen = { pdf, fonts, missing: createMissingGlyphs(pdf) };
+  const [embedded, missing] = [createEmbeddedFonts(pdf, fonts), createMissingGlyphs(pdf)];
+  const pen: PaperPen = { pdf, fonts, embedded, missing };
   const document = pdf.struct("Document");
   pdf.addStructure(document);
   for (const [index, page] of pages.entries()) drawSheet(pen, { page, index, document, printer });
   document.end();
-  pen.missing.end();
+  embedded.end();
+  missing.end();
   addBookmarks(pdf.outline, bookmarks);
   pdf.end();
   return bytes;
 }
 
-function openDocument({ title, language, fonts, isSpread = false }: PdfQuestion): PDFDocument {
+function openDocument({ title, language, isSpread = false }: PdfQuestion): PDFDocument {
   const pdf = new PDFDocument({
     pdfVersion: "1.7",
     lang: language,
@@ -68,9 +70,6 @@ function openDocument({ title, language, fonts, isSpread = false }: PdfQuestion)
   });
   pdf._root.data.ViewerPreferences = preferences;
   if (isSpread) pdf._root.data.PageLayout = "TwoPageLeft";
-  for (const weight of ["normal", "bold"] satisfies Weight[])
-    for (const [index, font] of fonts[weight].entries())
-      pdf.registerFont(fontName(weight, index), font);
   return pdf;
 }
 
