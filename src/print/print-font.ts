@@ -1,0 +1,136 @@
+/** One font to print with: which characters it has, and how it sets a word. */
+import { create, type Font, type Glyph, type GlyphRun } from "fontkit";
+import { type Outlines, openOutlines } from "./outlines.ts";
+import { unpackWoff } from "./unpack-woff.ts";
+
+export type Weight = "normal" | "bold";
+
+/** Of each weight, in the order in which they are tried for a character. */
+export type FontLists = Readonly<Record<Weight, readonly PrintFont[]>>;
+
+/** Opened when it is first needed: most books need only the letters of one script. */
+export interface PrintFont {
+  has(codePoint: number): boolean;
+  /** The glyphs of a word, from left to right. What it gives depends on the word alone. */
+  set(word: string): readonly SetGlyph[];
+  face(): FontFace;
+}
+
+/** A glyph of a word. Lengths are in thousandths of the font size. */
+export interface SetGlyph {
+  /** By which a PDF names it. */
+  readonly code: number;
+  /** Its number in the font. */
+  readonly glyph: number;
+  readonly width: number;
+  /** How far the next one is, and by how much this one is moved. */
+  readonly advance: number;
+  readonly x: number;
+  readonly y: number;
+  /** What it stands for. */
+  readonly characters: string;
+}
+
+/** What a PDF says of a font. Lengths are in thousandths of the font size. */
+export interface FontFace {
+  readonly name: string;
+  readonly outlines: Outlines;
+  readonly box: readonly [left: number, bottom: number, right: number, top: number];
+  readonly ascent: number;
+  readonly descent: number;
+  readonly capHeight: number;
+  readonly xHeight: number;
+  readonly italicAngle: number;
+}
+
+/** How many words are kept; then it begins anew. */
+const LIMIT = 4096;
+
+/** The font of a file (WOFF, or TrueType as it is). Throws, when it is first used, where the file is none. */
+export function openFont(file: Uint8Array): PrintFont {
+  let opened: { readonly font: Font; readonly face: FontFace } | undefined;
+  const open = () => {
+    opened ??= openFile(file);
+    return opened;
+  };
+  const known = new Map<string, readonly SetGlyph[]>();
+  return {
+    has: (codePoint) => open().font.hasGlyphForCodePoint(codePoint),
+    set(word) {
+      const glyphs = known.get(word) ?? setWord(open().font, word);
+      if (known.size >= LIMIT) known.clear();
+      known.set(word, glyphs);
+      return glyphs;
+    },
+    face: () => open().face,
+  };
+}
+
+function openFile(file: Uint8Array): { readonly font: Font; readonly face: FontFace } {
+  const bytes = unpackWoff(file);
+  const font = create(bytes);
+  const scale = 1000 / font.unitsPerEm;
+  const { minX, minY, maxX, maxY } = font.bbox;
+  return {
+    font,
+    face: {
+      name: font.postscriptName,
+      outlines: openOutlines(bytes),
+      box: [minX * scale, minY * scale, maxX * scale, maxY * scale],
+      ascent: font.ascent * scale,
+      descent: font.descent * scale,
+      capHeight: font.capHeight * scale,
+      xHeight: font.xHeight * scale,
+      italicAngle: font.italicAngle,
+    },
+  };
+}
+
+/**
+ * fontkit itself keeps with a glyph the characters for which it was first met, or none where that was as a part of
+ * another. Where each glyph is one character, the word says which; a ligature keeps what it says of itself.
+ */
+function setWord(font: Font, word: string): readonly SetGlyph[] {
+  const run = font.layout(word);
+  const scale = 1000 / font.unitsPerEm;
+  const characters = charactersOf(word, run);
+  return run.glyphs.map((glyph, index) => {
+    const { xAdvance = 0, xOffset = 0, yOffset = 0 } = run.positions[index] ?? {};
+    const own = characters[index] ?? String.fromCodePoint(...glyph.codePoints);
+    return {
+      code: codeOf(font, glyph, own),
+      glyph: glyph.id,
+      width: glyph.advanceWidth * scale,
+      advance: xAdvance * scale,
+      x: xOffset * scale,
+      y: yOffset * scale,
+      characters: own,
+    };
+  });
+}
+
+function charactersOf(word: string, { glyphs, direction }: GlyphRun): readonly string[] {
+  const characters = [...word];
+  if (glyphs.length !== characters.length) return [];
+  return direction === "rtl" ? characters.reverse() : characters;
+}
+
+/** The first code that is no character's own. */
+const FIRST_FREE = 0x100;
+
+/** Is a code its own character? */
+export function isLatin1(code: number): boolean {
+  return code < FIRST_FREE;
+}
+
+/** Where a glyph lies of which no character is the code. */
+export function placeOfGlyph(glyph: number): number {
+  return FIRST_FREE + glyph;
+}
+
+/** A character of Latin 1 is its own code where the glyph is the one that it usually has. */
+function codeOf(font: Font, { id }: Glyph, characters: string): number {
+  const code = characters.charCodeAt(0);
+  const isOwn = characters.length === 1 && isLatin1(code) && font.glyphForCodePoint(code).id === id;
+  return isOwn ? code : placeOfGlyph(id);
+}
