@@ -1,6 +1,8 @@
 /** One sheet as one page of a PDF file: its size, its scale, its parts and their meaning. */
 import type { PdfStructure } from "pdfkit";
+import { sheetMatrix } from "../draw/sheet/sheet-place.ts";
 import { drawMarks } from "./draw-marks.ts";
+import { decimal } from "./operators.ts";
 import type { PaperPen } from "./paper-pen.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";
 import { type Stretch, stretchOf } from "./stretch.ts";
@@ -40,9 +42,8 @@ const TYPES = { figure: "Figure", heading: "H1", line: "P" } as const;
 
 function drawPart(pen: PaperPen, part: SheetPart, section: PdfStructure): void {
   const { pdf } = pen;
-  const operators = drawMarks(pen, part.marks, part.kind === "figure" ? part.penScale : 1);
   // Bytes, because PDFKit turns a text into them letter by letter.
-  const content = ASCII.encode(operators);
+  const content = ASCII.encode(partOperators(pen, part));
   const draw = (): void => {
     pdf.addContent(content);
   };
@@ -59,6 +60,14 @@ function drawPart(pen: PaperPen, part: SheetPart, section: PdfStructure): void {
   section.add(structure);
   structure.add(draw);
   structure.end();
+}
+
+function partOperators(pen: PaperPen, part: SheetPart): string {
+  if (part.kind !== "figure") return drawMarks(pen, part.marks);
+  const operators = drawMarks(pen, part.marks, part.penScale);
+  if (!part.lies) return operators;
+  const matrix = sheetMatrix(part.lies.frame, part.lies.place).map(decimal).join(" ");
+  return `q\n${matrix} cm\n${operators}Q`;
 }
 
 function pageName(index: number): string {

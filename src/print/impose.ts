@@ -1,6 +1,6 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
 import { cropMarks } from "../draw/sheet/sheet-crop-marks.ts";
-import { marksOnSheet, type SheetPlace } from "../draw/sheet/sheet-place.ts";
+import type { SheetPlace } from "../draw/sheet/sheet-place.ts";
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";
@@ -96,7 +96,8 @@ function pieceParts({
   const figure: SheetPart = {
     kind: "figure",
     description: `${scene.title}. ${scene.description}`,
-    marks: marksOnSheet(scene, place),
+    marks: scene.marks,
+    lies: { frame: scene.frame, place },
     ...(scene.penScale === undefined ? {} : { penScale: scene.penScale }),
   };
   if (cut === "own") return [figure];

@@ -1,7 +1,6 @@
 /** A page of the book on the keeper's own paper: the pattern's name, the page in true size with its counts, and a number. */
 import type { Rect } from "../draw/rect.ts";
 import type { Scene, TextMark } from "../draw/scene.ts";
-import { marksOnSheet } from "../draw/sheet/sheet-place.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";
 import { ACTUAL_SIZE } from "./sheet-notes.ts";
 import type { PaperSize } from "./stretch.ts";
@@ -50,7 +49,8 @@ export function framedSheet({ scene, title, beside, paper, area }: FramedPage): 
       {
         kind: "figure",
         description: `${scene.title}. ${scene.description}`,
-        marks: marksOnSheet(scene, { x, y, turn: 0 }),
+        marks: scene.marks,
+        lies: { frame, place: { x, y, turn: 0 } },
       },
     ],
   };

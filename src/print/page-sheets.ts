@@ -1,7 +1,6 @@
 /** A pattern's pages on paper of the notebook's own size: nothing but what is drawn, and where the dots are. */
 import { pageScene } from "../draw/page/page-scene.ts";
 import type { Scene } from "../draw/scene.ts";
-import { marksOnSheet } from "../draw/sheet/sheet-place.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { FittingPlan } from "../plan/plan.ts";
 import type { Recipe } from "../recipe/recipe.ts";
@@ -26,7 +25,8 @@ export function pageSheets(question: PagesQuestion): readonly Sheet[] {
       {
         kind: "figure",
         description: scene.description,
-        marks: marksOnSheet(scene, { x: 0, y: 0, turn: 0 }),
+        marks: scene.marks,
+        lies: { frame: scene.frame, place: { x: 0, y: 0, turn: 0 } },
       },
     ],
   }));

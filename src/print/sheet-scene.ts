@@ -2,7 +2,7 @@
 
 import { sheetMark } from "../draw/page/paper-marks.ts";
 import type { Scene } from "../draw/scene.ts";
-import type { Sheet } from "./sheet.ts";
+import { partMarks, type Sheet } from "./sheet.ts";
 
 /** The drawing; `id` is made from slugs. */
 export function sheetScene({ title, width, height, parts }: Sheet, id: string): Scene {
@@ -13,6 +13,6 @@ export function sheetScene({ title, width, height, parts }: Sheet, id: string): 
     title,
     description: figures.join(" "),
     frame,
-    marks: [sheetMark("paper", frame), ...parts.flatMap(({ marks }) => [...marks])],
+    marks: [sheetMark("paper", frame), ...parts.flatMap(partMarks)],
   };
 }

@@ -2,6 +2,7 @@
 
 import type { Rect } from "../draw/rect.ts";
 import type { Mark, TextMark } from "../draw/scene.ts";
+import { marksOnSheet, type SheetPlace } from "../draw/sheet/sheet-place.ts";
 
 export interface Sheet {
   readonly title: string;
@@ -21,10 +22,18 @@ export type SheetPart =
       readonly description: string;
       readonly marks: readonly Mark[];
       readonly penScale?: number;
+      /** Where the drawing lies, whose marks are in its own millimetres; left out where they are in the sheet's. */
+      readonly lies?: { readonly frame: Rect; readonly place: SheetPlace };
     }
   | { readonly kind: "heading" | "line"; readonly marks: readonly TextMark[] }
   /** Crop marks and other things that say nothing. */
   | { readonly kind: "furniture"; readonly marks: readonly Mark[] };
+
+/** The marks of a part in the sheet's millimetres. */
+export function partMarks(part: SheetPart): readonly Mark[] {
+  if (part.kind !== "figure" || !part.lies) return part.marks;
+  return marksOnSheet({ marks: part.marks, frame: part.lies.frame }, part.lies.place);
+}
 
 export interface SheetLink {
   readonly area: Rect;

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from "vitest";
 import type { Scene } from "../../src/draw/scene.ts";
 import { impose } from "../../src/print/impose.ts";
-import type { Sheet } from "../../src/print/sheet.ts";
+import { partMarks, type Sheet } from "../../src/print/sheet.ts";
 import { SAFE_MARGIN, SHEET_PAPERS, safeArea } from "../../src/print/sheet-paper.ts";
 import type { SheetPiece } from "../../src/print/sheet-piece.ts";
 import { sheetScene } from "../../src/print/sheet-scene.ts";
@@ -34,7 +34,8 @@ const named = (sheets: readonly Sheet[]) =>
 
 const numbersOf = (sheet: Sheet) =>
   sheet.parts
-    .flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === "path" ? [mark.d] : [])))
+    .flatMap(partMarks)
+    .flatMap((mark) => (mark.kind === "path" ? [mark.d] : []))
     .flatMap((d) => {
       let [x, y] = [0, 0];
       return [...d.matchAll(/([MLHV])([^MLHVZ]*)/g)].map(([, command, written = ""]) => {
@@ -176,7 +177,7 @@ describe("sheets of the book's strips", () => {
     if (!sheet) throw new Error("no sheet");
     const scene = sheetScene(sheet, "sheet-everyday-a5");
     expect(scene.frame).toEqual({ x: 0, y: 0, width: 297, height: 210 });
-    expect(scene.marks.slice(1)).toEqual(sheet.parts.flatMap(({ marks }) => [...marks]));
+    expect(scene.marks.slice(1)).toEqual(sheet.parts.flatMap(partMarks));
     expect(scene.description).toContain("Everyday strip for A5");
   });
 });

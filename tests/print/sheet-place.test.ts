@@ -1,6 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Mark, Scene } from "../../src/draw/scene.ts";
-import { marksOnSheet, type SheetPlace } from "../../src/draw/sheet/sheet-place.ts";
+import { marksOnSheet, type SheetPlace, sheetMatrix } from "../../src/draw/sheet/sheet-place.ts";
 
 const scene = (...marks: readonly Mark[]): Scene => ({
   id: "a",
@@ -58,5 +59,32 @@ describe("a drawing on a sheet", () => {
     } as const;
     const [mark] = marksOnSheet(scene(text), { x: 0, y: 0, turn: 90 });
     expect(mark).toMatchObject({ turn: 270 });
+  });
+
+  it("lies where its matrix takes it", () => {
+    const place = fc.record({
+      x: fc.integer({ min: -300, max: 300 }),
+      y: fc.integer({ min: -300, max: 300 }),
+      turn: fc.constantFrom<0 | 90>(0, 90),
+    });
+    fc.assert(
+      fc.property(place, fc.integer(), fc.integer(), (lies, x, y) => {
+        const dot = {
+          kind: "text",
+          role: "label",
+          x,
+          y,
+          size: 2,
+          anchor: "end",
+          text: "",
+        } as const;
+        const { frame, marks } = scene(dot);
+        const [a, b, c, d, e, f] = sheetMatrix(frame, lies);
+        expect(marksOnSheet({ frame, marks }, lies)).toMatchObject([
+          { x: a * x + c * y + e, y: b * x + d * y + f },
+        ]);
+      }),
+      { seed: 3 },
+    );
   });
 });

@@ -13,10 +13,13 @@ export interface SheetPlace {
   readonly turn: QuarterTurn;
 }
 
+/** A drawing's marks and the frame that is placed. */
+export type Placed = Pick<Scene, "marks" | "frame">;
+
 type Move = (x: number, y: number) => readonly [x: number, y: number];
 
 /** The marks of a drawing in the sheet's millimetres. */
-export function marksOnSheet({ marks, frame }: Scene, place: SheetPlace): readonly Mark[] {
+export function marksOnSheet({ marks, frame }: Placed, place: SheetPlace): readonly Mark[] {
   const move = moveOf(frame, place);
   return marks.map((mark) => {
     if (mark.kind === "path") return { ...mark, d: movePath(mark.d, move) };
@@ -24,6 +27,16 @@ export function marksOnSheet({ marks, frame }: Scene, place: SheetPlace): readon
     const turn = (mark.turn ?? 0) + place.turn;
     return turn === 0 ? { ...mark, x, y } : { ...mark, x, y, turn };
   });
+}
+
+/** The same as a matrix: across is a·x + c·y + e, down is b·x + d·y + f. */
+export function sheetMatrix(
+  frame: Rect,
+  { x, y, turn }: SheetPlace,
+): readonly [a: number, b: number, c: number, d: number, e: number, f: number] {
+  return turn === 0
+    ? [1, 0, 0, 1, x - frame.x, y - frame.y]
+    : [0, 1, -1, 0, x + frame.height + frame.y, y - frame.x];
 }
 
 /** Turned by 90 degrees, what was the frame's left edge is its top. */
