@@ -1,4 +1,5 @@
 /** The doorman: brings content, engine and templates together, and watches them while `npm start` runs. */
+import { relative } from "node:path";
 import syntaxHighlight from "@11ty/eleventy-plugin-syntaxhighlight";
 import markdownIt from "markdown-it";
 import { bundleAssets } from "./src/book/bundle-assets.mjs";
@@ -18,7 +19,7 @@ const PRESS_WORKER = new URL("./src/book/press-worker.mjs", import.meta.url);
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
   const { content: contentFolder = "content", memo = ".cache/pieces", first } = settings;
-  const { onSettled, busyThreads } = settings;
+  const { mode, onSettled, busyThreads } = settings;
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;
@@ -27,10 +28,12 @@ export default function (cfg) {
   let report = "";
   let ready = first;
   let bytesOf;
+  // Nothing is bundled anew for an edit of the content, which is to show at once.
+  let isCodeOld = true;
 
   const makeBook = async () => {
-    engine = ready?.engine ?? (await loadEngine());
-    memos ??= engine.openMemos(memo);
+    if (isCodeOld) engine = ready?.engine ?? (await loadEngine());
+    memos ??= engine.openMemos(memo, mode);
     const read = ready ?? (await engine.readContent(contentFolder));
     ready = undefined;
     if (read.report) throw new ContentProblem(read.report);
@@ -45,10 +48,14 @@ export default function (cfg) {
   // Eleventy would tell on the error stream which function took long.
   cfg.benchmarks.config.setMinimumThresholdMs(0);
 
+  cfg.on("eleventy.beforeWatch", (edited) => {
+    isCodeOld ||= edited.some((path) => !isWithin(path, contentFolder));
+  });
   cfg.on("eleventy.before", async ({ directories, runMode }) => {
     try {
-      const assets = bundleAssets(`${directories.output}assets`);
+      const assets = isCodeOld && bundleAssets(`${directories.output}assets`);
       [book] = await Promise.all([makeBook(), assets]);
+      isCodeOld = false;
       report = "";
       engine.writeSideFiles(directories.output, book.sideFiles());
     } catch (problem) {
@@ -80,7 +87,7 @@ export default function (cfg) {
 
   // While serving, pages are few at a time and are looked at again.
   cfg.addTransform("bytes", (content, path) => {
-    if (!onSettled) return content;
+    if (mode === "serve") return content;
     bytesOf ??= engine.openBytesUntilWritten();
     return bytesOf(content, path);
   });
@@ -96,6 +103,8 @@ export default function (cfg) {
   for (const folder of ["src", "layouts", "site/style", "site/script", contentFolder]) {
     cfg.addWatchTarget(`${folder}/`);
   }
+  // An edit is there when its file has not grown for so long.
+  cfg.setChokidarConfig({ awaitWriteFinish: { stabilityThreshold: 50, pollInterval: 10 } });
   cfg.setServerOptions({
     port: 8080,
     showAllHosts: false,
@@ -103,6 +112,10 @@ export default function (cfg) {
     // A build makes all PDF files; while serving, one is made when somebody opens it.
     onRequest: { "/*.pdf": ({ url }) => pdfAnswer(book, url) },
   });
+}
+
+function isWithin(path, folder) {
+  return !relative(folder, path).startsWith("..");
 }
 
 async function pdfAnswer(book, { pathname }) {

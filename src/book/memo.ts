@@ -27,7 +27,8 @@ export interface MemoLimits {
 const LIMITS: MemoLimits = { memoryBytes: 16 << 20, diskBytes: 256 << 20 };
 
 /** A memo that keeps its pieces in a folder of its own. */
-export function openMemo<Piece>(folder: string, limits: MemoLimits = LIMITS): Memo<Piece> {
+export function openMemo<Piece>(folder: string, given: Partial<MemoLimits> = {}): Memo<Piece> {
+  const limits = { ...LIMITS, ...given };
   const disk = pieceFolder(folder);
   const shelf = openShelf<Piece>(limits.memoryBytes);
   const used = new Set<string>();

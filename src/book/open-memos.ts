@@ -5,6 +5,7 @@ import { type Memo, type MemoTally, openMemo } from "./memo.ts";
 import type { NotebookPiece } from "./notebook/notebook-piece.ts";
 import type { PatternPiece } from "./pattern/pattern-piece.ts";
 import { openPdfMemo, type PdfMemo } from "./pdf/pdf-memo.ts";
+import type { Mode } from "./run-eleventy.ts";
 import type { StripPiece } from "./strip/strip-view.ts";
 
 export interface Memos {
@@ -17,12 +18,16 @@ export interface Memos {
   settle(): MemoTally;
 }
 
+/** A build asks for a piece a few times and ends; who edits waits for all pieces of the book, again and again. */
+const MEMORY_BYTES: Readonly<Record<Mode, number>> = { build: 16 << 20, serve: 128 << 20 };
+
 /** Memos in folders of their own below one folder. */
-export function openMemos(folder: string): Memos {
-  const patterns = openMemo<PatternPiece>(join(folder, "patterns"));
-  const notebooks = openMemo<NotebookPiece>(join(folder, "notebooks"));
-  const chapters = openMemo<ChapterPiece>(join(folder, "chapters"));
-  const strips = openMemo<StripPiece>(join(folder, "strips"));
+export function openMemos(folder: string, mode: Mode): Memos {
+  const limits = { memoryBytes: MEMORY_BYTES[mode] };
+  const patterns = openMemo<PatternPiece>(join(folder, "patterns"), limits);
+  const notebooks = openMemo<NotebookPiece>(join(folder, "notebooks"), limits);
+  const chapters = openMemo<ChapterPiece>(join(folder, "chapters"), limits);
+  const strips = openMemo<StripPiece>(join(folder, "strips"), limits);
   return {
     patterns,
     notebooks,

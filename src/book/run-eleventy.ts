@@ -11,7 +11,7 @@ export interface Engine {
   readonly file: string;
 }
 
-/** What `.eleventy.js` is told, as global data. */
+/** What `.eleventy.js` is told, as global data, beside the mode. */
 export interface Settings {
   /** The content folder. */
   readonly content: string;
@@ -21,13 +21,18 @@ export interface Settings {
   readonly first?: { readonly engine: Engine; readonly content: Content };
   /** Is told after each build how many pieces were found and how many were made. */
   readonly onSettled?: (tally: MemoTally) => void;
+  /** How many other threads are at work already. */
+  readonly busyThreads?: number;
 }
+
+/** Once, or again after each edit. */
+export type Mode = "build" | "serve";
 
 export interface EleventyRun {
   readonly project: string;
   readonly output: string;
   readonly settings: Settings;
-  readonly mode: "build" | "serve";
+  readonly mode: Mode;
 }
 
 /** An Eleventy that is ready to write or to watch. Imported here, so that a check does not wait for it. */
@@ -37,7 +42,7 @@ export async function openEleventy({ project, output, settings, mode }: Eleventy
     configPath: ".eleventy.js",
     quietMode: true,
     runMode: mode,
-    config: (config) => config.addGlobalData("settings", settings),
+    config: (config) => config.addGlobalData("settings", { ...settings, mode }),
   });
   if (mode === "build") eleventy.disableLogger();
   await eleventy.init();

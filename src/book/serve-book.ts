@@ -1,6 +1,7 @@
 /** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
 import { join } from "node:path";
 import { openEleventy } from "./run-eleventy.ts";
+import { watchRemovals } from "./watch-removals.ts";
 
 /** Not the built book's folder: what is half written must not be shared by mistake. */
 const SERVED = ".cache/served";
@@ -21,7 +22,9 @@ export async function serveBook(call: {
     process.once("SIGINT", stop);
     process.once("SIGTERM", stop);
   });
-  await eleventy.watch();
+  const rebuild: unknown = await eleventy.watch();
+  if (typeof rebuild !== "function") throw new TypeError("Eleventy gave no way to build again");
+  const unwatch = watchRemovals(call.content, (path) => void rebuild(path));
   await eleventy.serve();
-  return stopped;
+  return stopped.finally(unwatch);
 }

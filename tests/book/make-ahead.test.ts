@@ -31,7 +31,7 @@ function manyPatterns(): Readonly<Record<string, string>> {
 describe("pieces made by two helpers", () => {
   it("are the same as those made on one thread", async () => {
     const content = await contentOf(writeContent(manyPatterns()));
-    const memos = openMemos(deskFolder());
+    const memos = openMemos(deskFolder(), "build");
     const engine = await loadEngine();
     const door = { worker, engine: engine.file };
     await makeAhead({ content, memos, version: "1", door, helpers: 2 });
@@ -49,7 +49,7 @@ describe("pieces made by two helpers", () => {
 
   it("are not made a second time", async () => {
     const content = await contentOf(writeContent(TINY));
-    const memos = openMemos(deskFolder());
+    const memos = openMemos(deskFolder(), "build");
     const door = { worker: new URL("file:///nowhere.mjs"), engine: "file:///nowhere.mjs" };
     await makeAhead({ content, memos, version: "1", door, helpers: 2 });
     expect(memos.settle()).toMatchObject({ found: 0, made: 0 });
@@ -57,7 +57,7 @@ describe("pieces made by two helpers", () => {
 
   it("fail as a whole where a helper cannot begin", async () => {
     const content = await contentOf(`${PROJECT}content`);
-    const memos = openMemos(deskFolder());
+    const memos = openMemos(deskFolder(), "build");
     const door = { worker, engine: "file:///nowhere.mjs" };
     const making = makeAhead({ content, memos, version: "1", door, helpers: 1 });
     await expect(making).rejects.toThrow("nowhere.mjs");

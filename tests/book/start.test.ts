@@ -1,6 +1,6 @@
 /** `npm start` as an author meets it: the address, an edit that shows, a mistake told while the last good page stays. */
 import { type ChildProcess, spawn } from "node:child_process";
-import { writeFileSync } from "node:fs";
+import { rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
 import { PROJECT } from "../setup/run-command.ts";
@@ -49,7 +49,7 @@ async function until<T>(
   throw new Error(`waited in vain; the server said:\n${said()}`);
 }
 
-it("opens the book, follows an edit, and tells a mistake in the page", async () => {
+it("opens the book, follows edits, and tells a mistake in the page", async () => {
   const content = writeContent(TINY);
   const recipe = join(content, "patterns/halves.md");
   const { address, said } = await startOn(content);
@@ -64,6 +64,15 @@ it("opens the book, follows an edit, and tells a mistake in the page", async () 
   const text = TINY["patterns/halves.md"] ?? "";
   writeFileSync(recipe, text.replace("title: Halves", "title: Two halves"));
   await shows("Two halves");
+
+  const hasWide = (isThere: boolean) =>
+    until(async () => {
+      const html = await fetch(`${address}patterns/index.html`).then((answer) => answer.text());
+      return html.includes('data-pattern="wide"') === isThere ? html : undefined;
+    }, said);
+  await hasWide(true);
+  rmSync(join(content, "patterns/wide.md"));
+  await hasWide(false);
 
   writeFileSync(recipe, text.replace("count: 2", "colum: 2"));
   const html = await shows("patterns/halves.md:4:");
