@@ -2,6 +2,7 @@
 import type { Strip, StripSide } from "../../strip/strip.ts";
 import { faceOf, leastFaceHeight, type StripLook } from "./strip-face.ts";
 import { faceMarks } from "./strip-face-marks.ts";
+import { legendOf } from "./strip-legend.ts";
 import { rectOutline, type StripMark } from "./strip-mark.ts";
 import { placeMarks } from "./strip-place.ts";
 
@@ -34,11 +35,12 @@ export function finishedSize(
   strip: Strip,
   look: StripLook = {},
 ): { readonly length: number; readonly width: number } {
-  const bodies = stripBodies(strip, look);
   const heights = faceHeights(strip, look);
+  // A body is as long as its longest face, and a tab is measured without what is drawn before it.
+  const faces = strip.sides.map((side, index) => faceOf(strip, side, heights[index] ?? 0, look));
   const width =
     strip.make === "edges" ? heights.reduce((sum, part) => sum + part, 0) : Math.max(...heights);
-  return { length: Math.max(...bodies.map((body) => body.width)), width };
+  return { length: lengthOf(faces.map((face) => legendOf(face).end)), width };
 }
 
 /** The height of each side's face: all of the strip's width, or a share of it where both are on one face. */
@@ -65,8 +67,7 @@ function bodyOf({ strip, look, sides, heights }: BodyQuestion): StripBody {
   const faces = sides.map((side, index) =>
     faceMarks(faceOf(strip, side, heights[index] ?? 0, look)),
   );
-  // Whole millimetres, so that a face that is turned round keeps its places to the last digit.
-  const width = Math.ceil(Math.max(...faces.map((face) => face.length)));
+  const width = lengthOf(faces.map((face) => face.length));
   const height = heights.reduce((sum, part) => sum + part, 0);
   return {
     width,
@@ -83,6 +84,11 @@ function bodyOf({ strip, look, sides, heights }: BodyQuestion): StripBody {
       { kind: "outlines", role: "cut", outlines: [rectOutline(0, 0, width, height)] },
     ],
   };
+}
+
+/** Whole millimetres, so that a face that is turned round keeps its places to the last digit. */
+function lengthOf(faces: readonly number[]): number {
+  return Math.ceil(Math.max(...faces));
 }
 
 /** The line between two faces: a fold, or the border between what is read one way and the other. */

@@ -10,22 +10,20 @@ import { scaleMarks } from "./strip-scale.ts";
 /** In millimetres; the baseline from the inner side of the face. */
 const TITLE = { x: 2, size: 2.2, baseline: 1.3 };
 
-/** The marks, and the length of the face up to the end of its tab, in millimetres. */
-export function faceMarks(face: Face): {
-  readonly marks: readonly StripMark[];
-  readonly length: number;
-} {
-  const legend = legendOf(face);
-  return {
-    marks: [
-      ...scaleMarks(face),
-      ...laneMarks(face),
-      ...middleMarks(face.side),
-      ...titleMarks(face),
-      ...legend.marks,
-    ],
-    length: legend.end,
-  };
+/** All marks, from the face's own top left corner. */
+export function faceMarks(face: Face): readonly StripMark[] {
+  return [
+    ...scaleMarks(face),
+    ...laneMarks(face),
+    ...middleMarks(face.side),
+    ...titleMarks(face),
+    ...legendOf(face).marks,
+  ];
+}
+
+/** Up to the end of the tab, in millimetres. */
+export function faceLength(face: Face): number {
+  return legendOf(face).end;
 }
 
 /** The title in the empty space beside the lanes; without a band for it the tab has it. */

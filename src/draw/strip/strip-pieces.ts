@@ -33,6 +33,7 @@ export function stripPieces(
 }
 
 function bodyPieces(body: StripBody, printable: number): readonly StripBody[] {
+  if (body.width <= printable) return [body];
   const busy = body.marks.flatMap(busyStretches);
   const pieces = cutStrip({ length: body.width, printable, overlap: OVERLAP, busy });
   const joints = pieces.slice(1).map(({ from }) => from);
