@@ -1,8 +1,7 @@
 /** The pieces of paper that a strip is cut from: what lies on each, and where it is cut and folded. */
 import type { Strip, StripSide } from "../../strip/strip.ts";
-import { faceOf, leastFaceHeight, type StripLook } from "./strip-face.ts";
-import { faceMarks } from "./strip-face-marks.ts";
-import { legendOf } from "./strip-legend.ts";
+import { type Face, faceOf, leastFaceHeight, type StripLook } from "./strip-face.ts";
+import { faceLength, faceMarks } from "./strip-face-marks.ts";
 import { rectOutline, type StripMark } from "./strip-mark.ts";
 import { placeMarks } from "./strip-place.ts";
 
@@ -37,10 +36,10 @@ export function finishedSize(
 ): { readonly length: number; readonly width: number } {
   const heights = faceHeights(strip, look);
   // A body is as long as its longest face, and a tab is measured without what is drawn before it.
-  const faces = strip.sides.map((side, index) => faceOf(strip, side, heights[index] ?? 0, look));
+  const faces = facesOf({ strip, look, sides: strip.sides, heights });
   const width =
     strip.make === "edges" ? heights.reduce((sum, part) => sum + part, 0) : Math.max(...heights);
-  return { length: lengthOf(faces.map((face) => legendOf(face).end)), width };
+  return { length: lengthOf(faces), width };
 }
 
 /** The height of each side's face: all of the strip's width, or a share of it where both are on one face. */
@@ -64,19 +63,17 @@ interface BodyQuestion {
 
 /** Faces below one another; the second is turned round, so that its edge is the piece's other edge. */
 function bodyOf({ strip, look, sides, heights }: BodyQuestion): StripBody {
-  const faces = sides.map((side, index) =>
-    faceMarks(faceOf(strip, side, heights[index] ?? 0, look)),
-  );
-  const width = lengthOf(faces.map((face) => face.length));
+  const faces = facesOf({ strip, look, sides, heights });
+  const width = lengthOf(faces);
   const height = heights.reduce((sum, part) => sum + part, 0);
   return {
     width,
     height,
     marks: [
       { kind: "outlines", role: "paper", outlines: [rectOutline(0, 0, width, height)] },
-      ...faces.flatMap(({ marks }, index) =>
+      ...faces.flatMap((face, index) =>
         placeMarks(
-          marks,
+          faceMarks(face),
           index === 0 ? { x: 0, y: 0, turned: false } : { x: width, y: height, turned: true },
         ),
       ),
@@ -87,8 +84,12 @@ function bodyOf({ strip, look, sides, heights }: BodyQuestion): StripBody {
 }
 
 /** Whole millimetres, so that a face that is turned round keeps its places to the last digit. */
-function lengthOf(faces: readonly number[]): number {
-  return Math.ceil(Math.max(...faces));
+function lengthOf(faces: readonly Face[]): number {
+  return Math.ceil(Math.max(...faces.map(faceLength)));
+}
+
+function facesOf({ strip, look, sides, heights }: BodyQuestion): readonly Face[] {
+  return sides.map((side, index) => faceOf(strip, side, heights[index] ?? 0, look));
 }
 
 /** The line between two faces: a fold, or the border between what is read one way and the other. */
