@@ -8,6 +8,7 @@ import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
 import { framedSheet, hasFrameRoom, withNumber } from "./page-frame.ts";
 import { pageScenes, pageSheets } from "./page-sheets.ts";
+import type { DrawPage } from "./remember-pages.ts";
 import type { Sheet } from "./sheet.ts";
 import {
   type PaperName,
@@ -28,6 +29,8 @@ export interface BookQuestion {
   readonly paper: PaperName;
   readonly margin?: PrinterMargin;
   readonly printer?: Stretch;
+  /** For who prints the same plans elsewhere, too. */
+  readonly drawPage?: DrawPage;
 }
 
 interface BookGroup {
@@ -48,12 +51,19 @@ export interface BookSheets {
 
 /** The sheets, the contents first, and what a reader lists beside them. */
 export function bookSheets(question: BookQuestion): BookSheets {
-  const { groups, notebook, title, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
+  const {
+    groups,
+    notebook,
+    title,
+    margin = SAFE_MARGIN,
+    printer = NO_STRETCH,
+    drawPage,
+  } = question;
   const { paper, area, isFramed } = bookPaper(question, margin, printer);
   const draw = (entry: BookEntry): Drawn => {
     const { recipe, plan } = entry;
     if (!plan.fits) return { ...entry, sheets: [] };
-    const pages = { recipe, plan, notebook };
+    const pages = { recipe, plan, notebook, ...(drawPage && { drawPage }) };
     if (!isFramed) return { ...entry, sheets: pageSheets(pages) };
     const scenes = pageScenes(pages, "counts");
     const sheets = scenes.map((scene, index) => {

@@ -4,12 +4,15 @@ import type { Scene } from "../draw/scene.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { FittingPlan } from "../plan/plan.ts";
 import type { Recipe } from "../recipe/recipe.ts";
+import type { DrawPage } from "./remember-pages.ts";
 import type { Sheet } from "./sheet.ts";
 
 export interface PagesQuestion {
   readonly plan: FittingPlan;
   readonly recipe: Recipe;
   readonly notebook: Notebook;
+  /** For who prints a plan more than once. */
+  readonly drawPage?: DrawPage;
 }
 
 /**
@@ -34,13 +37,14 @@ export function pageSheets(question: PagesQuestion): readonly Sheet[] {
 
 /** A drawing for each page of the plan: the frame is its paper, or has the counts beside it as well. */
 export function pageScenes(
-  { plan, recipe, notebook }: PagesQuestion,
+  { plan, recipe, notebook, drawPage }: PagesQuestion,
   frame: "paper" | "counts",
 ): readonly Scene[] {
   const options = frame === "paper" ? { hasBands: false, hasPaper: false } : {};
   return plan.pages.map((page, index) => {
     const alone: FittingPlan = { ...plan, pages: [page] };
-    const scene = pageScene({ plan: alone, notebook, recipe, options });
+    const drawing = { plan: alone, notebook, recipe, options };
+    const scene = pageScene(drawPage ? { ...drawing, drawn: drawPage(page, drawing) } : drawing);
     if (plan.pages.length === 1) return scene;
     return { ...scene, id: `${scene.id}-${index + 1}`, title: `${scene.title}, ${page.side} page` };
   });

@@ -1,7 +1,7 @@
 /** PDF files when somebody asks for them: how the book is printed while it is being written. */
 import type { Content } from "../content/load-content.ts";
-import { openPlanner } from "../planner.ts";
 import { makePdf } from "./make-pdf.ts";
+import { openPdfDesk } from "./pdf-desk.ts";
 import { pdfFiles } from "./pdf-file.ts";
 import type { PdfMemo } from "./pdf-memo.ts";
 import { taskOf } from "./start-printing.ts";
@@ -11,11 +11,11 @@ export type AskPdf = (path: string) => Promise<Uint8Array> | undefined;
 
 /** Answers for one content; nothing is worked out before the first question. */
 export function openAskPdf(content: Content, memo: PdfMemo, version: string): AskPdf {
-  const planner = openPlanner(content);
+  const desk = openPdfDesk(content);
   return (path) => {
     const file = pdfFiles(content).find((one) => one.path === path);
     if (!file) return undefined;
     const { key } = taskOf(file, content, version);
-    return memo.take(key, (fonts) => makePdf(file, { content, planner, fonts }));
+    return memo.take(key, (fonts) => makePdf(file, desk, fonts));
   };
 }

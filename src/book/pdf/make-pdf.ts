@@ -7,16 +7,9 @@ import type { PrintFonts } from "../../print/print-fonts.ts";
 import { scenePdf } from "../../print/scene-pdf.ts";
 import { stripPdf } from "../../print/strip-pdf.ts";
 import { PURPOSES } from "../../recipe/recipe.ts";
-import type { Content } from "../content/load-content.ts";
-import type { Planner } from "../planner.ts";
 import { PURPOSE_WORDS } from "../purpose-words.ts";
+import type { PdfDesk } from "./pdf-desk.ts";
 import type { PdfFile } from "./pdf-file.ts";
-
-export interface PdfDesk {
-  readonly content: Content;
-  readonly planner: Planner;
-  readonly fonts: PrintFonts;
-}
 
 const LANGUAGE = "en";
 
@@ -24,13 +17,13 @@ const LANGUAGE = "en";
 const BOOK_PAPER = "A4";
 
 /** The bytes: the same for the same content. */
-export function makePdf(file: PdfFile, desk: PdfDesk): Promise<Uint8Array> {
-  const { planner, content, fonts } = desk;
+export function makePdf(file: PdfFile, desk: PdfDesk, fonts: PrintFonts): Promise<Uint8Array> {
+  const { planner, content } = desk;
   const { printer } = content.book;
   const settings = { fonts, language: LANGUAGE, ...(printer ? { printer } : {}) };
   switch (file.kind) {
     case "page":
-      return patternPdf(file, planner, settings);
+      return patternPdf(file, desk, settings);
     case "strip": {
       const strip = planner.stripOn(file.strip, file.notebook);
       const title = `${strip.title} · ${strip.notebook.title}`;
@@ -45,19 +38,19 @@ export function makePdf(file: PdfFile, desk: PdfDesk): Promise<Uint8Array> {
 
 function patternPdf(
   { pattern, notebook: slug }: { readonly pattern: string; readonly notebook: string },
-  planner: Planner,
+  { planner, drawPage }: PdfDesk,
   settings: PrintSettings,
 ): Promise<Uint8Array> {
   const recipe = planner.recipe(pattern);
   const notebook = planner.notebook(slug);
   const plan = planner.planOf(pattern, slug);
   return plan.fits
-    ? pagePdf({ plan, recipe, notebook }, settings)
+    ? pagePdf({ plan, recipe, notebook, drawPage }, settings)
     : misfitPdf({ plan, recipe, notebook }, settings);
 }
 
 function notebookPdf(slug: string, desk: PdfDesk, settings: PrintSettings): Promise<Uint8Array> {
-  const { planner, content } = desk;
+  const { planner, content, drawPage } = desk;
   const groups = PURPOSES.map((purpose) => ({
     title: PURPOSE_WORDS[purpose].title,
     entries: content.recipes
@@ -65,5 +58,6 @@ function notebookPdf(slug: string, desk: PdfDesk, settings: PrintSettings): Prom
       .map((recipe) => ({ recipe, plan: planner.planOf(recipe.slug, slug) })),
   })).filter(({ entries }) => entries.length > 0);
   const notebook = planner.notebook(slug);
-  return bookPdf({ title: content.book.title, notebook, groups, paper: BOOK_PAPER }, settings);
+  const { title } = content.book;
+  return bookPdf({ title, notebook, groups, paper: BOOK_PAPER, drawPage }, settings);
 }

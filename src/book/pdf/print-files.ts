@@ -2,8 +2,8 @@
 import { mkdirSync, writeFileSync, writeSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { Content } from "../content/load-content.ts";
-import { openPlanner } from "../planner.ts";
 import { makePdf } from "./make-pdf.ts";
+import { openPdfDesk } from "./pdf-desk.ts";
 import type { PdfFile } from "./pdf-file.ts";
 import { openPdfMemo } from "./pdf-memo.ts";
 
@@ -26,10 +26,10 @@ export interface PrintOrder {
 /** Makes all files of the order. */
 export async function printFiles({ content, tasks, memo, output, isShown }: PrintOrder) {
   const shelf = openPdfMemo(memo);
-  const planner = openPlanner(content);
+  const desk = openPdfDesk(content);
   const show = isShown ? openProgress(tasks.length) : () => {};
   for (const [index, { file, key }] of tasks.entries()) {
-    const bytes = await shelf.take(key, (fonts) => makePdf(file, { content, planner, fonts }));
+    const bytes = await shelf.take(key, (fonts) => makePdf(file, desk, fonts));
     const target = join(output, file.path);
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, bytes);

@@ -24,6 +24,8 @@ export interface PageDrawing {
   /** For the title and the margins; a plan by itself is drawn without them. */
   readonly recipe?: Recipe;
   readonly options?: PageOptions;
+  /** What `pageDrawing` gave for the same pages, where it was asked before. */
+  readonly drawn?: readonly Mark[];
 }
 
 /** Everything is shown unless it is switched off. */
@@ -39,12 +41,8 @@ export interface PageOptions {
 
 /** The drawing in millimetres of paper; 0, 0 is the top left corner of the first page. */
 export function pageScene(drawing: PageDrawing): Scene {
-  const { plan, notebook, recipe, options = {} } = drawing;
-  const pages = plan.pages.map((page, index) => ({
-    page,
-    place: pagePlace(notebook, index),
-    edges: boxEdges(page),
-  }));
+  const { plan, notebook, recipe, options = {}, drawn = pageDrawing(drawing) } = drawing;
+  const pages = pagesOf(drawing);
   const places = pages.map(({ place }) => place);
   const hasBands = options.hasBands ?? true;
   const frame = hasBands ? bandedFrame(places, keyRoom(drawing, places)) : papersRect(places);
@@ -55,10 +53,24 @@ export function pageScene(drawing: PageDrawing): Scene {
     frame,
     marks: [
       ...(hasBands ? [sheetMark("ground", frame)] : []),
-      ...inLayers(pages.map((page) => pageLayers(drawing, page))),
+      ...inLayers(pages.map((page) => paperLayers(drawing, page))),
+      ...drawn,
       ...(hasBands ? bandMarks(drawing, pages) : []),
     ],
   };
+}
+
+/** What is drawn on the paper, which is the same with counts beside it and without. */
+export function pageDrawing(drawing: PageDrawing): readonly Mark[] {
+  return inLayers(pagesOf(drawing).map((page) => drawnLayers(drawing, page)));
+}
+
+function pagesOf({ plan, notebook }: PageDrawing): readonly DrawnPage[] {
+  return plan.pages.map((page, index) => ({
+    page,
+    place: pagePlace(notebook, index),
+    edges: boxEdges(page),
+  }));
 }
 
 interface DrawnPage {
@@ -67,16 +79,24 @@ interface DrawnPage {
   readonly edges: readonly EdgeLine[];
 }
 
-/** The marks on one page, from the paper up. */
-function pageLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): readonly Layer[] {
-  const { plan, notebook, recipe, options = {} } = drawing;
-  const { hasPaper = true, hasGrid = true, hasLabels = true } = options;
+/** The paper itself. */
+function paperLayers(drawing: PageDrawing, { page, place }: DrawnPage): readonly Layer[] {
+  const { plan, notebook, recipe, options } = drawing;
+  if (!(options?.hasPaper ?? true)) return [];
   const margins = recipe && marginsOf(plan, recipe, notebook, page);
+  return [
+    [sheetMark("paper", place.paper)],
+    marginMarks(place, page, margins),
+    bindingMarks(place.paper, notebook.binding, page.side),
+  ];
+}
+
+/** The marks on one page, from its dots up. */
+function drawnLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): readonly Layer[] {
+  const { notebook, options = {} } = drawing;
+  const { hasGrid = true, hasLabels = true } = options;
   const { fills, labels, taken } = boxMarks(place, page, hasLabels);
   return [
-    hasPaper ? [sheetMark("paper", place.paper)] : [],
-    hasPaper ? marginMarks(place, page, margins) : [],
-    hasPaper ? bindingMarks(place.paper, notebook.binding, page.side) : [],
     hasGrid ? gridMarks(place, notebook.ruling, taken) : [],
     fills,
     edgeMarks(place, edges),

@@ -1,0 +1,31 @@
+/** What the PDF files of one content are made from; what several files show is worked out once. */
+import { type DrawPage, rememberPages } from "../../print/remember-pages.ts";
+import type { Strip } from "../../strip/strip.ts";
+import type { Content } from "../content/load-content.ts";
+import { openPlanner, type Planner } from "../planner.ts";
+
+export interface PdfDesk {
+  readonly content: Content;
+  readonly planner: Planner;
+  readonly drawPage: DrawPage;
+}
+
+/** A desk for files in the order of `pdfFiles`: it keeps what belongs to one notebook, and the last strip. */
+export function openPdfDesk(content: Content): PdfDesk {
+  const planner = openPlanner(content);
+  const drawPage = rememberPages();
+  return { content, planner: { ...planner, stripOn: rememberLast(planner.stripOn) }, drawPage };
+}
+
+type StripOn = (strip: string, notebook: string) => Strip;
+
+/** Files of one strip come one after another. */
+function rememberLast(stripOn: StripOn): StripOn {
+  let last: { readonly slugs: string; readonly strip: Strip } | undefined;
+  return (slug, notebook) => {
+    // No slug has a space.
+    const slugs = `${slug} ${notebook}`;
+    if (last?.slugs !== slugs) last = { slugs, strip: stripOn(slug, notebook) };
+    return last.strip;
+  };
+}
