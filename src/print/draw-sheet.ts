@@ -67,7 +67,7 @@ function partOperators(pen: PaperPen, part: SheetPart): string {
   const operators = drawMarks(pen, part.marks, part.penScale);
   if (!part.lies) return operators;
   const matrix = sheetMatrix(part.lies.frame, part.lies.place).map(decimal).join(" ");
-  return `q\n${matrix} cm\n${operators}Q`;
+  return `q\n${matrix} cm\n${operators}Q\n`;
 }
 
 function pageName(index: number): string {
