@@ -8,7 +8,7 @@ import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
 import { framedSheet, hasFrameRoom, withNumber } from "./page-frame.ts";
 import { pageScenes, pageSheets } from "./page-sheets.ts";
-import type { DrawPage } from "./remember-pages.ts";
+import type { Drawings } from "./remember-drawings.ts";
 import type { Sheet } from "./sheet.ts";
 import {
   type PaperName,
@@ -30,7 +30,7 @@ export interface BookQuestion {
   readonly margin?: PrinterMargin;
   readonly printer?: Stretch;
   /** For who prints the same plans elsewhere, too. */
-  readonly drawPage?: DrawPage;
+  readonly drawings?: Drawings;
 }
 
 interface BookGroup {
@@ -57,13 +57,13 @@ export function bookSheets(question: BookQuestion): BookSheets {
     title,
     margin = SAFE_MARGIN,
     printer = NO_STRETCH,
-    drawPage,
+    drawings,
   } = question;
   const { paper, area, isFramed } = bookPaper(question, margin, printer);
   const draw = (entry: BookEntry): Drawn => {
     const { recipe, plan } = entry;
     if (!plan.fits) return { ...entry, sheets: [] };
-    const pages = { recipe, plan, notebook, ...(drawPage && { drawPage }) };
+    const pages = { recipe, plan, notebook, ...(drawings && { drawings }) };
     if (!isFramed) return { ...entry, sheets: pageSheets(pages) };
     const scenes = pageScenes(pages, "counts");
     const sheets = scenes.map((scene, index) => {

@@ -32,15 +32,8 @@ export interface Imposed {
 /** The sheets: upright or on their side, whichever takes more, in fewer sheets, with fewer pieces turned. */
 export function impose(question: ImposeQuestion): Imposed {
   const upright = SHEET_PAPERS[question.paper];
-  const [best] = [sidewise(upright), upright]
-    .map((paper) => placedOn(paper, question))
-    .toSorted(
-      (a, b) =>
-        countOf(b, isPlaced) - countOf(a, isPlaced) ||
-        a.count - b.count ||
-        countOf(a, isTurned) - countOf(b, isTurned),
-    );
-  if (!best) return { sheets: [], leftOut: question.pieces };
+  const side = placedOn(sidewise(upright), question);
+  const best = isPerfect(side) ? side : better(side, placedOn(upright, question));
   return {
     sheets: Array.from({ length: best.count }, (_, index) => sheetOf(best, question, index)),
     leftOut: question.pieces.filter((_, at) => best.places[at] === undefined),
@@ -51,6 +44,20 @@ export function impose(question: ImposeQuestion): Imposed {
 interface Placed extends PiecePlaces {
   readonly paper: PaperSize;
   readonly layout: SheetLayout;
+}
+
+/** All on one sheet and none turned: nothing else could be better. */
+function isPerfect(placed: Placed): boolean {
+  return placed.count <= 1 && placed.places.every(isPlaced) && !placed.places.some(isTurned);
+}
+
+/** Of equals the first. */
+function better(first: Placed, second: Placed): Placed {
+  const order =
+    countOf(first, isPlaced) - countOf(second, isPlaced) ||
+    second.count - first.count ||
+    countOf(second, isTurned) - countOf(first, isTurned);
+  return order < 0 ? second : first;
 }
 
 function placedOn(paper: PaperSize, question: ImposeQuestion): Placed {

@@ -4,7 +4,7 @@ import type { Scene } from "../draw/scene.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { FittingPlan } from "../plan/plan.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import type { DrawPage } from "./remember-pages.ts";
+import type { Drawings } from "./remember-drawings.ts";
 import type { Sheet } from "./sheet.ts";
 
 export interface PagesQuestion {
@@ -12,7 +12,7 @@ export interface PagesQuestion {
   readonly recipe: Recipe;
   readonly notebook: Notebook;
   /** For who prints a plan more than once. */
-  readonly drawPage?: DrawPage;
+  readonly drawings?: Drawings;
 }
 
 /**
@@ -37,14 +37,15 @@ export function pageSheets(question: PagesQuestion): readonly Sheet[] {
 
 /** A drawing for each page of the plan: the frame is its paper, or has the counts beside it as well. */
 export function pageScenes(
-  { plan, recipe, notebook, drawPage }: PagesQuestion,
+  { plan, recipe, notebook, drawings }: PagesQuestion,
   frame: "paper" | "counts",
 ): readonly Scene[] {
   const options = frame === "paper" ? { hasBands: false, hasPaper: false } : {};
   return plan.pages.map((page, index) => {
     const alone: FittingPlan = { ...plan, pages: [page] };
     const drawing = { plan: alone, notebook, recipe, options };
-    const scene = pageScene(drawPage ? { ...drawing, drawn: drawPage(page, drawing) } : drawing);
+    const drawn = drawings && { drawn: drawings.page(page, drawing) };
+    const scene = pageScene({ ...drawing, ...drawn });
     if (plan.pages.length === 1) return scene;
     return { ...scene, id: `${scene.id}-${index + 1}`, title: `${scene.title}, ${page.side} page` };
   });

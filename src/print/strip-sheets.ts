@@ -5,6 +5,7 @@ import type { StripLook } from "../draw/strip/strip-face.ts";
 import { stripPieces } from "../draw/strip/strip-pieces.ts";
 import type { Strip } from "../strip/strip.ts";
 import { type Imposed, impose } from "./impose.ts";
+import type { Drawings } from "./remember-drawings.ts";
 import {
   type PaperName,
   type PrinterMargin,
@@ -24,18 +25,19 @@ export interface StripsQuestion {
   /** Of each strip; 1 where left out. */
   readonly copies?: number;
   readonly look?: StripLook;
+  /** For who prints a strip more than once, in its usual look. */
+  readonly drawings?: Drawings;
   readonly margin?: PrinterMargin;
   readonly printer?: Stretch;
 }
 
 /** The sheets, and what is too large for one. A pocket is printed for each strip, not for each copy. */
 export function stripSheets(question: StripsQuestion): Imposed {
-  const { strips, copies = 1, look = {} } = question;
+  const { strips, copies = 1, look = {}, drawings } = question;
   const printable = longestPiece(question);
   const pieces = strips.flatMap((strip) => {
-    const own = stripPieces(strip, printable, look).map(
-      (scene): SheetPiece => ({ scene, cut: "frame" }),
-    );
+    const scenes = drawings?.pieces(strip, printable) ?? stripPieces(strip, printable, look);
+    const own = scenes.map((scene): SheetPiece => ({ scene, cut: "frame" }));
     return Array.from({ length: copies }, () => own).flat();
   });
   const pockets = strips.map(

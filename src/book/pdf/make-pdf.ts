@@ -18,7 +18,7 @@ const BOOK_PAPER = "A4";
 
 /** The bytes: the same for the same content. */
 export function makePdf(file: PdfFile, desk: PdfDesk, fonts: PrintFonts): Promise<Uint8Array> {
-  const { planner, content } = desk;
+  const { planner, content, drawings } = desk;
   const { printer } = content.book;
   const settings = { fonts, language: LANGUAGE, ...(printer ? { printer } : {}) };
   switch (file.kind) {
@@ -27,7 +27,7 @@ export function makePdf(file: PdfFile, desk: PdfDesk, fonts: PrintFonts): Promis
     case "strip": {
       const strip = planner.stripOn(file.strip, file.notebook);
       const title = `${strip.title} · ${strip.notebook.title}`;
-      return stripPdf({ title, strips: [strip], paper: file.paper }, settings);
+      return stripPdf({ title, strips: [strip], paper: file.paper, drawings }, settings);
     }
     case "card":
       return scenePdf(cardScene(planner.stripOn(file.strip, file.notebook)), settings);
@@ -38,19 +38,19 @@ export function makePdf(file: PdfFile, desk: PdfDesk, fonts: PrintFonts): Promis
 
 function patternPdf(
   { pattern, notebook: slug }: { readonly pattern: string; readonly notebook: string },
-  { planner, drawPage }: PdfDesk,
+  { planner, drawings }: PdfDesk,
   settings: PrintSettings,
 ): Promise<Uint8Array> {
   const recipe = planner.recipe(pattern);
   const notebook = planner.notebook(slug);
   const plan = planner.planOf(pattern, slug);
   return plan.fits
-    ? pagePdf({ plan, recipe, notebook, drawPage }, settings)
+    ? pagePdf({ plan, recipe, notebook, drawings }, settings)
     : misfitPdf({ plan, recipe, notebook }, settings);
 }
 
 function notebookPdf(slug: string, desk: PdfDesk, settings: PrintSettings): Promise<Uint8Array> {
-  const { planner, content, drawPage } = desk;
+  const { planner, content, drawings } = desk;
   const groups = PURPOSES.map((purpose) => ({
     title: PURPOSE_WORDS[purpose].title,
     entries: content.recipes
@@ -59,5 +59,5 @@ function notebookPdf(slug: string, desk: PdfDesk, settings: PrintSettings): Prom
   })).filter(({ entries }) => entries.length > 0);
   const notebook = planner.notebook(slug);
   const { title } = content.book;
-  return bookPdf({ title, notebook, groups, paper: BOOK_PAPER, drawPage }, settings);
+  return bookPdf({ title, notebook, groups, paper: BOOK_PAPER, drawings }, settings);
 }

@@ -1,5 +1,5 @@
 /** What the PDF files of one content are made from; what several files show is worked out once. */
-import { type DrawPage, rememberPages } from "../../print/remember-pages.ts";
+import { type Drawings, rememberDrawings } from "../../print/remember-drawings.ts";
 import type { Strip } from "../../strip/strip.ts";
 import type { Content } from "../content/load-content.ts";
 import { openPlanner, type Planner } from "../planner.ts";
@@ -7,14 +7,17 @@ import { openPlanner, type Planner } from "../planner.ts";
 export interface PdfDesk {
   readonly content: Content;
   readonly planner: Planner;
-  readonly drawPage: DrawPage;
+  readonly drawings: Drawings;
 }
 
 /** A desk for files in the order of `pdfFiles`: it keeps what belongs to one notebook, and the last strip. */
 export function openPdfDesk(content: Content): PdfDesk {
   const planner = openPlanner(content);
-  const drawPage = rememberPages();
-  return { content, planner: { ...planner, stripOn: rememberLast(planner.stripOn) }, drawPage };
+  return {
+    content,
+    planner: { ...planner, stripOn: rememberLast(planner.stripOn) },
+    drawings: rememberDrawings(),
+  };
 }
 
 type StripOn = (strip: string, notebook: string) => Strip;

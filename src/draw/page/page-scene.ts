@@ -24,8 +24,8 @@ export interface PageDrawing {
   /** For the title and the margins; a plan by itself is drawn without them. */
   readonly recipe?: Recipe;
   readonly options?: PageOptions;
-  /** What `pageDrawing` gave for the same pages, where it was asked before. */
-  readonly drawn?: readonly Mark[];
+  /** What `drawPages` gave for the same pages, where it was asked before. */
+  readonly drawn?: DrawnPages;
 }
 
 /** Everything is shown unless it is switched off. */
@@ -41,8 +41,8 @@ export interface PageOptions {
 
 /** The drawing in millimetres of paper; 0, 0 is the top left corner of the first page. */
 export function pageScene(drawing: PageDrawing): Scene {
-  const { plan, notebook, recipe, options = {}, drawn = pageDrawing(drawing) } = drawing;
-  const pages = pagesOf(drawing);
+  const { plan, notebook, recipe, options = {}, drawn = drawPages(drawing) } = drawing;
+  const { pages } = drawn;
   const places = pages.map(({ place }) => place);
   const hasBands = options.hasBands ?? true;
   const frame = hasBands ? bandedFrame(places, keyRoom(drawing, places)) : papersRect(places);
@@ -54,23 +54,26 @@ export function pageScene(drawing: PageDrawing): Scene {
     marks: [
       ...(hasBands ? [sheetMark("ground", frame)] : []),
       ...inLayers(pages.map((page) => paperLayers(drawing, page))),
-      ...drawn,
+      ...drawn.marks,
       ...(hasBands ? bandMarks(drawing, pages) : []),
     ],
   };
 }
 
-/** What is drawn on the paper, which is the same with counts beside it and without. */
-export function pageDrawing(drawing: PageDrawing): readonly Mark[] {
-  return inLayers(pagesOf(drawing).map((page) => drawnLayers(drawing, page)));
+/** What is drawn on the paper itself: the same with counts beside it and without. */
+export interface DrawnPages {
+  readonly pages: readonly DrawnPage[];
+  readonly marks: readonly Mark[];
 }
 
-function pagesOf({ plan, notebook }: PageDrawing): readonly DrawnPage[] {
-  return plan.pages.map((page, index) => ({
+/** Draws what is on the paper, from its dots up. */
+export function drawPages(drawing: PageDrawing): DrawnPages {
+  const pages = drawing.plan.pages.map((page, index) => ({
     page,
-    place: pagePlace(notebook, index),
+    place: pagePlace(drawing.notebook, index),
     edges: boxEdges(page),
   }));
+  return { pages, marks: inLayers(pages.map((page) => drawnLayers(drawing, page))) };
 }
 
 interface DrawnPage {

@@ -1,0 +1,38 @@
+/** Drawings that are printed in more than one file, kept as long as the plans and strips that they show. */
+import { type DrawnPages, drawPages, type PageDrawing } from "../draw/page/page-scene.ts";
+import type { Scene } from "../draw/scene.ts";
+import { stripPieces } from "../draw/strip/strip-pieces.ts";
+import type { PlanPage } from "../plan/plan.ts";
+import type { Strip } from "../strip/strip.ts";
+
+export interface Drawings {
+  /** What is on one page of a plan of one recipe on one notebook: in a file of its own, and in the book. */
+  page(page: PlanPage, drawing: PageDrawing): DrawnPages;
+  /** The pieces of a strip in its usual look, none longer than `printable`. */
+  pieces(strip: Strip, printable: number): readonly Scene[];
+}
+
+/** Draws each page once, and each strip once that no paper is too short for. */
+export function rememberDrawings(): Drawings {
+  const pages = new WeakMap<PlanPage, DrawnPages>();
+  const wholes = new WeakMap<Strip, readonly Scene[]>();
+  return {
+    page(page, drawing) {
+      const drawn = pages.get(page) ?? drawPages(drawing);
+      pages.set(page, drawn);
+      return drawn;
+    },
+    pieces(strip, printable) {
+      const whole = wholes.get(strip);
+      if (whole?.every(({ frame }) => frame.width <= printable)) return whole;
+      const pieces = stripPieces(strip, printable);
+      if (pieces.length === bodyCount(strip)) wholes.set(strip, pieces);
+      return pieces;
+    },
+  };
+}
+
+/** How many pieces there are where none is cut. */
+function bodyCount({ make, sides }: Strip): number {
+  return make === "two" ? sides.length : 1;
+}
