@@ -14,8 +14,9 @@ const TURNS = [
 
 /** The glyphs that an outline is put together from; none where it has its own. */
 export function componentsOf(outline: Uint8Array): readonly number[] {
+  if (!isCompound(outline)) return NONE;
   const view = viewOf(outline);
-  return partsOf(outline).map((at) => view.getUint16(at + 2));
+  return partsOf(view).map((at) => view.getUint16(at + 2));
 }
 
 /** The outline with its parts where they are now; the same bytes where it has none. */
@@ -23,18 +24,23 @@ export function placeComponents(
   outline: Uint8Array,
   placeOf: (glyph: number) => number,
 ): Uint8Array {
-  const parts = partsOf(outline);
-  if (parts.length === 0) return outline;
+  if (!isCompound(outline)) return outline;
   const copy = outline.slice();
   const view = viewOf(copy);
-  for (const at of parts) view.setUint16(at + 2, placeOf(view.getUint16(at + 2)));
+  for (const at of partsOf(view)) view.setUint16(at + 2, placeOf(view.getUint16(at + 2)));
   return copy;
 }
 
+const NONE: readonly number[] = [];
+const SIGN = 0x80;
+
+/** Is its number of outlines, of two bytes, negative? */
+function isCompound([first = 0]: Uint8Array): boolean {
+  return (first & SIGN) !== 0;
+}
+
 /** Where in an outline each part begins. */
-function partsOf(outline: Uint8Array): readonly number[] {
-  const view = viewOf(outline);
-  if (outline.length === 0 || view.getInt16(0) >= 0) return [];
+function partsOf(view: DataView): readonly number[] {
   const parts = [FIRST_PART];
   for (const at of parts) {
     const flags = view.getUint16(at);

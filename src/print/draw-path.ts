@@ -1,7 +1,7 @@
 /** Lines and outlines on paper. */
 import type { Ink } from "../draw/ink.ts";
 import type { PathMark } from "../draw/scene.ts";
-import { colourNumbers, decimal, type Operators } from "./operators.ts";
+import { decimal, fillOperator, type Operators, strokeOperator } from "./operators.ts";
 import { pathOperators } from "./path-operators.ts";
 
 /** As PDF numbers them (ISO 32000-1, 8.4.3.3 and 8.4.3.4). */
@@ -15,12 +15,12 @@ export function drawPath(operators: Operators, { d }: PathMark, ink: Ink): void 
   const hasFill = fill !== "none";
   if (d === "" || !(hasStroke || hasFill)) return;
   if (hasStroke) {
-    operators.hold("width", `${decimal(width)} w`);
-    operators.hold("cap", `${CAPS[cap]} J`);
-    operators.hold("join", `${JOINS[join]} j`);
-    operators.hold("dash", `[${dash.join(" ")}] 0 d`);
-    operators.hold("stroke", `${colourNumbers(stroke)} RG`);
+    operators.hold("width", width, (now) => `${decimal(now)} w`);
+    operators.hold("cap", cap, (now) => `${CAPS[now]} J`);
+    operators.hold("join", join, (now) => `${JOINS[now]} j`);
+    operators.hold("dash", dash.join(" "), (now) => `[${now}] 0 d`);
+    operators.hold("stroke", stroke, strokeOperator);
   }
-  if (hasFill) operators.hold("fill", `${colourNumbers(fill)} rg`);
+  if (hasFill) operators.hold("fill", fill, fillOperator);
   operators.draw(`${pathOperators(d)}${hasStroke ? (hasFill ? "B" : "S") : "f"}`);
 }

@@ -1,7 +1,7 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
 import type { Ink } from "../draw/ink.ts";
 import type { TextMark } from "../draw/scene.ts";
-import { colourNumbers, decimal, type Operators } from "./operators.ts";
+import { decimal, fillOperator, type Operators } from "./operators.ts";
 import type { PaperPen } from "./paper-pen.ts";
 import type { SetRun } from "./set-line.ts";
 
@@ -16,10 +16,10 @@ export function drawText(
   const { width, runs } = pen.fonts.line(mark.text, weight);
   const along = matrixAlong(mark);
   let x = -width * anchorShare(mark.anchor);
-  operators.hold("fill", `${colourNumbers(colour)} rg`);
+  operators.hold("fill", colour, fillOperator);
   for (const run of runs) {
     for (const piece of shownPieces(pen, run)) {
-      operators.hold("font", `/${piece.font} ${decimal(size)} Tf`);
+      operators.hold("font", `/${piece.font} ${decimal(size)}`, (font) => `${font} Tf`);
       operators.show(`${along((x + piece.x) * size, piece.y * size)} Tm ${piece.show}`);
     }
     x += run.width;

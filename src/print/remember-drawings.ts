@@ -1,6 +1,7 @@
 /** Drawings that are printed in more than one file, kept as long as the plans and strips that they show. */
 import { type DrawnPages, drawPages, type PageDrawing } from "../draw/page/page-scene.ts";
 import type { Scene } from "../draw/scene.ts";
+import { type StripBody, stripBodies } from "../draw/strip/strip-body.ts";
 import { stripPieces } from "../draw/strip/strip-pieces.ts";
 import type { PlanPage } from "../plan/plan.ts";
 import type { Strip } from "../strip/strip.ts";
@@ -12,10 +13,10 @@ export interface Drawings {
   pieces(strip: Strip, printable: number): readonly Scene[];
 }
 
-/** Draws each page once, and each strip once that no paper is too short for. */
+/** Draws each page and each strip once; a strip is cut anew for each paper. */
 export function rememberDrawings(): Drawings {
   const pages = new WeakMap<PlanPage, DrawnPages>();
-  const wholes = new WeakMap<Strip, readonly Scene[]>();
+  const strips = new WeakMap<Strip, readonly StripBody[]>();
   return {
     page(page, drawing) {
       const drawn = pages.get(page) ?? drawPages(drawing);
@@ -23,16 +24,9 @@ export function rememberDrawings(): Drawings {
       return drawn;
     },
     pieces(strip, printable) {
-      const whole = wholes.get(strip);
-      if (whole?.every(({ frame }) => frame.width <= printable)) return whole;
-      const pieces = stripPieces(strip, printable);
-      if (pieces.length === bodyCount(strip)) wholes.set(strip, pieces);
-      return pieces;
+      const bodies = strips.get(strip) ?? stripBodies(strip);
+      strips.set(strip, bodies);
+      return stripPieces(strip, printable, {}, bodies);
     },
   };
-}
-
-/** How many pieces there are where none is cut. */
-function bodyCount({ make, sides }: Strip): number {
-  return make === "two" ? sides.length : 1;
 }
