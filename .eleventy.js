@@ -28,8 +28,11 @@ export default function (cfg) {
   let report = "";
   let ready = first;
   let bytesOf;
-  // Nothing is bundled anew for an edit of the content, which is to show at once.
+  // An edit of the content is to show at once: nothing is bundled for it, and pages that stay as they are stay.
   let isCodeOld = true;
+  let codeEdits = 0;
+  let duePages;
+  let due;
 
   const makeBook = async () => {
     if (isCodeOld) engine = ready?.engine ?? (await loadEngine());
@@ -45,11 +48,19 @@ export default function (cfg) {
     return engine.makeBook({ content: read.content, memos, version, markdown, highlight });
   };
 
+  const pairsDue = () => {
+    if (mode === "build") return book.pairs;
+    duePages ??= engine.openDuePages();
+    return duePages.of(book, `${codeEdits} ${report}`);
+  };
+
   // Eleventy would tell on the error stream which function took long.
   cfg.benchmarks.config.setMinimumThresholdMs(0);
 
   cfg.on("eleventy.beforeWatch", (edited) => {
-    isCodeOld ||= edited.some((path) => !isWithin(path, contentFolder));
+    if (edited.every((path) => isWithin(path, contentFolder))) return;
+    isCodeOld = true;
+    codeEdits += 1;
   });
   cfg.on("eleventy.before", async ({ directories, runMode }) => {
     try {
@@ -57,22 +68,25 @@ export default function (cfg) {
       [book] = await Promise.all([makeBook(), assets]);
       isCodeOld = false;
       report = "";
-      engine.writeSideFiles(directories.output, book.sideFiles());
+      due = pairsDue();
+      engine.writeSideFiles(directories.output, book.sideFiles(due));
     } catch (problem) {
       if (runMode === "build" || !engine) throw problem;
       // While serving, the last good pages stay and carry the report.
       report = problem.message;
       console.error("\n%s\n", problem instanceof ContentProblem ? report : problem);
       book ??= engine.emptyBook();
+      due = pairsDue();
     }
   });
   cfg.on("eleventy.after", () => {
+    duePages?.settle();
     onSettled?.(memos.settle());
   });
 
   cfg.addGlobalData("book", () => book);
   cfg.addGlobalData("report", () => report);
-  cfg.addGlobalData("pairs", () => book.pairs);
+  cfg.addGlobalData("pairs", () => due);
   cfg.addGlobalData("stripPairs", () => book.strips.pairs);
   cfg.addGlobalData("notebookSlugs", () => book.notebooks.map(({ slug }) => slug));
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));

@@ -31,8 +31,10 @@ export interface Book {
   notebookPage(slug: string): NotebookPage;
   /** The drawing of equal parts on the first notebook; "" in a book without one. */
   frontSvg(): string;
-  /** Everything that lies beside the pages, one file after another. */
-  sideFiles(): Iterable<SideFile>;
+  /** Changes with everything that the page of a pattern shows. */
+  pageKey(pair: Pair): string;
+  /** Everything that lies beside the pages of these patterns and all other pages, one file after another. */
+  sideFiles(pairs: readonly Pair[]): Iterable<SideFile>;
   /** Makes a PDF file when it is asked for: a build makes them all on a thread of their own. */
   askPdf: AskPdf;
 }

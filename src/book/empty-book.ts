@@ -19,6 +19,7 @@ export function emptyBook(): Book {
     patternPage: noPage,
     notebookPage: noPage,
     frontSvg: () => "",
+    pageKey: noPage,
     sideFiles: () => [],
     askPdf: () => undefined,
   };

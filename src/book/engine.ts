@@ -1,6 +1,7 @@
 /** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
 export { buildBook } from "./build-book.ts";
 export { readContent } from "./content/check-content.ts";
+export { openDuePages } from "./due-pages.ts";
 export { emptyBook } from "./empty-book.ts";
 export { openBytesUntilWritten } from "./free-written.ts";
 export { chapterSections } from "./guide/chapter-sections.ts";

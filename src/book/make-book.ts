@@ -8,6 +8,7 @@ import type { Pair } from "./entries.ts";
 import { fitFiles } from "./fit-files.ts";
 import { frontMatterOf } from "./front-matter-of.ts";
 import { galleryFiles } from "./gallery/gallery-files.ts";
+import { keyOf } from "./memo.ts";
 import { notebookEntry } from "./notebook/notebook-facts.ts";
 import { notebookPage } from "./notebook/notebook-page.ts";
 import { shelfScale } from "./notebook/shelf-scale.ts";
@@ -15,7 +16,14 @@ import type { Memos } from "./open-memos.ts";
 import { openSurroundings } from "./pattern/around-pattern.ts";
 import { patternPage } from "./pattern/pattern-page.ts";
 import { openAskPdf } from "./pdf/ask-pdf.ts";
-import { notebookPath, openPieces, type Pieces, pairsOf, patternPath } from "./pieces.ts";
+import {
+  notebookPath,
+  openPieces,
+  type Pieces,
+  pairsOf,
+  patternPath,
+  patternSources,
+} from "./pieces.ts";
 import { notebookFiles, patternFiles, type SideFile } from "./side-files.ts";
 import { openStripBook } from "./strip/strip-book.ts";
 import { feedFiles } from "./web/feed-file.ts";
@@ -44,7 +52,6 @@ export function makeBook(sources: BookSources): Book {
     bodyHtml: once((text) => bodyHtml(markdown, text)),
     sourceHtml: once((path) => highlight("yaml", frontMatterOf(pieces.text(path)))),
   };
-  const pairs = pairsOf(content);
   const strips = openStripBook({ ...pageSources, memo: memos.strips, version });
   const [first] = content.notebooks;
   const notebooks = content.notebooks.map(notebookEntry);
@@ -55,13 +62,18 @@ export function makeBook(sources: BookSources): Book {
     shelfScale: shelfScale(notebooks),
     groups: first ? cards.groupsOn(first.slug) : [],
     tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
-    pairs,
+    pairs: pairsOf(content),
     strips,
     patternPage: (pair) => patternPage(pair, pageSources),
     frontSvg: () => (first ? pieces.notebookPiece(first.slug).partsSvg : ""),
     notebookPage: (slug) => notebookPage(slug, pageSources),
     askPdf: openAskPdf(content, memos.pdfs, version),
-    sideFiles: function* () {
+    pageKey: (pair) => {
+      const around = pageSources.around(pieces.recipe(pair.pattern), pair);
+      const shown = [content.book, notebooks, around, strips.carrying(pair.pattern)];
+      return keyOf([...patternSources(pair, content, version), JSON.stringify(shown)]);
+    },
+    sideFiles: function* (pairs) {
       yield* sideFiles(content, pairs, pieces);
       yield* galleryFiles(content, cards, markdown);
       yield* strips.sideFiles();
