@@ -1,6 +1,7 @@
 /** One font to print with: which characters it has, and how it sets a word. */
 import { create, type Font, type Glyph, type GlyphRun } from "fontkit";
-import { type Outlines, openOutlines } from "./outlines.ts";
+import { type CodedGlyph, codeOfGlyph, isLatin1 } from "./font-codes.ts";
+import { type MakeFontFile, type Pack, rememberFontFiles } from "./font-file.ts";
 import { unpackWoff } from "./unpack-woff.ts";
 
 export type Weight = "normal" | "bold";
@@ -17,24 +18,18 @@ export interface PrintFont {
 }
 
 /** A glyph of a word. Lengths are in thousandths of the font size. */
-export interface SetGlyph {
-  /** By which a PDF names it. */
-  readonly code: number;
-  /** Its number in the font. */
-  readonly glyph: number;
-  readonly width: number;
+export interface SetGlyph extends CodedGlyph {
   /** How far the next one is, and by how much this one is moved. */
   readonly advance: number;
   readonly x: number;
   readonly y: number;
-  /** What it stands for. */
-  readonly characters: string;
 }
 
 /** What a PDF says of a font. Lengths are in thousandths of the font size. */
 export interface FontFace {
   readonly name: string;
-  readonly outlines: Outlines;
+  /** With some of its glyphs. */
+  readonly file: MakeFontFile;
   readonly box: readonly [left: number, bottom: number, right: number, top: number];
   readonly ascent: number;
   readonly descent: number;
@@ -47,10 +42,10 @@ export interface FontFace {
 const LIMIT = 4096;
 
 /** The font of a file (WOFF, or TrueType as it is). Throws, when it is first used, where the file is none. */
-export function openFont(file: Uint8Array): PrintFont {
+export function openFont(file: Uint8Array, pack?: Pack): PrintFont {
   let opened: { readonly font: Font; readonly face: FontFace } | undefined;
   const open = () => {
-    opened ??= openFile(file);
+    opened ??= openFile(file, pack);
     return opened;
   };
   const known = new Map<string, readonly SetGlyph[]>();
@@ -66,7 +61,7 @@ export function openFont(file: Uint8Array): PrintFont {
   };
 }
 
-function openFile(file: Uint8Array): { readonly font: Font; readonly face: FontFace } {
+function openFile(file: Uint8Array, pack?: Pack): { readonly font: Font; readonly face: FontFace } {
   const bytes = unpackWoff(file);
   const font = create(bytes);
   const scale = 1000 / font.unitsPerEm;
@@ -75,7 +70,7 @@ function openFile(file: Uint8Array): { readonly font: Font; readonly face: FontF
     font,
     face: {
       name: font.postscriptName,
-      outlines: openOutlines(bytes),
+      file: rememberFontFiles(bytes, pack),
       box: [minX * scale, minY * scale, maxX * scale, maxY * scale],
       ascent: font.ascent * scale,
       descent: font.descent * scale,
@@ -115,22 +110,9 @@ function charactersOf(word: string, { glyphs, direction }: GlyphRun): readonly s
   return direction === "rtl" ? characters.reverse() : characters;
 }
 
-/** The first code that is no character's own. */
-const FIRST_FREE = 0x100;
-
-/** Is a code its own character? */
-export function isLatin1(code: number): boolean {
-  return code < FIRST_FREE;
-}
-
-/** Where a glyph lies of which no character is the code. */
-export function placeOfGlyph(glyph: number): number {
-  return FIRST_FREE + glyph;
-}
-
 /** A character of Latin 1 is its own code where the glyph is the one that it usually has. */
 function codeOf(font: Font, { id }: Glyph, characters: string): number {
   const code = characters.charCodeAt(0);
   const isOwn = characters.length === 1 && isLatin1(code) && font.glyphForCodePoint(code).id === id;
-  return isOwn ? code : placeOfGlyph(id);
+  return isOwn ? code : codeOfGlyph(id);
 }

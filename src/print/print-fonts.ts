@@ -1,4 +1,5 @@
 /** The fonts that text is printed with: used for any number of files. */
+import type { Pack } from "./font-file.ts";
 import { type FontLists, openFont, type Weight } from "./print-font.ts";
 import { rememberLines, type SetLine } from "./set-line.ts";
 
@@ -27,9 +28,9 @@ export const FONT_FILES: Readonly<Record<Weight, readonly string[]>> = {
   bold: PARTS.map((part) => `fira-sans-${part}-700-normal.woff`),
 };
 
-/** The fonts of files. Each is opened when it is first needed, and throws then where it is none: they come with the program. */
-export function readFonts(files: FontFiles): PrintFonts {
-  const normal = files.normal.map(openFont);
-  const bold = files.bold.map(openFont);
+/** The fonts of files; with `pack` they are packed once for all files that have the same letters of them. Each is opened when it is first needed, and throws then where it is none: they come with the program. */
+export function readFonts(files: FontFiles, pack?: Pack): PrintFonts {
+  const open = (file: Uint8Array) => openFont(file, pack);
+  const [normal, bold] = [files.normal.map(open), files.bold.map(open)];
   return { normal, bold, line: rememberLines({ normal, bold }) };
 }

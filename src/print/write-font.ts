@@ -1,9 +1,8 @@
 /** A font as a PDF holds it: its glyphs by codes of two bytes, their widths and their characters (ISO 32000-1, 9.7). */
 import type PDFDocument from "pdfkit";
 import type { PdfReference } from "pdfkit";
-import { type FontFace, isLatin1, placeOfGlyph, type SetGlyph } from "./print-font.ts";
-import { subsetFont } from "./subset-font.ts";
-import { wideUnicodeMap } from "./unicode-map.ts";
+import type { CodedGlyph } from "./font-codes.ts";
+import type { FontFace } from "./print-font.ts";
 
 export interface FontQuestion {
   readonly pdf: PDFDocument;
@@ -13,7 +12,7 @@ export interface FontQuestion {
   readonly tag: string;
   readonly face: FontFace;
   /** In the order of their codes. */
-  readonly glyphs: readonly SetGlyph[];
+  readonly glyphs: readonly CodedGlyph[];
 }
 
 const SYSTEM = {
@@ -23,39 +22,41 @@ const SYSTEM = {
 };
 
 /** Writes it and all that it needs. */
-export function writeFont(question: FontQuestion): void {
-  const { pdf, reference, tag, face, glyphs } = question;
+export function writeFont({ pdf, reference, tag, face, glyphs }: FontQuestion): void {
   const name = `${tag}+${face.name}`;
+  const { font, unicode, isPacked } = face.file(glyphs);
+  const writeStream = (bytes: Uint8Array): PdfReference => {
+    // What says how it is packed is not packed again.
+    const stream = pdf.ref(isPacked ? { Filter: "FlateDecode" } : {});
+    stream.end(bytes);
+    return stream;
+  };
   const descendant = pdf.ref({
     Type: "Font",
     Subtype: "CIDFontType2",
     BaseFont: name,
     CIDSystemInfo: SYSTEM,
-    FontDescriptor: writeDescriptor(question, name),
+    FontDescriptor: writeDescriptor(pdf, face, { name, file: writeStream(font) }),
     W: widthsOf(glyphs),
     CIDToGIDMap: "Identity",
   });
   descendant.end();
-  const others = glyphs.filter(({ code }) => !isLatin1(code));
-  // Short as it is, it would hardly be shorter packed.
-  const toUnicode = pdf.ref({ Filter: [] });
-  toUnicode.end(wideUnicodeMap(new Map(others.map(({ code, characters }) => [code, characters]))));
   Object.assign(reference.data, {
     Type: "Font",
     Subtype: "Type0",
     BaseFont: name,
     Encoding: "Identity-H",
     DescendantFonts: [descendant],
-    ToUnicode: toUnicode,
+    ToUnicode: writeStream(unicode),
   });
   reference.end();
 }
 
-function writeDescriptor({ pdf, face, glyphs }: FontQuestion, name: string): PdfReference {
-  const places = new Map(glyphs.map(({ code, glyph }) => [code, glyph]));
-  const file = pdf.ref();
-  // The glyph of the code 0 is the one for what a font lacks; every font has it.
-  file.end(subsetFont(face.outlines, places.set(0, 0), placeOfGlyph));
+function writeDescriptor(
+  pdf: PDFDocument,
+  face: FontFace,
+  { name, file }: { readonly name: string; readonly file: PdfReference },
+): PdfReference {
   const descriptor = pdf.ref({
     Type: "FontDescriptor",
     FontName: name,
@@ -75,7 +76,7 @@ function writeDescriptor({ pdf, face, glyphs }: FontQuestion, name: string): Pdf
 }
 
 /** Widths of codes that follow one another are in one list, after the first of them. */
-function widthsOf(glyphs: readonly SetGlyph[]): readonly (number | readonly number[])[] {
+function widthsOf(glyphs: readonly CodedGlyph[]): readonly (number | readonly number[])[] {
   const runs: { readonly first: number; readonly widths: number[] }[] = [];
   for (const { code, width } of glyphs) {
     const last = runs.at(-1);

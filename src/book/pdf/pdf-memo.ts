@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
+import { deflateSync } from "node:zlib";
 import { FONT_FILES, type PrintFonts, readFonts } from "../../print/print-fonts.ts";
 import { pieceFolder } from "../piece-folder.ts";
 
@@ -49,8 +50,6 @@ function openFonts(): PrintFonts {
   const require = createRequire(import.meta.url);
   const files = join(dirname(require.resolve("@fontsource/fira-sans/package.json")), "files");
   const bytesOf = (name: string) => new Uint8Array(readFileSync(join(files, name)));
-  return readFonts({
-    normal: FONT_FILES.normal.map(bytesOf),
-    bold: FONT_FILES.bold.map(bytesOf),
-  });
+  const [normal, bold] = [FONT_FILES.normal.map(bytesOf), FONT_FILES.bold.map(bytesOf)];
+  return readFonts({ normal, bold }, (bytes) => deflateSync(bytes));
 }

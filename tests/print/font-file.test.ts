@@ -1,0 +1,69 @@
+import { deflateSync, inflateSync } from "node:zlib";
+import { describe, expect, it } from "vitest";
+import type { CodedGlyph } from "../../src/print/font-codes.ts";
+import { rememberFontFiles } from "../../src/print/font-file.ts";
+import { openFont } from "../../src/print/print-font.ts";
+import { unpackWoff } from "../../src/print/unpack-woff.ts";
+import { fontFile } from "./demo-book.ts";
+
+const packed = fontFile("fira-sans-latin-400-normal.woff");
+const whole = unpackWoff(packed);
+
+const glyphsOf = (text: string): readonly CodedGlyph[] =>
+  [...openFont(packed).set(text)].sort((a, b) => a.code - b.code);
+
+describe("the font in a file", () => {
+  it("is made and packed once for the same letters", () => {
+    let count = 0;
+    const make = rememberFontFiles(whole, (bytes) => {
+      count += 1;
+      return bytes;
+    });
+    expect(make(glyphsOf("Bed–"))).toBe(make(glyphsOf("Bed–")));
+    // The font and what its codes stand for.
+    expect(count).toBe(2);
+    make(glyphsOf("Beds–"));
+    expect(count).toBe(4);
+  });
+
+  it("is not that of other letters made before", () => {
+    const make = rememberFontFiles(whole);
+    const before = ["Be", "Bedfjo", "", "–"].map((text) => make(glyphsOf(text)));
+    expect(make(glyphsOf("Bed"))).toEqual(rememberFontFiles(whole)(glyphsOf("Bed")));
+    for (const other of before) expect(make(glyphsOf("Bed")).font).not.toEqual(other.font);
+  });
+
+  it("is told from that of the same glyph for other characters", () => {
+    const [dash] = glyphsOf("–");
+    if (!dash) throw new Error("no glyph");
+    const make = rememberFontFiles(whole);
+    const [one, other] = [make([dash]), make([{ ...dash, characters: "-" }])];
+    expect(one.font).toEqual(other.font);
+    expect(one.unicode).not.toEqual(other.unicode);
+  });
+
+  it("is the same packed", () => {
+    const plain = rememberFontFiles(whole)(glyphsOf("Bed 4"));
+    const made = rememberFontFiles(whole, (bytes) => deflateSync(bytes))(glyphsOf("Bed 4"));
+    expect([plain.isPacked, made.isPacked]).toEqual([false, true]);
+    expect(new Uint8Array(inflateSync(made.font))).toEqual(plain.font);
+    expect(new Uint8Array(inflateSync(made.unicode))).toEqual(plain.unicode);
+  });
+});
+
+describe("the codes of a word", () => {
+  it("are its characters in Latin 1, and otherwise the font's own", () => {
+    const codes = openFont(packed).set("Bé–");
+    expect(codes.map(({ code, characters }) => [code, characters])).toEqual([
+      [0x42, "B"],
+      [0xe9, "é"],
+      [0x100 + (codes[2]?.glyph ?? 0), "–"],
+    ]);
+  });
+
+  it("do not depend on the words before", () => {
+    const font = openFont(packed);
+    for (const word of ["öï", "ﬁ", "office", "Ǽ"]) font.set(word);
+    expect(font.set("office fjord")).toEqual(openFont(packed).set("office fjord"));
+  });
+});
