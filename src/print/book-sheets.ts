@@ -98,14 +98,14 @@ interface BookPaper {
 
 /** The printer's paper if a page of the notebook has room on it with its counts, else the notebook's own. */
 function bookPaper(question: BookQuestion, margin: PrinterMargin, printer: Stretch): BookPaper {
-  const { notebook, groups } = question;
+  const { notebook, groups, drawings } = question;
   const paper = SHEET_PAPERS[question.paper];
   const area = safeArea(paper, margin, printer);
   const scenes = groups
     .flatMap(({ entries }) => entries)
     .flatMap(({ recipe, plan }) => (plan.fits ? [{ recipe, plan, notebook }] : []))
     .slice(0, 1)
-    .flatMap((first) => pageScenes(first, "counts"));
+    .flatMap((first) => pageScenes({ ...first, ...(drawings && { drawings }) }, "counts"));
   if (scenes.every((scene) => hasFrameRoom(scene, area))) return { paper, area, isFramed: true };
   const { across, down } = notebook.axes;
   const own = { width: toMm(across.paper), height: toMm(down.paper) };

@@ -23,7 +23,6 @@ declare module "fontkit" {
   /** A text as glyphs, from left to right. */
   export interface GlyphRun {
     readonly direction: "ltr" | "rtl";
-    readonly advanceWidth: number;
     readonly glyphs: readonly Glyph[];
     readonly positions: readonly GlyphPosition[];
   }
@@ -37,7 +36,6 @@ declare module "fontkit" {
 
   export interface GlyphPosition {
     readonly xAdvance: number;
-    readonly yAdvance: number;
     readonly xOffset: number;
     readonly yOffset: number;
   }
