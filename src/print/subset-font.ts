@@ -33,7 +33,8 @@ export function subsetFont(
     tag,
     bytes: withNumber(outlines.table(tag), at, value),
   });
-  return writeTables(TRUE_TYPE, [
+  // A directory is in the order of its tags.
+  const tables = [
     ...COPIED.map((tag) => ({ tag, bytes: outlines.table(tag) })).filter(hasBytes),
     { tag: "glyf", bytes: glyf },
     changed("head", LOCA_FORMAT, Number(isLong)),
@@ -41,7 +42,11 @@ export function subsetFont(
     { tag: "hmtx", bytes: hmtx },
     { tag: "loca", bytes: loca },
     changed("maxp", GLYPH_COUNT, count),
-  ]);
+  ];
+  return writeTables(
+    TRUE_TYPE,
+    tables.sort((a, b) => (a.tag < b.tag ? -1 : 1)),
+  );
 }
 
 /** The glyph of each place, with all that those of the codes are put together from. */
