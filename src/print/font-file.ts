@@ -1,15 +1,16 @@
 /** The font that is put into a file: of the same letters it is the same, so it is made and packed once. */
-import { type CodedGlyph, codeOfGlyph, isLatin1 } from "./font-codes.ts";
-import { type Outlines, openOutlines } from "./outlines.ts";
-import { subsetFont } from "./subset-font.ts";
+import type { Font } from "fontkit";
+import { type CodedGlyph, isLatin1 } from "./font-codes.ts";
 import { wideUnicodeMap } from "./unicode-map.ts";
 
 /** Bytes packed as zlib does it (RFC 1950). */
 export type Pack = (bytes: Uint8Array) => Uint8Array;
 
 export interface FontFile {
-  /** The font with these glyphs alone. */
+  /** The font with these glyphs alone, one after another. */
   readonly font: Uint8Array;
+  /** Which of them each code shows, of two bytes for each code from 0 (ISO 32000-1, table 117: CIDToGIDMap). */
+  readonly glyphs: Uint8Array;
   /** What its codes stand for. */
   readonly unicode: Uint8Array;
   readonly isPacked: boolean;
@@ -22,13 +23,12 @@ export type MakeFontFile = (glyphs: readonly CodedGlyph[]) => FontFile;
 const LIMIT = 256;
 
 /** Makes files of a whole font. */
-export function rememberFontFiles(font: Uint8Array, pack?: Pack): MakeFontFile {
-  const outlines = openOutlines(font);
+export function rememberFontFiles(font: Font, pack?: Pack): MakeFontFile {
   const known = new Map<string, FontFile>();
   return (glyphs) => {
     // No text of a line has a line break.
     const key = glyphs.map(keyOf).join("\n");
-    const file = known.get(key) ?? makeFile(outlines, glyphs, pack);
+    const file = known.get(key) ?? makeFile(font, glyphs, pack);
     if (known.size >= LIMIT) known.clear();
     known.set(key, file);
     return file;
@@ -42,16 +42,23 @@ function keyOf({ code, characters }: CodedGlyph): string {
 
 const ASCII = new TextEncoder();
 
-function makeFile(
-  outlines: Outlines,
-  glyphs: readonly CodedGlyph[],
-  pack: Pack | undefined,
-): FontFile {
-  // The glyph of the code 0 is the one for what a font lacks; every font has it.
-  const places = new Map([[0, 0], ...glyphs.map(({ code, glyph }) => [code, glyph] as const)]);
+function makeFile(font: Font, glyphs: readonly CodedGlyph[], pack: Pack | undefined): FontFile {
+  const subset = font.createSubset();
+  const places = new Map(glyphs.map(({ code, glyph }) => [code, subset.includeGlyph(glyph)]));
   const others = glyphs.filter(({ code }) => !isLatin1(code));
   const map = wideUnicodeMap(new Map(others.map(({ code, characters }) => [code, characters])));
-  const [font, unicode] = [subsetFont(outlines, places, codeOfGlyph), ASCII.encode(map)];
-  if (!pack) return { font, unicode, isPacked: false };
-  return { font: pack(font), unicode: pack(unicode), isPacked: true };
+  const packed = pack ?? ((bytes: Uint8Array) => bytes);
+  return {
+    font: packed(subset.encode()),
+    glyphs: packed(placesByCode(places)),
+    unicode: packed(ASCII.encode(map)),
+    isPacked: pack !== undefined,
+  };
+}
+
+/** What is no code shows the glyph 0, which is there for what a font lacks. */
+function placesByCode(places: ReadonlyMap<number, number>): Uint8Array {
+  const view = new DataView(new ArrayBuffer(2 * (Math.max(0, ...places.keys()) + 1)));
+  for (const [code, place] of places) view.setUint16(2 * code, place);
+  return new Uint8Array(view.buffer);
 }

@@ -18,6 +18,14 @@ declare module "fontkit" {
     hasGlyphForCodePoint(codePoint: number): boolean;
     glyphForCodePoint(codePoint: number): Glyph;
     layout(text: string): GlyphRun;
+    createSubset(): Subset;
+  }
+
+  /** A font of some of the glyphs. The glyph 0 is always in it. */
+  export interface Subset {
+    /** The glyph's number in it; its parts come along. */
+    includeGlyph(glyph: number): number;
+    encode(): Uint8Array;
   }
 
   /** A text as glyphs, from left to right. */

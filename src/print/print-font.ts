@@ -70,7 +70,8 @@ function openFile(file: Uint8Array, pack?: Pack): { readonly font: Font; readonl
     font,
     face: {
       name: font.postscriptName,
-      file: rememberFontFiles(bytes, pack),
+      // Opened for itself: a glyph of which fontkit has met the outline alone no longer knows its characters.
+      file: rememberFontFiles(create(bytes), pack),
       box: [minX * scale, minY * scale, maxX * scale, maxY * scale],
       ascent: font.ascent * scale,
       descent: font.descent * scale,

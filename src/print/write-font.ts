@@ -24,7 +24,7 @@ const SYSTEM = {
 /** Writes it and all that it needs. */
 export function writeFont({ pdf, reference, tag, face, glyphs }: FontQuestion): void {
   const name = `${tag}+${face.name}`;
-  const { font, unicode, isPacked } = face.file(glyphs);
+  const { font, glyphs: places, unicode, isPacked } = face.file(glyphs);
   const writeStream = (bytes: Uint8Array): PdfReference => {
     // What says how it is packed is not packed again.
     const stream = pdf.ref(isPacked ? { Filter: "FlateDecode" } : {});
@@ -38,7 +38,7 @@ export function writeFont({ pdf, reference, tag, face, glyphs }: FontQuestion): 
     CIDSystemInfo: SYSTEM,
     FontDescriptor: writeDescriptor(pdf, face, { name, file: writeStream(font) }),
     W: widthsOf(glyphs),
-    CIDToGIDMap: "Identity",
+    CIDToGIDMap: writeStream(places),
   });
   descendant.end();
   Object.assign(reference.data, {

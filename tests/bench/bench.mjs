@@ -1,9 +1,10 @@
-/** `npm run bench`: the whole book beside a bare Eleventy build that writes the same files as ready strings, in one run. */
+/** `npm run bench`: a book of 45 patterns on 10 notebooks beside a bare Eleventy build that writes the same files as ready strings, in one run. */
 import { execFileSync } from "node:child_process";
-import { appendFileSync, cpSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { appendFileSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { writeSizedContent } from "./sized-content.mjs";
 
 const HERE = fileURLToPath(new URL("./", import.meta.url));
 const ROUNDS = 3;
@@ -11,12 +12,19 @@ const written = resolve(process.argv[2] ?? "content");
 const desk = mkdtempSync(join(tmpdir(), "spanbook-bench-"));
 const place = (name) => join(desk, name);
 const content = place("content");
-cpSync(written, content, { recursive: true });
+writeSizedContent(written, content, { patterns: 45, notebooks: 10 });
 
 /** Runs one of the scripts beside this one and reads the cost that it tells. */
 function cost(script, ...words) {
   const said = execFileSync(process.execPath, [join(HERE, script), ...words], { encoding: "utf8" });
   return JSON.parse(said.trim().split("\n").at(-1));
+}
+
+/** As if nothing were ready but the PDF files. */
+function keepOnlyPdfs() {
+  for (const name of readdirSync(place("memo"))) {
+    if (name !== "pdfs") rmSync(join(place("memo"), name), { recursive: true });
+  }
 }
 
 /** Another line below one pattern's text: all its pages change. */
@@ -25,13 +33,36 @@ function changeOnePattern(round) {
   appendFileSync(join(content, "patterns", first), `\nRound ${round}.\n`);
 }
 
+/** From a small book to a large one, each from nothing; the last column is to stay level. */
+function grow() {
+  console.log("\nFrom nothing, with all PDF files, at several sizes");
+  for (const [patterns, notebooks] of [
+    [45, 10],
+    [90, 20],
+    [200, 20],
+  ]) {
+    const folder = place(`${patterns}-${notebooks}`);
+    writeSizedContent(written, folder, { patterns, notebooks });
+    const made = [place("grown"), place("grown-memo")];
+    const whole = cost("build-once.mjs", folder, ...made);
+    const bare = cost("bare-once.mjs", place("grown"), place("bare"));
+    const each = whole.processor / (patterns * notebooks);
+    console.log(
+      `${row(`${patterns} × ${notebooks}`, whole, bare)}   ${each.toFixed(1)} ms of work each (bare: ${bare.memory.toFixed(0)} MiB)`,
+    );
+    for (const name of [...made, place("bare")]) rmSync(name, { recursive: true, force: true });
+  }
+}
+
 /** The kinds take turns, so that a busy moment of the machine falls on all of them. */
 function runAll() {
-  const costs = { cold: [], changed: [], warm: [], bare: [] };
+  const costs = { cold: [], printed: [], changed: [], warm: [], bare: [] };
   const build = () => cost("build-once.mjs", content, place("book"), place("memo"));
   for (let round = 0; round < ROUNDS; round += 1) {
     for (const name of ["memo", "book"]) rmSync(place(name), { recursive: true, force: true });
     costs.cold.push(build());
+    keepOnlyPdfs();
+    costs.printed.push(build());
     changeOnePattern(round);
     costs.changed.push(build());
     costs.warm.push(build());
@@ -59,8 +90,11 @@ const bare = best(costs.bare);
 console.log(`${"".padEnd(30)}   wall     work   memory      wall     work (against bare)`);
 console.log(row("bare Eleventy, same files", bare, bare));
 console.log(row("the book, nothing ready", best(costs.cold), bare));
+console.log(row("the book, PDF files ready", best(costs.printed), bare));
 console.log(row("the book, one pattern changed", best(costs.changed), bare));
 console.log(row("the book, nothing changed", best(costs.warm), bare));
+
+grow();
 
 console.log("\nThe fit page, from a key press to the new drawing");
 execFileSync(process.execPath, [join(HERE, "fit-once.mjs"), place("book")], { stdio: "inherit" });
