@@ -1,6 +1,7 @@
 /** The file `book.pdf`: all patterns of a book for one notebook, with a contents page and bookmarks. */
-import { type BookQuestion, bookSheets } from "./book-sheets.ts";
+
 import type { PrintSettings } from "./page-pdf.ts";
+import { type BookQuestion, bookSheets } from "./sheet/book-sheets.ts";
 import { writePdf } from "./write-pdf.ts";
 
 /** The file. Every pattern that fits the notebook is in it, and the contents name those that do not. */

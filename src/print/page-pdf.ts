@@ -1,6 +1,7 @@
 /** The file `page.pdf`: a pattern's page in true size on the notebook's own paper, the page alone. */
-import { type PagesQuestion, pageSheets } from "./page-sheets.ts";
-import type { PrintFonts } from "./print-fonts.ts";
+
+import type { PrintFonts } from "./font/print-fonts.ts";
+import { type PagesQuestion, pageSheets } from "./sheet/page-sheets.ts";
 import type { Stretch } from "./stretch.ts";
 import { writePdf } from "./write-pdf.ts";
 

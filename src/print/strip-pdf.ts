@@ -1,6 +1,6 @@
 /** The file `strip.pdf`: strips in true size on sheets that a printer at home takes. */
 import type { PrintSettings } from "./page-pdf.ts";
-import { type StripsQuestion, stripSheets } from "./strip-sheets.ts";
+import { type StripsQuestion, stripSheets } from "./sheet/strip-sheets.ts";
 import { writePdf } from "./write-pdf.ts";
 
 /** The file. What is too large for a sheet is in `stripSheets`' own answer. */

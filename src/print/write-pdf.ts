@@ -1,11 +1,11 @@
 /** Sheets as one PDF file in true size: the same sheets give the same bytes. */
 import PDFDocument from "pdfkit";
 import { toBytes } from "pdfkit/output";
-import { drawSheet } from "./draw-sheet.ts";
-import { createEmbeddedFonts } from "./embedded-fonts.ts";
-import { createMissingGlyphs } from "./missing-glyphs.ts";
-import type { PaperPen } from "./paper-pen.ts";
-import type { PrintFonts } from "./print-fonts.ts";
+import { createEmbeddedFonts } from "./font/embedded-fonts.ts";
+import { createMissingGlyphs } from "./font/missing-glyphs.ts";
+import type { PrintFonts } from "./font/print-fonts.ts";
+import { drawSheet } from "./pen/draw-sheet.ts";
+import type { PaperPen } from "./pen/paper-pen.ts";
 import type { Sheet } from "./sheet.ts";
 import { NO_STRETCH, type Stretch } from "./stretch.ts";
 

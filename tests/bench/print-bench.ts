@@ -3,8 +3,8 @@ import { createSVGWindow } from "svgdom";
 import { pageScene } from "../../src/draw/page/page-scene.ts";
 import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import { bookPdf } from "../../src/print/book-pdf.ts";
+import { FONT_FILES, readFonts } from "../../src/print/font/print-fonts.ts";
 import { pagePdf } from "../../src/print/page-pdf.ts";
-import { FONT_FILES, readFonts } from "../../src/print/print-fonts.ts";
 import { stripPdf } from "../../src/print/strip-pdf.ts";
 import {
   BOOK,

@@ -1,14 +1,11 @@
 /** How true a printed strip can be: our own rounding beside the tolerance of a ruler. */
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { formatNumber } from "../../src/draw/path-data.ts";
 import { positionLength, usableSteps } from "../../src/measure/grid-axis.ts";
 import { toMm } from "../../src/measure/length.ts";
 import { stripPdf } from "../../src/print/strip-pdf.ts";
 import { NOTEBOOKS, notebookOf, SETTINGS, stripsOf } from "../print/demo-book.ts";
 import { readPieces, ticksAlong } from "../print/read-strip.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 /**
  * A material measure of length of class II: between two marks ±(a + bL) mm with a = 0.3, b = 0.2 and L the length

@@ -5,17 +5,14 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { FONT_FILES } from "../../src/print/print-fonts.ts";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { FONT_FILES } from "../../src/print/font/print-fonts.ts";
+import { stripSheets } from "../../src/print/sheet/strip-sheets.ts";
 import type { Sheet } from "../../src/print/sheet.ts";
-import { stripSheets } from "../../src/print/strip-sheets.ts";
 import { writePdf } from "../../src/print/write-pdf.ts";
 import { launchChromium } from "../browser/launch.ts";
 import { fontFile, SETTINGS, stripOf } from "../print/demo-book.ts";
 import { readFonts, readStrokes, readText } from "../print/poppler.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 const FOLDER = mkdtempSync(join(tmpdir(), "spanbook-paper-"));
 /** No evaluated code, nothing from a network, and no script but the one beside the page. */
@@ -23,7 +20,7 @@ const POLICY = "default-src 'none'; script-src file:";
 
 /** A classic script that prints sheets with fonts given as base64, and answers in base64. */
 const SCRIPT = `
-  import { readFonts } from "./src/print/print-fonts.ts";
+  import { readFonts } from "./src/print/font/print-fonts.ts";
   import { writePdf } from "./src/print/write-pdf.ts";
   const bytes = (text) => Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
   globalThis.printSheets = async (pages, files) => {

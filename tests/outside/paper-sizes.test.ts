@@ -1,9 +1,6 @@
 /** Our named papers against the standards and lists that others publish. */
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { isPaperName, PAPER_NAMES, PAPERS, type PaperName } from "../../src/notebook/paper.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** Sizes in millimetres as published lists have them, upright. */
 type Size = readonly [width: number, height: number];

@@ -1,5 +1,5 @@
 /** Files as other programs open them: paper, fonts, text, structure, and what a printer is asked for. */
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { bookPdf } from "../../src/print/book-pdf.ts";
 import { pagePdf } from "../../src/print/page-pdf.ts";
 import { stripPdf } from "../../src/print/strip-pdf.ts";
@@ -15,9 +15,6 @@ import {
   stripOf,
 } from "../print/demo-book.ts";
 import { readFacts, readFonts, readSizes, readText } from "../print/poppler.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** pdfinfo gives points with at most three decimals. */
 const POINT_ROUNDING = 0.0005 * (25.4 / 72) + 1e-9;

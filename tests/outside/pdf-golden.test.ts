@@ -1,6 +1,6 @@
 /** How strips and sheets look, rendered by poppler: pictures that were looked at and kept. */
 import { PNG } from "pngjs";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { stripPieces } from "../../src/draw/strip/strip-pieces.ts";
 import { bookPdf } from "../../src/print/book-pdf.ts";
 import { stripPdf } from "../../src/print/strip-pdf.ts";
@@ -9,9 +9,6 @@ import { PURPOSES } from "../../src/recipe/recipe.ts";
 import { BOOK, notebookOf, pageOf, RECIPES, SETTINGS, stripOf } from "../print/demo-book.ts";
 import { compare, differenceFrom } from "../print/golden.ts";
 import { readPicture } from "../print/poppler.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** A strip by itself, on paper of its own size. */
 async function stripAlone(slug: string, notebook: string): Promise<Uint8Array> {

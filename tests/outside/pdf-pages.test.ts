@@ -1,5 +1,5 @@
 /** Pages as another program measures them: every dot and every line where the notebook has them. */
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { INK } from "../../src/draw/ink.ts";
 import {
   dotLength,
@@ -11,9 +11,6 @@ import { toMm } from "../../src/measure/length.ts";
 import { pagePdf } from "../../src/print/page-pdf.ts";
 import { notebookOf, pageOf, plansOf, RECIPES, SETTINGS } from "../print/demo-book.ts";
 import { readStrokes } from "../print/poppler.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** In millimetres. */
 const TRUE_TO = 0.05;

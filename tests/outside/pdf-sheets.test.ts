@@ -1,11 +1,8 @@
 /** The bars and the card corner of a sheet as another program measures them. */
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { stripPdf } from "../../src/print/strip-pdf.ts";
 import { SETTINGS, stripOf } from "../print/demo-book.ts";
 import { type ReadLine, readStrokes } from "../print/poppler.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** In millimetres. */
 const TRUE_TO = 0.05;

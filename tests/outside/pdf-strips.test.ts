@@ -1,15 +1,12 @@
 /** Strips as another program measures them in the file that is printed. */
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { stripBodies } from "../../src/draw/strip/strip-body.ts";
-import type { PaperName } from "../../src/print/sheet-paper.ts";
+import type { PaperName } from "../../src/print/sheet/sheet-paper.ts";
+import { stripSheets } from "../../src/print/sheet/strip-sheets.ts";
 import { stripPdf } from "../../src/print/strip-pdf.ts";
-import { stripSheets } from "../../src/print/strip-sheets.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { NOTEBOOKS, SETTINGS, stripsOf } from "../print/demo-book.ts";
 import { joinPieces, readPieces, ticksAlong } from "../print/read-strip.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** In millimetres. */
 const TRUE_TO = 0.05;

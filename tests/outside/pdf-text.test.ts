@@ -1,13 +1,10 @@
 /** Text on paper, copied back out of the file by another program. */
 import { PNG } from "pngjs";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { TextMark } from "../../src/draw/scene.ts";
 import { writePdf } from "../../src/print/write-pdf.ts";
 import { SETTINGS } from "../print/demo-book.ts";
 import { readCopied, readFonts, readPicture, readText, readWords } from "../print/poppler.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 const line = (text: string, y: number, more: Partial<TextMark> = {}): TextMark => ({
   kind: "text",

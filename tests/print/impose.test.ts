@@ -1,16 +1,15 @@
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { Scene } from "../../src/draw/scene.ts";
-import { impose } from "../../src/print/impose.ts";
+import { impose } from "../../src/print/sheet/impose.ts";
+import { SAFE_MARGIN, SHEET_PAPERS, safeArea } from "../../src/print/sheet/sheet-paper.ts";
+import type { SheetPiece } from "../../src/print/sheet/sheet-piece.ts";
+import { sheetScene } from "../../src/print/sheet/sheet-scene.ts";
+import { stripSheets } from "../../src/print/sheet/strip-sheets.ts";
 import { partMarks, type Sheet } from "../../src/print/sheet.ts";
-import { SAFE_MARGIN, SHEET_PAPERS, safeArea } from "../../src/print/sheet-paper.ts";
-import type { SheetPiece } from "../../src/print/sheet-piece.ts";
-import { sheetScene } from "../../src/print/sheet-scene.ts";
 import { NO_STRETCH } from "../../src/print/stretch.ts";
-import { stripSheets } from "../../src/print/strip-sheets.ts";
 import { NOTEBOOKS, notebookOf, stripOf, stripsOf } from "./demo-book.ts";
 
 // All strips are drawn, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 function pieceOf(name: string, width: number, height: number): SheetPiece {
   const scene: Scene = {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { bookSheets } from "../../src/print/book-sheets.ts";
-import { pageSheets } from "../../src/print/page-sheets.ts";
-import { rememberDrawings } from "../../src/print/remember-drawings.ts";
-import { stripSheets } from "../../src/print/strip-sheets.ts";
+import { bookSheets } from "../../src/print/sheet/book-sheets.ts";
+import { pageSheets } from "../../src/print/sheet/page-sheets.ts";
+import { rememberDrawings } from "../../src/print/sheet/remember-drawings.ts";
+import { stripSheets } from "../../src/print/sheet/strip-sheets.ts";
 import { BOOK, pageOf, stripOf } from "./demo-book.ts";
 
 describe("drawings that are kept", () => {

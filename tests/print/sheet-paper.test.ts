@@ -5,7 +5,7 @@ import {
   SHEET_PAPERS,
   safeArea,
   sidewise,
-} from "../../src/print/sheet-paper.ts";
+} from "../../src/print/sheet/sheet-paper.ts";
 import { NO_STRETCH, type Stretch, stretchOf } from "../../src/print/stretch.ts";
 
 /** 36 points at the ends, 18 at the sides: generic printer descriptions (PPD, `*ImageableArea: "18 36 577 806"` on A4). */

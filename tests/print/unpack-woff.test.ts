@@ -1,11 +1,10 @@
 import { create } from "fontkit";
-import { describe, expect, it, vi } from "vitest";
-import { FONT_FILES } from "../../src/print/print-fonts.ts";
-import { unpackWoff } from "../../src/print/unpack-woff.ts";
+import { describe, expect, it } from "vitest";
+import { FONT_FILES } from "../../src/print/font/print-fonts.ts";
+import { unpackWoff } from "../../src/print/font/unpack-woff.ts";
 import { fontFile } from "./demo-book.ts";
 
 // Fonts are opened, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 const ALL = [...FONT_FILES.normal, ...FONT_FILES.bold];
 

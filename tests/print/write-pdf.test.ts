@@ -1,13 +1,10 @@
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { Mark } from "../../src/draw/scene.ts";
-import { FONT_FILES, readFonts } from "../../src/print/print-fonts.ts";
+import { FONT_FILES, readFonts } from "../../src/print/font/print-fonts.ts";
 import type { Sheet } from "../../src/print/sheet.ts";
 import { writePdf } from "../../src/print/write-pdf.ts";
 import { FONTS, fontFile } from "./demo-book.ts";
 import { readFacts, readSizes, readText } from "./poppler.ts";
-
-// Other programs are started, on machines that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 const text = (words: string, y: number): Mark => ({
   kind: "text",

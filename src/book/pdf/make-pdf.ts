@@ -1,9 +1,9 @@
 /** Makes one PDF file of a book. */
 import { cardScene } from "../../draw/card/card-scene.ts";
 import { bookPdf } from "../../print/book-pdf.ts";
+import type { PrintFonts } from "../../print/font/print-fonts.ts";
 import { misfitPdf } from "../../print/misfit-pdf.ts";
 import { type PrintSettings, pagePdf } from "../../print/page-pdf.ts";
-import type { PrintFonts } from "../../print/print-fonts.ts";
 import { scenePdf } from "../../print/scene-pdf.ts";
 import { stripPdf } from "../../print/strip-pdf.ts";
 import { PURPOSES } from "../../recipe/recipe.ts";

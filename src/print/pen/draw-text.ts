@@ -1,9 +1,9 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
-import type { Ink } from "../draw/ink.ts";
-import type { TextMark } from "../draw/scene.ts";
+import type { Ink } from "../../draw/ink.ts";
+import type { TextMark } from "../../draw/scene.ts";
+import type { SetRun } from "../font/set-line.ts";
 import { decimal, fillOperator, type Operators } from "./operators.ts";
 import type { PaperPen } from "./paper-pen.ts";
-import type { SetRun } from "./set-line.ts";
 
 /** Writes a mark in its look. Characters that no font has become boxes. */
 export function drawText(

@@ -1,10 +1,10 @@
 /** Drawings that are printed in more than one file, kept as long as the plans and strips that they show. */
-import { type DrawnPages, drawPages, type PageDrawing } from "../draw/page/page-scene.ts";
-import type { Scene } from "../draw/scene.ts";
-import { type StripBody, stripBodies } from "../draw/strip/strip-body.ts";
-import { stripPieces } from "../draw/strip/strip-pieces.ts";
-import type { PlanPage } from "../plan/plan.ts";
-import type { Strip } from "../strip/strip.ts";
+import { type DrawnPages, drawPages, type PageDrawing } from "../../draw/page/page-scene.ts";
+import type { Scene } from "../../draw/scene.ts";
+import { type StripBody, stripBodies } from "../../draw/strip/strip-body.ts";
+import { stripPieces } from "../../draw/strip/strip-pieces.ts";
+import type { PlanPage } from "../../plan/plan.ts";
+import type { Strip } from "../../strip/strip.ts";
 
 export interface Drawings {
   /** What is on one page of a plan of one recipe on one notebook: in a file of its own, and in the book. */

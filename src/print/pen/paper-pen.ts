@@ -1,8 +1,8 @@
 /** What draws on the pages of one PDF document, in millimetres from the top left corner of the page. */
 import type PDFDocument from "pdfkit";
-import type { EmbeddedFonts } from "./embedded-fonts.ts";
-import type { MissingGlyphs } from "./missing-glyphs.ts";
-import type { PrintFonts } from "./print-fonts.ts";
+import type { EmbeddedFonts } from "../font/embedded-fonts.ts";
+import type { MissingGlyphs } from "../font/missing-glyphs.ts";
+import type { PrintFonts } from "../font/print-fonts.ts";
 
 export interface PaperPen {
   readonly pdf: PDFDocument;

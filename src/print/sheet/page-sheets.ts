@@ -1,11 +1,11 @@
 /** A pattern's pages on paper of the notebook's own size: nothing but what is drawn, and where the dots are. */
-import { pageScene } from "../draw/page/page-scene.ts";
-import type { Scene } from "../draw/scene.ts";
-import type { Notebook } from "../notebook/notebook.ts";
-import type { FittingPlan } from "../plan/plan.ts";
-import type { Recipe } from "../recipe/recipe.ts";
+import { pageScene } from "../../draw/page/page-scene.ts";
+import type { Scene } from "../../draw/scene.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { FittingPlan } from "../../plan/plan.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import type { Sheet } from "../sheet.ts";
 import type { Drawings } from "./remember-drawings.ts";
-import type { Sheet } from "./sheet.ts";
 
 export interface PagesQuestion {
   readonly plan: FittingPlan;

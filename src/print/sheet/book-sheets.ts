@@ -1,15 +1,17 @@
 /** A notebook's whole book on paper: the contents, and then every pattern that fits, each page in true size. */
-import type { Rect } from "../draw/rect.ts";
-import { toMm } from "../measure/length.ts";
-import type { Notebook } from "../notebook/notebook.ts";
-import type { Plan } from "../plan/plan.ts";
-import type { Recipe } from "../recipe/recipe.ts";
+import type { Rect } from "../../draw/rect.ts";
+import { toMm } from "../../measure/length.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { Plan } from "../../plan/plan.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import type { Sheet } from "../sheet.ts";
+import { NO_STRETCH, type PaperSize, type Stretch } from "../stretch.ts";
+import type { Bookmark } from "../write-pdf.ts";
 import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
 import { framedSheet, hasFrameRoom, withNumber } from "./page-frame.ts";
 import { pageScenes, pageSheets } from "./page-sheets.ts";
 import type { Drawings } from "./remember-drawings.ts";
-import type { Sheet } from "./sheet.ts";
 import {
   type PaperName,
   type PrinterMargin,
@@ -17,8 +19,6 @@ import {
   SHEET_PAPERS,
   safeArea,
 } from "./sheet-paper.ts";
-import { NO_STRETCH, type PaperSize, type Stretch } from "./stretch.ts";
-import type { Bookmark } from "./write-pdf.ts";
 
 export interface BookQuestion {
   readonly title: string;

@@ -1,5 +1,5 @@
 /** What goes on a sheet to be cut out of it. */
-import type { Scene } from "../draw/scene.ts";
+import type { Scene } from "../../draw/scene.ts";
 
 /** Something to be printed in true size. */
 export interface SheetPiece {

@@ -1,9 +1,10 @@
 /** Strips on sheets: in pieces that can be printed, as many copies as are wanted, and a pocket where there is room. */
-import { pocketScene } from "../draw/sheet/pocket-scene.ts";
-import { CROP_ROOM } from "../draw/sheet/sheet-crop-marks.ts";
-import type { StripLook } from "../draw/strip/strip-face.ts";
-import { stripPieces } from "../draw/strip/strip-pieces.ts";
-import type { Strip } from "../strip/strip.ts";
+import { pocketScene } from "../../draw/sheet/pocket-scene.ts";
+import { CROP_ROOM } from "../../draw/sheet/sheet-crop-marks.ts";
+import type { StripLook } from "../../draw/strip/strip-face.ts";
+import { stripPieces } from "../../draw/strip/strip-pieces.ts";
+import type { Strip } from "../../strip/strip.ts";
+import { NO_STRETCH, type Stretch } from "../stretch.ts";
 import { type Imposed, impose } from "./impose.ts";
 import type { Drawings } from "./remember-drawings.ts";
 import {
@@ -15,7 +16,6 @@ import {
   sidewise,
 } from "./sheet-paper.ts";
 import type { SheetPiece } from "./sheet-piece.ts";
-import { NO_STRETCH, type Stretch } from "./stretch.ts";
 
 export interface StripsQuestion {
   readonly title: string;

@@ -1,13 +1,13 @@
 /** What every sheet of pieces carries beside them, and the room that it leaves. */
-import type { Rect } from "../draw/rect.ts";
-import type { TextMark } from "../draw/scene.ts";
-import { BAR, BAR_DEPTH, sheetBars } from "../draw/sheet/sheet-bars.ts";
-import { breakLines, LINE_STEP, wordMarks } from "../draw/sheet/sheet-words.ts";
+import type { Rect } from "../../draw/rect.ts";
+import type { TextMark } from "../../draw/scene.ts";
+import { BAR, BAR_DEPTH, sheetBars } from "../../draw/sheet/sheet-bars.ts";
+import { breakLines, LINE_STEP, wordMarks } from "../../draw/sheet/sheet-words.ts";
+import type { SheetPart } from "../sheet.ts";
+import type { PaperSize, Stretch } from "../stretch.ts";
 import type { PieceRoom } from "./place-pieces.ts";
-import type { SheetPart } from "./sheet.ts";
 import { ACTUAL_SIZE, barNames, sheetNotes } from "./sheet-notes.ts";
 import { type PrinterMargin, safeArea } from "./sheet-paper.ts";
-import type { PaperSize, Stretch } from "./stretch.ts";
 
 const TITLE = { size: 4.2, baseline: 3.6, height: 7 };
 const SAID = { size: 2.9 };

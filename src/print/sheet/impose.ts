@@ -1,9 +1,10 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
-import { cropMarks } from "../draw/sheet/sheet-crop-marks.ts";
-import type { SheetPlace } from "../draw/sheet/sheet-place.ts";
+import { cropMarks } from "../../draw/sheet/sheet-crop-marks.ts";
+import type { SheetPlace } from "../../draw/sheet/sheet-place.ts";
+import type { Sheet, SheetPart } from "../sheet.ts";
+import { NO_STRETCH, type PaperSize, type Stretch } from "../stretch.ts";
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
-import type { Sheet, SheetPart } from "./sheet.ts";
 import { type SheetLayout, sheetLayout } from "./sheet-layout.ts";
 import {
   type PaperName,
@@ -13,7 +14,6 @@ import {
   sidewise,
 } from "./sheet-paper.ts";
 import type { SheetPiece } from "./sheet-piece.ts";
-import { NO_STRETCH, type PaperSize, type Stretch } from "./stretch.ts";
 
 export interface ImposeQuestion {
   readonly title: string;
