@@ -3,13 +3,18 @@
 /** In millimetres: a kilometre. */
 const LARGEST = 1_000_000;
 
-/**
- * A number with at most three decimals: no exponent, no trailing zeros, never -0. The shortest text of
- * a whole number of thousandths is that very decimal; a drawing is far from the sizes that need an exponent.
- */
+/** What stands behind the whole number, by thousandths: nothing, .001, .002 and so on, without trailing zeros. */
+const DECIMALS = Array.from({ length: 1000 }, (_, thousandths) =>
+  String(thousandths / 1000).slice(1),
+);
+
+/** A number with at most three decimals: no exponent, no trailing zeros, never -0. Most of a drawing is numbers. */
 export function formatNumber(value: number): string {
   if (!(Math.abs(value) < LARGEST)) throw new RangeError(`a drawing has no place for ${value}`);
-  return String(Math.round(value * 1000) / 1000);
+  const thousandths = Math.round(value * 1000);
+  const size = Math.abs(thousandths);
+  const whole = Math.floor(size / 1000);
+  return `${thousandths < 0 ? "-" : ""}${whole}${DECIMALS[size - whole * 1000]}`;
 }
 
 /** A straight line between two points: `H` or `V` where it runs along an axis. */
