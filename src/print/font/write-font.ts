@@ -26,8 +26,8 @@ export function writeFont({ pdf, reference, tag, face, glyphs }: FontQuestion): 
   const name = `${tag}+${face.name}`;
   const { font, glyphs: places, unicode, isPacked } = face.file(glyphs);
   const writeStream = (bytes: Uint8Array): PdfReference => {
-    // What says how it is packed is not packed again.
-    const stream = pdf.ref(isPacked ? { Filter: "FlateDecode" } : {});
+    // What says how it is packed is not packed again. The same order of words as PDFKit's, which counts the length.
+    const stream = pdf.ref(isPacked ? { Length: 0, Filter: "FlateDecode" } : {});
     stream.end(bytes);
     return stream;
   };
