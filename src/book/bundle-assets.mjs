@@ -10,7 +10,7 @@ import { gatherLicences } from "./gather-licences.mjs";
  * are classic ones: a page that is opened from disk may not load modules. Throws esbuild's own error on bad source.
  */
 export async function bundleAssets(folder) {
-  const styles = await esbuild.build({
+  const styles = esbuild.build({
     absWorkingDir: PROJECT,
     entryPoints: {
       along: "site/style/along.css",
@@ -29,7 +29,7 @@ export async function bundleAssets(folder) {
     metafile: true,
     logLevel: "silent",
   });
-  const scripts = await esbuild.build({
+  const scripts = esbuild.build({
     absWorkingDir: PROJECT,
     entryPoints: {
       along: "site/script/along/along.ts",
@@ -57,7 +57,8 @@ export async function bundleAssets(folder) {
     metafile: true,
     logLevel: "silent",
   });
-  const bundles = [styles, scripts];
+  // Both are under way before they are waited for: the book is made meanwhile, without a pause.
+  const bundles = await Promise.all([styles, scripts]);
   const inputs = bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs));
   // Written here: what the bundler's own process writes would still come when this one has been stopped.
   const files = bundles.flatMap(({ outputFiles }) => outputFiles);
