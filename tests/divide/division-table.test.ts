@@ -48,6 +48,10 @@ it("tells which counts divide a page evenly, and with which gap", () => {
   ]);
 });
 
+it("takes parts of one step for no division", () => {
+  expect(evenDivisions(4)).toEqual([{ count: 2, gap: 0, part: 2, leftover: 0 }]);
+});
+
 describe("what would leave nothing over", () => {
   it.each<[string, Parameters<typeof withoutLeftover>[0], { gaps: number[]; counts: number[] }]>([
     [

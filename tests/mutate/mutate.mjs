@@ -32,7 +32,10 @@ if (!folder) throw new Error(`there are no tests named for ${target}`);
 mkdirSync(DESK, { recursive: true });
 
 const mutants = filesIn(target).flatMap((file) =>
-  mutantsOf(readFileSync(join(PROJECT, file), "utf8")).map((mutant) => ({ file, ...mutant })),
+  counted(mutantsOf(readFileSync(join(PROJECT, file), "utf8"))).map((mutant) => ({
+    file,
+    ...mutant,
+  })),
 );
 const left = mutants.filter((mutant) => !isEquivalent(mutant));
 console.log(`${mutants.length} mutants of ${target}, ${mutants.length - left.length} equivalent`);
@@ -134,9 +137,23 @@ function filesIn(path) {
     .map((name) => `${path}/${name}`);
 }
 
-function isEquivalent({ file, code, from, to }) {
+/** Each with how many of its kind stand before it in its line. */
+function counted(found) {
+  return found.map((mutant, index) => {
+    const isAlike = ({ line, from, to }) =>
+      line === mutant.line && from === mutant.from && to === mutant.to;
+    return { ...mutant, nth: found.slice(0, index).filter(isAlike).length };
+  });
+}
+
+function isEquivalent({ file, code, from, to, nth }) {
   return EQUIVALENT.some(
-    (known) => known.file === file && known.code === code && known.from === from && known.to === to,
+    (known) =>
+      known.file === file &&
+      known.code === code &&
+      known.from === from &&
+      known.to === to &&
+      (known.nth ?? nth) === nth,
   );
 }
 
