@@ -19,7 +19,7 @@ const PRESS_WORKER = new URL("./src/book/press-worker.mjs", import.meta.url);
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
   const { content: contentFolder = "content", memo = ".cache/pieces", first } = settings;
-  const { mode, onSettled, busyThreads } = settings;
+  const { mode = "build", onSettled, busyThreads } = settings;
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;

@@ -19,11 +19,11 @@ export interface Memos {
 }
 
 /** A build asks for a piece a few times and ends; who edits waits for all pieces of the book, again and again. */
-const MEMORY_BYTES: Readonly<Record<Mode, number>> = { build: 16 << 20, serve: 128 << 20 };
+const WHILE_SERVING = { memoryBytes: 128 << 20 };
 
 /** Memos in folders of their own below one folder. */
 export function openMemos(folder: string, mode: Mode): Memos {
-  const limits = { memoryBytes: MEMORY_BYTES[mode] };
+  const limits = mode === "serve" ? WHILE_SERVING : {};
   const patterns = openMemo<PatternPiece>(join(folder, "patterns"), limits);
   const notebooks = openMemo<NotebookPiece>(join(folder, "notebooks"), limits);
   const chapters = openMemo<ChapterPiece>(join(folder, "chapters"), limits);

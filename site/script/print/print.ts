@@ -1,5 +1,4 @@
 /** The part that makes PDF files: loaded when the first one is asked for, since it is larger than all the rest. */
-
 import { readFonts } from "../../../src/print/font/print-fonts.ts";
 import { pagePdf } from "../../../src/print/page-pdf.ts";
 import type { PagesQuestion } from "../../../src/print/sheet/page-sheets.ts";

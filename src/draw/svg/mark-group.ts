@@ -1,5 +1,4 @@
 /** Marks as SVG elements to be: one of each kind after another in a group that says their look once. */
-
 import type { Mark, Scene, TextMark } from "../scene.ts";
 import { markLook } from "./mark-look.ts";
 import { isNumber, isSameHand, numberRun } from "./number-run.ts";

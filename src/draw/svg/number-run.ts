@@ -1,5 +1,4 @@
 /** Numbers in one text element: each digit at its own place, for an element costs more than its bytes. */
-
 import { DIGIT_WIDTH } from "../label/text-width.ts";
 import { formatNumber } from "../path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";

@@ -1,5 +1,4 @@
 /** Marks on paper, in their order: what a screen needs to look like paper is left away. */
-
 import type { Ink } from "../../draw/ink.ts";
 import type { Role } from "../../draw/role.ts";
 import type { Mark } from "../../draw/scene.ts";
