@@ -3,7 +3,7 @@ import { relative } from "node:path";
 import syntaxHighlight from "@11ty/eleventy-plugin-syntaxhighlight";
 import markdownIt from "markdown-it";
 import { bundleAssets } from "./src/book/bundle-assets.mjs";
-import { loadEngine } from "./src/book/bundle-engine.mjs";
+import { loadEngine, PROJECT } from "./src/book/bundle-engine.mjs";
 
 export const config = {
   dir: { input: "site", includes: "../layouts", layouts: "../layouts" },
@@ -11,15 +11,15 @@ export const config = {
   htmlTemplateEngine: false,
 };
 
+/** Where finished pieces lie, where no build says otherwise. */
+const MEMOS = ".cache/pieces";
+
 /** A long line of source is reached with the arrow keys. */
 const HIGHLIGHTING = { preAttributes: { tabindex: 0 } };
 
-const PRESS_WORKER = new URL("./src/book/press-worker.mjs", import.meta.url);
-
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
-  const { content: contentFolder = "content", memo = ".cache/pieces", first } = settings;
-  const { mode = "build", onSettled, busyThreads } = settings;
+  const { content: contentFolder = "content", mode = "build", first, onSettled } = settings;
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;
@@ -36,16 +36,17 @@ export default function (cfg) {
 
   const makeBook = async () => {
     if (isCodeOld) engine = ready?.engine ?? (await loadEngine());
-    memos ??= engine.openMemos(memo, mode);
+    memos ??= ready?.memos ?? engine.openMemos(MEMOS, mode);
     const read = ready ?? (await engine.readContent(contentFolder));
+    const { helpers } = ready ?? {};
     ready = undefined;
     if (read.report) throw new ContentProblem(read.report);
-    const { version } = engine;
-    const door = { worker: PRESS_WORKER, engine: engine.file };
-    await engine.makeAhead({ content: read.content, memos, version, door, busyThreads });
+    const { content } = read;
+    const calling = () => engine.startHelpers({ content, memos, engine, project: PROJECT });
+    await (helpers ?? calling()).makePieces();
     const highlight = (language, text) =>
       syntaxHighlight.pairedShortcode(text, language, "", HIGHLIGHTING);
-    return engine.makeBook({ content: read.content, memos, version, markdown, highlight });
+    return engine.makeBook({ content, memos, version: engine.version, markdown, highlight });
   };
 
   const pairsDue = () => {

@@ -3,8 +3,8 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { Content } from "./content/load-content.ts";
+import type { Engine } from "./loaded-engine.ts";
 import { filesIn } from "./output-folder.ts";
-import type { Engine } from "./run-eleventy.ts";
 
 export interface BookRecord {
   /** Does the book lie there as it was built, and from the same sources? */

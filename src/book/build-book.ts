@@ -1,12 +1,14 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
 import { join } from "node:path";
+import { type Helpers, startHelpers } from "./ahead/start-helpers.ts";
 import { openRecord } from "./book-record.ts";
 import { counted, readContent } from "./content/check-content.ts";
 import { finishBook } from "./finish-book.ts";
+import type { Engine } from "./loaded-engine.ts";
 import type { MemoTally } from "./memo.ts";
+import { openMemos } from "./open-memos.ts";
 import { filesIn, freshFolder, realFolder, whyNotReplace } from "./output-folder.ts";
-import { type Printing, startPrinting } from "./pdf/start-printing.ts";
-import { type Engine, openEleventy } from "./run-eleventy.ts";
+import { openEleventy } from "./run-eleventy.ts";
 import { tuneForBuild } from "./tune-for-build.ts";
 import { makePreviews } from "./web/make-previews.ts";
 
@@ -38,23 +40,24 @@ export async function buildBook({
   const record = openRecord({ ...place, records: join(memo, "books") });
   if (record.isCurrent()) return tell(`${output}: nothing has changed since it was built.`);
   const fresh = freshFolder(output);
-  const first = { engine, content: read.content };
-  let printing: Printing | undefined;
-  // The thread that prints must not write into a folder that is being removed.
+  const memos = openMemos(memo, "build");
+  const first = { engine, content: read.content, memos };
+  let helpers: Helpers | undefined;
+  // Whoever prints must not write into a folder that is being removed.
   const discard = async () => {
-    await printing?.stop();
+    await helpers?.stop();
     fresh.discard();
   };
   const unhook = discardOnSignal(discard);
   try {
     await fresh.open();
-    printing = startPrinting({ ...first, project, memo: join(memo, "pdfs"), output: fresh.path });
+    helpers = startHelpers({ ...first, project, output: fresh.path });
     const made: MemoTally[] = [];
     const onSettled = (tally: MemoTally) => made.push(tally);
-    const settings = { content, memo, first, onSettled, busyThreads: printing.threads };
+    const settings = { content, first: { ...first, helpers }, onSettled };
     const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
     await eleventy.write();
-    made.push(await printing.finish());
+    made.push(await helpers.finish());
     await makePreviews({
       content: read.content,
       memo,

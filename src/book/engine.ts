@@ -1,4 +1,6 @@
 /** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
+export { help } from "./ahead/help.ts";
+export { startHelpers } from "./ahead/start-helpers.ts";
 export { buildBook } from "./build-book.ts";
 export { readContent } from "./content/check-content.ts";
 export { openDuePages } from "./due-pages.ts";
@@ -10,11 +12,8 @@ export { reference } from "./guide/reference.ts";
 export { referenceWords } from "./guide/reference-words.ts";
 export { codesHtml } from "./html-text.ts";
 export { inlineSvg } from "./inline-svg.ts";
-export { makeAhead } from "./make-ahead.ts";
 export { makeBook } from "./make-book.ts";
 export { openMemos } from "./open-memos.ts";
 export { pageAddress } from "./page-address.ts";
-export { printFiles } from "./pdf/print-files.ts";
-export { helpAtPress } from "./press-helper.ts";
 export { runCommand } from "./run-command.ts";
 export { writeSideFiles } from "./side-files.ts";

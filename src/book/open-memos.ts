@@ -2,10 +2,10 @@
 import { join } from "node:path";
 import type { ChapterPiece } from "./guide/guide-chapter.ts";
 import { type Memo, type MemoTally, openMemo } from "./memo.ts";
+import type { Mode } from "./mode.ts";
 import type { NotebookPiece } from "./notebook/notebook-piece.ts";
 import type { PatternPiece } from "./pattern/pattern-piece.ts";
 import { openPdfMemo, type PdfMemo } from "./pdf/pdf-memo.ts";
-import type { Mode } from "./run-eleventy.ts";
 import type { StripPiece } from "./strip/strip-view.ts";
 
 export interface Memos {

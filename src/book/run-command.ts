@@ -2,8 +2,8 @@
 import { resolve } from "node:path";
 import { buildBook } from "./build-book.ts";
 import { checkContent } from "./content/check-content.ts";
+import type { Engine } from "./loaded-engine.ts";
 import { parseCommand } from "./parse-command.ts";
-import type { Engine } from "./run-eleventy.ts";
 import { serveBook } from "./serve-book.ts";
 
 /** A call as it was typed: its words, the folder it was typed in, and the project's own folder. */

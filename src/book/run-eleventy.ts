@@ -1,32 +1,29 @@
 /** Starts Eleventy with this project's setup. */
 import { relative } from "node:path";
+import type { Helpers } from "./ahead/start-helpers.ts";
 import type { Content } from "./content/load-content.ts";
+import type { Engine } from "./loaded-engine.ts";
 import type { MemoTally } from "./memo.ts";
+import type { Mode } from "./mode.ts";
+import type { Memos } from "./open-memos.ts";
 
-/** The engine as `bundle-engine.mjs` loads it. */
-export interface Engine {
-  /** Changes with every edit of the engine or of a package it uses. */
-  readonly version: string;
-  /** The address of its bundle, from which another thread takes it. */
-  readonly file: string;
+/** The engine that runs, the content as it was just read, its finished pieces, and the threads that make the others. */
+export interface First {
+  readonly engine: Engine;
+  readonly content: Content;
+  readonly memos: Memos;
+  readonly helpers: Helpers;
 }
 
 /** What `.eleventy.js` is told, as global data, beside the mode. */
 export interface Settings {
   /** The content folder. */
   readonly content: string;
-  /** The folder of finished pieces; `.cache/pieces` where left out. */
-  readonly memo?: string;
-  /** What the first build need not load again: the engine that runs, and the content as it was just read. */
-  readonly first?: { readonly engine: Engine; readonly content: Content };
+  /** What the first build need not load again, and who helps it already. */
+  readonly first?: First;
   /** Is told after each build how many pieces were found and how many were made. */
   readonly onSettled?: (tally: MemoTally) => void;
-  /** How many other threads are at work already. */
-  readonly busyThreads?: number;
 }
-
-/** Once, or again after each edit. */
-export type Mode = "build" | "serve";
 
 export interface EleventyRun {
   readonly project: string;

@@ -1,12 +1,11 @@
-/** How a build makes its PDF files: afresh or from before, with a printer's error, and what happens when it cannot. */
+/** How a build makes its PDF files: afresh or from before, and with a printer's error. */
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdirSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { type Content, loadContent } from "../../src/book/content/load-content.ts";
 import { openAskPdf } from "../../src/book/pdf/ask-pdf.ts";
 import { openPdfMemo } from "../../src/book/pdf/pdf-memo.ts";
-import { startPrinting } from "../../src/book/pdf/start-printing.ts";
 import { readText } from "../print/poppler.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { bytesIn } from "./files-in.ts";
@@ -104,39 +103,6 @@ describe("a build", () => {
     expect([...files.keys()].filter((path) => path.startsWith("patterns/wide"))).toEqual([]);
     const fit = files.get("fit/book.js") ?? "";
     expect(fit).toContain('"across":["halves"]');
-  });
-});
-
-describe("printing that fails", () => {
-  const engine = (code: string) => ({
-    version: "1",
-    file: `data:text/javascript,${encodeURIComponent(code)}`,
-  });
-
-  async function printing(code: string) {
-    const desk = deskFolder();
-    const output = join(desk, "book");
-    mkdirSync(output);
-    const content = await contentIn(writeContent(TINY));
-    return startPrinting({
-      content,
-      engine: engine(code),
-      project: PROJECT,
-      memo: join(desk, "memo"),
-      output,
-    });
-  }
-
-  it("is told when the build asks for it", async () => {
-    const { finish } = await printing(
-      'export const printFiles = async () => { throw new Error("no paper"); };',
-    );
-    await expect(finish()).rejects.toThrow("no paper");
-  });
-
-  it("can be stopped while it is at work", async () => {
-    const { stop } = await printing("export const printFiles = () => { for (;;); };");
-    await expect(stop()).resolves.toBeUndefined();
   });
 });
 

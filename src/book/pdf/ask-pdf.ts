@@ -4,7 +4,7 @@ import { makePdf } from "./make-pdf.ts";
 import { openPdfDesk } from "./pdf-desk.ts";
 import { pdfFiles } from "./pdf-file.ts";
 import type { PdfMemo } from "./pdf-memo.ts";
-import { taskOf } from "./start-printing.ts";
+import { pdfTask } from "./pdf-task.ts";
 
 /** The bytes of the file at a path from the book's root; undefined where the book has no such file. */
 export type AskPdf = (path: string) => Promise<Uint8Array> | undefined;
@@ -15,7 +15,7 @@ export function openAskPdf(content: Content, memo: PdfMemo, version: string): As
   return (path) => {
     const file = pdfFiles(content).find((one) => one.path === path);
     if (!file) return undefined;
-    const { key } = taskOf(file, content, version);
+    const { key } = pdfTask(file, content, version);
     return memo.take(key, (fonts) => makePdf(file, desk, fonts));
   };
 }

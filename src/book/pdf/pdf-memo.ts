@@ -8,6 +8,8 @@ import { FONT_FILES, type PrintFonts, readFonts } from "../../print/font/print-f
 import { pieceFolder } from "../piece-folder.ts";
 
 export interface PdfMemo {
+  /** Where its files lie, so that another thread finds them. */
+  readonly folder: string;
   /** Where the file made from these sources lies; undefined where there is none yet. */
   find(key: string): string | undefined;
   /** The file's bytes, made now where there are none. One after another: fonts are shared. */
@@ -33,6 +35,7 @@ export function openPdfMemo(folder: string): PdfMemo {
     return bytes;
   };
   return {
+    folder,
     find: (key) => disk.find(key),
     take: async (key, make) => {
       const path = disk.find(key);

@@ -1,35 +1,30 @@
-/** Makes PDF files one after another and puts each in its place: what the thread that prints does. */
+/** Makes the PDF files of a build one after another and puts each in its place: work for a thread of its own. */
 import { mkdirSync, writeFileSync, writeSync } from "node:fs";
 import { dirname, join } from "node:path";
+import { type Lot, takeFrom } from "../ahead/lot.ts";
 import type { Content } from "../content/load-content.ts";
 import { makePdf } from "./make-pdf.ts";
 import { openPdfDesk } from "./pdf-desk.ts";
-import type { PdfFile } from "./pdf-file.ts";
 import { openPdfMemo } from "./pdf-memo.ts";
-
-/** A file, and the name of what it is made from. */
-export interface PrintTask {
-  readonly file: PdfFile;
-  readonly key: string;
-}
+import type { PdfTask } from "./pdf-task.ts";
 
 export interface PrintOrder {
   readonly content: Content;
-  readonly tasks: readonly PrintTask[];
+  readonly pdfs: Lot<PdfTask>;
   /** The folder of finished files, and the one that the book grows in. */
-  readonly memo: string;
+  readonly pdfMemo: string;
   readonly output: string;
   /** Does somebody watch? */
   readonly isShown: boolean;
 }
 
-/** Makes all files of the order. */
-export async function printFiles({ content, tasks, memo, output, isShown }: PrintOrder) {
-  const shelf = openPdfMemo(memo);
+/** Makes files until none is left to be taken. */
+export async function printFiles({ content, pdfs, pdfMemo, output, isShown }: PrintOrder) {
+  const memo = openPdfMemo(pdfMemo);
   const desk = openPdfDesk(content);
-  const show = isShown ? openProgress(tasks.length) : () => {};
-  for (const [index, { file, key }] of tasks.entries()) {
-    const bytes = await shelf.take(key, (fonts) => makePdf(file, desk, fonts));
+  const show = isShown ? openProgress(pdfs.items.length) : () => {};
+  for (const [index, { file, key }] of takeFrom(pdfs)) {
+    const bytes = await memo.take(key, (fonts) => makePdf(file, desk, fonts));
     const target = join(output, file.path);
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, bytes);

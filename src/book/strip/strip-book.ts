@@ -1,16 +1,13 @@
 /** The strips of a book: lists of them, the page of each on each notebook, and the files beside. */
-import { createSVGWindow } from "svgdom";
-import { createSvgWriter } from "../../draw/svg/write-svg.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import type { Content } from "../content/load-content.ts";
 import type { Memo } from "../memo.ts";
-import { stripSources } from "../pdf/pdf-file.ts";
 import { stripPath } from "../pieces.ts";
 import { openPlanner } from "../planner.ts";
 import type { SideFile } from "../side-files.ts";
 import { openStripFacts, type StripFactsOf, type StripPieceOf } from "./strip-facts.ts";
 import { type StripPageSources, stripPage } from "./strip-page.ts";
-import { makeStripPiece } from "./strip-piece.ts";
+import { openStripPress, stripPairs, stripPieceSources } from "./strip-press.ts";
 import type { StripCard, StripName, StripPage, StripPair, StripPiece } from "./strip-view.ts";
 
 export interface StripBook {
@@ -34,16 +31,13 @@ export interface StripBookSources
 /** The strips of some content; each is worked out when it is asked for. */
 export function openStripBook(sources: StripBookSources): StripBook {
   const { content, memo, version } = sources;
-  const { notebooks, strips, book } = content;
+  const { notebooks, strips } = content;
   const planner = openPlanner(content);
-  const write = createSvgWriter(createSVGWindow());
-  const settings = { planner, write, ...(book.printer ? { printer: book.printer } : {}) };
+  const press = openStripPress(content);
   const pieceOf: StripPieceOf = (pair) =>
-    memo.take([version, ...stripSources(pair, content)], () => makeStripPiece(pair, settings));
+    memo.take(stripPieceSources(pair, content, version), () => press(pair));
   const factsOf = openStripFacts(content, pieceOf);
-  const pairs = notebooks.flatMap(({ slug: notebook }) =>
-    strips.map(({ slug: strip }) => ({ strip, notebook })),
-  );
+  const pairs = stripPairs(content);
   return {
     pairs,
     page: (pair) => stripPage(pair, { ...sources, planner, pieceOf, factsOf }),

@@ -1,0 +1,7 @@
+/** The engine as `bundle-engine.mjs` loads it. */
+export interface Engine {
+  /** Changes with every edit of the engine or of a package it uses. */
+  readonly version: string;
+  /** The address of its bundle, from which another thread takes it. */
+  readonly file: string;
+}

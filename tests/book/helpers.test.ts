@@ -1,0 +1,137 @@
+/** Pieces and PDF files made on several threads: the same as those made on one, none of them lost, and what stops them is told. */
+import { existsSync, mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { closeLot, openLot, takeFrom } from "../../src/book/ahead/lot.ts";
+import { startHelpers } from "../../src/book/ahead/start-helpers.ts";
+import { type Content, loadContent } from "../../src/book/content/load-content.ts";
+import type { Engine } from "../../src/book/loaded-engine.ts";
+import { openMemos } from "../../src/book/open-memos.ts";
+import { pdfFiles } from "../../src/book/pdf/pdf-file.ts";
+import { openPiecePress } from "../../src/book/piece-press.ts";
+import { pairsOf, patternSources } from "../../src/book/pieces.ts";
+import { openStripPress, stripPairs, stripPieceSources } from "../../src/book/strip/strip-press.ts";
+import { PROJECT } from "../setup/run-command.ts";
+import { deskFolder, TINY, writeContent } from "./write-content.ts";
+
+// @ts-expect-error The doors are plain JavaScript.
+const { loadEngine } = await import("../../src/book/bundle-engine.mjs");
+
+async function contentOf(files: Readonly<Record<string, string>>): Promise<Content> {
+  const reading = await loadContent(writeContent(files));
+  if (!reading.ok) throw new Error("the content has a problem");
+  return reading.value;
+}
+
+/** As many patterns as it takes for two helpers to be called, on two notebooks. */
+const MANY = {
+  ...TINY,
+  "strips/rows.md": "---\ntitle: Rows\nacross: [row-1]\ndown: [row-1, row-2]\n---\nRows.\n",
+  ...Object.fromEntries(
+    Array.from({ length: 70 }, (_, index) => [
+      `patterns/row-${index + 1}.md`,
+      `---\ntitle: Row ${index + 1}\npurpose: list\npage: {rows: ${(index % 30) + 1}}\n---\n`,
+    ]),
+  ),
+};
+
+/** A call whose memos are empty. */
+async function callWith(content: Content, engine?: Engine) {
+  const memos = openMemos(deskFolder(), "build");
+  return { content, memos, engine: engine ?? (await loadEngine()), project: PROJECT };
+}
+
+/** An engine whose helpers run some code and nothing else. */
+const engineOf = (code: string): Engine => ({
+  version: "1",
+  file: `data:text/javascript,${encodeURIComponent(code)}`,
+});
+
+function bookFolder(): string {
+  const output = join(deskFolder(), "book");
+  mkdirSync(output);
+  return output;
+}
+
+const unmade = () => {
+  throw new Error("this piece was not made");
+};
+
+describe("what is made with two helpers", () => {
+  it("are the pieces that one thread makes, each once", async () => {
+    const content = await contentOf(MANY);
+    const call = await callWith(content);
+    const { memos, engine } = call;
+    const helpers = startHelpers({ ...call, most: 2 });
+    await helpers.makePieces();
+    await helpers.finish();
+    const [press, pressStrip] = [openPiecePress(content), openStripPress(content)];
+    const pairs = pairsOf(content);
+    const strips = stripPairs(content);
+    expect([pairs.length, strips.length]).toEqual([144, 2]);
+    for (const pair of pairs) {
+      const sources = patternSources(pair, content, engine.version);
+      expect(memos.patterns.take(sources, unmade)).toEqual(press(pair));
+    }
+    for (const pair of strips) {
+      const sources = stripPieceSources(pair, content, engine.version);
+      expect(memos.strips.take(sources, unmade)).toEqual(pressStrip(pair));
+    }
+    expect(memos.settle()).toEqual({ found: 0, made: 146 });
+  });
+
+  it("are all PDF files of the book, each in its place", async () => {
+    const content = await contentOf(MANY);
+    const output = bookFolder();
+    const helpers = startHelpers({ ...(await callWith(content)), output, most: 2 });
+    const files = pdfFiles(content).map(({ path }) => path);
+    expect(await helpers.finish()).toEqual({ found: 0, made: files.length });
+    expect(files.filter((path) => !existsSync(join(output, path)))).toEqual([]);
+  });
+});
+
+describe("with few pieces", () => {
+  it("no helper is called, and nothing is made before it is asked for", async () => {
+    const call = await callWith(await contentOf(TINY), engineOf("throw new Error('called');"));
+    const helpers = startHelpers({ ...call, most: 2 });
+    await helpers.makePieces();
+    expect(await helpers.finish()).toEqual({ found: 0, made: 0 });
+    expect(call.memos.settle()).toEqual({ found: 0, made: 0 });
+  });
+});
+
+describe("a helper that fails", () => {
+  it("fails all pieces", async () => {
+    const call = await callWith(await contentOf(MANY), engineOf("throw new Error('no ink');"));
+    await expect(startHelpers({ ...call, most: 1 }).makePieces()).rejects.toThrow("no ink");
+  });
+
+  it("is told when the build asks for its PDF files", async () => {
+    const code = 'export const help = async () => { throw new Error("no paper"); };';
+    const call = await callWith(await contentOf(TINY), engineOf(code));
+    const { finish } = startHelpers({ ...call, output: bookFolder() });
+    await expect(finish()).rejects.toThrow("no paper");
+  });
+
+  it("can be stopped while it is at work", async () => {
+    const code = "export const help = () => { for (;;); };";
+    const call = await callWith(await contentOf(TINY), engineOf(code));
+    const { stop } = startHelpers({ ...call, output: bookFolder() });
+    await expect(stop()).resolves.toBeUndefined();
+  });
+});
+
+describe("a shared lot", () => {
+  it("gives each thing once, whoever takes it", () => {
+    const lot = openLot(["a", "b", "c", "d"]);
+    const [one, other] = [takeFrom(lot)[Symbol.iterator](), takeFrom(lot)[Symbol.iterator]()];
+    const taken = [one, other, other, one, other, one].map((taker) => taker.next().value);
+    expect(taken).toEqual([[0, "a"], [1, "b"], [2, "c"], [3, "d"], undefined, undefined]);
+  });
+
+  it("gives nothing more when it is closed", () => {
+    const lot = openLot(["a", "b"]);
+    closeLot(lot);
+    expect([...takeFrom(lot)]).toEqual([]);
+  });
+});
