@@ -106,7 +106,9 @@ export default function (cfg) {
     bytesOf ??= engine.openBytesUntilWritten();
     return bytesOf(content, path);
   });
-  cfg.addPassthroughCopy({ "site/icon.svg": "assets/icon.svg" });
+  for (const icon of ["icon.svg", "icon-192.png"]) {
+    cfg.addPassthroughCopy({ [`site/${icon}`]: `assets/${icon}` });
+  }
   markdown.core.ruler.push("guide", (state) => {
     if (!state.env.isChapter) return;
     const desk = { memo: memos.chapters, version: engine.version };

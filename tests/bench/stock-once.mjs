@@ -20,7 +20,18 @@ const eleventy = new Eleventy(".", relative(input, output), {
         ({ page }) =>
           `${page.filePathStem}.html`,
     );
-    for (const ending of ["css", "js", "json", "md", "pdf", "svg", "txt", "webmanifest", "woff2"]) {
+    for (const ending of [
+      "css",
+      "js",
+      "json",
+      "md",
+      "pdf",
+      "png",
+      "svg",
+      "txt",
+      "webmanifest",
+      "woff2",
+    ]) {
       cfg.addPassthroughCopy(`**/*.${ending}`);
     }
   },

@@ -70,8 +70,13 @@ describe("the manifest", () => {
     const manifest = JSON.parse(text);
     expect(path).toBe("manifest.webmanifest");
     expect(manifest.name).toBe(title);
-    const addresses = [manifest.start_url, manifest.scope, manifest.icons[0].src];
-    expect(addresses).toEqual(["index.html", "./", "assets/icon.svg"]);
+    const icons = manifest.icons.map(({ src }: { readonly src: string }) => src);
+    expect([manifest.start_url, manifest.scope, ...icons]).toEqual([
+      "index.html",
+      "./",
+      "assets/icon.svg",
+      "assets/icon-192.png",
+    ]);
   });
 });
 

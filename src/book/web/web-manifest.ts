@@ -13,7 +13,10 @@ export function manifestFile(title: string): SideFile {
     display: "minimal-ui",
     background_color: COLOURS.ground,
     theme_color: COLOURS.paper,
-    icons: [{ src: "assets/icon.svg", sizes: "any", type: "image/svg+xml" }],
+    icons: [
+      { src: "assets/icon.svg", sizes: "any", type: "image/svg+xml" },
+      { src: "assets/icon-192.png", sizes: "192x192", type: "image/png" },
+    ],
   };
   return { path: "manifest.webmanifest", text: `${JSON.stringify(manifest, null, 1)}\n` };
 }
