@@ -1,18 +1,14 @@
 /** Drawing along in a browser, from disk: every stroke by keys and by buttons, its words and its line on paper. */
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { expectedSteps, type Told } from "./expected-steps.ts";
-import { launchChromium } from "./launch.ts";
+import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(() => browser.close());
+const desk = testDesk();
 
 /** A single page counted from the edge, and a spread counted from the first dot. */
 const PLACES = [
@@ -59,7 +55,7 @@ describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journ
   let page: Page;
 
   beforeAll(async () => {
-    watched = await watchedPage(browser, { viewport: { width, height: 844 } });
+    watched = await watchedPage(desk.browser, { viewport: { width, height: 844 } });
     page = watched.page;
     await page.goto(addressOf(pattern, notebook));
   });

@@ -1,22 +1,15 @@
 /** No kind of page shuts anybody out, as far as a program can tell: WCAG 2.2 A and AA by axe-core, by day and by night. */
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { launchChromium } from "./launch.ts";
 import { PAGE_KINDS } from "./page-kinds.ts";
+import { testDesk } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-
-afterAll(() => browser.close());
+const desk = testDesk();
 
 /** Colours change with the light and not with the width; what is shown changes with the width and not with the light. */
 const VIEWS = [
@@ -27,7 +20,7 @@ const VIEWS = [
 describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
   it.each(Object.entries(PAGE_KINDS))("%s has nothing that axe objects to", async (_, path) => {
     const options = { colorScheme, viewport: { width, height: 900 } };
-    const { page, complaints, close } = await watchedPage(browser, options);
+    const { page, complaints, close } = await watchedPage(desk.browser, options);
     await page.goto(pathToFileURL(join(book, path)).href);
     expect(await axeFindings(page)).toEqual([]);
     expect(complaints).toEqual([]);
@@ -37,7 +30,7 @@ describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
 
 describe("a planted fault", () => {
   it("is found: a picture without words, and letters that are too pale", async () => {
-    const { page, close } = await watchedPage(browser);
+    const { page, close } = await watchedPage(desk.browser);
     await page.goto(pathToFileURL(join(book, "index.html")).href);
     await page.evaluate(() => {
       const picture = document.createElement("img");

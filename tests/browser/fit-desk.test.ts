@@ -2,29 +2,17 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { sayProblem } from "../../src/problem/say/say-problem.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { launchChromium } from "./launch.ts";
-import { type Served, serveFolder } from "./serve-folder.ts";
+import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const WEEK = readFileSync(join(PROJECT, "content/patterns/two-row-week.md"), "utf8");
-let browser: Browser;
-let served: Served;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  served = await serveFolder(book);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-});
+const desk = testDesk(book);
 
 const editorOf = (page: Page) => page.getByRole("textbox", { name: "The recipe" });
 const written = (page: Page) => page.locator("#recipe-text").evaluate(textOf);
@@ -41,9 +29,9 @@ describe.each(
   let page: Page;
 
   beforeAll(async () => {
-    watched = await watchedPage(browser, { viewport: { width, height: 900 } });
+    watched = await watchedPage(desk.browser, { viewport: { width, height: 900 } });
     page = watched.page;
-    const home = place === "disk" ? `${pathToFileURL(book).href}/` : served.address;
+    const home = place === "disk" ? `${pathToFileURL(book).href}/` : desk.address;
     await page.goto(`${home}fit/index.html#v=1&pattern=two-row-week`);
     await page.getByRole("link", { name: "Make it yours" }).click();
     await page.locator(".editor-host").waitFor();
@@ -120,7 +108,7 @@ describe.each(
     await page.waitForTimeout(500);
     const link = await page.getByLabel("Link to this recipe").inputValue();
     const plan = await planOf(page);
-    const other = await watchedPage(browser);
+    const other = await watchedPage(desk.browser);
     await other.page.goto(link);
     await other.page.locator(".editor-host").waitFor();
     expect(await planOf(other.page)).toBe(plan);
@@ -139,9 +127,9 @@ describe.each(
 
 describe("the desk without its editor", () => {
   it("does with a plain field", async () => {
-    const { page, close } = await watchedPage(browser);
+    const { page, close } = await watchedPage(desk.browser);
     await page.route("**/editor.js", (route) => route.abort());
-    await page.goto(`${served.address}fit/recipe/index.html#v=1&from=seed-list`);
+    await page.goto(`${desk.address}fit/recipe/index.html#v=1&from=seed-list`);
     const field = page.getByLabel("The recipe");
     await page.locator(".plate svg").waitFor();
     const text = await field.inputValue();
@@ -163,7 +151,7 @@ describe("the desk without its editor", () => {
 
 describe.each([390, 1440])("a keeper who measures, %i px wide", (width) => {
   it("puts the screen, the printer and the pitch right", async () => {
-    const { page, complaints, close } = await watchedPage(browser, {
+    const { page, complaints, close } = await watchedPage(desk.browser, {
       viewport: { width, height: 900 },
     });
     await page.goto(pathToFileURL(join(book, "measure/index.html")).href);

@@ -1,27 +1,15 @@
 /** A keeper's way through the fit page, on a phone and on a desk, from disk and from a web server. */
 import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
-import type { Browser, Locator, Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
-import { launchChromium } from "./launch.ts";
-import { type Served, serveFolder } from "./serve-folder.ts";
+import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-let browser: Browser;
-let served: Served;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  served = await serveFolder(book);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-});
+const desk = testDesk(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
@@ -33,9 +21,9 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
     let page: Page;
 
     beforeAll(async () => {
-      watched = await watchedPage(browser, { viewport: { width, height: 900 } });
+      watched = await watchedPage(desk.browser, { viewport: { width, height: 900 } });
       page = watched.page;
-      const home = place === "disk" ? `${pathToFileURL(book).href}/` : served.address;
+      const home = place === "disk" ? `${pathToFileURL(book).href}/` : desk.address;
       await page.goto(`${home}fit/index.html`);
     });
 
@@ -157,7 +145,7 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
       await page.waitForTimeout(500);
       const link = await page.getByLabel("Link to this bench").inputValue();
       expect(link).toBe(page.url());
-      const other = await watchedPage(browser);
+      const other = await watchedPage(desk.browser);
       await other.page.goto(link);
       for (const data of ["#plan-data", "#strip-data"]) {
         expect(await other.page.locator(data).textContent()).toBe(

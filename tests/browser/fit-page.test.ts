@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import fc from "fast-check";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { fieldsOf } from "../../site/script/fit/notebook-fields.ts";
 import { loadContent } from "../../src/book/content/load-content.ts";
@@ -12,8 +12,8 @@ import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { launchChromium } from "./launch.ts";
 import { pdfContent } from "./pdf-content.ts";
+import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -22,18 +22,16 @@ if (!reading.ok) throw new Error("the demo content has a problem");
 const { notebooks, recipes, strips } = reading.value;
 const built = (path: string) => readFileSync(join(book, path), "utf8");
 
-let browser: Browser;
+const desk = testDesk();
 let watched: WatchedPage;
 
 beforeAll(async () => {
-  browser = await launchChromium();
-  watched = await watchedPage(browser);
+  watched = await watchedPage(desk.browser);
   await watched.page.goto(`${pathToFileURL(book).href}/fit/index.html`);
 });
 
 afterAll(async () => {
   await watched.close();
-  await browser.close();
 });
 
 /** Fills the whole form in, then draws each pattern; what the page keeps for other programs each time. */
@@ -115,7 +113,7 @@ describe("the fields that others rely on", () => {
   );
 
   it("can be filled in by those labels alone", async () => {
-    const { page, close } = await watchedPage(browser);
+    const { page, close } = await watchedPage(desk.browser);
     await page.goto(watched.page.url().replace(/#.*/, ""));
     await page.getByLabel("Paper").selectOption("A6");
     await page.getByLabel("Pitch (mm)").fill("4");

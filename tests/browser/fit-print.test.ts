@@ -1,27 +1,21 @@
 /** What the fit page prints is in true size, and stretched as the printer needs it. */
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { launchChromium } from "./launch.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, inject, it } from "vitest";
+import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
-let browser: Browser;
+const desk = testDesk();
 let watched: WatchedPage;
 let page: Page;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-
-afterAll(() => browser.close());
 
 /** A millimetre in CSS pixels (CSS Values and Units, section 6.2). */
 const MM = 96 / 25.4;
 
 /** Opens the page with a print dialog that nobody sees: what is to be printed stays in the document. */
 async function openPage(hash: string): Promise<void> {
-  watched = await watchedPage(browser);
+  watched = await watchedPage(desk.browser);
   page = watched.page;
   await page.addInitScript(() => {
     window.print = () => {};

@@ -1,20 +1,14 @@
 /** The fit page, the desk and the measure page in their less usual states: nobody is shut out there either. */
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { launchChromium } from "./launch.ts";
+import { testDesk } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-
-afterAll(() => browser.close());
+const desk = testDesk();
 
 const STATES: Readonly<
   Record<string, readonly [path: string, act: (page: Page) => Promise<void>]>
@@ -73,7 +67,7 @@ describe.each(["light", "dark"] as const)("in the %s", (colorScheme) => {
   describe.each([390, 1440])("%i px wide", (width) => {
     it.each(Object.entries(STATES))("%s: axe objects to nothing", async (_, [path, act]) => {
       const options = { colorScheme, viewport: { width, height: 900 } };
-      const { page, complaints, close } = await watchedPage(browser, options);
+      const { page, complaints, close } = await watchedPage(desk.browser, options);
       await page.goto(pathToFileURL(join(book, "x")).href.replace(/x$/, path));
       await act(page);
       expect(await axeFindings(page)).toEqual([]);
@@ -87,7 +81,9 @@ describe("what can be pressed", () => {
   it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
     "is large enough for a finger on %s: 24 px at least (WCAG 2.2, 2.5.8)",
     async (path) => {
-      const { page, close } = await watchedPage(browser, { viewport: { width: 390, height: 900 } });
+      const { page, close } = await watchedPage(desk.browser, {
+        viewport: { width: 390, height: 900 },
+      });
       await page.goto(pathToFileURL(join(book, path)).href);
       const small = await page.evaluate(() =>
         [...document.querySelectorAll("main :is(button, select, input, summary, label:has(input))")]
@@ -109,7 +105,9 @@ describe("at four times the size", () => {
   it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
     "%s is read without pushing it sideways (WCAG 2.2, 1.4.10: 320 px)",
     async (path) => {
-      const { page, close } = await watchedPage(browser, { viewport: { width: 320, height: 256 } });
+      const { page, close } = await watchedPage(desk.browser, {
+        viewport: { width: 320, height: 256 },
+      });
       await page.goto(pathToFileURL(join(book, path)).href);
       const over = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
@@ -124,7 +122,7 @@ describe("without scripts", () => {
   it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
     "%s says what to do instead",
     async (path) => {
-      const { page, close } = await watchedPage(browser, { javaScriptEnabled: false });
+      const { page, close } = await watchedPage(desk.browser, { javaScriptEnabled: false });
       await page.goto(pathToFileURL(join(book, path)).href);
       expect(await page.locator("noscript").textContent()).toContain("scripts are switched off");
       expect(await page.getByRole("button").count()).toBeLessThan(6);

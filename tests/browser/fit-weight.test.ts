@@ -3,25 +3,19 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { launchChromium } from "./launch.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, inject, it } from "vitest";
+import { testDesk } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-
-afterAll(() => browser.close());
+const desk = testDesk();
 
 /** The parts that are loaded when somebody asks for a PDF, opens a file or writes a recipe. */
 const ON_DEMAND = ["print.js", "editor.js", "reader.js"];
 
 async function weightOf(path: string): Promise<number> {
-  const { page, close } = await watchedPage(browser);
+  const { page, close } = await watchedPage(desk.browser);
   await page.goto(pathToFileURL(join(book, path)).href);
   await page.locator(".plate svg").first().waitFor();
   const scripts = await page.evaluate(() => [...document.scripts].map(({ src }) => src));
@@ -91,7 +85,7 @@ function yardstick(page: Page): Promise<number> {
 
 describe("a key press in the fit page", () => {
   it("is answered by a new drawing at once, in time with what the machine can do", async () => {
-    const { page, close } = await watchedPage(browser);
+    const { page, close } = await watchedPage(desk.browser);
     await page.goto(`${pathToFileURL(join(book, "fit/index.html")).href}`);
     await page.locator(".plate svg").first().waitFor();
     const slugs = await page

@@ -1,20 +1,14 @@
 /** The gallery for everybody: without scripts, by keyboard, by touch, enlarged, in the system's colours, on paper. */
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { launchChromium } from "./launch.ts";
+import { testDesk } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-
-afterAll(() => browser.close());
+const desk = testDesk();
 
 /** Opens a page of the book from disk, and closes it when all has been looked at. */
 async function on(
@@ -22,7 +16,7 @@ async function on(
   options: BrowserContextOptions,
   look: (page: Page) => Promise<void>,
 ): Promise<void> {
-  const { page, complaints, close } = await watchedPage(browser, options);
+  const { page, complaints, close } = await watchedPage(desk.browser, options);
   await page.goto(pathToFileURL(join(book, path.split("#")[0] ?? "")).href + hashIn(path));
   await look(page);
   expect(complaints).toEqual([]);

@@ -2,25 +2,13 @@
 import { readFileSync } from "node:fs";
 import { extname, join } from "node:path";
 import { gzipSync } from "node:zlib";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { launchChromium } from "./launch.ts";
-import { type Served, serveFolder } from "./serve-folder.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, inject, it } from "vitest";
+import { testDesk } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-let browser: Browser;
-let served: Served;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  served = await serveFolder(book);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-});
+const desk = testDesk(book);
 
 interface FirstView {
   readonly files: readonly string[];
@@ -31,13 +19,13 @@ interface FirstView {
 
 /** Opens a page as a reader does who has chosen a notebook before, and does nothing. */
 async function firstView(path: string, width: number, chosen: string): Promise<FirstView> {
-  const { page, complaints, close } = await watchedPage(browser, {
+  const { page, complaints, close } = await watchedPage(desk.browser, {
     viewport: { width, height: 900 },
   });
   const files: string[] = [];
-  page.on("request", (request) => files.push(request.url().replace(served.address, "")));
+  page.on("request", (request) => files.push(request.url().replace(desk.address, "")));
   await page.addInitScript((slug) => localStorage.setItem("spanbook.notebook", slug), chosen);
-  await page.goto(served.address + path, { waitUntil: "networkidle" });
+  await page.goto(desk.address + path, { waitUntil: "networkidle" });
   const shift = await shiftOf(page);
   expect(complaints).toEqual([]);
   await close();

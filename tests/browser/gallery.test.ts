@@ -1,24 +1,12 @@
 /** A reader's way through the gallery, on a phone and on a desk, from disk and from a web server below a sub-path. */
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from "vitest";
-import { launchChromium } from "./launch.ts";
-import { type Served, serveFolder } from "./serve-folder.ts";
+import type { Page } from "playwright-core";
+import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
+import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-let browser: Browser;
-let served: Served;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  served = await serveFolder(book);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-});
+const desk = testDesk(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
@@ -48,11 +36,11 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
   let address: string;
 
   beforeEach(async () => {
-    watched = await watchedPage(browser, {
+    watched = await watchedPage(desk.browser, {
       viewport: { width, height: 900 },
     });
     page = watched.page;
-    const home = place === "disk" ? `${pathToFileURL(book).href}/` : served.address;
+    const home = place === "disk" ? `${pathToFileURL(book).href}/` : desk.address;
     address = `${home}patterns/index.html`;
     await page.goto(address);
   });
@@ -227,7 +215,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
 
 describe("where files are slow to come", () => {
   it("a reader types on while the search is on its way, and loses no letter", async () => {
-    const { page, complaints, close } = await watchedPage(browser);
+    const { page, complaints, close } = await watchedPage(desk.browser);
     let release = () => {};
     const held = new Promise<void>((resolve) => {
       release = resolve;
@@ -236,7 +224,7 @@ describe("where files are slow to come", () => {
       await held;
       await route.continue();
     });
-    await page.goto(`${served.address}patterns/index.html`);
+    await page.goto(`${desk.address}patterns/index.html`);
     const field = page.getByRole("searchbox", { name: "Find" });
     await field.pressSequentially("gree");
     await expect.poll(() => hashOf(page)).toBe("#on=a5&find=gree");

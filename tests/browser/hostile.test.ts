@@ -3,10 +3,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { runInNewContext } from "node:vm";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readText } from "../print/poppler.ts";
-import { launchChromium } from "./launch.ts";
+import { testDesk } from "./test-desk.ts";
 import { openTinyBooks, type TinyBooks } from "./tiny-books.ts";
 import { watchedPage } from "./watched-page.ts";
 
@@ -43,18 +43,14 @@ const PAGES = [
 
 let books: TinyBooks;
 let book: string;
-let browser: Browser;
+const desk = testDesk();
 
 beforeAll(async () => {
   books = openTinyBooks();
   book = books.build("hostile", CONTENT);
-  browser = await launchChromium();
-}, 120_000);
-
-afterAll(async () => {
-  await browser.close();
-  books.close();
 });
+
+afterAll(() => books.close());
 
 /** What of the strangers' is alive on a page: a mark that was set, an element that only their text could have made. */
 async function alive(page: Page): Promise<readonly string[]> {
@@ -75,7 +71,7 @@ async function alive(page: Page): Promise<readonly string[]> {
 
 describe("a page of a book by strangers", () => {
   it.each(PAGES)("%s shows their words as words", async (path) => {
-    const { page, complaints, close } = await watchedPage(browser);
+    const { page, complaints, close } = await watchedPage(desk.browser);
     await page.goto(pathToFileURL(join(book, path)).href);
     await page.waitForTimeout(100);
     expect(await alive(page)).toEqual([]);
@@ -87,7 +83,7 @@ describe("a page of a book by strangers", () => {
   });
 
   it("finds them by their words in the search, as words", async () => {
-    const { page, complaints, close } = await watchedPage(browser);
+    const { page, complaints, close } = await watchedPage(desk.browser);
     await page.goto(pathToFileURL(join(book, "patterns/index.html")).href);
     await page.getByRole("searchbox").fill("beet");
     await page.getByRole("link", { name: "Leek" }).waitFor();
@@ -127,7 +123,7 @@ describe("a drawing that carries their words", () => {
   it.each(["page.svg", "thumb.svg", "strip.svg"])(
     "%s is opened by itself, and nothing runs",
     async (name) => {
-      const { page, complaints, close } = await watchedPage(browser);
+      const { page, complaints, close } = await watchedPage(desk.browser);
       await page.goto(pathToFileURL(join(book, "patterns/leek/plain", name)).href);
       expect(await alive(page)).toEqual([]);
       expect(complaints).toEqual([]);

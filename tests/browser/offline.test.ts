@@ -1,47 +1,39 @@
 /** A book on the web that is still there when the connection is not, in a real browser's service worker. */
 import { cpSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, BrowserContext, Page } from "playwright-core";
+import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { TINY } from "../book/write-content.ts";
-import { launchChromium } from "./launch.ts";
-import { type Served, serveFolder } from "./serve-folder.ts";
+import { testDesk } from "./test-desk.ts";
 import { openTinyBooks, type TinyBooks } from "./tiny-books.ts";
 
 const HALVES = "patterns/halves/plain/index.html";
 const WIDE = "patterns/wide/plain/index.html";
 
 let books: TinyBooks;
-let browser: Browser;
+const desk = testDesk(() => folder);
 /** What the server has at this moment; none is a dead connection. */
 let folder: string | undefined;
-let served: Served;
 let context: BrowserContext;
 let page: Page;
 
-beforeAll(async () => {
+beforeAll(() => {
   books = openTinyBooks();
-  browser = await launchChromium();
-  served = await serveFolder(() => folder);
 });
 
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-  books.close();
-});
+afterAll(() => books.close());
 
 /** A device that has been nowhere, and looks at some pages of a book until the worker is at work and at rest again. */
 async function visit(book: string, paths: readonly string[]): Promise<void> {
   folder = book;
-  context = await browser.newContext();
+  context = await desk.browser.newContext();
   page = await context.newPage();
   for (const path of paths) await open(path);
 }
 
 /** Opens a page and waits until what the page asks to be kept is kept. */
 async function open(path: string): Promise<void> {
-  await page.goto(served.address + path);
+  await page.goto(desk.address + path);
   await page.evaluate(async () => {
     const { active } = await navigator.serviceWorker.ready;
     await new Promise<void>((resolve) => {
@@ -55,7 +47,7 @@ async function open(path: string): Promise<void> {
 }
 
 async function headingAt(path: string): Promise<string> {
-  await page.goto(served.address + path);
+  await page.goto(desk.address + path);
   return (await page.locator("h1").textContent()) ?? "";
 }
 
@@ -142,7 +134,7 @@ describe("a build that is put up by half", () => {
 
   it("does not take over, and the last good one stays", async () => {
     folder = half();
-    await page.goto(`${served.address}index.html`);
+    await page.goto(`${desk.address}index.html`);
     const state = await page.evaluate(async () => {
       const registration = await navigator.serviceWorker.ready;
       await registration.update().catch(() => undefined);
@@ -162,7 +154,7 @@ describe("a build that is put up by half", () => {
 describe("two books on one host", () => {
   it("leave each other alone", async () => {
     folder = books.desk;
-    const other = await browser.newContext();
+    const other = await desk.browser.newContext();
     page = await other.newPage();
     const stored = async () => page.evaluate(async () => (await caches.keys()).sort());
     for (const name of ["first", "second", "first"]) {
@@ -171,8 +163,8 @@ describe("two books on one host", () => {
     const names = await stored();
     expect(names).toHaveLength(2);
     expect(names.map((name) => name.split(" ")[1])).toEqual([
-      `${served.address}first/`,
-      `${served.address}second/`,
+      `${desk.address}first/`,
+      `${desk.address}second/`,
     ]);
     await other.close();
   });

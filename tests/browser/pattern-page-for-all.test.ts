@@ -3,26 +3,21 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { expectedSteps } from "./expected-steps.ts";
-import { launchChromium } from "./launch.ts";
+import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const home = pathToFileURL(join(book, "patterns/two-row-week/a5/index.html")).href;
 const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(() => browser.close());
+const desk = testDesk();
 
 describe("without scripts", () => {
   let watched: WatchedPage;
   beforeAll(async () => {
-    watched = await watchedPage(browser, {
+    watched = await watchedPage(desk.browser, {
       javaScriptEnabled: false,
       viewport: { width: 390, height: 844 },
     });
@@ -52,7 +47,7 @@ describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
   it.each(["", "#stroke=5", "#marks=1"])(
     "%s nothing bars anybody (axe-core, WCAG 2.2 A and AA)",
     async (hash) => {
-      const { page, close } = await watchedPage(browser, { colorScheme });
+      const { page, close } = await watchedPage(desk.browser, { colorScheme });
       await page.goto(home + hash);
       await page.evaluate(readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8"));
       const violations = await page.evaluate(

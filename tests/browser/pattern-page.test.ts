@@ -3,10 +3,10 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from "vitest";
+import type { Page } from "playwright-core";
+import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { expectedSteps } from "./expected-steps.ts";
-import { launchChromium } from "./launch.ts";
+import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -14,11 +14,7 @@ const folder = "patterns/two-row-week/a5";
 const home = pathToFileURL(join(book, folder, "index.html")).href;
 const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(() => browser.close());
+const desk = testDesk();
 
 const isShown = (page: Page, selector: string) =>
   page
@@ -31,7 +27,10 @@ describe("a pattern's page", () => {
   let page: Page;
 
   beforeEach(async () => {
-    watched = await watchedPage(browser, { viewport: { width: 390, height: 844 }, hasTouch: true });
+    watched = await watchedPage(desk.browser, {
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+    });
     page = watched.page;
     await page.goto(home);
   });
@@ -136,7 +135,7 @@ describe("a table of marks", () => {
       "The marks are selected: copy them with Ctrl and C, or with Command and C.",
     ],
   ])("%s", async (_, isAllowed, words) => {
-    const { page, close } = await watchedPage(browser);
+    const { page, close } = await watchedPage(desk.browser);
     await page.addInitScript((allowed) => {
       const writeText = (text: string) => {
         document.documentElement.dataset.copied = text;

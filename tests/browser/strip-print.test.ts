@@ -2,12 +2,11 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { describe, expect, inject, it } from "vitest";
 import type { StripJson } from "../../src/strip/strip-json.ts";
 import { readSizes, readStrokes, readText } from "../print/poppler.ts";
 import { joinPieces, readPieces, ticksAlong } from "../print/read-strip.ts";
-import { launchChromium } from "./launch.ts";
+import { testDesk } from "./test-desk.ts";
 
 const book = inject("book");
 
@@ -16,14 +15,10 @@ const TRUE_TO = 0.05;
 /** A browser rounds the paper to whole pixels. */
 const PIXEL = 25.4 / 96;
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(() => browser.close());
+const desk = testDesk();
 
 async function printed(path: string): Promise<Uint8Array> {
-  const page = await browser.newPage();
+  const page = await desk.browser.newPage();
   await page.goto(pathToFileURL(join(book, path)).href);
   const pdf = await page.pdf({ preferCSSPageSize: true });
   await page.close();

@@ -2,12 +2,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect, inject, it } from "vitest";
 import { AXES, type Axis, otherAxis } from "../../src/measure/axis.ts";
 import type { StripJson } from "../../src/strip/strip-json.ts";
 import { type DrawnLine, drawnLines, linesAlong } from "./drawn-lines.ts";
-import { launchChromium } from "./launch.ts";
+import { testDesk } from "./test-desk.ts";
 
 const book = inject("book");
 const jsonOf = (path: string) => JSON.parse(readFileSync(join(book, path), "utf8"));
@@ -17,13 +17,11 @@ const TRUE_TO = 0.05;
 /** Lines that meet an edge do so to a fraction of a pixel. */
 const ON = 0.02;
 
-let browser: Browser;
+const desk = testDesk();
 let page: Page;
 beforeAll(async () => {
-  browser = await launchChromium();
-  page = await browser.newPage({ viewport: { width: 1200, height: 800 } });
+  page = await desk.browser.newPage({ viewport: { width: 1200, height: 800 } });
 });
-afterAll(() => browser.close());
 
 async function linesOf(path: string, selector: string): Promise<readonly DrawnLine[]> {
   await page.goto(pathToFileURL(join(book, path)).href);
