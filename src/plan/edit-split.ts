@@ -44,7 +44,10 @@ function lowered(split: Split, read: Read, write: Write): readonly Edit<Split>[]
   return downFrom(largest, 1).map((to) => {
     const tracks = split.tracks.map((track) => ({ ...track, size: write(track.size, to) }));
     const freed = split.tracks.reduce((sum, { size }) => sum + Math.max(0, read(size) - to), 0);
-    return { replacement: { ...split, tracks }, from: largest, to, freed };
+    const larger = split.tracks.flatMap(({ size }, index) => (read(size) > to ? [index] : []));
+    const [only] = larger.length === 1 && split.tracks.length > 1 ? larger : [];
+    const edit = { replacement: { ...split, tracks }, from: largest, to, freed };
+    return only === undefined ? edit : { ...edit, only };
   });
 }
 

@@ -6,4 +6,6 @@ export interface Edit<T> {
   readonly from: number;
   readonly to: number;
   readonly freed: number;
+  /** The index of the one track that changes, where no other does. */
+  readonly only?: number;
 }

@@ -98,7 +98,7 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
   const division = divide({ length, tracks, gap });
   if (isShortage(division)) return { kind: "split-too-short", side, path, axis, ...division };
   const placed = placeLeftover(division, tracks, split.leftover);
-  page.splits.push({ path, axis, from, length, ...placed });
+  page.splits.push({ path, axis, from, length, leftover: division.leftover, ...placed });
 
   let at = from + placed.before;
   for (const [index, track] of split.tracks.entries()) {

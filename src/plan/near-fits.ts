@@ -15,13 +15,29 @@ const MOST_EDITS = 3;
 /** Changes of one attempt each, those that change the least first. */
 export function nearFits(recipe: Recipe, notebook: Notebook): readonly Change[] {
   const budget = newBudget(MOST_NEAR_WORK);
-  const found = recipe.attempts.flatMap((attempt, index) =>
+  const found = recipe.attempts.flatMap((attempt, index): readonly Found[] =>
     repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({ attempt: index, edits })),
   );
   return found
+    .filter((change) => !found.some((other) => other !== change && isWithin(other, change)))
     .sort((a, b) => byHowLittle(a.edits, b.edits) || a.attempt - b.attempt)
     .slice(0, MOST_CHANGES)
     .map(({ attempt, edits }) => ({ attempt, edits: edits.map(({ fact }) => fact) }));
+}
+
+interface Found {
+  readonly attempt: number;
+  readonly edits: readonly Edited[];
+}
+
+/** Does the first change by itself do what the second one does with more edits? */
+function isWithin(first: Found, second: Found): boolean {
+  const edits = second.edits.map(({ fact }) => JSON.stringify(fact));
+  return (
+    first.attempt === second.attempt &&
+    first.edits.length < edits.length &&
+    first.edits.every(({ fact }) => edits.includes(JSON.stringify(fact)))
+  );
 }
 
 interface Broken {
@@ -53,7 +69,7 @@ function repairs(broken: Broken, most: number): readonly (readonly Edited[])[] {
     }
     if (!moved) return [];
     const [edit, edited] = moved;
-    const [more] = repairs({ ...broken, attempt: edited }, most - 1);
+    const [more] = [...repairs({ ...broken, attempt: edited }, most - 1)].sort(byHowLittle);
     return more ? [[edit, ...more]] : [];
   });
 }

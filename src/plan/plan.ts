@@ -57,6 +57,8 @@ export interface PlanSplit {
   readonly length: number;
   readonly sizes: readonly number[];
   readonly gaps: readonly number[];
+  /** Steps that the division could not give to tracks or gaps, wherever they were then placed. */
+  readonly leftover: number;
   /** What remains in front of the first and behind the last track. */
   readonly before: number;
   readonly after: number;

@@ -1,6 +1,8 @@
 /** A change with which a pattern would fit after all, worked out and not guessed, as facts. */
 import type { Axis } from "../measure/axis.ts";
 
+type PaperSide = "top" | "right" | "bottom" | "left";
+
 /** What to change, from what to what. Sorted by how little they change. */
 export type NearFit =
   | {
@@ -10,12 +12,16 @@ export type NearFit =
       readonly axis: Axis;
       readonly from: number;
       readonly to: number;
+      /** The index of the track, where only one has to be smaller. */
+      readonly only?: number;
     }
   | {
       readonly kind: "smaller-margin";
       readonly side: "single" | "left" | "right";
       readonly path: string;
       readonly axis: Axis;
+      /** The sides of the paper along the axis that have a margin now. */
+      readonly sides: readonly PaperSide[];
       /** All margins of the area along the axis together. */
       readonly from: number;
       readonly to: number;

@@ -25,6 +25,7 @@ const split = (part: Partial<PlanSplit>): PlanSplit => ({
   length: 24,
   sizes: [8, 8, 8],
   gaps: [0, 0],
+  leftover: 0,
   before: 0,
   after: 0,
   ...part,

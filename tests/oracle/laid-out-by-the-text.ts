@@ -124,7 +124,14 @@ function drawSplit(
   const division = bestByTable(question);
   if (!division) return { path, side: sheet.side, needs: fewestSteps(question), has: length };
   const placed = placedByTheText(division, tracks, split.leftover);
-  sheet.splits.push({ path, axis: split.axis, from, length, ...placed });
+  sheet.splits.push({
+    path,
+    axis: split.axis,
+    from,
+    length,
+    leftover: division.leftover,
+    ...placed,
+  });
   let at = from + placed.before;
   for (const [i, { area }] of split.tracks.entries()) {
     const size = placed.sizes[i] ?? 0;

@@ -34,12 +34,60 @@ describe("what would fit after all", () => {
       "Give no more than 1 step to any of the rows, where one has 5 now.",
     ],
     [
-      { kind: "smaller-margin", side: "single", path: "", axis: "down", from: 4, to: 1 },
+      { kind: "smaller-min", ...at, from: 5, to: 3, only: 1 },
+      "Let column 2 shrink to 3 steps, where 5 are asked for now.",
+    ],
+    [
+      { kind: "smaller-steps", ...inRow, from: 5, to: 2, only: 0 },
+      "Give column 1 of row 2 on the left page 2 steps instead of 5.",
+    ],
+    [
+      {
+        kind: "smaller-margin",
+        side: "single",
+        path: "",
+        axis: "down",
+        sides: ["top", "bottom"],
+        from: 4,
+        to: 1,
+      },
       "Make the margins of the page at the top and bottom 1 step together instead of 4.",
     ],
     [
-      { kind: "smaller-margin", side: "left", path: "rows.0", axis: "across", from: 2, to: 0 },
+      {
+        kind: "smaller-margin",
+        side: "left",
+        path: "rows.0",
+        axis: "across",
+        sides: ["left", "right"],
+        from: 2,
+        to: 0,
+      },
       "Leave out the margins of row 1 on the left page at the left and right.",
+    ],
+    [
+      {
+        kind: "smaller-margin",
+        side: "left",
+        path: "",
+        axis: "across",
+        sides: ["left"],
+        from: 2,
+        to: 0,
+      },
+      "Leave out the margin of the left page at the left.",
+    ],
+    [
+      {
+        kind: "smaller-margin",
+        side: "single",
+        path: "",
+        axis: "down",
+        sides: ["top"],
+        from: 3,
+        to: 1,
+      },
+      "Make the margin of the page at the top 1 step instead of 3.",
     ],
   ])("%j", (edit, sentence) => {
     expect(sayNearFit(edit)).toBe(sentence);

@@ -49,6 +49,7 @@ function splitOf(split: HandSplit): PlanSplit {
     length,
     sizes,
     gaps: sizes.slice(1).map(() => gap),
+    leftover: before + length - used,
     before,
     after: length - used,
   };

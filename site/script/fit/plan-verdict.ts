@@ -1,5 +1,6 @@
 /** How a pattern comes out on a notebook, in one word and in a few. */
 import type { FitState } from "../../../src/book/fit-state.ts";
+import { leftoverOf } from "../../../src/plan/leftover-of.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { sayCount } from "../../../src/problem/say/say-count.ts";
 
@@ -8,11 +9,10 @@ export interface Verdict {
   readonly words: string;
 }
 
-/** Over are the steps that neither a track nor a gap took, in all splits together. */
+/** As the gallery of the book says it of its own notebooks. */
 export function verdictOf(plan: Plan): Verdict {
   if (!plan.fits) return { state: "misfit", words: "Does not fit" };
-  const splits = plan.pages.flatMap((page) => page.splits);
-  const leftover = splits.reduce((sum, { before, after }) => sum + before + after, 0);
+  const leftover = leftoverOf(plan);
   if (leftover === 0) return { state: "even", words: "Comes out even" };
   return { state: "over", words: `${sayCount(leftover, "step")} over` };
 }

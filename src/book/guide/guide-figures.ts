@@ -54,6 +54,7 @@ function middle(id: string, name: string): Scene {
     length,
     sizes: [length],
     gaps: [],
+    leftover: 0,
     before: 0,
     after: 0,
   };

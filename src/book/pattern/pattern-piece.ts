@@ -6,6 +6,7 @@ import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { drawOrder } from "../../plan/draw-order.ts";
+import { leftoverOf } from "../../plan/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
@@ -89,15 +90,14 @@ function pixels({ width, height }: { readonly width: number; readonly height: nu
 
 function fittingWords(plan: FittingPlan, recipe: Recipe, notebook: Notebook): PlanWords {
   const labelAt = labelsOf(attemptOf(recipe, plan.used));
-  const rows = splitRows(recipe, plan);
   return {
     fits: true,
     used: plan.used,
     pages: plan.pages.length,
     boxes: plan.pages.reduce((sum, { boxes }) => sum + boxes.length, 0),
     lines: plan.pages.reduce((sum, page) => sum + drawOrder(page, notebook).strokes.length, 0),
-    leftover: rows.reduce((sum, row) => sum + row.leftover * (1 + row.alike), 0),
-    rows,
+    leftover: leftoverOf(plan),
+    rows: splitRows(recipe, plan),
     notes: plan.notes.map((note) => sayPlanNote(note, labelAt)),
     reason: "",
     near: [],

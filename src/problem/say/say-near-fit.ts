@@ -1,5 +1,4 @@
 /** The sentence for each change with which a pattern would fit after all. */
-import type { Axis } from "../../measure/axis.ts";
 import type { NearFit } from "../near-fit.ts";
 import { sayCount } from "./say-count.ts";
 import { type LabelAt, sayArea, saySplit, TRACK_NOUN } from "./say-path.ts";
@@ -15,20 +14,32 @@ export function sayNearFit(edit: NearFit, labelAt?: LabelAt): string {
         ? `Leave out the gap of ${sayCount(from, "step")} between ${saySplit(edit, labelAt)}.`
         : `Make the gap between ${saySplit(edit, labelAt)} ${sayCount(to, "step")} instead of ${from}.`;
     case "smaller-min":
-      return `Let ${saySplit(edit, labelAt)} shrink to ${sayCount(to, "step")} each, where ${from} are asked for now.`;
+      return edit.only === undefined
+        ? `Let ${saySplit(edit, labelAt)} shrink to ${sayCount(to, "step")} each, where ${from} are asked for now.`
+        : `Let ${sayTrack(edit, edit.only, labelAt)} shrink to ${sayCount(to, "step")}, where ${from} are asked for now.`;
     case "smaller-steps":
-      return `Give no more than ${sayCount(to, "step")} to any of ${saySplit(edit, labelAt)}, where one has ${from} now.`;
+      return edit.only === undefined
+        ? `Give no more than ${sayCount(to, "step")} to any of ${saySplit(edit, labelAt)}, where one has ${from} now.`
+        : `Give ${sayTrack(edit, edit.only, labelAt)} ${sayCount(to, "step")} instead of ${from}.`;
     case "smaller-margin":
-      return to === 0
-        ? `Leave out the margins of ${sayArea(edit, labelAt)} at the ${ENDS[edit.axis]}.`
-        : `Make the margins of ${sayArea(edit, labelAt)} at the ${ENDS[edit.axis]} ${sayCount(to, "step")} together instead of ${from}.`;
+      return sayMargin(edit, labelAt);
   }
 }
 
-const ENDS: Readonly<Record<Axis, string>> = {
-  across: "left and right",
-  down: "top and bottom",
-};
+function sayTrack({ side, path }: NearFit, index: number, labelAt: LabelAt | undefined): string {
+  return sayArea({ side, path: `${path}.${index}` }, labelAt);
+}
+
+type SmallerMargin = NearFit & { readonly kind: "smaller-margin" };
+
+function sayMargin(edit: SmallerMargin, labelAt: LabelAt | undefined): string {
+  const { from, to, sides } = edit;
+  const where = `of ${sayArea(edit, labelAt)} at the ${sides.join(" and ")}`;
+  const isOne = sides.length === 1;
+  const noun = isOne ? "margin" : "margins";
+  if (to === 0) return `Leave out the ${noun} ${where}.`;
+  return `Make the ${noun} ${where} ${sayCount(to, "step")}${isOne ? "" : " together"} instead of ${from}.`;
+}
 
 /** The area around a split, left out where it is the page itself. */
 function within(edit: NearFit, labelAt: LabelAt | undefined): string {
