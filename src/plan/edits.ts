@@ -52,8 +52,8 @@ function marginSeries(spot: Spot & { readonly binding: Binding }): readonly (rea
   const { attempt, area, path, side, axis, binding } = spot;
   const series = smallerMargin(area.margin, axis, { binding, side });
   return [
-    series.map(({ replacement, from, to, freed, sides }) => ({
-      fact: { kind: "smaller-margin" as const, side, path, axis, sides, from, to },
+    series.map(({ replacement, freed, ...change }) => ({
+      fact: { kind: "smaller-margin" as const, side, path, axis, ...change },
       edited: () => replaceMargin(attempt, area.margin, replacement),
       freed,
     })),
@@ -66,16 +66,8 @@ function splitSeries({ attempt, area, path, side, axis }: Spot): readonly (reado
   const name = axis === AXES[0] ? "columns" : "rows";
   const splitPath = path === "" ? name : `${path}.${name}`;
   return SPLIT_EDITS.map(({ kind, edits }) =>
-    edits(split).map(({ replacement, from, to, freed, only }) => ({
-      fact: {
-        kind,
-        side,
-        path: splitPath,
-        axis,
-        from,
-        to,
-        ...(only === undefined ? {} : { only }),
-      },
+    edits(split).map(({ replacement, freed, ...change }) => ({
+      fact: { kind, side, path: splitPath, axis, ...change },
       edited: () => replaceSplit(attempt, split, replacement),
       freed,
     })),

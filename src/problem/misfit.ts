@@ -1,5 +1,6 @@
 /** Why a pattern cannot be laid out on a notebook, as facts. */
 import type { Axis } from "../measure/axis.ts";
+import type { PaperSide } from "../measure/paper-side.ts";
 
 /** Why an attempt does not fit. Sizes are in steps; `side` is the page of a spread. */
 export type Misfit =
@@ -33,7 +34,7 @@ export type Misfit =
       readonly kind: "margin-clash";
       readonly side: "single" | "left" | "right";
       readonly path: string;
-      readonly paperSide: "top" | "right" | "bottom" | "left";
+      readonly paperSide: PaperSide;
       readonly keys: readonly string[];
     }
   | {

@@ -1,7 +1,6 @@
 /** A change with which a pattern would fit after all, worked out and not guessed, as facts. */
 import type { Axis } from "../measure/axis.ts";
-
-type PaperSide = "top" | "right" | "bottom" | "left";
+import type { PaperSide } from "../measure/paper-side.ts";
 
 /** What to change, from what to what. Sorted by how little they change. */
 export type NearFit =

@@ -1,12 +1,10 @@
 /** Which side of a page each written margin lands on, and which keys land on the same one. */
+import { PAPER_SIDES, type PaperSide } from "../measure/paper-side.ts";
 import type { Binding } from "../notebook/notebook.ts";
 import { MARGIN_KEYS, type Margin, type MarginKey } from "./recipe.ts";
 
 /** A page by itself, or one of the two pages of a spread. */
 export type PageSide = "single" | "left" | "right";
-
-const PAPER_SIDES = ["top", "right", "bottom", "left"] as const;
-export type PaperSide = (typeof PAPER_SIDES)[number];
 
 /** The four margins of an area, in steps. */
 export interface MarginSides extends Readonly<Record<PaperSide, number>> {

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { closeLot, openLot, takeFrom } from "../../src/book/ahead/lot.ts";
 import { startHelpers } from "../../src/book/ahead/start-helpers.ts";
+import { loadEngine } from "../../src/book/bundle-engine.mjs";
 import { type Content, loadContent } from "../../src/book/content/load-content.ts";
 import type { Engine } from "../../src/book/loaded-engine.ts";
 import { openMemos } from "../../src/book/open-memos.ts";
@@ -13,9 +14,6 @@ import { pairsOf, patternSources } from "../../src/book/pieces.ts";
 import { openStripPress, stripPairs, stripPieceSources } from "../../src/book/strip/strip-press.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { deskFolder, TINY, writeContent } from "./write-content.ts";
-
-// @ts-expect-error The doors are plain JavaScript.
-const { loadEngine } = await import("../../src/book/bundle-engine.mjs");
 
 async function contentOf(files: Readonly<Record<string, string>>): Promise<Content> {
   const reading = await loadContent(writeContent(files));

@@ -17,8 +17,6 @@ export interface SplitRow {
   readonly axis: Axis;
   readonly sizes: readonly number[];
   readonly gaps: readonly number[];
-  /** Steps that the division left over, wherever they were then placed. */
-  readonly leftover: number;
   /** Every position at which a track begins or ends, each once. */
   readonly marks: readonly number[];
   readonly reason: string;
@@ -46,9 +44,8 @@ export function splitRows(recipe: Recipe, plan: FittingPlan): readonly SplitRow[
 
 function rowOf(split: PlanSplit, reason: SplitReason, name: string): SplitRow {
   const { axis, sizes, gaps } = split;
-  const { leftover } = reason;
   const marks = marksOf(split);
-  return { name, alike: 0, axis, sizes, gaps, leftover, marks, reason: saySplitReason(reason) };
+  return { name, alike: 0, axis, sizes, gaps, marks, reason: saySplitReason(reason) };
 }
 
 /** Where tracks begin and end, in ascending order. */

@@ -1,0 +1,3 @@
+/** The four sides of a page. */
+export const PAPER_SIDES = ["top", "right", "bottom", "left"] as const;
+export type PaperSide = (typeof PAPER_SIDES)[number];
