@@ -1,10 +1,11 @@
 /** Remembers what a book was made from and how it lay on disk, to know when a build has nothing to do. */
 import { createHash } from "node:crypto";
-import { mkdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
 import type { Content } from "./content/load-content.ts";
 import type { Engine } from "./loaded-engine.ts";
 import { filesIn } from "./output-folder.ts";
+import { pieceFolder } from "./piece-folder.ts";
 
 export interface BookRecord {
   /** Does the book lie there as it was built, and from the same sources? */
@@ -29,20 +30,18 @@ export interface BookPlace {
 /** The record of the book at one place. A lost or broken record only costs a build. */
 export function openRecord(place: BookPlace): BookRecord {
   const { output, records } = place;
-  const path = join(records, `${shortHash([output])}.json`);
+  const disk = pieceFolder(records);
+  const key = shortHash([output]);
   const state = () => JSON.stringify({ sources: sourcesHash(place), files: lieOf(output) });
   return {
     isCurrent: () => {
       try {
-        return readFileSync(path, "utf8") === state();
+        return disk.read(key) === state();
       } catch {
         return false;
       }
     },
-    take: () => {
-      mkdirSync(dirname(path), { recursive: true });
-      writeFileSync(path, state());
-    },
+    take: () => disk.write(key, state()),
   };
 }
 

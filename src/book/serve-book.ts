@@ -1,9 +1,10 @@
 /** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
 import { join } from "node:path";
+import { keyOf } from "./memo.ts";
 import { openEleventy } from "./run-eleventy.ts";
 import { watchRemovals } from "./watch-removals.ts";
 
-/** Not the built book's folder: what is half written must not be shared by mistake. */
+/** Not the built book's folder: what is half written must not be shared by mistake. Each content has one of its own. */
 const SERVED = ".cache/served";
 
 /** Serves until it is stopped; the exit code then. */
@@ -13,7 +14,7 @@ export async function serveBook(call: {
 }): Promise<number> {
   const eleventy = await openEleventy({
     project: call.project,
-    output: join(call.project, SERVED),
+    output: join(call.project, SERVED, keyOf([call.content])),
     settings: { content: call.content },
     mode: "serve",
   });

@@ -83,7 +83,9 @@ function cannotDo({ fact, freed }: Edited, misfit: Misfit): boolean {
   return fact.path === misfit.path && freed < misfit.needs - misfit.has;
 }
 
+/** At one area or split, along one axis: an area can be too small both ways. */
 function samePlace(a: Misfit, b: Misfit): boolean {
+  if ("axis" in a && "axis" in b && a.axis !== b.axis) return false;
   return "path" in a && "path" in b ? a.path === b.path && a.side === b.side : a.kind === b.kind;
 }
 

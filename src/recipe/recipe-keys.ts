@@ -67,7 +67,8 @@ export const RECIPE_KEYS = {
     label: { wanted: TEXT, meaning: "What is written in the area." },
     margin: {
       wanted: { ...form("margin"), min: 0, max: LIMITS.space },
-      meaning: "Empty steps inside the area's edges.",
+      meaning:
+        "Empty steps inside the area's edges. Two keys cannot mean one side: on a page bound at the top, inner is the top.",
     },
     columns: { wanted: SPLIT, meaning: "Splits the area into columns." },
     rows: { wanted: SPLIT, meaning: "Splits the area into rows." },

@@ -1,9 +1,10 @@
 /** Turns what zod says about a value into our own facts, at the place where the value is written. */
 import type * as z from "zod";
 import type { Note } from "../problem/reading.ts";
+import type { Wanted } from "../problem/wanted.ts";
 import { foulCharacter } from "./foul-character.ts";
 import type { Shape } from "./shape.ts";
-import { noteUnknownKeys } from "./take-map.ts";
+import { type Group, noteUnknownKeys } from "./take-map.ts";
 import { unsuitable } from "./take-value.ts";
 import { entryOf, type Written, type WrittenMap } from "./written.ts";
 
@@ -33,17 +34,25 @@ export function noteShapeIssue(issue: Issue, around: Around, base: Path = []): v
   if (!node) {
     // A pair with a slip of the pen in a key is told once, as the slip.
     if (parent !== tree && parent.kind === "map" && parent.entries.length > 1) return;
-    const owner = path.length > 1 ? "axes" : shape.owner;
+    const { owner } = path.length > 1 ? groupOf(wanted) : shape;
     const missing = String(path.at(-1));
     note({ about: "shape", kind: "missing-key", key: missing, owner, wanted, at: parent.at });
   } else if (issue.code === "unrecognized_keys" && node.kind === "map") {
-    noteUnknownKeys(node, { owner: "axes", allowed: ["across", "down"], grammar: {} }, note);
+    noteUnknownKeys(node, groupOf(wanted), note);
   } else if (issue.code === "custom" && node.kind === "scalar") {
     noteCustom(issue, { key, node, wanted, note });
   } else {
     note(unsuitable({ key, node, wanted }));
   }
 }
+
+/** The keys inside one value: a printer's, or one for each axis. */
+function groupOf(wanted: Wanted): Group {
+  return wanted.kind === "form" && wanted.form === "printer" ? PRINTER : PAIR;
+}
+
+const PRINTER: Group = { owner: "printer", allowed: ["x", "y"], grammar: {} };
+const PAIR: Group = { owner: "axes", allowed: ["across", "down"], grammar: {} };
 
 /** What a schema's own rule found: the name of the rule is in its parameters. */
 function noteCustom(

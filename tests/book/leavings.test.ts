@@ -3,6 +3,8 @@ import { spawn } from "node:child_process";
 import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { openRecord } from "../../src/book/book-record.ts";
+import { loadContent } from "../../src/book/content/load-content.ts";
 import { freshFolder, whyNotReplace } from "../../src/book/output-folder.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { deskFolder, TINY, writeContent } from "./write-content.ts";
@@ -41,6 +43,23 @@ describe("the folder beside the output", () => {
     await fresh.publish(["index.html"]);
     expect(readdirSync(output).sort()).toEqual([".spanbook", "index.html"]);
     expect(await whyNotReplace(output, [])).toBeUndefined();
+  });
+});
+
+describe("a record that cannot be written", () => {
+  it("costs the next build, and fails none", async () => {
+    const folder = writeContent({ ...TINY, blocked: "a file where a folder is to be" });
+    const reading = await loadContent(folder);
+    if (!reading.ok) throw new Error("the content has a problem");
+    const record = openRecord({
+      output: deskFolder(),
+      project: PROJECT,
+      engine: { version: "1", file: "" },
+      content: reading.value,
+      records: join(folder, "blocked"),
+    });
+    expect(() => record.take()).not.toThrow();
+    expect(record.isCurrent()).toBe(false);
   });
 });
 

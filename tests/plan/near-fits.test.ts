@@ -110,6 +110,12 @@ const WORKED: readonly (readonly [string, Recipe, number, readonly string[]])[] 
     ["0 smaller-min columns 20→16", "0 smaller-steps columns 10→6", "0 fewer-tracks columns 2→1"],
   ],
   [
+    "a margin of 20 on every side of 26 × 38 steps: nothing is left either way",
+    recipeOf(onePage(area({ margin: { steps: { top: 20, right: 20, bottom: 20, left: 20 } } }))),
+    26,
+    ["0 smaller-margin page 40→25, 0 smaller-margin page 40→37"],
+  ],
+  [
     "a page to be tried otherwise that lacks less is told first",
     recipeOf(
       onePage(area({ split: columnsOf(30, 1, 0) })),
@@ -144,6 +150,22 @@ describe("the changes for a pattern that lacks steps", () => {
       "0 fewer-tracks rows 2→1",
       "0 narrower-gap rows 9→5, 0 fewer-tracks rows.1.rows 4→1",
     ]);
+  });
+
+  it("takes the smallest mend of the next place, and tells no change that holds another one whole", () => {
+    const beds = (count: number) =>
+      columns(Array.from({ length: count }, () => same("bed", shareTrack(1, { min: 5 }))));
+    const page = () => area({ margin: { steps: { outer: 1 } }, split: beds(4) });
+    const spread = { kind: "spread" as const, left: page(), right: page() };
+    expect(told(recipeOf(spread), notebookOf(20, 28))[0]).toBe(
+      "0 smaller-margin page 1→0, 0 smaller-margin page 1→0",
+    );
+    const edits = changesOf(recipeOf(spread), notebookOf(20, 28)).map((change) =>
+      change.edits.map((edit) => JSON.stringify(edit)),
+    );
+    for (const one of edits)
+      for (const other of edits)
+        if (one !== other) expect(one.every((edit) => other.includes(edit))).toBe(false);
   });
 
   it("is empty where no edit of steps helps: a name whose limits contradict each other", () => {

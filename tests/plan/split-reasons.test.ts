@@ -56,6 +56,18 @@ describe("the reason of a split", () => {
       "25 steps, 4 tracks, 3 gaps of 1: 22 ÷ 4 is 5 each, 2 left over, given to the gaps. A gap of 3, or 2 tracks would leave nothing over.",
     ],
     [
+      "an odd leftover about the centre",
+      23,
+      columns(equalTracks(4), { leftover: { kind: "centre" } }),
+      "23 steps, 4 tracks: 23 ÷ 4 is 5 each, 3 left over, 1 before and 2 after. A gap of 1 would leave nothing over.",
+    ],
+    [
+      "an even leftover about the centre",
+      22,
+      columns(equalTracks(4), { leftover: { kind: "centre" } }),
+      "22 steps, 4 tracks: 22 ÷ 4 is 5 each, 2 left over, half before and half after. A gap of 2, or 2 tracks would leave nothing over.",
+    ],
+    [
       "nothing but fixed tracks",
       26,
       columns([fixedTrack(6), fixedTrack(6)]),

@@ -1,5 +1,5 @@
 /** How a pattern comes out on a notebook, in one word and in a few. */
-import type { FitState } from "../../../src/book/fit-state.ts";
+import { type FitState, fitState } from "../../../src/book/fit-state.ts";
 import { leftoverOf } from "../../../src/plan/leftover-of.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { sayCount } from "../../../src/problem/say/say-count.ts";
@@ -11,8 +11,12 @@ export interface Verdict {
 
 /** As the gallery of the book says it of its own notebooks. */
 export function verdictOf(plan: Plan): Verdict {
-  if (!plan.fits) return { state: "misfit", words: "Does not fit" };
-  const leftover = leftoverOf(plan);
-  if (leftover === 0) return { state: "even", words: "Comes out even" };
-  return { state: "over", words: `${sayCount(leftover, "step")} over` };
+  const leftover = plan.fits ? leftoverOf(plan) : 0;
+  const state = fitState({ fits: plan.fits, leftover });
+  const words = {
+    misfit: "Does not fit",
+    even: "Comes out even",
+    over: `${sayCount(leftover, "step")} over`,
+  };
+  return { state, words: words[state] };
 }

@@ -24,6 +24,7 @@ const OWNERS: Readonly<Record<Owner, string>> = {
   gap: "A gap",
   margin: "A margin",
   axes: "A value for each axis",
+  printer: "A printer",
 };
 
 const TOP = "at the beginning of a line, outside all other keys";
@@ -41,4 +42,5 @@ const PLACES: Readonly<Record<Owner, string>> = {
   gap: "inside `gap`",
   margin: "inside `margin`",
   axes: "inside the braces",
+  printer: "inside `printer`",
 };

@@ -48,8 +48,15 @@ const PLACES = {
 
 function leftoverWords({ leftover, placing, taker }: SplitReason): string {
   if (leftover === 0) return "nothing left over";
-  const place = placing === "track" ? `given to ${taker}` : PLACES[placing];
-  return `${leftover} left over, ${place}`;
+  return `${leftover} left over, ${placeWords(placing, leftover, taker)}`;
+}
+
+/** Of an odd number the centre has the larger half behind it. */
+function placeWords(placing: SplitReason["placing"], leftover: number, taker: string): string {
+  if (placing === "track") return `given to ${taker}`;
+  if (placing !== "centre" || leftover % 2 === 0) return PLACES[placing];
+  const before = Math.floor(leftover / 2);
+  return `${before} before and ${leftover - before} after`;
 }
 
 function rangeWords({ gapRange, gap, tracks }: SplitReason): string {

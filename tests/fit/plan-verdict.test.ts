@@ -1,0 +1,21 @@
+/** The fit page says of a pattern what the book says of it: fits, comes out even, or not, on every notebook of the demo. */
+import { expect, it } from "vitest";
+import { verdictOf } from "../../site/script/fit/plan-verdict.ts";
+import { loadContent } from "../../src/book/content/load-content.ts";
+import { fitState } from "../../src/book/fit-state.ts";
+import { openPiecePress } from "../../src/book/piece-press.ts";
+import { pairsOf } from "../../src/book/pieces.ts";
+import { openPlanner } from "../../src/book/planner.ts";
+import { PROJECT } from "../setup/run-command.ts";
+
+it("is one verdict on both pages", async () => {
+  const reading = await loadContent(`${PROJECT}content`);
+  if (!reading.ok) throw new Error("the content has a problem");
+  const press = openPiecePress(reading.value);
+  const { planOf } = openPlanner(reading.value);
+  const unlike = pairsOf(reading.value).filter(({ pattern, notebook }) => {
+    const { state } = verdictOf(planOf(pattern, notebook));
+    return state !== fitState(press({ pattern, notebook }));
+  });
+  expect(unlike).toEqual([]);
+});
