@@ -56,10 +56,17 @@ export function notebookEntry({ slug, title, axes, ruling }: Notebook): Notebook
     slug,
     title,
     steps: `${usableSteps(axes.across)} × ${usableSteps(axes.down)}`,
-    paper: `${bothMm(axes.across.paper, axes.down.paper)}, ${ruling} every ${pitchText(axes)}`,
+    paper: withoutBreaks(
+      `${bothMm(axes.across.paper, axes.down.paper)}, ${ruling} every ${pitchText(axes)}`,
+    ),
     width: toMm(axes.across.paper),
     height: toMm(axes.down.paper),
   };
+}
+
+/** No line ends between a number and its unit. */
+function withoutBreaks(text: string): string {
+  return text.replaceAll(" mm", "\u00a0mm");
 }
 
 /** The same pitch both ways is said once. */
