@@ -10,6 +10,7 @@ import { readRecipe } from "../../recipe/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { strayFiles } from "./find-strays.ts";
 import { chosenOf, strangersIn, unknownIn, unlistedOf } from "./load-chosen.ts";
 import { loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
@@ -44,26 +45,28 @@ export async function loadContent(folder: string): Promise<ContentReading> {
     const problems = [wholeFileProblem(folder, { kind: "missing", what: "folder" })];
     return { ok: false, problems, texts: new Map() };
   }
-  const [bookFile, notebooks, patterns, strips] = await Promise.all([
+  const [strays, bookFile, notebooks, patterns, strips] = await Promise.all([
+    strayFiles(root),
     loadFile(root, BOOK),
     loadFolder(root, "notebooks", true),
     loadFolder(root, "patterns", true),
     loadFolder(root, "strips", false),
   ]);
-  return checked({ bookFile, notebooks, patterns, strips });
+  return checked({ strays, bookFile, notebooks, patterns, strips });
 }
 
 const BOOK = "book.yaml";
 
 /** What lies on disk, before anything is understood. */
 interface Files {
+  readonly strays: readonly Problem[];
   readonly bookFile: Reading<TextFile>;
   readonly notebooks: Folder;
   readonly patterns: Folder;
   readonly strips: Folder;
 }
 
-function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReading {
+function checked({ strays, bookFile, notebooks, patterns, strips }: Files): ContentReading {
   const book = bookFile.ok ? readBook(bookFile.value) : bookFile;
   const notebook = readAll(notebooks, readNotebook);
   const recipe = readAll(patterns, readRecipe);
@@ -73,6 +76,7 @@ function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReadi
   const recipesOfBook = chosenOf(chosenPatterns, recipe.values);
   const unlisted = unlistedOf(strip.values, recipesOfBook, recipe.values);
   const problems = [
+    ...strays,
     ...(book.ok ? [] : book.problems),
     ...notebook.problems,
     ...recipe.problems,
