@@ -1,6 +1,8 @@
 /** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
 import { createServer } from "node:net";
 import { join } from "node:path";
+import { reportProblems } from "../problem/report.ts";
+import { rootOf } from "./content/load-content.ts";
 import { keyOf } from "./memo.ts";
 import { openEleventy } from "./run-eleventy.ts";
 import { watchRemovals } from "./watch-removals.ts";
@@ -19,6 +21,11 @@ export async function serveBook(call: {
     console.error(
       `Port ${call.port} cannot be had: something else may listen there. Choose another with --port=NUMBER, or leave it out.`,
     );
+    return 1;
+  }
+  const root = await rootOf(call.content);
+  if ("about" in root) {
+    console.error(reportProblems([root], new Map()));
     return 1;
   }
   console.log(`Opening the book of ${call.content} …`);

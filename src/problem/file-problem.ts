@@ -10,6 +10,8 @@ export type FileProblem = { readonly about: "file"; readonly at: Place } & (
         | "no-front-matter"
         | "open-front-matter";
     }
+  /** A file where the content folder should be. */
+  | { readonly kind: "not-folder" }
   | { readonly kind: "missing"; readonly what: "folder" | "file" }
   /** What was probably meant for one of the content's folders, and lies where nothing is read. */
   | {

@@ -112,3 +112,15 @@ it("says so where something listens there already", async () => {
     stderr: `Port ${port} cannot be had: something else may listen there. Choose another with --port=NUMBER, or leave it out.\n`,
   });
 });
+
+it.each([
+  ["is not there", "nowhere", "This folder is missing."],
+  ["is a file", "book.yaml", "This is a file, not a folder."],
+])("ends with the report where the content folder %s", (_, name, sentence) => {
+  const folder = join(writeContent(TINY), name);
+  const { code, stdout, stderr } = runCommand(["start", `--content=${folder}`]);
+  expect({ code, stdout }).toEqual({ code: 1, stdout: "" });
+  expect(stderr).toBe(
+    `${folder}\n  ${sentence}\n  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.\n\n1 problem in 1 file.\n`,
+  );
+});

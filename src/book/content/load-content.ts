@@ -1,5 +1,5 @@
 /** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
-import { realpath } from "node:fs/promises";
+import { realpath, stat } from "node:fs/promises";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import type { Problem } from "../../problem/problem.ts";
@@ -41,10 +41,7 @@ export type ContentReading =
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
 export async function loadContent(folder: string): Promise<ContentReading> {
   const root = await rootOf(folder);
-  if (!root) {
-    const problems = [wholeFileProblem(folder, { kind: "missing", what: "folder" })];
-    return { ok: false, problems, texts: new Map() };
-  }
+  if ("about" in root) return { ok: false, problems: [root], texts: new Map() };
   const [strays, bookFile, notebooks, patterns, strips] = await Promise.all([
     strayFiles(root),
     loadFile(root, BOOK),
@@ -117,10 +114,13 @@ function readAll<T>(
   };
 }
 
-async function rootOf(folder: string): Promise<Root | undefined> {
+/** Where the content folder lies, or what is wrong with it. */
+export async function rootOf(folder: string): Promise<Root | Problem> {
   try {
-    return { folder, real: await realpath(folder) };
+    const real = await realpath(folder);
+    const isFolder = (await stat(real)).isDirectory();
+    return isFolder ? { folder, real } : wholeFileProblem(folder, { kind: "not-folder" });
   } catch {
-    return undefined;
+    return wholeFileProblem(folder, { kind: "missing", what: "folder" });
   }
 }

@@ -22,6 +22,8 @@ export function sayFileProblem(problem: FileProblem): Said {
       };
     case "missing":
       return { sentence: `This ${problem.what} is missing.`, hint: MISSING[problem.what] };
+    case "not-folder":
+      return { sentence: "This is a file, not a folder.", hint: MISSING.folder };
     case "not-read":
       return notRead(problem);
     case "empty-folder":
