@@ -17,7 +17,9 @@ export function planPattern(recipe: Recipe, notebook: Notebook): Plan {
     const result = layOutAttempt(attempt, notebook, budget);
     if (result.kind === "pages") {
       const { pages, same } = result;
-      return { ...names, fits: true, used, pages, same, notes: paperNotes(pages, notebook) };
+      const notes = paperNotes(pages, notebook);
+      const passedOver = misfit && { passedOver: misfit };
+      return { ...names, fits: true, used, ...passedOver, pages, same, notes };
     }
     misfit ??= result;
   }

@@ -14,6 +14,8 @@ export interface FittingPlan {
   readonly fits: true;
   /** Which attempt fits: 0 the first, 1 and up from `otherwise`. */
   readonly used: number;
+  /** Why the first attempt does not fit, where a later one was taken. */
+  readonly passedOver?: Misfit;
   readonly pages: readonly PlanPage[];
   /** The size that each `same` name got, in steps. */
   readonly same: ReadonlyMap<string, number>;

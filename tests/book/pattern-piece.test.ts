@@ -54,9 +54,18 @@ describe("the words for a pattern that fits", () => {
     expect(piece.rows[0]?.marks).toHaveLength(6);
   });
 
-  it("tell which attempt was taken", () => {
+  it("tell which attempt was taken, and why not the first", () => {
     const two = "page: {columns: 31}\notherwise: [{page: {rows: 31}}]";
-    expect(makePatternPiece(recipe(two), notebook("[25, 37]"), write).used).toBe(1);
+    const piece = makePatternPiece(recipe(two), notebook("[25, 37]"), write);
+    expect(piece.used).toBe(1);
+    expect(piece.alternative).toBe(
+      "The first layout of this recipe does not fit here. The columns need 31 steps and have 24: 7 too few. This is its other layout.",
+    );
+  });
+
+  it("say nothing of others where the first attempt fits", () => {
+    const two = "page: {columns: 3}\notherwise: [{page: {rows: 31}}]";
+    expect(makePatternPiece(recipe(two), notebook("[25, 37]"), write).alternative).toBe("");
   });
 
   it("tell what the paper does to twins at its edge", () => {

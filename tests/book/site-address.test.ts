@@ -116,6 +116,18 @@ describe("a page", () => {
     expect(text(page)).toContain('type="application/rss+xml"');
   });
 
+  it("says what its picture shows: the pattern on the book's first notebook, whichever the page is on", () => {
+    const alt = (path: string) =>
+      /<meta property="og:image:alt" content="([^"]*)">/.exec(text(path))?.[1];
+    expect(alt("patterns/wide/small/index.html")).toBe(alt("patterns/wide/plain/index.html"));
+    expect(alt("patterns/wide/small/index.html")).toMatch(/^Wide on /);
+    expect(alt("guide/index.html")).toContain("Beet");
+  });
+
+  it("for what is not there has no address of its own, for it is shown at any", () => {
+    expect(text("404.html")).not.toMatch(/canonical|og:/);
+  });
+
   it("for what is not there leads home from wherever it is shown", () => {
     const addresses = [...text("404.html").matchAll(/ (?:href|src)="([^"]*)"/g)].map(
       ([, to]) => to,

@@ -4,6 +4,7 @@ import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
 import { countedPartsScene } from "../../src/draw/figure/counted-parts-scene.ts";
 import { divisionsScene } from "../../src/draw/figure/divisions-scene.ts";
+import { INK } from "../../src/draw/ink.ts";
 import type { Scene, TextMark } from "../../src/draw/scene.ts";
 import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import { COUNTS } from "../../src/measure/grid-axis.ts";
@@ -88,6 +89,13 @@ describe("a division table", () => {
     const fine = [2, 4, 5, 6, 7, 8, 10, 11, 12, 13];
     expect(spans(path(scene, "edge-fine"))).toHaveLength(fine.reduce((sum, one) => sum + one, 0));
     expect(path(scene, "dimension").join("").match(/M/g)).toHaveLength(2 * fine.length);
+  });
+
+  it("keeps the whole outline of its sheet within the frame, at the head and at the foot", () => {
+    const [, top, bottom] =
+      /M[\d.]+ ([\d.]+)H[\d.]+V([\d.]+)/.exec(path(scene, "paper")[0] ?? "") ?? [];
+    expect(Number(top)).toBe(INK.paper.width / 2);
+    expect(Number(bottom)).toBeCloseTo(scene.frame.height - INK.paper.width / 2, 6);
   });
 
   it("says so where nothing but the whole comes out even", () => {

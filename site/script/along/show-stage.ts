@@ -6,7 +6,6 @@ const SPREAD_SHOWN = 1 / 1.9;
 
 /** Marks the part of the page that holds drawing and words; the style sheet does the rest. */
 export function showStage(whole: HTMLElement, drawing: SVGSVGElement, course: Course): void {
-  const plate = drawing.parentElement;
   const { width, height } = drawing.viewBox.baseVal;
   const isSpread = whole.classList.contains("double");
   whole.style.setProperty("--proportion", `${((isSpread ? SPREAD_SHOWN : 1) * width) / height}`);
@@ -14,8 +13,6 @@ export function showStage(whole: HTMLElement, drawing: SVGSVGElement, course: Co
     const step = place === undefined ? undefined : steps[place];
     whole.classList.toggle("is-drawing", step !== undefined);
     whole.classList.toggle("on-right", step?.side === "right");
-    if (step) plate?.setAttribute("tabindex", "0");
-    else plate?.removeAttribute("tabindex");
     if (step && before.place === undefined) whole.scrollIntoView();
   });
 }

@@ -2,6 +2,7 @@
 import { labelsOf } from "../../../src/book/label-at.ts";
 import { type SplitRow, splitRows } from "../../../src/book/pattern/split-rows.ts";
 import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
+import { sayAlternative } from "../../../src/problem/say/say-alternative.ts";
 import { sayMisfit } from "../../../src/problem/say/say-misfit.ts";
 import { sayNearFit } from "../../../src/problem/say/say-near-fit.ts";
 import type { LabelAt } from "../../../src/problem/say/say-path.ts";
@@ -13,13 +14,22 @@ import { makeElement } from "../page/make-element.ts";
 export function tellFit(plan: FittingPlan, recipe: Recipe): readonly HTMLElement[] {
   const labelAt = labelsOf(attemptOf(recipe, plan.used));
   const notes = plan.notes.map((note) => makeElement("p", {}, sayPlanNote(note, labelAt)));
-  const alternative = `The first layout of this recipe does not fit here; this is its alternative ${plan.used}.`;
   const rows = splitRows(recipe, plan);
   return [
-    ...(plan.used > 0 ? [makeElement("p", { class: "note" }, alternative)] : []),
+    ...tellAlternative(plan, recipe),
     ...(notes.length > 0 ? [makeElement("h3", {}, "What the paper says"), ...notes] : []),
     ...(rows.length > 0 ? [makeElement("h3", {}, "How it divides"), divisionTable(rows)] : []),
   ];
+}
+
+function tellAlternative(
+  { used, passedOver }: FittingPlan,
+  recipe: Recipe,
+): readonly HTMLElement[] {
+  if (!passedOver) return [];
+  const others = recipe.attempts.length - 1;
+  const words = sayAlternative({ used, others, passedOver }, labelsOf(attemptOf(recipe, 0)));
+  return [makeElement("p", { class: "note" }, words)];
 }
 
 /** Why a plan does not fit, and what would. */

@@ -10,6 +10,7 @@ import { leftoverOf } from "../../plan/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
+import { sayAlternative } from "../../problem/say/say-alternative.ts";
 import { sayLeftOut } from "../../problem/say/say-left-out.ts";
 import { sayMisfit } from "../../problem/say/say-misfit.ts";
 import { sayNearFit } from "../../problem/say/say-near-fit.ts";
@@ -18,6 +19,7 @@ import type { Attempt, Recipe } from "../../recipe/recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { blankScene } from "../blank-scene.ts";
 import { labelsOf } from "../label-at.ts";
+import { pixelsOf } from "../pixels-of.ts";
 import { type AlongView, alongView } from "./along-view.ts";
 import { sheetClass } from "./sheet-class.ts";
 import { type SplitRow, splitRows } from "./split-rows.ts";
@@ -41,6 +43,8 @@ interface PlanWords {
   readonly fits: boolean;
   /** Which attempt of the recipe was taken, from 0. */
   readonly used: number;
+  /** Why the first layout was not taken, and which one was; "" where it was. */
+  readonly alternative: string;
   readonly pages: number;
   readonly boxes: number;
   /** How many strokes of the pen it takes. */
@@ -74,7 +78,7 @@ export function makePatternPiece(
     ),
     ...(plan.fits && { along: alongView(plan, notebook) }),
     sheet: sheetClass(thumb.frame, page.frame),
-    stripSize: pixels(stripDrawing.frame),
+    stripSize: pixelsOf(stripDrawing.frame),
     planJson: planJson(plan),
     pageSvg: write(page),
     thumbSvg: write(thumb),
@@ -82,17 +86,12 @@ export function makePatternPiece(
   };
 }
 
-/** CSS counts 96 pixels to the inch. */
-function pixels({ width, height }: { readonly width: number; readonly height: number }) {
-  const toPixels = (mm: number) => Math.round((mm * 96) / 25.4);
-  return { width: toPixels(width), height: toPixels(height) };
-}
-
 function fittingWords(plan: FittingPlan, recipe: Recipe, notebook: Notebook): PlanWords {
   const labelAt = labelsOf(attemptOf(recipe, plan.used));
   return {
     fits: true,
     used: plan.used,
+    alternative: alternativeWords(plan, recipe),
     pages: plan.pages.length,
     boxes: plan.pages.reduce((sum, { boxes }) => sum + boxes.length, 0),
     lines: plan.pages.reduce((sum, page) => sum + drawOrder(page, notebook).strokes.length, 0),
@@ -104,10 +103,17 @@ function fittingWords(plan: FittingPlan, recipe: Recipe, notebook: Notebook): Pl
   };
 }
 
+function alternativeWords({ used, passedOver }: FittingPlan, recipe: Recipe): string {
+  if (!passedOver) return "";
+  const others = recipe.attempts.length - 1;
+  return sayAlternative({ used, others, passedOver }, labelsOf(attemptOf(recipe, 0)));
+}
+
 function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
   return {
     fits: false,
     used: 0,
+    alternative: "",
     pages: 0,
     boxes: 0,
     lines: 0,

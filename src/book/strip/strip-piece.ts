@@ -29,18 +29,20 @@ export function makeStripPiece(pair: StripPair, sources: StripPieceSources): Str
   const drawing = stripScene(strip);
   const { length, width } = finishedSize(strip);
   const cards = copyingCard(strip);
+  const card = cardScene(strip);
   const labelsIn = (pattern: string) => labelsInPattern(pattern, pair.notebook, planner);
   return {
     stripSvg: write(drawing),
-    cardSvg: write(cardScene(strip)),
+    cardSvg: write(card),
+    cardPicture: pixelsOf(card.frame),
     stripJson: stripJsonText(strip),
     picture: pixelsOf(drawing.frame),
     length: tenths(length),
     width: tenths(width),
     patterns: strip.patterns.map(stripPatternView),
     sides: strip.sides.flatMap((side, index) => {
-      const card = cards[index];
-      return card ? [stripSideView(side, card, { strip, write, labelsIn })] : [];
+      const told = cards[index];
+      return told ? [stripSideView(side, told, { strip, write, labelsIn })] : [];
     }),
     sheets: stripPictures(strip, sources),
     closing: CLOSING_STEPS.map(cardLine),

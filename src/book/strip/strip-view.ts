@@ -81,6 +81,8 @@ export interface StripPiece {
   readonly stripJson: string;
   /** Of the strip's drawing, in CSS pixels. */
   readonly picture: { readonly width: number; readonly height: number };
+  /** Of the copying card, likewise. */
+  readonly cardPicture: { readonly width: number; readonly height: number };
   /** In millimetres, as it is held. */
   readonly length: number;
   readonly width: number;

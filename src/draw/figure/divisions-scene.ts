@@ -1,5 +1,6 @@
 /** The drawing of a division table: equal parts of one length with one gap, a bar for each count. */
 import { type EqualParts, equalParts, TABLE_COUNTS } from "../../divide/division-table.ts";
+import { INK } from "../ink.ts";
 import { BASELINE } from "../label/text-width.ts";
 import { sheetMark } from "../page/paper-marks.ts";
 import { lineData, rectData } from "../path-data.ts";
@@ -21,6 +22,13 @@ const PART = { left: 53.6 };
 const WIDTH = 61;
 const HEIGHT = TABLE_COUNTS.length * ROW.apart + 1;
 const END = 0.9;
+/** Half a pen inside of the frame, which would cut its lines at the head and the foot in two. */
+const SHEET = {
+  x: BARS.left,
+  y: INK.paper.width / 2,
+  width: BARS.width,
+  height: HEIGHT - INK.paper.width,
+};
 
 /** Counts stand at the left, the steps of a part at the right; bars that leave nothing over are drawn boldly. */
 export function divisionsScene({ id, title, steps, gap }: Divisions): Scene {
@@ -37,7 +45,7 @@ export function divisionsScene({ id, title, steps, gap }: Divisions): Scene {
     description: describeRows(even),
     frame: { x: 0, y: 0, width: WIDTH, height: HEIGHT },
     marks: [
-      sheetMark("paper", { x: BARS.left, y: 0, width: BARS.width, height: HEIGHT }),
+      sheetMark("paper", SHEET),
       ...pathOf("dimension", uneven, (row) => restData(row, scale)),
       ...pathOf("edge-fine", uneven, (row) => partsData(row, scale)),
       ...pathOf("edge", even, (row) => partsData(row, scale)),

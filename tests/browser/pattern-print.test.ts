@@ -1,0 +1,160 @@
+/** What a browser prints of a pattern's page, as poppler reads it: one sheet, in true size, its line clear of the drawing. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { PNG } from "pngjs";
+import { describe, expect, inject, it } from "vitest";
+import {
+  type ReadWord,
+  readPicture,
+  readSizes,
+  readStrokes,
+  readText,
+  readWords,
+} from "../print/poppler.ts";
+import { testDesk } from "./test-desk.ts";
+
+const book = inject("book");
+const desk = testDesk();
+
+/** In millimetres; a browser rounds boxes to its own pixels. */
+const TRUE_TO = 0.2;
+/** Four pixels and a half to a hair of 0.2 mm. */
+const DPI = 600;
+
+async function printed(path: string): Promise<Uint8Array> {
+  const page = await desk.browser.newPage();
+  await page.goto(pathToFileURL(join(book, path, "index.html")).href);
+  const pdf = await page.pdf({ preferCSSPageSize: true, format: "A4" });
+  await page.close();
+  return new Uint8Array(pdf);
+}
+
+const linesIn = (pdf: Uint8Array) => readStrokes(pdf).flatMap(({ lines }) => lines);
+const lengthOf = ({ x1, y1, x2, y2 }: { x1: number; y1: number; x2: number; y2: number }) =>
+  Math.hypot(x2 - x1, y2 - y1);
+
+/** The words of the line beside a drawing: its caption, and what stands on its bar. */
+function lineWords(pdf: Uint8Array, caption: string) {
+  const words = readWords(pdf);
+  const wanted = caption.split(/\s+/);
+  const start = words.findIndex((_, index) =>
+    wanted.every((text, more) => words[index + more]?.text === text),
+  );
+  const bar = words.findIndex(
+    ({ text }, index) => text === "100" && words[index + 1]?.text === "mm",
+  );
+  return {
+    caption: words.slice(start, start + wanted.length),
+    bar: words.slice(bar, bar + 2),
+    others: words.filter(
+      (_, index) =>
+        !(index >= start && index < start + wanted.length) && index !== bar && index !== bar + 1,
+    ),
+  };
+}
+
+/** Left and right end of the bar: the longest dark run just below what is written on it, in millimetres. */
+function barEnds(pdf: Uint8Array): readonly [number, number] {
+  const { data, width } = PNG.sync.read(readPicture(pdf, DPI));
+  const pixels = Buffer.from(data);
+  const pixel = 25.4 / DPI;
+  const [hundred] = lineWords(pdf, "").bar;
+  if (!hundred) throw new Error("nothing says 100 mm");
+  let best: readonly [number, number] = [0, 0];
+  for (let y = Math.floor(hundred.y1 / pixel); y < (hundred.y2 + 1.5) / pixel; y += 1) {
+    let start = 0;
+    for (let x = 0; x < width; x += 1) {
+      if ((pixels[4 * (y * width + x)] ?? 255) > 128) start = x + 1;
+      else if (x + 1 - start > best[1] - best[0]) best = [start, x + 1];
+    }
+  }
+  return [best[0] * pixel, best[1] * pixel];
+}
+
+type Box = Omit<ReadWord, "text">;
+
+/** Of a line that runs along the page or down it, as they all do. */
+const boxOf = ({ x1, y1, x2, y2 }: Box): Box => ({
+  x1: Math.min(x1, x2),
+  y1: Math.min(y1, y2),
+  x2: Math.max(x1, x2),
+  y2: Math.max(y1, y2),
+});
+
+const touch = (a: Box, b: Box) => a.x1 < b.x2 && b.x1 < a.x2 && a.y1 < b.y2 && b.y1 < a.y2;
+
+/** One of each kind of sheet: the pattern, its notebook, the paper of one page in mm, how many pages, and whether it is cropped. */
+const SHEETS = [
+  ["two-row-week", "a5", [148, 210], 1, "portrait"],
+  ["seed-list", "a6", [105, 148], 1, "portrait"],
+  ["allotment-map", "fine", [105, 148], 2, "landscape"],
+  ["seven-row-week", "jis-b5", [182, 257], 1, "a4"],
+  ["seven-row-week", "a4", [210, 297], 1, "a4, cropped"],
+  ["seven-row-week", "square", [200, 200], 1, "a4, cropped"],
+  ["month-six-rows", "a5", [148, 210], 2, "a4 on its side, cropped"],
+  ["seven-row-week", "letter", [215.9, 279.4], 1, "letter, cropped"],
+  ["month-six-rows", "letter", [215.9, 279.4], 2, "ledger, cropped"],
+  ["ninths-spread", "b5-right", [176, 250], 2, "a3 on its side"],
+  ["month-six-rows", "a4", [210, 297], 2, "a3 on its side, cropped"],
+] as const;
+
+describe.each(SHEETS)(
+  "%s on %s, paper %j × %d, printed on %s",
+  (pattern, notebook, paper, pages) => {
+    const path = `patterns/${pattern}/${notebook}`;
+
+    it("is one sheet on which paper and bar are true to 0.2 mm", async () => {
+      const pdf = await printed(path);
+      expect(readSizes(pdf)).toHaveLength(1);
+      const lengths = linesIn(pdf).map(lengthOf);
+      const [width, height] = paper;
+      for (const side of [width, height])
+        expect(
+          lengths.filter((length) => Math.abs(length - side) < TRUE_TO).length,
+        ).toBeGreaterThanOrEqual(2 * pages);
+      const [from, to] = barEnds(pdf);
+      expect(Math.abs(to - from - 100)).toBeLessThan(TRUE_TO);
+    });
+
+    it("has a caption that meets neither the bar nor a word of the drawing", async () => {
+      const pdf = await printed(path);
+      const html = readFileSync(join(book, path, "index.html"), "utf8");
+      const said = /class="print-line"[^>]*><span>([^<]*)<\/span>/.exec(html)?.[1] ?? "";
+      const { caption, bar, others } = lineWords(pdf, said.replace("&middot;", "·"));
+      expect(caption.length).toBeGreaterThan(2);
+      expect(bar).toHaveLength(2);
+      const line = [...caption, ...bar];
+      expect(others.filter((word) => line.some((one) => touch(one, word)))).toEqual([]);
+      // Letter paper is counted to its very edge: there the line lies on a ground of its own.
+      if (notebook !== "letter")
+        expect(linesIn(pdf).filter((one) => line.some((word) => touch(word, boxOf(one))))).toEqual(
+          [],
+        );
+      const end = Math.max(...caption.map(({ x2 }) => x2));
+      const [from] = barEnds(pdf);
+      expect(end).toBeLessThan(from - 1);
+    });
+  },
+);
+
+describe.each([
+  ["shed-wall", "a6", "The tool shed wall"],
+  ["allotment-map", "a6", "Map of all the plots"],
+  ["greenhouse-temperatures", "a6", "Greenhouse"],
+])("%s, which does not fit %s", (pattern, notebook, title) => {
+  it("prints on one sheet that it does not, why, and what would", async () => {
+    const pdf = await printed(`patterns/${pattern}/${notebook}`);
+    expect(readSizes(pdf)).toHaveLength(1);
+    const text = readText(pdf).replace(/\s+/g, " ");
+    const { reason, near } = JSON.parse(
+      readFileSync(join(book, `patterns/${pattern}/${notebook}/plan.json`), "utf8"),
+    );
+    expect(text).toContain(title);
+    expect(text).toContain("It does not fit A6, pocket.");
+    expect(text).toContain(reason.split(" need ")[1]);
+    expect(near.length).toBeGreaterThan(0);
+    expect(text).toContain("Any one of these would make it fit:");
+    expect(text).not.toContain("100 mm");
+  });
+});

@@ -1,0 +1,143 @@
+/** Drawings on a phone and on a tablet: counts that can be read, and no page that runs off sideways. */
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Page } from "playwright-core";
+import { describe, expect, inject, it } from "vitest";
+import { testDesk } from "./test-desk.ts";
+import { watchedPage } from "./watched-page.ts";
+
+const book = inject("book");
+const desk = testDesk();
+
+/** CSS pixels: less is hard to read for many (common practice, no source). */
+const READABLE = 9;
+
+const PAGES = [
+  ["a page", "patterns/two-row-week/a5"],
+  ["a large page", "patterns/seven-row-week/a4"],
+  ["a pocket page", "patterns/seed-list/a6"],
+  ["a spread", "patterns/ninths-spread/a5"],
+  ["a large spread", "patterns/month-six-rows/a4"],
+  ["what does not fit", "patterns/shed-wall/a6"],
+  ["a notebook", "notebooks/a4"],
+] as const;
+
+async function on(path: string, width: number, look: (page: Page) => Promise<void>): Promise<void> {
+  const { page, complaints, close } = await watchedPage(desk.browser, {
+    viewport: { width, height: 844 },
+  });
+  await page.goto(pathToFileURL(join(book, path, "index.html")).href);
+  await look(page);
+  expect(complaints).toEqual([]);
+  await close();
+}
+
+/** Font size of the counts beside a page's drawing, as it is seen. */
+const countSize = (page: Page) =>
+  page.locator(".spread > .plate svg").evaluate((svg) => {
+    if (!(svg instanceof SVGSVGElement)) throw new Error("no drawing");
+    const size = Number(svg.querySelector(".d-count")?.getAttribute("font-size"));
+    return (size * svg.getBoundingClientRect().width) / svg.viewBox.baseVal.width;
+  });
+
+const overhang = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+describe.each(PAGES)("the drawing of %s", (_, path) => {
+  // 320 is a screen of 1280 at 400 % (WCAG 2.2, 1.4.10).
+  it.each([390, 320])(
+    "has counts that can be read on a screen of %d, which stays as wide",
+    async (width) => {
+      await on(path, width, async (page) => {
+        expect(await countSize(page)).toBeGreaterThanOrEqual(READABLE);
+        expect(await overhang(page)).toBe(0);
+      });
+    },
+  );
+
+  it("is pushed along with the keyboard, in a region with a name", async () => {
+    await on(path, 390, async (page) => {
+      const plate = page.getByRole("region", { name: "The drawing", exact: true });
+      await plate.focus();
+      await page.keyboard.press("ArrowRight");
+      await expect.poll(() => plate.evaluate(({ scrollLeft }) => scrollLeft)).toBeGreaterThan(0);
+    });
+  });
+});
+
+describe("a spread", () => {
+  it("can be read on a tablet", async () => {
+    await on("patterns/ninths-spread/a5", 820, async (page) => {
+      expect(await countSize(page)).toBeGreaterThanOrEqual(READABLE);
+      expect(await overhang(page)).toBe(0);
+    });
+  });
+
+  it("fits a desk as a whole, without a switch that would do nothing", async () => {
+    await on("patterns/ninths-spread/a5", 1440, async (page) => {
+      const shown = await page
+        .locator(".plate.pan")
+        .evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth);
+      expect(shown).toBeLessThanOrEqual(0);
+      expect(await page.getByLabel("Large").isVisible()).toBe(false);
+    });
+  });
+
+  it.each([390, 820])(
+    "is seen as a whole when that is wanted, on a screen of %d, and stays so",
+    async (width) => {
+      await on("patterns/ninths-spread/a5", width, async (page) => {
+        const rest = () =>
+          page
+            .locator(".plate.pan")
+            .evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth);
+        expect(await rest()).toBeGreaterThan(100);
+        await page.getByLabel("Large").uncheck();
+        expect(await rest()).toBe(0);
+        await page.reload();
+        expect(await rest()).toBe(0);
+      });
+    },
+  );
+});
+
+describe("a pattern on every notebook", () => {
+  it.each([390, 820, 1440])("stands picture beside picture on a screen of %d", async (width) => {
+    await on("patterns/month-six-rows/a4", width, async (page) => {
+      const boxes = await page.locator(".lineup img").evaluateAll((pictures) =>
+        pictures.map((picture) => {
+          const { left, right, top, bottom } = picture.getBoundingClientRect();
+          return { left, right, top, bottom };
+        }),
+      );
+      expect(boxes.length).toBeGreaterThan(8);
+      const overlaps = boxes.flatMap((a, index) =>
+        boxes
+          .slice(index + 1)
+          .filter(
+            (b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom,
+          ),
+      );
+      expect(overlaps).toEqual([]);
+    });
+  });
+});
+
+describe("the page of a strip", () => {
+  it("keeps its height when its copying card comes", async () => {
+    await on("strips/everyday/a5", 390, async (page) => {
+      const height = () => page.evaluate(() => document.documentElement.scrollHeight);
+      const before = await height();
+      const card = page.locator(".card-sheet img");
+      await card.scrollIntoViewIfNeeded();
+      await expect
+        .poll(() =>
+          card.evaluate(
+            (img) => img instanceof HTMLImageElement && img.complete && img.naturalWidth > 0,
+          ),
+        )
+        .toBe(true);
+      expect(Math.abs((await height()) - before)).toBeLessThanOrEqual(1);
+    });
+  });
+});
