@@ -4,3 +4,8 @@
 export const SLUG = /^[a-z0-9][a-z0-9-]*$/;
 
 export const LONGEST_SLUG = 80;
+
+/** Can a file be called so? */
+export function isSlug(name: string): boolean {
+  return SLUG.test(name) && name.length <= LONGEST_SLUG;
+}

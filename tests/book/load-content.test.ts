@@ -321,6 +321,71 @@ patterns/latin.md
     expect(report.endsWith("2 problems in 2 files.")).toBe(true);
   });
 
+  it("looks up the names in files in which something else is wrong", async () => {
+    const report = await reportOn(
+      await folderWith({
+        ...GOOD,
+        "book.yaml":
+          "notebooks: [a5, nope]\npatterns: [seed-list, seed-list, seed-lits]\nurl: nowhere\n",
+        "strips/everyday.md": "---\ntitle: Everyday\nacross: [sevn]\nlanes: 99\n---\n",
+      }),
+    );
+    expect(report).toBe(`book.yaml:1:1
+  notebooks: [a5, nope]
+  ^^^
+  The book needs the key \`title\`.
+  \`title\` takes one line of text, at most 200 characters.
+
+book.yaml:1:17
+  notebooks: [a5, nope]
+                  ^^^^
+  There is no notebook \`nope\`.
+  There are \`a5\`.
+
+book.yaml:2:23
+  patterns: [seed-list, seed-list, seed-lits]
+                        ^^^^^^^^^
+  \`seed-list\` is named twice.
+  It stands in line 2 already: keep one of the two.
+
+book.yaml:2:34
+  patterns: [seed-list, seed-list, seed-lits]
+                                   ^^^^^^^^^
+  There is no pattern \`seed-lits\`.
+  Did you mean \`seed-list\`? There are \`seed-list\`.
+
+book.yaml:3:6
+  url: nowhere
+       ^^^^^^^
+  \`url\` cannot be \`nowhere\`.
+  \`url\` takes an address that begins with https:// or http://.
+
+strips/everyday.md:3:10
+  across: [sevn]
+           ^^^^
+  There is no pattern \`sevn\`.
+  There are \`seed-list\`.
+
+strips/everyday.md:4:8
+  lanes: 99
+         ^^
+  \`lanes\` cannot be \`99\`.
+  \`lanes\` takes a whole number of lanes from 1 to 12.
+
+7 problems in 2 files.`);
+  });
+
+  it("says that margins clash in a book in which something else is wrong, for its own notebooks", async () => {
+    const files = {
+      ...GOOD,
+      "notebooks/b5.md": notebook("binding: right\n"),
+      "patterns/seed-list.md": pattern("{margin: {right: 1, inner: 1}}"),
+    };
+    const book = (notebooks: string) => ({ ...files, "book.yaml": `notebooks: ${notebooks}\n` });
+    expect(await reportOn(await folderWith(book("[a5]")))).not.toContain("land on");
+    expect(await reportOn(await folderWith(book("[b5]")))).toContain("land on the same side");
+  });
+
   it("checks what the book leaves out, too", async () => {
     const report = await reportOn(
       await folderWith({

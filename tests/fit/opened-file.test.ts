@@ -52,6 +52,11 @@ describe("a file that will not do", () => {
       "---\ntitle: Mine\nacross: [seed-lst]\n---\n",
       "strips/x.md:3:10\n  across: [seed-lst]\n           ^^^^^^^^",
     ],
+    [
+      "a strip with such a pattern and something else that is wrong",
+      "---\ntitle: Mine\nacross: [seed-lst]\nlanes: 99\n---\n",
+      "strips/x.md:3:10\n  across: [seed-lst]\n           ^^^^^^^^",
+    ],
     ["no front matter", "Hello.", "notebooks/x.md:1:1\n  Hello.\n  ^^^"],
   ])("%s gets its report", (_, text, beginning) => {
     const opened = open("x.md", text);

@@ -3,7 +3,7 @@ import { readdir, realpath } from "node:fs/promises";
 import { join } from "node:path";
 import type { Problem } from "../../problem/problem.ts";
 import type { TextFile } from "../../problem/reading.ts";
-import { LONGEST_SLUG, SLUG } from "../../written/slug.ts";
+import { isSlug, LONGEST_SLUG } from "../../written/slug.ts";
 import { isInside, loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 
 export interface Folder {
@@ -62,7 +62,7 @@ function isMeant(file: string): boolean {
 
 function slugIn(file: string): string | undefined {
   const slug = file.endsWith(".md") ? file.slice(0, -3) : "";
-  return SLUG.test(slug) && slug.length <= LONGEST_SLUG ? slug : undefined;
+  return isSlug(slug) ? slug : undefined;
 }
 
 function badName(folder: string, name: string): Problem {
