@@ -35,6 +35,14 @@ export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
       /** Whose key it is instead. */
       readonly elsewhere?: Owner;
     }
+  /** A key and its value without what stands between them, such as `rows:3`, `rows 3` or `rows = 3`. */
+  | {
+      readonly kind: "run-together";
+      readonly written: string;
+      readonly key: string;
+      readonly value: string;
+      readonly lacks: "space" | "colon";
+    }
   | {
       readonly kind: "missing-key";
       readonly key: string;

@@ -1,5 +1,7 @@
 /** Takes a group of keys out of a written tree and notes every key that does not belong. */
 import { nearest } from "../problem/nearest.ts";
+import type { Place } from "../problem/place.ts";
+import type { Problem } from "../problem/problem.ts";
 import type { Note } from "../problem/reading.ts";
 import type { Owner } from "../problem/shape-problem.ts";
 import type { Wanted } from "../problem/wanted.ts";
@@ -23,7 +25,8 @@ export function takeMap(
   whole: { readonly key: string; readonly wanted: Wanted; readonly note: Note },
 ): WrittenMap | undefined {
   if (node.kind !== "map") {
-    whole.note(unsuitable({ key: whole.key, node, wanted: whole.wanted }));
+    const slip = node.kind === "scalar" ? runTogether(node.source, node.at, group) : undefined;
+    whole.note(slip ?? unsuitable({ key: whole.key, node, wanted: whole.wanted }));
     return undefined;
   }
   noteUnknownKeys(node, group, whole.note);
@@ -33,10 +36,20 @@ export function takeMap(
 /** Notes keys that the group does not have, and a missing one unless a slip of the pen explains it. */
 export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): void {
   const unknown = map.entries.filter((entry) => !group.allowed.includes(entry.key));
-  for (const entry of unknown) note(unknownKey(entry, group));
+  for (const entry of unknown)
+    note(runTogether(entry.key, entry.keyAt, group) ?? unknownKey(entry, group));
   const needed = group.needsOne;
   if (!needed || unknown.length > 0 || needed.some((key) => entryOf(map, key))) return;
   note({ about: "shape", kind: "needs-one", owner: group.owner, keys: needed, at: map.at });
+}
+
+/** A key and its value that were meant and became one word, because a colon or the space behind it is missing. */
+function runTogether(written: string, at: Place, { allowed }: Group): Problem | undefined {
+  const parts = written.match(/^(\p{L}+)(:|\s*=\s*|\s+)(\S+)/u);
+  const [, key = "", between = "", value = ""] = parts ?? [];
+  if (!parts || (between !== ":" && !allowed.includes(key))) return undefined;
+  const lacks = between === ":" ? "space" : "colon";
+  return { about: "shape", kind: "run-together", written, key, value, lacks, at };
 }
 
 function unknownKey(entry: WrittenEntry, group: Group) {

@@ -18,8 +18,6 @@ export function treeOf(
     note({ about: "yaml", kind: "alias", at });
     return nothing(at);
   }
-  if (node.anchor !== undefined) note({ about: "yaml", kind: "anchor", at });
-  if (node.tag !== undefined) note({ about: "yaml", kind: "tag", at });
   if (isSeq(node)) {
     const entries = node.items.map((entry) => treeOf(entry, placeOf, note));
     return { kind: "list", entries, at };
@@ -42,6 +40,7 @@ function mapOf(
     if (name === "") note({ about: "yaml", kind: "key-not-text", at: keyAt });
     else if (first)
       note({ about: "yaml", kind: "duplicate-key", key: name, first: first.keyAt, at: keyAt });
+    if (/^-[^-\s]/.test(name)) note({ about: "yaml", kind: "no-space", at: keyAt });
     if (name === "<<") {
       note({ about: "yaml", kind: "merge-key", at: keyAt });
       continue;

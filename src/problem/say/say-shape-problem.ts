@@ -12,6 +12,11 @@ export function sayShapeProblem(problem: ShapeProblem): Said {
   switch (problem.kind) {
     case "unknown-key":
       return unknownKey(problem);
+    case "run-together":
+      return {
+        sentence: `${problem.lacks === "space" ? "A space is missing behind the colon of" : "A colon is missing in"} ${sayCode(problem.written)}.`,
+        hint: `Write ${sayCode(`${problem.key}: ${problem.value}`)}.`,
+      };
     case "missing-key":
       return missingKey(problem);
     case "needs-one":
