@@ -2,6 +2,7 @@
 import * as z from "zod";
 import type { Problem } from "../problem/problem.ts";
 import { type Note, readingOf, type TextFile } from "../problem/reading.ts";
+import { addressFaults } from "../written/address-faults.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { namedSlugs } from "../written/named-slugs.ts";
 import { readYamlFile } from "../written/read-front-matter.ts";
@@ -24,7 +25,11 @@ const BOOK_SHAPE = {
     title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
     notebooks: chosen().describe(KEYS.notebooks.meaning),
     patterns: chosen().describe(KEYS.patterns.meaning),
-    url: z.string().max(500).refine(isWebAddress).optional().describe(KEYS.url.meaning),
+    url: z
+      .string()
+      .refine((text) => addressFaults(text).length === 0)
+      .optional()
+      .describe(KEYS.url.meaning),
     printer: z.strictObject({ x: factor(), y: factor() }).optional().describe(KEYS.printer.meaning),
   }),
 } as const;
@@ -53,10 +58,4 @@ export function readBook(file: TextFile): BookReading {
 
 function chosenIn(entry: WrittenEntry | undefined, note: Note): Chosen {
   return entry?.value.kind === "list" ? namedSlugs(entry, note) : "all";
-}
-
-/** An address without name and password, question or fragment, to which a path can be added. */
-function isWebAddress(text: string): boolean {
-  if (!/^https?:\/\/[^\s\p{C}?#@]+$/u.test(text) || !URL.canParse(text)) return false;
-  return new URL(text).hostname !== "";
 }

@@ -4,9 +4,8 @@ import type { Place } from "../problem/place.ts";
 import type { Problem } from "../problem/problem.ts";
 import type { Note } from "../problem/reading.ts";
 import type { Owner } from "../problem/shape-problem.ts";
-import type { Wanted } from "../problem/wanted.ts";
 import { type Grammar, ownerOf } from "./keys.ts";
-import { unsuitable } from "./take-value.ts";
+import { type Unsuitable, unsuitable } from "./take-value.ts";
 import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
 
 /** What a group of keys is and which keys it may have. */
@@ -22,11 +21,11 @@ export interface Group {
 export function takeMap(
   node: Written,
   group: Group,
-  whole: { readonly key: string; readonly wanted: Wanted; readonly note: Note },
+  whole: Omit<Unsuitable, "node"> & { readonly note: Note },
 ): WrittenMap | undefined {
   if (node.kind !== "map") {
     const slip = node.kind === "scalar" ? runTogether(node.source, node.at, group) : undefined;
-    whole.note(slip ?? unsuitable({ key: whole.key, node, wanted: whole.wanted }));
+    whole.note(slip ?? unsuitable({ ...whole, node }));
     return undefined;
   }
   noteUnknownKeys(node, group, whole.note);

@@ -268,15 +268,15 @@ patterns/late.markdown
     [
       "files that are no text, and too large ones",
       {
-        "patterns/latin.md": Uint8Array.from([0x2d, 0x2d, 0x2d, 0x0a, 0xe4, 0x0a]),
+        "patterns/latin.md": Uint8Array.from([0x2d, 0x2d, 0x2d, 0x0a, 0x61, 0x62, 0xe4, 0x0a]),
         "patterns/large.md": `${pattern()}${"x".repeat(256 * 1024)}`,
       },
       `patterns/large.md
   The file is larger than 256 KiB.
   Make several files of it.
 
-patterns/latin.md
-  The file is not UTF-8 text.
+patterns/latin.md:2:3
+  The file is not UTF-8 text: in line 2 a character is written otherwise.
   Save it again as plain text in UTF-8.
 
 2 problems in 2 files.`,
@@ -297,7 +297,7 @@ patterns/latin.md
       .map((block) => block.split("\n").slice(0, 2));
     expect(told).toEqual([
       ["patterns/folder.md", "  The file cannot be read."],
-      ["patterns/nothing.md", "  This file is missing."],
+      ["patterns/nothing.md", "  The link leads to nothing."],
       ["patterns/secret.md", "  The link leads out of the content folder."],
       ["strips", "  The link leads out of the content folder."],
       ["4 problems in 4 files."],

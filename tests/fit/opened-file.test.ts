@@ -73,6 +73,8 @@ describe("a file that will not do", () => {
   it("is told when it is no text", () => {
     const bytes = new Uint8Array([0x2d, 0xff, 0xfe, 0x2d]);
     const opened = openedFile({ name: "x.md", bytes }, reader, shelf.slugs);
-    expect(opened.kind === "report" && opened.report).toContain("UTF-8");
+    expect(opened.kind === "report" && opened.report).toContain(
+      "x.md:1:2\n  The file is not UTF-8 text: in line 1",
+    );
   });
 });

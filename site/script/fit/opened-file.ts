@@ -4,6 +4,7 @@ import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Problem } from "../../../src/problem/problem.ts";
 import type { TextFile } from "../../../src/problem/reading.ts";
 import type { StripReading, StripRecipe } from "../../../src/recipe/strip-recipe.ts";
+import { utf8Text } from "../../../src/written/utf8-text.ts";
 import type { ReaderPart } from "../reader/reader-part.ts";
 import { slugFor } from "./slug-for.ts";
 
@@ -62,11 +63,10 @@ function textOf({ name, bytes }: PickedFile): string | Problem {
   const at = { file: name, line: 1, column: 1, width: 0 };
   if (bytes.length > MOST_KIB * 1024)
     return { about: "file", kind: "too-large", limitKib: MOST_KIB, at };
-  try {
-    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    return { about: "file", kind: "not-utf8", at };
-  }
+  const read = utf8Text(bytes);
+  if (read.ok) return read.text;
+  const { line, column } = read;
+  return { about: "file", kind: "not-utf8", at: { file: name, line, column, width: 1 } };
 }
 
 function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
