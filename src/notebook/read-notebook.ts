@@ -19,8 +19,8 @@ import { PAPERS } from "./paper.ts";
 export function readNotebook(file: TextFile): Reading<Notebook> {
   const matter = readFrontMatter(file);
   if (!matter.ok) return matter;
-  const { tree, body } = matter.value;
-  const problems: Problem[] = [];
+  const { tree, body, faults } = matter.value;
+  const problems: Problem[] = [...faults];
   const note: Note = (problem) => problems.push(problem);
   const head = checkShape(NOTEBOOK_SHAPE, tree, note);
   const grid = GRID_SCHEMA.safeParse(plainKeys(tree, NOTEBOOK_SHAPE.keys));

@@ -57,6 +57,8 @@ export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
       readonly value: string;
       readonly lacks: "space" | "colon";
     }
+  /** A comma between braces ends a value, and what follows it is no key. */
+  | { readonly kind: "decimal-comma"; readonly written: string; readonly meant: string }
   | {
       readonly kind: "missing-key";
       readonly key: string;

@@ -39,6 +39,7 @@ export type Form =
   | "first-dot"
   | "count"
   | "slugs"
+  | "slug"
   | "chosen-notebooks"
   | "chosen-patterns"
   | "address"

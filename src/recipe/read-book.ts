@@ -38,8 +38,8 @@ const BOOK_SHAPE = {
 export function readBook(file: TextFile): BookReading {
   const yaml = readYamlFile(file);
   if (!yaml.ok) return { ...yaml, chosen: { notebooks: "all", patterns: "all" } };
-  const tree = yaml.value;
-  const problems: Problem[] = [];
+  const { tree, faults } = yaml.value;
+  const problems: Problem[] = [...faults];
   const note: Note = (problem) => problems.push(problem);
   const head = checkShape(BOOK_SHAPE, tree, note);
   const chosen = {

@@ -33,8 +33,8 @@ const STRIP_SHAPE = {
 export function readStripRecipe(file: TextFile): StripReading {
   const matter = readFrontMatter(file);
   if (!matter.ok) return { ...matter, named: [] };
-  const { tree, body } = matter.value;
-  const problems: Problem[] = [];
+  const { tree, body, faults } = matter.value;
+  const problems: Problem[] = [...faults];
   const note: Note = (problem) => problems.push(problem);
   const head = checkShape(STRIP_SHAPE, tree, note);
   const named = (["across", "down"] as const).flatMap((axis) =>

@@ -18,8 +18,11 @@ export interface YamlText {
   readonly firstLine: number;
 }
 
+/** With the tree, if it says all the same what was meant: its own problems can be told as well. */
+export type YamlReading = Reading<Written> & { readonly meant?: Written };
+
 /** The tree, or what is wrong with it as YAML 1.2. Nothing is ever expanded, however often it is named. */
-export function readYaml(source: YamlText): Reading<Written> {
+export function readYaml(source: YamlText): YamlReading {
   const counter = new LineCounter();
   const tokens = [...new Parser(counter.addNewLine).parse(source.text)];
   const placeOf = placeFinder(source, counter);
@@ -45,8 +48,12 @@ export function readYaml(source: YamlText): Reading<Written> {
     at: placeOf(from, to),
   }));
   const tree = treeOf(first?.contents ?? null, placeOf, (problem) => problems.push(problem));
-  return readingOf(tree, problems);
+  const reading = readingOf(tree, problems);
+  return problems.every(({ kind }) => CLEAR.includes(kind)) ? { ...reading, meant: tree } : reading;
 }
+
+/** What stands in the tree as it was meant, although it is refused. */
+const CLEAR: readonly Problem["kind"][] = ["duplicate-key", "anchor", "tag"];
 
 type Fault = Extract<Problem, { about: "yaml" }>;
 type WithoutAbout<T> = T extends unknown ? Omit<T, "about"> : never;

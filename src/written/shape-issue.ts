@@ -5,9 +5,10 @@ import type { Wanted } from "../problem/wanted.ts";
 import { addressFaults } from "./address-faults.ts";
 import { foulCharacter } from "./foul-character.ts";
 import type { Shape } from "./shape.ts";
+import { isSlug, slugFrom } from "./slug.ts";
 import { type Group, noteUnknownKeys } from "./take-map.ts";
-import { type Taking, unsuitable } from "./take-value.ts";
-import { entryOf, type Written, type WrittenMap } from "./written.ts";
+import { type Taking, type Unsuitable, unsuitable } from "./take-value.ts";
+import { entryOf, isNothing, type Written, type WrittenMap } from "./written.ts";
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -45,8 +46,32 @@ export function noteShapeIssue(issue: Issue, around: Around, base: Path = []): v
   } else if (issue.code === "custom" && node.kind === "scalar") {
     noteCustom(issue, { key, node, wanted, note });
   } else {
-    note(unsuitable({ key, node, wanted }));
+    note(
+      unsuitable({
+        node,
+        ...(path.length > 1 && isNames(wanted) ? nameOf(key, node) : { key, wanted }),
+      }),
+    );
   }
+}
+
+function isNames(wanted: Wanted): boolean {
+  return wanted.kind === "form" && NAMES.includes(wanted.form);
+}
+
+const NAMES = ["slugs", "chosen-notebooks", "chosen-patterns"];
+
+/** Names without a comma between them, or one that is written otherwise. */
+function namesIn(source: string): string {
+  const names = source.split(" ");
+  return names.every(isSlug) ? names.join(", ") : slugFrom(source);
+}
+
+/** One name of a list of file names. */
+function nameOf(key: string, node: Written): Omit<Unsuitable, "node"> {
+  const meant = node.kind === "scalar" && !isNothing(node) ? namesIn(node.source) : "";
+  const wanted = { kind: "form", form: "slug" } as const;
+  return { key, wanted, isEntry: true, meant: meant === "" ? undefined : meant };
 }
 
 /** A number for across and one for down. */

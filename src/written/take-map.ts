@@ -5,8 +5,9 @@ import type { Problem } from "../problem/problem.ts";
 import type { Note } from "../problem/reading.ts";
 import type { Owner } from "../problem/shape-problem.ts";
 import { type Grammar, ownerOf } from "./keys.ts";
+import { keyMeantBy } from "./other-words.ts";
 import { type Unsuitable, unsuitable } from "./take-value.ts";
-import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
+import { entryOf, isNothing, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
 
 /** What a group of keys is and which keys it may have. */
 export interface Group {
@@ -35,8 +36,10 @@ export function takeMap(
 /** Notes keys that the group does not have, and a missing one unless a slip of the pen explains it. */
 export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): void {
   const unknown = map.entries.filter((entry) => !group.allowed.includes(entry.key));
-  for (const entry of unknown)
-    note(runTogether(entry.key, entry.keyAt, group) ?? unknownKey(entry, group));
+  for (const entry of unknown) {
+    const slip = runTogether(entry.key, entry.keyAt, group) ?? decimalComma(entry, map);
+    note(slip ?? unknownKey(entry, group));
+  }
   const needed = group.needsOne;
   if (!needed || unknown.length > 0 || needed.some((key) => entryOf(map, key))) return;
   note({ about: "shape", kind: "needs-one", owner: group.owner, keys: needed, at: map.at });
@@ -51,10 +54,22 @@ function runTogether(written: string, at: Place, { allowed }: Group): Problem | 
   return { about: "shape", kind: "run-together", written, key, value, lacks, at };
 }
 
+/** `{share: 0,5}` is a share of 0 and a key 5 with nothing behind it. */
+function decimalComma({ key, keyAt, value }: WrittenEntry, map: WrittenMap): Problem | undefined {
+  const before = map.entries[map.entries.findIndex((entry) => entry.key === key) - 1]?.value;
+  if (!/^\d+$/.test(key) || !isNothing(value)) return undefined;
+  if (before?.kind !== "scalar" || !/^\d+$/.test(before.source)) return undefined;
+  const written = `${before.source},${key}`;
+  const meant = `${before.source}.${key}`;
+  return { about: "shape", kind: "decimal-comma", written, meant, at: keyAt };
+}
+
 function unknownKey(entry: WrittenEntry, group: Group) {
   const { owner, allowed, grammar } = group;
   const elsewhere = ownerOf(entry.key, grammar, owner);
-  const meant = elsewhere ? undefined : nearest(entry.key, allowed);
+  const meant = elsewhere
+    ? undefined
+    : (keyMeantBy(entry.key, allowed) ?? nearest(entry.key, allowed));
   return {
     about: "shape",
     kind: "unknown-key",

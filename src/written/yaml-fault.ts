@@ -107,7 +107,7 @@ function closesLater({ text, opened }: Looked): boolean {
 function colonFault({ from, words }: Stretch): FaultAt {
   const [line = ""] = words.split("\n");
   return {
-    kind: /^[^\s:]+:\S/.test(line) ? "no-space" : "no-colon",
+    kind: /^(?:-[^-\s]|[^\s:]+:\S)/.test(line) ? "no-space" : "no-colon",
     from,
     to: from + line.length,
   };

@@ -129,7 +129,7 @@ describe("front matter", () => {
       value: { tree: { entries: [] } },
     });
     expect(readYamlFile({ path: "book.yaml", text: "# nothing yet\n" })).toMatchObject({
-      value: { entries: [] },
+      value: { tree: { entries: [] }, faults: [] },
     });
   });
 });

@@ -3,7 +3,7 @@ import { readdir, realpath } from "node:fs/promises";
 import { join } from "node:path";
 import type { Problem } from "../../problem/problem.ts";
 import type { TextFile } from "../../problem/reading.ts";
-import { isSlug, LONGEST_SLUG } from "../../written/slug.ts";
+import { isSlug, slugFrom } from "../../written/slug.ts";
 import { isInside, loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 
 export interface Folder {
@@ -66,14 +66,7 @@ function slugIn(file: string): string | undefined {
 }
 
 function badName(folder: string, name: string): Problem {
-  const plain = name
-    .replace(/\.[^.]*$/, "")
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .slice(0, LONGEST_SLUG)
-    .replace(/^-+|-+$/g, "");
+  const plain = slugFrom(name);
   const better = plain === "" ? {} : { better: `${plain}.md` };
   return wholeFileProblem(`${folder}/${name}`, { kind: "bad-name", name, ...better });
 }

@@ -22,6 +22,7 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   "first-dot": undefined,
   count: undefined,
   slugs: undefined,
+  slug: undefined,
   "chosen-notebooks": undefined,
   "chosen-patterns": undefined,
   address: undefined,

@@ -11,18 +11,32 @@ export function isQuotedNumber(found: Found, wanted: Wanted): boolean {
 
 /** What to do about the slip, as one sentence; nothing where none is seen. */
 export function sayNumberSlip(found: Found, wanted: Wanted): string {
-  if (isQuotedNumber(found, wanted)) return "A number is written without quotation marks.";
-  if (found.kind === "list") {
-    return takesPair(wanted) && found.count === 4 ? "Decimals stand behind a point: `11.5`." : "";
-  }
+  if (found.kind === "list") return takesPair(wanted) ? listWords(found.count, wanted) : "";
   if (found.kind !== "scalar" || !takesNumber(wanted)) return "";
-  const [, number, unit = ""] = found.source.match(/^(\d+(?:[.,]\d+)?)\s*(\p{L}*)$/u) ?? [];
+  if (isQuotedNumber(found, wanted) || CURLY.test(found.source))
+    return "A number is written without quotation marks.";
+  const [, one, other] = (takesPair(wanted) && found.source.match(PAIR)) || [];
+  if (one !== undefined) return `Did you mean ${sayCode(`[${one}, ${other}]`)}?`;
+  const [, number, unit = ""] = found.source.match(NUMBER) ?? [];
   if (number === undefined) return "";
   const plain = number.replace(",", ".");
   if (unit !== "") return `Write the number alone: ${sayCode(plain)}.`;
   return plain === number || !takesDecimals(wanted)
     ? ""
     : `Decimals stand behind a point: ${sayCode(plain)}.`;
+}
+
+/** A number, and a unit or a mark of the end behind it. */
+const NUMBER = /^(\d+(?:[.,]\d+)?)\s*(\p{L}*|[,;])$/u;
+
+/** Quotation marks of print, which mean nothing to YAML. */
+const CURLY = /^[“”„‘’«»]\s*\d+(?:\.\d+)?\s*[“”„‘’«»]$/;
+
+const PAIR = /^(\d+(?:\.\d+)?)(?:,? +|\s*[x×]\s*)(\d+(?:\.\d+)?)$/i;
+
+function listWords(count: number, wanted: Wanted): string {
+  if (count === 1) return "It takes two numbers with a comma between them.";
+  return count === 4 && takesDecimals(wanted) ? "Decimals stand behind a point: `11.5`." : "";
 }
 
 const WITH_NUMBERS = ["split", "gap", "margin", "dots"];
@@ -40,5 +54,5 @@ function takesDecimals(wanted: Wanted): boolean {
 
 /** Two numbers in brackets, which become four where a comma stands before the decimals. */
 function takesPair(wanted: Wanted): boolean {
-  return wanted.kind === "form" && (wanted.form === "paper" || wanted.form === "first-dot");
+  return wanted.kind === "form" && ["paper", "dots", "first-dot"].includes(wanted.form);
 }

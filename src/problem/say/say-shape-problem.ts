@@ -17,6 +17,11 @@ export function sayShapeProblem(problem: ShapeProblem): Said {
         sentence: `${problem.lacks === "space" ? "A space is missing behind the colon of" : "A colon is missing in"} ${sayCode(problem.written)}.`,
         hint: `Write ${sayCode(`${problem.key}: ${problem.value}`)}.`,
       };
+    case "decimal-comma":
+      return {
+        sentence: `A comma ends a value: ${sayCode(problem.written)} is no number.`,
+        hint: `Decimals stand behind a point: ${sayCode(problem.meant)}.`,
+      };
     case "missing-key":
       return missingKey(problem);
     case "needs-one":

@@ -51,8 +51,15 @@ function slipWords(found: Found, wanted: Wanted): string {
     return "What stands behind `#` is a remark: a text with `#` first needs quotation marks.";
   if (found.kind === "list" && wanted.kind === "form" && wanted.form === "split")
     return "A list of tracks stands behind `tracks`.";
+  if (found.kind === "scalar" && wanted.kind === "form" && LISTS.includes(wanted.form)) {
+    const text = found.source.trim();
+    const meant = text.toLowerCase() === "all" ? "all" : `[${text}]`;
+    return text === "" ? "" : `Did you mean ${sayCode(meant)}?`;
+  }
   return sayNumberSlip(found, wanted);
 }
+
+const LISTS = ["slugs", "chosen-notebooks", "chosen-patterns", "tags", "labels"];
 
 const ADDRESS_HINTS: Readonly<Record<AddressFault, string>> = {
   scheme: "`url` takes an address that begins with https:// or http://.",

@@ -60,6 +60,7 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   count: ({ names }) => `${names}, or one for each axis: {across: edge-to-edge, down: dot-to-dot}`,
   slugs: ({ max }) =>
     `a list of at most ${max} file names without .md, such as [two-row-week, seed-list]`,
+  slug: () => "the name of a file without .md, such as seed-list",
   "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
   "chosen-patterns": () =>
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
