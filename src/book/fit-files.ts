@@ -21,10 +21,7 @@ export function fitFiles({ notebooks, recipes, strips, texts }: Content): readon
 }
 
 /** A strip with the patterns that the page has; none where it has none of them. */
-function listedOnly(
-  { places: _, ...strip }: StripRecipe,
-  recipes: readonly Recipe[],
-): readonly StripRecipe[] {
+function listedOnly(strip: StripRecipe, recipes: readonly Recipe[]): readonly StripRecipe[] {
   const isListed = (slug: string) => recipes.some((recipe) => recipe.slug === slug);
   const across = strip.across.filter(isListed);
   const down = strip.down.filter(isListed);

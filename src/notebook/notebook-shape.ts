@@ -35,4 +35,9 @@ export const NOTEBOOK_SHAPE = {
   }),
 } as const;
 
-export type NotebookHead = z.infer<typeof NOTEBOOK_SHAPE.schema>;
+/** The keys that make the grid: it can be checked where another key is wrong. */
+export const GRID_SCHEMA = NOTEBOOK_SHAPE.schema
+  .pick({ paper: true, pitch: true, dots: true, firstDot: true, count: true })
+  .strip();
+
+export type GridHead = z.infer<typeof GRID_SCHEMA>;

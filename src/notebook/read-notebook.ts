@@ -5,26 +5,29 @@ import { fromMm } from "../measure/length.ts";
 import type { Problem } from "../problem/problem.ts";
 import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
 import { checkShape } from "../written/check-shape.ts";
+import { plainKeys } from "../written/plain-value.ts";
 import { readFrontMatter } from "../written/read-front-matter.ts";
 import { slugOf } from "../written/slug-of.ts";
 import { entryOf, type WrittenMap } from "../written/written.ts";
 import { centredDot } from "./centred-dot.ts";
 import { gridFaults } from "./grid-faults.ts";
 import type { Notebook } from "./notebook.ts";
-import { NOTEBOOK_SHAPE, type NotebookHead } from "./notebook-shape.ts";
+import { GRID_SCHEMA, type GridHead, NOTEBOOK_SHAPE } from "./notebook-shape.ts";
 import { PAPERS } from "./paper.ts";
 
 /** The checked notebook, or every problem in it. Lengths are whole nanometres. */
 export function readNotebook(file: TextFile): Reading<Notebook> {
   const matter = readFrontMatter(file);
   if (!matter.ok) return matter;
-  const { tree, body } = matter.value;
-  const problems: Problem[] = [];
+  const { tree, body, faults } = matter.value;
+  const problems: Problem[] = [...faults];
   const note: Note = (problem) => problems.push(problem);
   const head = checkShape(NOTEBOOK_SHAPE, tree, note);
-  if (!head) return { ok: false, problems };
-  const axes = { across: gridAxis(head, "across"), down: gridAxis(head, "down") };
+  const grid = GRID_SCHEMA.safeParse(plainKeys(tree, NOTEBOOK_SHAPE.keys));
+  if (!grid.success) return { ok: false, problems };
+  const axes = { across: gridAxis(grid.data, "across"), down: gridAxis(grid.data, "down") };
   for (const axis of AXES) noteGrid(axes[axis], axis, { tree, note });
+  if (!head) return { ok: false, problems };
   const { title, paper, ruling, binding, middle } = head;
   const notebook: Notebook = {
     slug: slugOf(file.path),
@@ -40,7 +43,7 @@ export function readNotebook(file: TextFile): Reading<Notebook> {
 }
 
 /** One axis of the grid; without a written first dot it is centred, to half a nanometre. */
-function gridAxis(head: NotebookHead, axis: Axis): GridAxis {
+function gridAxis(head: GridHead, axis: Axis): GridAxis {
   const index = axis === "across" ? 0 : 1;
   const size = typeof head.paper === "string" ? PAPERS[head.paper] : head.paper;
   const dots = head.dots[index];

@@ -1,4 +1,4 @@
-/** Smaller margins of one area along one axis, one step less each time. */
+/** Smaller margins of one area along one axis, one step less each time; and a margin that is left out. */
 import type { Axis } from "../measure/axis.ts";
 import type { PaperSide } from "../measure/paper-side.ts";
 import type { Binding } from "../notebook/notebook.ts";
@@ -30,6 +30,12 @@ export function smallerMargin(
     const replacement = { ...margin, steps };
     return { replacement, from: total, to: total - 1 - i, freed: i + 1, sides };
   });
+}
+
+/** The margin without one of its keys. */
+export function withoutMargin(margin: Margin, key: MarginKey): Margin {
+  const { [key]: _, ...steps } = margin.steps;
+  return { ...margin, steps };
 }
 
 const SIDES: Readonly<Record<Axis, readonly PaperSide[]>> = {

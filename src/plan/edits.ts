@@ -1,77 +1,57 @@
-/** The small edits of a recipe that can free steps where something does not fit, in series from small to large. */
-import { AXES, type Axis } from "../measure/axis.ts";
+/** The small edits of a recipe that can help where something does not fit, in series from small to large. */
+import type { Axis } from "../measure/axis.ts";
 import type { Binding } from "../notebook/notebook.ts";
 import type { Misfit } from "../problem/misfit.ts";
-import type { NearFit } from "../problem/near-fit.ts";
 import type { Area, Attempt } from "../recipe/recipe.ts";
-import { smallerMargin } from "./edit-margin.ts";
-import { fewerTracks, narrowerGap, smallerMin, smallerSteps } from "./edit-split.ts";
+import { clashSeries, marginSeries, nameSeries, type Series, splitSeries } from "./edit-series.ts";
 import type { Side } from "./plan.ts";
-import { replaceMargin, replaceSplit } from "./replace.ts";
+import { type SameName, sameNames, splitsNaming } from "./same-names.ts";
 
-/** One edit of an attempt. */
-export interface Edited {
-  readonly fact: NearFit;
-  /** The attempt after the edit: made only when it is tried. */
-  readonly edited: () => Attempt;
-  /** How many steps the edit gives back: the measure of how much it changes. */
-  readonly freed: number;
+/** All series of edits that a misfit can be mended with; none where it asks for too much altogether. */
+export function editsAt(attempt: Attempt, misfit: Misfit, binding: Binding): readonly Series[] {
+  switch (misfit.kind) {
+    case "split-too-short":
+    case "area-too-small":
+      return shortSeries(attempt, misfit, binding);
+    case "same-impossible":
+      return nameSeries(attempt, misfit);
+    case "margin-clash": {
+      const { side, path } = misfit;
+      const area = areasAlong(attempt, side, path).at(-1)?.area;
+      return area ? clashSeries({ attempt, area, path, side, binding }, misfit) : [];
+    }
+    case "too-much":
+      return [];
+  }
 }
 
-const SPLIT_EDITS = [
-  { kind: "narrower-gap", edits: narrowerGap },
-  { kind: "smaller-min", edits: smallerMin },
-  { kind: "smaller-steps", edits: smallerSteps },
-  { kind: "fewer-tracks", edits: fewerTracks },
-] as const;
-
-/** All series of edits along the misfit's axis: at its own place and at each area around it. */
-export function editsAt(
+/** Along the misfit's axis: at its own place, at each area around it, and at the names that these share with others. */
+function shortSeries(
   attempt: Attempt,
-  misfit: Misfit,
+  { side, axis, path }: Extract<Misfit, { kind: "split-too-short" | "area-too-small" }>,
   binding: Binding,
-): readonly (readonly Edited[])[] {
-  if (misfit.kind !== "split-too-short" && misfit.kind !== "area-too-small") return [];
-  const { side, axis } = misfit;
-  const around = areasAlong(attempt, side, misfit.path).reverse();
-  return around.flatMap(({ area, path }) => [
-    ...marginSeries({ attempt, area, path, side, axis, binding }),
-    ...splitSeries({ attempt, area, path, side, axis }),
-  ]);
-}
-
-interface Spot {
-  readonly attempt: Attempt;
-  readonly area: Area;
-  readonly path: string;
-  readonly side: Side;
-  readonly axis: Axis;
-}
-
-function marginSeries(spot: Spot & { readonly binding: Binding }): readonly (readonly Edited[])[] {
-  const { attempt, area, path, side, axis, binding } = spot;
-  const series = smallerMargin(area.margin, axis, { binding, side });
+): readonly Series[] {
+  const around = areasAlong(attempt, side, path).reverse();
   return [
-    series.map(({ replacement, freed, ...change }) => ({
-      fact: { kind: "smaller-margin" as const, side, path, axis, ...change },
-      edited: () => replaceMargin(attempt, area.margin, replacement),
-      freed,
-    })),
+    ...around.flatMap(({ area, path }) => {
+      const spot = { attempt, area, path, side, binding };
+      return [marginSeries(spot, axis), ...splitSeries(spot, axis)];
+    }),
+    ...sharedNames(attempt, around, axis).flatMap((name) => nameSeries(attempt, name)),
   ];
 }
 
-function splitSeries({ attempt, area, path, side, axis }: Spot): readonly (readonly Edited[])[] {
-  const { split } = area;
-  if (!split || split.axis !== axis) return [];
-  const name = axis === AXES[0] ? "columns" : "rows";
-  const splitPath = path === "" ? name : `${path}.${name}`;
-  return SPLIT_EDITS.map(({ kind, edits }) =>
-    edits(split).map(({ replacement, freed, ...change }) => ({
-      fact: { kind, side, path: splitPath, axis, ...change },
-      edited: () => replaceSplit(attempt, split, replacement),
-      freed,
-    })),
-  );
+/** Names with a minimum that more than one split asks for, one of them along the axis where something lacks steps. */
+function sharedNames(
+  attempt: Attempt,
+  around: readonly { readonly area: Area }[],
+  axis: Axis,
+): readonly SameName[] {
+  const along = around.map(({ area }) => area.split).filter((split) => split?.axis === axis);
+  return sameNames(attempt).filter(({ name, min }) => {
+    const users = splitsNaming(attempt, name);
+    return min > 1 && users.length > 1 && users.some((split) => along.includes(split));
+  });
 }
 
 /** The areas from the page in to the one that a path names; a split's own name ends the walk. */

@@ -40,7 +40,7 @@ export function layOutAttempt(attempt: Attempt, notebook: Notebook, budget: Budg
     fixed.set(name.name, size);
   }
   const result = layPages(attempt, notebook, { fixed, budget });
-  if (result.kind === "above-share") throw new Error("only a trial can be above its share");
+  if (result.kind === "above-share") throw new Error("only a limited trial can be above its share");
   return result;
 }
 
@@ -61,7 +61,8 @@ function sizeOfName(
   steps: Readonly<Record<Axis, number>>,
 ): number | Misfit {
   if (min > max) return { kind: "same-impossible", name, min, max };
-  const most = Math.min(max, Math.max(steps.across, steps.down));
+  // A least that is more than the page has is tried all the same: what lacks steps then says so.
+  const most = Math.max(min, Math.min(max, Math.max(steps.across, steps.down)));
   for (let size = most; size >= min; size--) {
     const result = tryOut({ name, size, limited: true });
     if (result.kind === "pages") return size;
@@ -74,7 +75,7 @@ function sizeOfName(
     if (result.kind === "too-much") return result;
     if (result.kind !== "above-share") first ??= result;
   }
-  return first ?? { kind: "same-impossible", name, min, max: most };
+  return first ?? { kind: "same-impossible", name, min, max };
 }
 
 function layPages(

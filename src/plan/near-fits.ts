@@ -3,7 +3,8 @@ import type { Notebook } from "../notebook/notebook.ts";
 import type { Misfit } from "../problem/misfit.ts";
 import type { Attempt, Recipe } from "../recipe/recipe.ts";
 import { type Budget, MOST_NEAR_WORK, newBudget, TRY_WORK } from "./budget.ts";
-import { type Edited, editsAt } from "./edits.ts";
+import type { Edited } from "./edit-series.ts";
+import { editsAt } from "./edits.ts";
 import { layOutAttempt } from "./lay-out-attempt.ts";
 import type { Change } from "./plan.ts";
 import { sameNames } from "./same-names.ts";
@@ -80,11 +81,14 @@ function repairs(broken: Broken, most: number): readonly (readonly Edited[])[] {
  */
 function cannotDo({ fact, freed }: Edited, misfit: Misfit): boolean {
   if (misfit.kind !== "split-too-short" || fact.kind === "smaller-margin") return false;
-  return fact.path === misfit.path && freed < misfit.needs - misfit.has;
+  return "path" in fact && fact.path === misfit.path && freed < misfit.needs - misfit.has;
 }
 
-/** At one area or split, along one axis: an area can be too small both ways. */
+/** At one name; at one area or split, along one axis, since an area can be too small both ways, or on one side of it. */
 function samePlace(a: Misfit, b: Misfit): boolean {
+  if (a.kind === "same-impossible" && b.kind === "same-impossible") return a.name === b.name;
+  if (a.kind === "margin-clash" && b.kind === "margin-clash" && a.paperSide !== b.paperSide)
+    return false;
   if ("axis" in a && "axis" in b && a.axis !== b.axis) return false;
   return "path" in a && "path" in b ? a.path === b.path && a.side === b.side : a.kind === b.kind;
 }

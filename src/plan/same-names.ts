@@ -1,5 +1,5 @@
 /** Which `same` names an attempt uses, in order of first appearance, and the limits that all their tracks set. */
-import type { Area, Attempt, SameSize } from "../recipe/recipe.ts";
+import type { Area, Attempt, SameSize, Split } from "../recipe/recipe.ts";
 
 export interface SameName {
   readonly name: string;
@@ -19,6 +19,22 @@ export function sameNames(attempt: Attempt): readonly SameName[] {
 /** The areas of an attempt's pages, in order. */
 export function areasOf(attempt: Attempt): readonly Area[] {
   return attempt.kind === "page" ? [attempt.page] : [attempt.left, attempt.right];
+}
+
+/** The splits with a track of the name, each once however often its area is repeated. */
+export function splitsNaming(attempt: Attempt, name: string): readonly Split[] {
+  const found = new Set<Split>();
+  const seen = new Set<Area>();
+  const look = (area: Area): void => {
+    if (seen.has(area) || !area.split) return;
+    seen.add(area);
+    const { tracks } = area.split;
+    if (tracks.some(({ size }) => size.kind === "same" && size.name === name))
+      found.add(area.split);
+    for (const track of tracks) look(track.area);
+  };
+  for (const area of areasOf(attempt)) look(area);
+  return [...found];
 }
 
 function collect(area: Area, found: Map<string, SameName>, seen: Set<Area>): void {

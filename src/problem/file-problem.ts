@@ -3,9 +3,11 @@ import type { Place } from "./place.ts";
 
 export type FileProblem = { readonly about: "file"; readonly at: Place } & (
   | {
-      readonly kind:
+      readonly kind: /** At the first character that is not UTF-8. */
         | "not-utf8"
         | "unreadable"
+        /** A link to what is not there. */
+        | "dead-link"
         | "leaves-folder"
         | "no-front-matter"
         | "open-front-matter";

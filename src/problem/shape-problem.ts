@@ -22,8 +22,22 @@ export type Owner = (typeof OWNERS)[number];
 
 /** What was written where something else is wanted. */
 export type Found =
-  | { readonly kind: "nothing" | "list" | "map" }
+  /** Nothing, perhaps because a `#` made a remark of what was meant. */
+  | { readonly kind: "nothing"; readonly isRemark: boolean }
+  | { readonly kind: "list"; readonly count: number }
+  | { readonly kind: "map" }
   | { readonly kind: "scalar"; readonly source: string; readonly isText: boolean };
+
+/** What keeps a text from being the address of a folder on the web. */
+export type AddressFault =
+  | "scheme"
+  | "host"
+  | "length"
+  | "space"
+  | "user"
+  | "query"
+  | "fragment"
+  | "page";
 
 export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
   | {
@@ -35,6 +49,16 @@ export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
       /** Whose key it is instead. */
       readonly elsewhere?: Owner;
     }
+  /** A key and its value without what stands between them, such as `rows:3`, `rows 3` or `rows = 3`. */
+  | {
+      readonly kind: "run-together";
+      readonly written: string;
+      readonly key: string;
+      readonly value: string;
+      readonly lacks: "space" | "colon";
+    }
+  /** A comma between braces ends a value, and what follows it is no key. */
+  | { readonly kind: "decimal-comma"; readonly written: string; readonly meant: string }
   | {
       readonly kind: "missing-key";
       readonly key: string;
@@ -56,6 +80,14 @@ export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
       readonly found: Found;
       readonly wanted: Wanted;
       readonly nearest?: string;
+      /** Not the key's whole value, but one entry of the list behind it. */
+      readonly isEntry?: boolean;
+    }
+  | {
+      readonly kind: "bad-address";
+      readonly key: string;
+      readonly source: string;
+      readonly faults: readonly AddressFault[];
     }
   | { readonly kind: "min-above-max"; readonly min: number; readonly max: number }
   /** At most so many decimals are kept exactly. */

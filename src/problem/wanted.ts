@@ -24,6 +24,7 @@ export type Form =
   | "area"
   | "spread"
   | "attempts"
+  | "attempt"
   | "split"
   | "tracks"
   | "track"
@@ -38,6 +39,8 @@ export type Form =
   | "first-dot"
   | "count"
   | "slugs"
-  | "chosen-slugs"
+  | "slug"
+  | "chosen-notebooks"
+  | "chosen-patterns"
   | "address"
   | "printer";

@@ -1,20 +1,23 @@
 /** What `book.yaml` says, checked: the book's title, and which notebooks and patterns it has. */
-import type { Place } from "../problem/place.ts";
+import type { Reading } from "../problem/reading.ts";
+import type { NamedSlug } from "../written/named-slugs.ts";
 
 /** A list of slugs in its written order, or all there are. */
 export type Chosen = "all" | readonly NamedSlug[];
 
-export interface NamedSlug {
-  readonly slug: string;
-  readonly at: Place;
-}
-
-export interface BookFile {
-  readonly title: string;
+/** The notebooks and patterns of a book. */
+export interface ChosenFiles {
   readonly notebooks: Chosen;
   readonly patterns: Chosen;
+}
+
+export interface BookFile extends ChosenFiles {
+  readonly title: string;
   /** Where the book will be found, with a slash at its end. */
   readonly url?: string;
   /** Factors that correct a printer, along the short side (x) and the long side (y) of its paper. */
   readonly printer?: { readonly x: number; readonly y: number };
 }
+
+/** What it names is known even where something else in it is wrong, so that both are told at once. */
+export type BookReading = Reading<BookFile> & { readonly chosen: ChosenFiles };

@@ -9,11 +9,11 @@ export const BOOK_KEYS = {
   book: {
     title: { wanted: { kind: "text", longest: LIMITS.text }, meaning: "The book's title." },
     notebooks: {
-      wanted: { kind: "form", form: "chosen-slugs" },
+      wanted: { kind: "form", form: "chosen-notebooks" },
       meaning: "Which notebooks the book has, in this order. Left out: all, by name.",
     },
     patterns: {
-      wanted: { kind: "form", form: "chosen-slugs" },
+      wanted: { kind: "form", form: "chosen-patterns" },
       meaning: "Which patterns the book has. Left out: all.",
     },
     url: {

@@ -14,7 +14,9 @@ const AREA = { owner: "area", allowed: AREA_KEYS, grammar: RECIPE_KEYS } as cons
 /** An area of its own: a page, or a page of a spread. A blank one where it is not written as keys. */
 export function readArea(key: string, node: Written, desk: Desk): Area {
   const wanted = { kind: "form", form: "area" } as const;
-  const map = takeMap(node, AREA, { key, wanted, note: desk.note });
+  const fill = FILLS.find((word) => node.kind === "scalar" && word === node.source);
+  const meant = fill && `{fill: ${fill}}`;
+  const map = takeMap(node, AREA, { key, wanted, meant, note: desk.note });
   return map ? readAreaKeys(map, 0, desk) : BLANK;
 }
 

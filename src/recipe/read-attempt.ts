@@ -14,6 +14,12 @@ const ATTEMPT = {
   needsOne: ["page", "spread"],
 } as const;
 
+const ENTRY = {
+  key: "otherwise",
+  wanted: { kind: "form", form: "attempt" },
+  isEntry: true,
+} as const;
+
 const SPREAD = {
   owner: "spread",
   allowed: Object.keys(RECIPE_KEYS.spread),
@@ -44,9 +50,8 @@ export function readOtherwise(entry: WrittenEntry | undefined, desk: Desk): read
     desk.note(unsuitable({ key: "otherwise", node, wanted }));
     return [];
   }
-  const { wanted } = RECIPE_KEYS.recipe.otherwise;
   return node.entries.flatMap((written: Written) => {
-    const map = takeMap(written, ATTEMPT, { key: "otherwise", wanted, note: desk.note });
+    const map = takeMap(written, ATTEMPT, { ...ENTRY, note: desk.note });
     return map ? readAttempt(map, "attempt", desk) : [];
   });
 }

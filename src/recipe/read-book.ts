@@ -1,13 +1,14 @@
 /** Reads `book.yaml`: the book's title, and which notebooks and patterns it has. */
 import * as z from "zod";
 import type { Problem } from "../problem/problem.ts";
-import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
+import { type Note, readingOf, type TextFile } from "../problem/reading.ts";
+import { addressFaults } from "../written/address-faults.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { namedSlugs } from "../written/named-slugs.ts";
 import { readYamlFile } from "../written/read-front-matter.ts";
 import { slugSchema, textSchema } from "../written/value-schema.ts";
-import { entryOf } from "../written/written.ts";
-import type { BookFile } from "./book-file.ts";
+import { entryOf, type WrittenEntry } from "../written/written.ts";
+import type { BookFile, BookReading, Chosen } from "./book-file.ts";
 import { BOOK_KEYS, STRETCH } from "./book-keys.ts";
 
 const { book: KEYS } = BOOK_KEYS;
@@ -24,34 +25,37 @@ const BOOK_SHAPE = {
     title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
     notebooks: chosen().describe(KEYS.notebooks.meaning),
     patterns: chosen().describe(KEYS.patterns.meaning),
-    url: z.string().max(500).refine(isWebAddress).optional().describe(KEYS.url.meaning),
+    url: z
+      .string()
+      .refine((text) => addressFaults(text).length === 0)
+      .optional()
+      .describe(KEYS.url.meaning),
     printer: z.strictObject({ x: factor(), y: factor() }).optional().describe(KEYS.printer.meaning),
   }),
 } as const;
 
 /** The checked book, or every problem in it. Whether its notebooks and patterns exist is not known here. */
-export function readBook(file: TextFile): Reading<BookFile> {
+export function readBook(file: TextFile): BookReading {
   const yaml = readYamlFile(file);
-  if (!yaml.ok) return yaml;
-  const tree = yaml.value;
-  const problems: Problem[] = [];
+  if (!yaml.ok) return { ...yaml, chosen: { notebooks: "all", patterns: "all" } };
+  const { tree, faults } = yaml.value;
+  const problems: Problem[] = [...faults];
   const note: Note = (problem) => problems.push(problem);
   const head = checkShape(BOOK_SHAPE, tree, note);
-  const notebooks = namedSlugs(entryOf(tree, "notebooks"), note);
-  const patterns = namedSlugs(entryOf(tree, "patterns"), note);
-  if (!head) return { ok: false, problems };
+  const chosen = {
+    notebooks: chosenIn(entryOf(tree, "notebooks"), note),
+    patterns: chosenIn(entryOf(tree, "patterns"), note),
+  };
+  if (!head) return { ok: false, problems, chosen };
   const book: BookFile = {
     title: head.title,
-    notebooks: head.notebooks === "all" ? "all" : notebooks,
-    patterns: head.patterns === "all" ? "all" : patterns,
+    ...chosen,
     ...(head.url === undefined ? {} : { url: head.url.replace(/\/*$/, "/") }),
     ...(head.printer === undefined ? {} : { printer: head.printer }),
   };
-  return readingOf(book, problems);
+  return { ...readingOf(book, problems), chosen };
 }
 
-/** An address without name and password, question or fragment, to which a path can be added. */
-function isWebAddress(text: string): boolean {
-  if (!/^https?:\/\/[^\s\p{C}?#@]+$/u.test(text) || !URL.canParse(text)) return false;
-  return new URL(text).hostname !== "";
+function chosenIn(entry: WrittenEntry | undefined, note: Note): Chosen {
+  return entry?.value.kind === "list" ? namedSlugs(entry, note) : "all";
 }

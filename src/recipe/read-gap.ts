@@ -1,7 +1,7 @@
 /** Reads a split's gap: one number of steps, or a range. */
 import type { Note } from "../problem/reading.ts";
-import { noteUnknownKeys } from "../written/take-map.ts";
-import { takeWhole, unsuitable } from "../written/take-value.ts";
+import { takeMap } from "../written/take-map.ts";
+import { takeWhole } from "../written/take-value.ts";
 import { entryOf, type WrittenEntry } from "../written/written.ts";
 import type { GapRange } from "./recipe.ts";
 import { RECIPE_KEYS } from "./recipe-keys.ts";
@@ -21,13 +21,10 @@ export function readGap(entry: WrittenEntry | undefined, note: Note): GapRange {
     const steps = takeWhole({ ...RECIPE_KEYS.gap.min, key: "gap", node, note });
     return { min: steps, max: steps };
   }
-  if (node.kind !== "map") {
-    note(unsuitable({ key: "gap", node, wanted: RECIPE_KEYS.split.gap.wanted }));
-    return { min: 0, max: 0 };
-  }
-  noteUnknownKeys(node, GAP, note);
-  const least = entryOf(node, "min");
-  const most = entryOf(node, "max");
+  const { wanted } = RECIPE_KEYS.split.gap;
+  const map = takeMap(node, GAP, { key: "gap", wanted, note });
+  const least = map && entryOf(map, "min");
+  const most = map && entryOf(map, "max");
   const min = least
     ? takeWhole({ ...RECIPE_KEYS.gap.min, key: "min", node: least.value, note })
     : 0;

@@ -14,8 +14,8 @@ import { RECIPE_SHAPE } from "./recipe-shape.ts";
 export function readRecipe(file: TextFile): Reading<Recipe> {
   const matter = readFrontMatter(file);
   if (!matter.ok) return matter;
-  const { tree, body } = matter.value;
-  const problems: Problem[] = [];
+  const { tree, body, faults } = matter.value;
+  const problems: Problem[] = [...faults];
   const desk = openDesk((problem) => problems.push(problem));
   const head = checkShape(RECIPE_SHAPE, tree, desk.note);
   const attempts = [

@@ -92,6 +92,6 @@ function readLabels(map: WrittenMap, count: number | undefined, desk: AreaDesk):
   }
   const { wanted } = RECIPE_KEYS.area.label;
   return node.entries.map((label) =>
-    takeText({ key: "labels", node: label, wanted, note: desk.note }),
+    takeText({ key: "labels", node: label, wanted, note: desk.note, isEntry: true }),
   );
 }

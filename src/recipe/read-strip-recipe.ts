@@ -1,7 +1,7 @@
 /** Reads a strip's file: which patterns it carries and how it is made. */
 import * as z from "zod";
 import type { Problem } from "../problem/problem.ts";
-import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
+import { type Note, readingOf, type TextFile } from "../problem/reading.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { namedSlugs } from "../written/named-slugs.ts";
 import { readFrontMatter } from "../written/read-front-matter.ts";
@@ -9,7 +9,7 @@ import { slugOf } from "../written/slug-of.ts";
 import { mmSchema, slugSchema, textSchema, wholeSchema } from "../written/value-schema.ts";
 import { entryOf } from "../written/written.ts";
 import { STRIP_BOUNDS, STRIP_KEYS } from "./strip-keys.ts";
-import { MAKES, type StripRecipe } from "./strip-recipe.ts";
+import { MAKES, type StripReading } from "./strip-recipe.ts";
 
 const { strip: KEYS } = STRIP_KEYS;
 const slugs = () => z.array(slugSchema()).max(STRIP_BOUNDS.patterns).default([]);
@@ -30,16 +30,16 @@ const STRIP_SHAPE = {
 } as const;
 
 /** The checked strip, or every problem in it. Whether its patterns exist is not known here. */
-export function readStripRecipe(file: TextFile): Reading<StripRecipe> {
+export function readStripRecipe(file: TextFile): StripReading {
   const matter = readFrontMatter(file);
-  if (!matter.ok) return matter;
-  const { tree, body } = matter.value;
-  const problems: Problem[] = [];
+  if (!matter.ok) return { ...matter, named: [] };
+  const { tree, body, faults } = matter.value;
+  const problems: Problem[] = [...faults];
   const note: Note = (problem) => problems.push(problem);
   const head = checkShape(STRIP_SHAPE, tree, note);
-  const across = namedSlugs(entryOf(tree, "across"), note);
-  const down = namedSlugs(entryOf(tree, "down"), note);
-  if (!head) return { ok: false, problems };
-  const places = { across: across.map(({ at }) => at), down: down.map(({ at }) => at) };
-  return readingOf({ slug: slugOf(file.path), ...head, body, places }, problems);
+  const named = (["across", "down"] as const).flatMap((axis) =>
+    namedSlugs(entryOf(tree, axis), note),
+  );
+  if (!head) return { ok: false, problems, named };
+  return { ...readingOf({ slug: slugOf(file.path), ...head, body }, problems), named };
 }

@@ -1,10 +1,10 @@
 /** Reads one track: its size, how often it is repeated, and the area that it is. */
 import { takeMap } from "../written/take-map.ts";
 import { takeWhole } from "../written/take-value.ts";
-import { entryOf, type Written, type WrittenMap } from "../written/written.ts";
+import { entryOf, isNothing, type Written, type WrittenMap } from "../written/written.ts";
 import type { Desk } from "./desk.ts";
 import { readSize } from "./read-size.ts";
-import type { Area, Track } from "./recipe.ts";
+import { type Area, FILLS, type Track } from "./recipe.ts";
 import { RECIPE_KEYS } from "./recipe-keys.ts";
 
 /** A desk that also reads the area among a track's keys, one split deeper. */
@@ -24,6 +24,19 @@ export const PLAIN_TRACK: Track = {
   area: { label: "", margin: { steps: {} }, fill: "blank", every: 1 },
 };
 
+const ENTRIES = {
+  each: { wanted: RECIPE_KEYS.split.each.wanted, isEntry: false },
+  tracks: { wanted: RECIPE_KEYS.split.each.wanted, isEntry: true },
+} as const;
+
+/** A number was meant as a size, a word as a fill or a label. */
+function meantBy(node: Written): string | undefined {
+  if (node.kind !== "scalar" || isNothing(node) || node.source.trim() === "") return undefined;
+  if (typeof node.value === "number") return `{steps: ${node.source}}`;
+  const fill = FILLS.find((word) => word === node.source);
+  return fill ? `{fill: ${fill}}` : `{label: ${node.source}}`;
+}
+
 /** A track behind `each` or among `tracks`, and how many copies of it there are. */
 export function readTrack(
   key: "each" | "tracks",
@@ -31,7 +44,7 @@ export function readTrack(
   desk: AreaDesk,
 ): { readonly track: Track; readonly copies: number } {
   const { note } = desk;
-  const map = takeMap(node, TRACK, { key, wanted: RECIPE_KEYS.split[key].wanted, note });
+  const map = takeMap(node, TRACK, { ...ENTRIES[key], key, meant: meantBy(node), note });
   if (!map) return { track: PLAIN_TRACK, copies: 1 };
   const track = { size: readSize(map, desk), area: desk.areaOf(map) };
   const repeat = entryOf(map, "repeat");

@@ -64,7 +64,11 @@ export const RECIPE_KEYS = {
     right: { wanted: form("area"), meaning: "The area of the right page." },
   },
   area: {
-    label: { wanted: TEXT, meaning: "What is written in the area." },
+    label: {
+      wanted: TEXT,
+      meaning:
+        "What is written in the area. On an area that is split it is not drawn, and only names it in the book's words.",
+    },
     margin: {
       wanted: { ...form("margin"), min: 0, max: LIMITS.space },
       meaning:

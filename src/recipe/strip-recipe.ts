@@ -1,6 +1,6 @@
 /** What a strip's recipe says, checked: which patterns a strip carries and how it is made. */
-import type { Axis } from "../measure/axis.ts";
-import type { Place } from "../problem/place.ts";
+import type { Reading } from "../problem/reading.ts";
+import type { NamedSlug } from "../written/named-slugs.ts";
 
 /** Both sides on one face, the second turned round; one sheet folded lengthwise; or two strips. */
 export const MAKES = ["edges", "fold", "two"] as const;
@@ -19,6 +19,7 @@ export interface StripRecipe {
   readonly width: number;
   /** The Markdown text below the front matter. */
   readonly body: string;
-  /** Where each pattern is named, in the order of the two lists; a strip that nobody wrote has none. */
-  readonly places?: Readonly<Record<Axis, readonly Place[]>>;
 }
+
+/** The patterns that it names are known even where something else in it is wrong, so that both are told at once. */
+export type StripReading = Reading<StripRecipe> & { readonly named: readonly NamedSlug[] };

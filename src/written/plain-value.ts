@@ -1,6 +1,7 @@
 /** Written trees as the plain values that a schema checks. */
 import type { Wanted } from "../problem/wanted.ts";
 import type { Keys } from "./keys.ts";
+import { isSlug } from "./slug.ts";
 import { isNothing, type Written, type WrittenMap } from "./written.ts";
 
 /** The values behind the known keys. Where text is wanted, a number or a word like `true` is text. */
@@ -21,14 +22,21 @@ function plainValue(node: Written, wanted: Wanted | undefined): unknown {
       node.entries.map(({ key, value }) => [key, plainValue(value, wanted)] as const),
     );
   }
-  if (!isNothing(node) && wanted && isText(wanted)) return node.source;
+  const isGiven = !isNothing(node) || (isSlugs(wanted) && isSlug(node.source));
+  if (isGiven && wanted && isText(wanted)) return node.source;
   return typeof node.value === "number" ? node.value + 0 : node.value;
 }
 
 function isText(wanted: Wanted): boolean {
   if (wanted.kind === "text" || wanted.kind === "choice") return true;
   if (wanted.kind !== "form") return false;
-  return ["tags", "count", "slugs", "chosen-slugs", "address"].includes(wanted.form);
+  return ["tags", "count", "address"].includes(wanted.form) || isSlugs(wanted);
+}
+
+/** A file may be called `null`. */
+function isSlugs(wanted: Wanted | undefined): boolean {
+  if (wanted?.kind !== "form") return false;
+  return ["slugs", "chosen-notebooks", "chosen-patterns"].includes(wanted.form);
 }
 
 /** Areas are read by hand: their schema lets the written tree through as it is. */

@@ -1,11 +1,17 @@
 /** Takes a Markdown file apart: the YAML between its two lines of dashes, and the text below. */
 import type { Place } from "../problem/place.ts";
+import type { Problem } from "../problem/problem.ts";
 import type { Reading, TextFile } from "../problem/reading.ts";
 import { readYaml } from "./read-yaml.ts";
-import type { WrittenMap } from "./written.ts";
+import { isNothing, type WrittenMap } from "./written.ts";
 
-export interface FrontMatter {
+export interface ReadKeys {
   readonly tree: WrittenMap;
+  /** What is wrong with the YAML, where the keys can be read all the same. */
+  readonly faults: readonly Problem[];
+}
+
+export interface FrontMatter extends ReadKeys {
   /** With plain newlines and no blank lines around it. */
   readonly body: string;
 }
@@ -27,11 +33,11 @@ export function readFrontMatter(file: TextFile): Reading<FrontMatter> {
     .slice(end + 1)
     .join("\n")
     .trim();
-  return { ok: true, value: { tree: yaml.value, body } };
+  return { ok: true, value: { ...yaml.value, body } };
 }
 
 /** A file that is YAML as a whole. */
-export function readYamlFile(file: TextFile): Reading<WrittenMap> {
+export function readYamlFile(file: TextFile): Reading<ReadKeys> {
   return readYamlMap({ path: file.path, text: plainText(file.text), firstLine: 1 });
 }
 
@@ -39,17 +45,19 @@ function readYamlMap(source: {
   readonly path: string;
   readonly text: string;
   readonly firstLine: number;
-}): Reading<WrittenMap> {
+}): Reading<ReadKeys> {
   const yaml = readYaml(source);
-  if (!yaml.ok) return yaml;
-  const tree = yaml.value;
+  const tree = yaml.ok ? yaml.value : yaml.meant;
+  if (!yaml.ok && !tree) return yaml;
+  const faults = yaml.ok ? [] : yaml.problems;
   // What the whole lacks is told at the file's first line.
-  if (tree.kind === "map") return { ok: true, value: { ...tree, at: startOf(source.path) } };
+  const at = startOf(source.path);
+  if (tree?.kind === "map") return { ok: true, value: { tree: { ...tree, at }, faults } };
   // Nothing at all is a map without keys: the problems are the keys that are missing.
-  if (tree.kind === "scalar" && tree.value === null) {
-    return { ok: true, value: { kind: "map", entries: [], at: startOf(source.path) } };
+  if (!tree || isNothing(tree)) {
+    return { ok: true, value: { tree: { kind: "map", entries: [], at }, faults } };
   }
-  return { ok: false, problems: [{ about: "yaml", kind: "not-keys", at: tree.at }] };
+  return { ok: false, problems: [...faults, { about: "yaml", kind: "not-keys", at: tree.at }] };
 }
 
 /** The text without a byte order mark, every line end a plain newline. */

@@ -1,14 +1,15 @@
 /** Turns YAML into a tree with places, and refuses what a recipe never needs: anchors, tags, several documents. */
 import { Composer, type Document, LineCounter, Parser } from "yaml";
-import type { Place } from "../problem/place.ts";
 import type { Problem } from "../problem/problem.ts";
 import { type Reading, readingOf } from "../problem/reading.ts";
-import { placeFinder } from "./place-finder.ts";
+import { type PlaceFinder, placeFinder } from "./place-finder.ts";
 import { treeOf } from "./tree-of.ts";
 import type { Written } from "./written.ts";
 import { deepToken } from "./yaml-depth.ts";
-import { faultOf } from "./yaml-fault.ts";
+import type { Looked } from "./yaml-fault.ts";
+import { faultsOf } from "./yaml-faults.ts";
 import { openedAt } from "./yaml-opened.ts";
+import { propertiesIn } from "./yaml-properties.ts";
 
 /** A stretch of a file that is YAML: `firstLine` is the number of its first line in the file. */
 export interface YamlText {
@@ -17,11 +18,11 @@ export interface YamlText {
   readonly firstLine: number;
 }
 
-/** More would only bury the first ones. */
-const MOST_FAULTS = 12;
+/** With the tree, if it says all the same what was meant: its own problems can be told as well. */
+export type YamlReading = Reading<Written> & { readonly meant?: Written };
 
 /** The tree, or what is wrong with it as YAML 1.2. Nothing is ever expanded, however often it is named. */
-export function readYaml(source: YamlText): Reading<Written> {
+export function readYaml(source: YamlText): YamlReading {
   const counter = new LineCounter();
   const tokens = [...new Parser(counter.addNewLine).parse(source.text)];
   const placeOf = placeFinder(source, counter);
@@ -41,10 +42,18 @@ export function readYaml(source: YamlText): Reading<Written> {
     const [start] = second.range ?? [source.text.length];
     return failed({ kind: "several-documents", at: placeOf(start) });
   }
-  const problems: Problem[] = [];
+  const problems: Problem[] = propertiesIn(tokens).map(({ kind, from, to }) => ({
+    about: "yaml",
+    kind,
+    at: placeOf(from, to),
+  }));
   const tree = treeOf(first?.contents ?? null, placeOf, (problem) => problems.push(problem));
-  return readingOf(tree, problems);
+  const reading = readingOf(tree, problems);
+  return problems.every(({ kind }) => CLEAR.includes(kind)) ? { ...reading, meant: tree } : reading;
 }
+
+/** What stands in the tree as it was meant, although it is refused. */
+const CLEAR: readonly Problem["kind"][] = ["duplicate-key", "anchor", "tag"];
 
 type Fault = Extract<Problem, { about: "yaml" }>;
 type WithoutAbout<T> = T extends unknown ? Omit<T, "about"> : never;
@@ -55,18 +64,16 @@ function failed(fault: WithoutAbout<Fault>): Reading<Written> {
 
 function syntaxProblems(
   document: Document.Parsed,
-  { text, opened }: { readonly text: string; readonly opened: number | undefined },
-  placeOf: (from: number, to?: number) => Place,
+  looked: Looked,
+  placeOf: PlaceFinder,
 ): readonly Problem[] {
-  const found = document.errors.slice(0, MOST_FAULTS).map((error): Problem => {
-    const kind = faultOf(error);
-    const isOpen = kind === "not-closed" || kind === "open-quote";
-    const [from, to] = error.pos;
-    if (isOpen && opened !== undefined) return { about: "yaml", kind, at: placeOf(opened) };
-    // The reader points at the blank before a line that stands too far out.
-    const start = kind === "indent" ? from + text.slice(from).search(/\S|$/) : from;
-    return { about: "yaml", kind, at: placeOf(start, Math.max(to, start + 1)) };
-  });
+  const found = faultsOf(document.errors, looked).map(
+    ({ kind, from, to }): Problem => ({
+      about: "yaml",
+      kind,
+      at: placeOf(from, Math.max(to, from + 1)),
+    }),
+  );
   // A second fault in a line mostly follows from the first.
   return found.filter(
     (fault, index) => found.findIndex((other) => other.at.line === fault.at.line) === index,

@@ -2,11 +2,13 @@
 import type * as z from "zod";
 import type { Note } from "../problem/reading.ts";
 import type { Wanted } from "../problem/wanted.ts";
+import { addressFaults } from "./address-faults.ts";
 import { foulCharacter } from "./foul-character.ts";
 import type { Shape } from "./shape.ts";
+import { isSlug, slugFrom } from "./slug.ts";
 import { type Group, noteUnknownKeys } from "./take-map.ts";
-import { unsuitable } from "./take-value.ts";
-import { entryOf, type Written, type WrittenMap } from "./written.ts";
+import { type Taking, type Unsuitable, unsuitable } from "./take-value.ts";
+import { entryOf, isNothing, type Written, type WrittenMap } from "./written.ts";
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -31,6 +33,8 @@ export function noteShapeIssue(issue: Issue, around: Around, base: Path = []): v
   // Unknown keys of the group itself were noted before.
   if (!wanted) return;
   const { node, parent } = walk(tree, path);
+  // A list of too many numbers is told as a whole: which of them are meant is not known.
+  if (isPair(wanted) && parent.kind === "list" && parent.entries.length !== 2) return;
   if (!node) {
     // A pair with a slip of the pen in a key is told once, as the slip.
     if (parent !== tree && parent.kind === "map" && parent.entries.length > 1) return;
@@ -42,8 +46,37 @@ export function noteShapeIssue(issue: Issue, around: Around, base: Path = []): v
   } else if (issue.code === "custom" && node.kind === "scalar") {
     noteCustom(issue, { key, node, wanted, note });
   } else {
-    note(unsuitable({ key, node, wanted }));
+    note(
+      unsuitable({
+        node,
+        ...(path.length > 1 && isNames(wanted) ? nameOf(key, node) : { key, wanted }),
+      }),
+    );
   }
+}
+
+function isNames(wanted: Wanted): boolean {
+  return wanted.kind === "form" && NAMES.includes(wanted.form);
+}
+
+const NAMES = ["slugs", "chosen-notebooks", "chosen-patterns"];
+
+/** Names without a comma between them, or one that is written otherwise. */
+function namesIn(source: string): string {
+  const names = source.split(" ");
+  return names.every(isSlug) ? names.join(", ") : slugFrom(source);
+}
+
+/** One name of a list of file names. */
+function nameOf(key: string, node: Written): Omit<Unsuitable, "node"> {
+  const meant = node.kind === "scalar" && !isNothing(node) ? namesIn(node.source) : "";
+  const wanted = { kind: "form", form: "slug" } as const;
+  return { key, wanted, isEntry: true, meant: meant === "" ? undefined : meant };
+}
+
+/** A number for across and one for down. */
+function isPair(wanted: Wanted): boolean {
+  return wanted.kind === "form" && ["paper", "dots", "first-dot"].includes(wanted.form);
 }
 
 /** The keys inside one value: a printer's, or one for each axis. */
@@ -55,19 +88,20 @@ const PRINTER: Group = { owner: "printer", allowed: ["x", "y"], grammar: {} };
 const PAIR: Group = { owner: "axes", allowed: ["across", "down"], grammar: {} };
 
 /** What a schema's own rule found: the name of the rule is in its parameters. */
-function noteCustom(
-  issue: Extract<Issue, { code: "custom" }>,
-  taking: Parameters<typeof unsuitable>[0] & { readonly note: Note },
-): void {
+function noteCustom(issue: Extract<Issue, { code: "custom" }>, taking: Taking): void {
   const { key, node, note } = taking;
   if (node.kind !== "scalar") return;
   const decimals: unknown = issue.params?.decimals;
   const codePoint = foulCharacter(node.source);
+  const isAddress = taking.wanted.kind === "form" && taking.wanted.form === "address";
   if (typeof decimals === "number") {
     const { source, at } = node;
     note({ about: "shape", kind: "too-many-decimals", key, source, decimals, at });
   } else if (codePoint !== undefined) {
     note({ about: "shape", kind: "control-character", key, codePoint, at: node.at });
+  } else if (isAddress) {
+    const { source, at } = node;
+    note({ about: "shape", kind: "bad-address", key, source, faults: addressFaults(source), at });
   } else {
     note(unsuitable(taking));
   }

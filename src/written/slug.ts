@@ -4,3 +4,21 @@
 export const SLUG = /^[a-z0-9][a-z0-9-]*$/;
 
 export const LONGEST_SLUG = 80;
+
+/** The slug that a name was probably meant to be, without marks, spaces, folder and ending; "" where none is left. */
+export function slugFrom(name: string): string {
+  return name
+    .replace(/^.*[\\/]/, "")
+    .replace(/\.[^.]*$/, "")
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .slice(0, LONGEST_SLUG)
+    .replace(/^-+|-+$/g, "");
+}
+
+/** Can a file be called so? */
+export function isSlug(name: string): boolean {
+  return SLUG.test(name) && name.length <= LONGEST_SLUG;
+}

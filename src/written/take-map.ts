@@ -1,11 +1,13 @@
 /** Takes a group of keys out of a written tree and notes every key that does not belong. */
 import { nearest } from "../problem/nearest.ts";
+import type { Place } from "../problem/place.ts";
+import type { Problem } from "../problem/problem.ts";
 import type { Note } from "../problem/reading.ts";
 import type { Owner } from "../problem/shape-problem.ts";
-import type { Wanted } from "../problem/wanted.ts";
 import { type Grammar, ownerOf } from "./keys.ts";
-import { unsuitable } from "./take-value.ts";
-import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
+import { keyMeantBy } from "./other-words.ts";
+import { type Unsuitable, unsuitable } from "./take-value.ts";
+import { entryOf, isNothing, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
 
 /** What a group of keys is and which keys it may have. */
 export interface Group {
@@ -20,10 +22,11 @@ export interface Group {
 export function takeMap(
   node: Written,
   group: Group,
-  whole: { readonly key: string; readonly wanted: Wanted; readonly note: Note },
+  whole: Omit<Unsuitable, "node"> & { readonly note: Note },
 ): WrittenMap | undefined {
   if (node.kind !== "map") {
-    whole.note(unsuitable({ key: whole.key, node, wanted: whole.wanted }));
+    const slip = node.kind === "scalar" ? runTogether(node.source, node.at, group) : undefined;
+    whole.note(slip ?? unsuitable({ ...whole, node }));
     return undefined;
   }
   noteUnknownKeys(node, group, whole.note);
@@ -33,16 +36,40 @@ export function takeMap(
 /** Notes keys that the group does not have, and a missing one unless a slip of the pen explains it. */
 export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): void {
   const unknown = map.entries.filter((entry) => !group.allowed.includes(entry.key));
-  for (const entry of unknown) note(unknownKey(entry, group));
+  for (const entry of unknown) {
+    const slip = runTogether(entry.key, entry.keyAt, group) ?? decimalComma(entry, map);
+    note(slip ?? unknownKey(entry, group));
+  }
   const needed = group.needsOne;
   if (!needed || unknown.length > 0 || needed.some((key) => entryOf(map, key))) return;
   note({ about: "shape", kind: "needs-one", owner: group.owner, keys: needed, at: map.at });
 }
 
+/** A key and its value that were meant and became one word, because a colon or the space behind it is missing. */
+function runTogether(written: string, at: Place, { allowed }: Group): Problem | undefined {
+  const parts = written.match(/^(\p{L}+)(:|\s*=\s*|\s+)(\S+)/u);
+  const [, key = "", between = "", value = ""] = parts ?? [];
+  if (!parts || (between !== ":" && !allowed.includes(key))) return undefined;
+  const lacks = between === ":" ? "space" : "colon";
+  return { about: "shape", kind: "run-together", written, key, value, lacks, at };
+}
+
+/** `{share: 0,5}` is a share of 0 and a key 5 with nothing behind it. */
+function decimalComma({ key, keyAt, value }: WrittenEntry, map: WrittenMap): Problem | undefined {
+  const before = map.entries[map.entries.findIndex((entry) => entry.key === key) - 1]?.value;
+  if (!/^\d+$/.test(key) || !isNothing(value)) return undefined;
+  if (before?.kind !== "scalar" || !/^\d+$/.test(before.source)) return undefined;
+  const written = `${before.source},${key}`;
+  const meant = `${before.source}.${key}`;
+  return { about: "shape", kind: "decimal-comma", written, meant, at: keyAt };
+}
+
 function unknownKey(entry: WrittenEntry, group: Group) {
   const { owner, allowed, grammar } = group;
   const elsewhere = ownerOf(entry.key, grammar, owner);
-  const meant = elsewhere ? undefined : nearest(entry.key, allowed);
+  const meant = elsewhere
+    ? undefined
+    : (keyMeantBy(entry.key, allowed) ?? nearest(entry.key, allowed));
   return {
     about: "shape",
     kind: "unknown-key",

@@ -14,6 +14,8 @@ export interface Taking<W extends Wanted = Wanted> {
   readonly node: Written;
   readonly wanted: W;
   readonly note: Note;
+  /** Is it one entry of the list behind the key? */
+  readonly isEntry?: boolean;
 }
 
 type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
@@ -57,30 +59,31 @@ export function takeChoice<T extends string>(
 }
 
 /** Text of one line; numbers and words such as `true` are taken as they were written. */
-export function takeText({ key, node, wanted, note }: Taking<WantedOf<"text">>): string {
+export function takeText(taking: Taking<WantedOf<"text">>): string {
+  const { key, node, wanted, note } = taking;
   if (node.kind !== "scalar" || isNothing(node)) {
-    note(unsuitable({ key, node, wanted }));
+    note(unsuitable(taking));
     return "";
   }
   const codePoint = foulCharacter(node.source);
   if (codePoint !== undefined) {
     note({ about: "shape", kind: "control-character", key, codePoint, at: node.at });
   } else if ([...node.source].length > wanted.longest) {
-    note(unsuitable({ key, node, wanted }));
+    note(unsuitable(taking));
   }
   return node.source;
 }
 
+/** A value that will not do. `meant` is what was probably meant, where it is known better than by its letters. */
+export interface Unsuitable extends Omit<Taking, "note"> {
+  readonly meant?: string | undefined;
+}
+
 /** The problem of a value that its key cannot take, with the nearest word where words are wanted. */
-export function unsuitable(what: {
-  readonly key: string;
-  readonly node: Written;
-  readonly wanted: Wanted;
-}): Problem {
-  const { key, node, wanted } = what;
+export function unsuitable({ key, node, wanted, isEntry, meant: known }: Unsuitable): Problem {
   const found = foundIn(node);
   const words = wordsOf(wanted);
-  const meant = found.kind === "scalar" ? nearest(found.source, words) : undefined;
+  const meant = known ?? (found.kind === "scalar" ? nearest(found.source, words) : undefined);
   return {
     about: "shape",
     kind: "unsuitable",
@@ -88,6 +91,7 @@ export function unsuitable(what: {
     found,
     wanted,
     ...(meant === undefined ? {} : { nearest: meant }),
+    ...(isEntry ? { isEntry } : {}),
     at: node.at,
   };
 }
@@ -98,8 +102,9 @@ function wordsOf(wanted: Wanted): readonly string[] {
 }
 
 function foundIn(node: Written): Found {
-  if (node.kind !== "scalar") return { kind: node.kind };
+  if (node.kind === "list") return { kind: "list", count: node.entries.length };
+  if (node.kind === "map") return { kind: "map" };
   return isNothing(node)
-    ? { kind: "nothing" }
+    ? { kind: "nothing", isRemark: node.isRemark === true }
     : { kind: "scalar", source: node.source, isText: typeof node.value === "string" };
 }

@@ -3,7 +3,7 @@ import { isAlias, isMap, isScalar, isSeq, type Pair, type ParsedNode } from "yam
 import type { Place } from "../problem/place.ts";
 import type { Note } from "../problem/reading.ts";
 import type { PlaceFinder } from "./place-finder.ts";
-import type { Written, WrittenEntry, WrittenMap } from "./written.ts";
+import type { Written, WrittenEntry, WrittenMap, WrittenScalar } from "./written.ts";
 
 /** The tree below a node. `key` is the place of its key, if it has one. */
 export function treeOf(
@@ -18,14 +18,13 @@ export function treeOf(
     note({ about: "yaml", kind: "alias", at });
     return nothing(at);
   }
-  if (node.anchor !== undefined) note({ about: "yaml", kind: "anchor", at });
-  if (node.tag !== undefined) note({ about: "yaml", kind: "tag", at });
   if (isSeq(node)) {
     const entries = node.items.map((entry) => treeOf(entry, placeOf, note));
     return { kind: "list", entries, at };
   }
   if (isMap(node)) return mapOf(node.items, at, placeOf, note);
-  return scalarOf(node.value, node.source, at);
+  const scalar = scalarOf(node.value, node.source, at);
+  return node.value === null && node.comment ? { ...scalar, isRemark: true } : scalar;
 }
 
 function mapOf(
@@ -42,6 +41,7 @@ function mapOf(
     if (name === "") note({ about: "yaml", kind: "key-not-text", at: keyAt });
     else if (first)
       note({ about: "yaml", kind: "duplicate-key", key: name, first: first.keyAt, at: keyAt });
+    if (/^-[^-\s]/.test(name)) note({ about: "yaml", kind: "no-space", at: keyAt });
     if (name === "<<") {
       note({ about: "yaml", kind: "merge-key", at: keyAt });
       continue;
@@ -52,7 +52,7 @@ function mapOf(
   return { kind: "map", entries: [...entries.values()], at };
 }
 
-function scalarOf(value: unknown, source: string | undefined, at: Place): Written {
+function scalarOf(value: unknown, source: string | undefined, at: Place): WrittenScalar {
   const known = typeof value === "number" || typeof value === "boolean" || value === null;
   return {
     kind: "scalar",

@@ -2,8 +2,11 @@
 
 /** The text by itself where nothing in it means anything to YAML, else in double quotes; of one line. */
 export function writeText(text: string): string {
-  return PLAIN.test(text) ? text : JSON.stringify(text);
+  return PLAIN.test(text) && !NOTHING.test(text) ? text : JSON.stringify(text);
 }
+
+/** YAML's word for nothing. */
+const NOTHING = /^null$/i;
 
 /** Letters, figures and harmless signs, beginning and ending with a letter or a figure. */
 const PLAIN = /^[\p{L}\p{N}](?:[\p{L}\p{N} ,.;×’()–-]*[\p{L}\p{N})])?$/u;

@@ -4,11 +4,13 @@ import type { Place } from "../problem/place.ts";
 export type Written = WrittenScalar | WrittenList | WrittenMap;
 
 /** A single value. `source` is the text behind a number or a word such as `true`. */
-interface WrittenScalar {
+export interface WrittenScalar {
   readonly kind: "scalar";
   readonly value: string | number | boolean | null;
   readonly source: string;
   readonly at: Place;
+  /** Is there nothing but a remark? */
+  readonly isRemark?: true;
 }
 
 interface WrittenList {
@@ -35,7 +37,7 @@ export function entryOf(map: WrittenMap, key: string): WrittenEntry | undefined 
   return map.entries.find((entry) => entry.key === key);
 }
 
-/** Is nothing written, as behind `label:`? The word `null` is a word like any other. */
+/** Is nothing written, as behind `label:`? `null` and `~` are YAML's words for it. */
 export function isNothing(node: Written): boolean {
-  return node.kind === "scalar" && node.value === null && node.source === "";
+  return node.kind === "scalar" && node.value === null;
 }

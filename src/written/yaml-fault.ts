@@ -1,50 +1,135 @@
-/** Which of our own faults an error of the YAML reader stands for. */
+/** Which of our own faults an error of the YAML reader stands for, and where it is. */
 import type { YAMLError } from "yaml";
 import type { YamlFault } from "../problem/yaml-problem.ts";
+import { indentFault } from "./yaml-indent.ts";
+import { CLOSING, isClosing } from "./yaml-opened.ts";
 
-export function faultOf(error: YAMLError): YamlFault {
+/** A fault and the stretch of the text that it is told at, as offsets. */
+export interface FaultAt {
+  readonly kind: YamlFault;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What the reader looked at: the text, and where the last bracket or quotation mark that stays open was opened. */
+export interface Looked {
+  readonly text: string;
+  readonly opened: number | undefined;
+}
+
+/** The fault behind one error, told where an author has to mend it. */
+export function faultOf(error: YAMLError, looked: Looked): FaultAt {
+  const [from, to] = error.pos;
+  const stretch = { from, to, words: looked.text.slice(from, to) };
   switch (error.code) {
-    case "TAB_AS_INDENT":
-      return "tab";
     case "BAD_INDENT":
-      return error.message.includes("end with a") ? "not-closed" : "indent";
+      return error.message.includes("end with a") && !closesLater(looked)
+        ? openFault("not-closed", stretch, looked)
+        : indentFault(looked.text, from);
     case "MISSING_CHAR":
-      return missingFault(error.message);
-    case "BAD_DQ_ESCAPE":
-      return "bad-escape";
-    case "BAD_SCALAR_START":
-      return "bad-start";
+      return missingFault(error.message, stretch, looked);
     case "BLOCK_AS_IMPLICIT_KEY":
+      return error.message.includes("block sequence")
+        ? indentFault(looked.text, from)
+        : { kind: "nested-on-one-line", from, to };
     case "BLOCK_IN_FLOW":
-      return "nested-on-one-line";
-    case "KEY_OVER_1024_CHARS":
-      return "long-key";
+      return commaFault(stretch);
     case "MULTILINE_IMPLICIT_KEY":
-      return "no-colon";
-    case "NON_STRING_KEY":
-      return "key-not-text";
-    case "MULTIPLE_DOCS":
-      return "several-documents";
-    case "BAD_DIRECTIVE":
-      return "directive";
-    case "ALIAS_PROPS":
-    case "BAD_ALIAS":
-    case "MULTIPLE_ANCHORS":
-      return "anchor";
-    case "MULTIPLE_TAGS":
-    case "TAG_RESOLVE_FAILED":
-    case "BAD_COLLECTION_TYPE":
-      return "tag";
+      return colonFault(stretch);
+    case "UNEXPECTED_TOKEN":
+      return unexpectedFault(error.message, stretch, looked);
     default:
-      return "unexpected";
+      return { kind: KINDS[error.code] ?? "unexpected", from, to };
   }
 }
 
+/** Errors whose code says it all. */
+const KINDS: Readonly<Partial<Record<YAMLError["code"], YamlFault>>> = {
+  TAB_AS_INDENT: "tab",
+  BAD_DQ_ESCAPE: "bad-escape",
+  BAD_SCALAR_START: "bad-start",
+  KEY_OVER_1024_CHARS: "long-key",
+  NON_STRING_KEY: "key-not-text",
+  MULTIPLE_DOCS: "several-documents",
+  BAD_DIRECTIVE: "directive",
+  ALIAS_PROPS: "anchor",
+  BAD_ALIAS: "anchor",
+  MULTIPLE_ANCHORS: "anchor",
+  MULTIPLE_TAGS: "tag",
+  TAG_RESOLVE_FAILED: "tag",
+  BAD_COLLECTION_TYPE: "tag",
+};
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly words: string;
+}
+
 /** Many marks go by one code; the reader's own words tell them apart. */
-function missingFault(message: string): YamlFault {
-  if (message.includes("quote")) return "open-quote";
-  if (message.includes("map values")) return "no-colon";
-  if (message.includes("Missing ,")) return "no-comma";
-  if (message.includes("space")) return "no-space";
-  return "not-closed";
+function missingFault(message: string, stretch: Stretch, looked: Looked): FaultAt {
+  const { from, to } = stretch;
+  if (message.includes("quote")) return openFault("open-quote", stretch, looked);
+  if (message.includes("map values")) return colonFault(stretch);
+  if (message.includes("Sequence item")) return indentFault(looked.text, from);
+  if (message.includes("Missing ,")) {
+    const kind = /["']/.test(looked.text.charAt(from - 1)) ? "after-quote" : "no-comma";
+    return { kind, from, to };
+  }
+  if (message.includes("space")) return { kind: "no-space", from, to };
+  return openFault("not-closed", stretch, looked);
+}
+
+/** The reader sees the end alone. Brackets that are all closed hold a line that stands too far out. */
+function openFault(
+  kind: "not-closed" | "open-quote",
+  { from, to }: Stretch,
+  { text, opened }: Looked,
+): FaultAt {
+  if (opened !== undefined) return { kind, from: opened, to: opened + 1 };
+  return kind === "not-closed" ? indentFault(text, from) : { kind, from, to };
+}
+
+/** The reader gives a bracket up at a line that stands too far out, even if it is closed further down. */
+function closesLater({ text, opened }: Looked): boolean {
+  if (opened === undefined) return false;
+  const open: string[] = [];
+  for (const character of text.slice(opened)) {
+    const closing = CLOSING[character];
+    if (closing !== undefined) open.push(closing);
+    else if (isClosing(character) && open.pop() !== character) return false;
+    if (open.length === 0) return true;
+  }
+  return false;
+}
+
+/** A word without a colon, or with one that has no space behind it; what lies below it is no part of it. */
+function colonFault({ from, words }: Stretch): FaultAt {
+  const [line = ""] = words.split("\n");
+  return {
+    kind: /^(?:-[^-\s]|[^\s:]+:\S)/.test(line) ? "no-space" : "no-colon",
+    from,
+    to: from + line.length,
+  };
+}
+
+/** `{count: 3 gap: 1}`: the second key is marked. */
+function commaFault({ from, to, words }: Stretch): FaultAt {
+  const key = words.match(/^[^:]*\s(?=[^\s:]+\s*:)/);
+  if (!key) return { kind: "unexpected", from, to };
+  const start = from + key[0].length;
+  return { kind: "no-comma", from: start, to: start + words.slice(key[0].length).search(/\s*:/) };
+}
+
+function unexpectedFault(message: string, stretch: Stretch, { text }: Looked): FaultAt {
+  const { from, to } = stretch;
+  const before = text.slice(0, from);
+  if (/["'][ \t]*$/.test(before)) return { kind: "after-quote", from, to };
+  if (isClosing(stretch.words.charAt(0))) return { kind: "not-opened", from, to };
+  // Keys at the beginning of a line end a group that began further in: its first line is the odd one.
+  const first = text.search(/^[^\S\n]+[^\s#]/m);
+  const isOuter = message.includes("node end") && (before === "" || before.endsWith("\n"));
+  if (isOuter && first >= 0 && /^(?:[^\S\n]*(?:#.*)?\n)*$/.test(text.slice(0, first)))
+    return indentFault(text, first);
+  return { kind: "unexpected", from, to };
 }

@@ -2,6 +2,13 @@
 import type { CST } from "yaml";
 import { innerTokens } from "./yaml-depth.ts";
 
+/** The bracket that closes one that opens. */
+export const CLOSING: Readonly<Record<string, string>> = { "[": "]", "{": "}" };
+
+export function isClosing(character: string): boolean {
+  return character === "]" || character === "}";
+}
+
 /** The offset of the last one opened. The tokens must not be nested too deep. */
 export function openedAt(tokens: readonly CST.Token[]): number | undefined {
   let last: number | undefined;
@@ -16,7 +23,7 @@ export function openedAt(tokens: readonly CST.Token[]): number | undefined {
 function isOpen(token: CST.Token): boolean {
   switch (token.type) {
     case "flow-collection":
-      return !token.end.some(({ source }) => source === "]" || source === "}");
+      return !token.end.some(({ source }) => source === CLOSING[token.start.source]);
     case "double-quoted-scalar":
       return token.source.length < 2 || !token.source.endsWith('"');
     case "single-quoted-scalar":

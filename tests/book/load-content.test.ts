@@ -268,15 +268,15 @@ patterns/late.markdown
     [
       "files that are no text, and too large ones",
       {
-        "patterns/latin.md": Uint8Array.from([0x2d, 0x2d, 0x2d, 0x0a, 0xe4, 0x0a]),
+        "patterns/latin.md": Uint8Array.from([0x2d, 0x2d, 0x2d, 0x0a, 0x61, 0x62, 0xe4, 0x0a]),
         "patterns/large.md": `${pattern()}${"x".repeat(256 * 1024)}`,
       },
       `patterns/large.md
   The file is larger than 256 KiB.
   Make several files of it.
 
-patterns/latin.md
-  The file is not UTF-8 text.
+patterns/latin.md:2:3
+  The file is not UTF-8 text: in line 2 a character is written otherwise.
   Save it again as plain text in UTF-8.
 
 2 problems in 2 files.`,
@@ -297,7 +297,7 @@ patterns/latin.md
       .map((block) => block.split("\n").slice(0, 2));
     expect(told).toEqual([
       ["patterns/folder.md", "  The file cannot be read."],
-      ["patterns/nothing.md", "  This file is missing."],
+      ["patterns/nothing.md", "  The link leads to nothing."],
       ["patterns/secret.md", "  The link leads out of the content folder."],
       ["strips", "  The link leads out of the content folder."],
       ["4 problems in 4 files."],
@@ -319,6 +319,71 @@ patterns/latin.md
       "patterns/seed-list.md:4:14",
     ]);
     expect(report.endsWith("2 problems in 2 files.")).toBe(true);
+  });
+
+  it("looks up the names in files in which something else is wrong", async () => {
+    const report = await reportOn(
+      await folderWith({
+        ...GOOD,
+        "book.yaml":
+          "notebooks: [a5, nope]\npatterns: [seed-list, seed-list, seed-lits]\nurl: nowhere\n",
+        "strips/everyday.md": "---\ntitle: Everyday\nacross: [sevn]\nlanes: 99\n---\n",
+      }),
+    );
+    expect(report).toBe(`book.yaml:1:1
+  notebooks: [a5, nope]
+  ^^^
+  The book needs the key \`title\`.
+  \`title\` takes one line of text, at most 200 characters.
+
+book.yaml:1:17
+  notebooks: [a5, nope]
+                  ^^^^
+  There is no notebook \`nope\`.
+  There are \`a5\`.
+
+book.yaml:2:23
+  patterns: [seed-list, seed-list, seed-lits]
+                        ^^^^^^^^^
+  \`seed-list\` is named twice.
+  It stands in line 2 already: keep one of the two.
+
+book.yaml:2:34
+  patterns: [seed-list, seed-list, seed-lits]
+                                   ^^^^^^^^^
+  There is no pattern \`seed-lits\`.
+  Did you mean \`seed-list\`? There are \`seed-list\`.
+
+book.yaml:3:6
+  url: nowhere
+       ^^^^^^^
+  \`url\` cannot be \`nowhere\`.
+  \`url\` takes an address that begins with https:// or http://.
+
+strips/everyday.md:3:10
+  across: [sevn]
+           ^^^^
+  There is no pattern \`sevn\`.
+  There are \`seed-list\`.
+
+strips/everyday.md:4:8
+  lanes: 99
+         ^^
+  \`lanes\` cannot be \`99\`.
+  \`lanes\` takes a whole number of lanes from 1 to 12.
+
+7 problems in 2 files.`);
+  });
+
+  it("says that margins clash in a book in which something else is wrong, for its own notebooks", async () => {
+    const files = {
+      ...GOOD,
+      "notebooks/b5.md": notebook("binding: right\n"),
+      "patterns/seed-list.md": pattern("{margin: {right: 1, inner: 1}}"),
+    };
+    const book = (notebooks: string) => ({ ...files, "book.yaml": `notebooks: ${notebooks}\n` });
+    expect(await reportOn(await folderWith(book("[a5]")))).not.toContain("land on");
+    expect(await reportOn(await folderWith(book("[b5]")))).toContain("land on the same side");
   });
 
   it("checks what the book leaves out, too", async () => {

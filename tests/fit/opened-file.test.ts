@@ -52,6 +52,11 @@ describe("a file that will not do", () => {
       "---\ntitle: Mine\nacross: [seed-lst]\n---\n",
       "strips/x.md:3:10\n  across: [seed-lst]\n           ^^^^^^^^",
     ],
+    [
+      "a strip with such a pattern and something else that is wrong",
+      "---\ntitle: Mine\nacross: [seed-lst]\nlanes: 99\n---\n",
+      "strips/x.md:3:10\n  across: [seed-lst]\n           ^^^^^^^^",
+    ],
     ["no front matter", "Hello.", "notebooks/x.md:1:1\n  Hello.\n  ^^^"],
   ])("%s gets its report", (_, text, beginning) => {
     const opened = open("x.md", text);
@@ -68,6 +73,8 @@ describe("a file that will not do", () => {
   it("is told when it is no text", () => {
     const bytes = new Uint8Array([0x2d, 0xff, 0xfe, 0x2d]);
     const opened = openedFile({ name: "x.md", bytes }, reader, shelf.slugs);
-    expect(opened.kind === "report" && opened.report).toContain("UTF-8");
+    expect(opened.kind === "report" && opened.report).toContain(
+      "x.md:1:2\n  The file is not UTF-8 text: in line 1",
+    );
   });
 });

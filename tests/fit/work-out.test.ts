@@ -78,8 +78,7 @@ describe("a strip of the page", () => {
         );
         const plans = new Map(named.map((one) => [one.slug, planPattern(one, notebook)]));
         const titles = new Map(named.map((one) => [one.slug, one.title]));
-        const { places: __, ...strip } = recipe;
-        const asked = { ...strip, title: "", slug: "" };
+        const asked = { ...recipe, title: "", slug: "" };
         const fit = { notebook: filledIn(notebook), pattern: "seed-list", strip: asked };
         expect(stripJsonText(workOut(fit, shelf).strip)).toBe(
           stripJsonText(buildStrip({ recipe, notebook, plans, titles })),

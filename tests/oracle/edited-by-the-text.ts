@@ -1,34 +1,55 @@
 /** A recipe changed as a near fit tells it: by its words alone, at the place that it names, as an author would. */
 import type { Axis } from "../../src/measure/axis.ts";
 import type { Binding } from "../../src/notebook/notebook.ts";
-import type { NearFit } from "../../src/problem/near-fit.ts";
-import type { Area, Attempt, Margin, Split, Track, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { MarginChange, NameChange, NearFit, SplitChange } from "../../src/problem/near-fit.ts";
+import {
+  type Area,
+  type Attempt,
+  MARGIN_KEYS,
+  type Margin,
+  type SameSize,
+  type Split,
+  type Track,
+  type WrittenSize,
+} from "../../src/recipe/recipe.ts";
 import { sheetsOf } from "./laid-out-by-the-text.ts";
 
 /** The attempt after one edit, everywhere that a repeated track holds the edited thing. */
 export function editedByTheText(attempt: Attempt, edit: NearFit, binding: Binding): Attempt {
-  const place = edit.kind === "smaller-margin" ? edit.path : edit.path.replace(/\.?\w+$/, "");
-  const target = areaAt(attempt, edit.side, place);
-  if (edit.kind === "smaller-margin") {
-    const margin = smallerMargin(target.margin, edit, binding);
+  if (isOfName(edit)) return looserName(attempt, edit);
+  const target = areaAt(attempt, edit.side, placeOf(edit));
+  if (edit.kind === "smaller-margin" || edit.kind === "leave-out-margin") {
+    const margin =
+      edit.kind === "smaller-margin"
+        ? smallerMargin(target.margin, edit, binding)
+        : withoutKey(target.margin, edit.key);
     return replaced(attempt, (area) =>
       area.margin === target.margin ? { ...area, margin } : area,
     );
   }
   const { split } = target;
   if (!split) throw new Error(`${edit.path} is not a split`);
-  const other = editedSplit(split, { ...edit, kind: edit.kind });
+  const other = editedSplit(split, edit);
   return replaced(attempt, (area) => (area.split === split ? { ...area, split: other } : area));
 }
 
 /** The number that an edit starts from, as the recipe has it. */
 export function startOf(attempt: Attempt, edit: NearFit, binding: Binding): number {
-  const place = edit.kind === "smaller-margin" ? edit.path : edit.path.replace(/\.?\w+$/, "");
-  const { margin, split } = areaAt(attempt, edit.side, place);
+  if (isOfName(edit)) {
+    const sizes = allTracks(attempt).flatMap(({ size }) =>
+      hasName(size, edit.name) ? [size] : [],
+    );
+    return edit.kind === "smaller-name-min"
+      ? Math.max(...sizes.map(({ min }) => min))
+      : Math.min(...sizes.map(({ max }) => max));
+  }
+  const { margin, split } = areaAt(attempt, edit.side, placeOf(edit));
   const tracks = split?.tracks ?? [];
   switch (edit.kind) {
     case "smaller-margin":
       return keysAlong(edit.axis, binding).reduce((so, key) => so + (margin.steps[key] ?? 0), 0);
+    case "leave-out-margin":
+      return Object.entries(margin.steps).find(([key]) => key === edit.key)?.[1] ?? 0;
     case "narrower-gap":
       return split?.gap.min ?? 0;
     case "fewer-tracks":
@@ -40,16 +61,59 @@ export function startOf(attempt: Attempt, edit: NearFit, binding: Binding): numb
   }
 }
 
-function areaAt(attempt: Attempt, side: NearFit["side"], path: string): Area {
+function isOfName(edit: NearFit): edit is NameChange {
+  return edit.kind === "smaller-name-min" || edit.kind === "larger-name-max";
+}
+
+/** The area that an edit is about: around the split that it names, or the one that has the margin. */
+function placeOf(edit: Exclude<NearFit, NameChange>): string {
+  return edit.kind === "smaller-margin" || edit.kind === "leave-out-margin"
+    ? edit.path
+    : edit.path.replace(/\.?\w+$/, "");
+}
+
+function withoutKey(margin: Margin, left: string): Margin {
+  const kept = MARGIN_KEYS.filter((key) => key !== left && margin.steps[key] !== undefined);
+  return { ...margin, steps: Object.fromEntries(kept.map((key) => [key, margin.steps[key]])) };
+}
+
+/** Every track that carries the name, wherever it stands. */
+function looserName(attempt: Attempt, { kind, name, to }: NameChange): Attempt {
+  const splits = new Map<Split, Split>();
+  const looser = (size: SameSize): SameSize =>
+    kind === "smaller-name-min"
+      ? { ...size, min: Math.min(size.min, to) }
+      : { ...size, max: Math.max(size.max, to) };
+  return replaced(attempt, (area) => {
+    const { split } = area;
+    if (!split) return area;
+    const tracks = split.tracks.map((track) =>
+      hasName(track.size, name) ? { ...track, size: looser(track.size) } : track,
+    );
+    const made = splits.get(split) ?? { ...split, tracks };
+    splits.set(split, made);
+    return { ...area, split: made };
+  });
+}
+
+function hasName(size: WrittenSize, name: string): size is SameSize {
+  return size.kind === "same" && size.name === name;
+}
+
+function allTracks(attempt: Attempt): readonly Track[] {
+  const inside = ({ split }: Area): readonly Track[] =>
+    (split?.tracks ?? []).flatMap((track) => [track, ...inside(track.area)]);
+  return sheetsOf(attempt).flatMap(([, area]) => inside(area));
+}
+
+function areaAt(attempt: Attempt, side: SplitChange["side"], path: string): Area {
   let area = sheetsOf(attempt).find(([name]) => name === side)?.[1];
   for (const index of path.match(/\d+/g) ?? []) area = area?.split?.tracks[Number(index)]?.area;
   if (!area) throw new Error(`there is no ${path} on the ${side} page`);
   return area;
 }
 
-type SplitEdit = NearFit & { readonly kind: Exclude<NearFit["kind"], "smaller-margin"> };
-
-function editedSplit(split: Split, { kind, to }: SplitEdit): Split {
+function editedSplit(split: Split, { kind, to }: SplitChange): Split {
   switch (kind) {
     case "narrower-gap":
       return { ...split, gap: { ...split.gap, min: to } };
@@ -101,11 +165,10 @@ function isSame(a: Track | undefined, b: Track | undefined): boolean {
   return JSON.stringify(a?.size) === JSON.stringify(b?.size);
 }
 
-type MarginEdit = NearFit & { readonly kind: "smaller-margin" };
 type Key = keyof Margin["steps"];
 
 /** A step at a time from the widest margin along the axis, of equals the last in the order of the keys. */
-function smallerMargin(margin: Margin, { axis, from, to }: MarginEdit, binding: Binding): Margin {
+function smallerMargin(margin: Margin, { axis, from, to }: MarginChange, binding: Binding): Margin {
   const steps: Partial<Record<Key, number>> = { ...margin.steps };
   const keys = keysAlong(axis, binding);
   for (let taken = 0; taken < from - to; taken++) {

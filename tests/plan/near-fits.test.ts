@@ -4,7 +4,8 @@ import { describe, expect, it } from "vitest";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { Change } from "../../src/plan/plan.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import type { Attempt, Recipe } from "../../src/recipe/recipe.ts";
+import type { NearFit } from "../../src/problem/near-fit.ts";
+import type { Attempt, Recipe, WrittenSize } from "../../src/recipe/recipe.ts";
 import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
 import { arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";
 import { editedByTheText, startOf } from "../oracle/edited-by-the-text.ts";
@@ -27,7 +28,8 @@ function changed(recipe: Recipe, change: Change, { binding }: Notebook): Attempt
   if (!attempt) throw new Error("a change is of one of the recipe's attempts");
   return change.edits.reduce((so, edit) => {
     expect(edit.from).toBe(startOf(so, edit, binding));
-    expect(edit.to).toBeLessThan(edit.from);
+    if (edit.kind === "larger-name-max") expect(edit.to).toBeGreaterThan(edit.from);
+    else if (edit.kind !== "leave-out-margin") expect(edit.to).toBeLessThan(edit.from);
     return editedByTheText(so, edit, binding);
   }, attempt);
 }
@@ -36,9 +38,17 @@ function changed(recipe: Recipe, change: Change, { binding }: Notebook): Attempt
 function almost(recipe: Recipe, change: Change, notebook: Notebook): Attempt {
   const last = change.edits.at(-1);
   const before = change.edits.slice(0, -1);
-  const edits =
-    last && last.to + 1 < last.from ? [...before, { ...last, to: last.to + 1 }] : before;
+  const less = last && oneLess(last);
+  const edits = less ? [...before, less] : before;
   return changed(recipe, { ...change, edits }, notebook);
+}
+
+/** The edit one step smaller, where that is still an edit. */
+function oneLess(edit: NearFit): NearFit | undefined {
+  if (edit.kind === "leave-out-margin") return undefined;
+  if (edit.kind === "larger-name-max")
+    return edit.to - 1 > edit.from ? { ...edit, to: edit.to - 1 } : undefined;
+  return edit.to + 1 < edit.from ? { ...edit, to: edit.to + 1 } : undefined;
 }
 
 describe("every change that is told", () => {
@@ -83,9 +93,15 @@ function columnsOf(count: number, min: number, gap: number) {
 function told(recipe: Recipe, notebook: Notebook): readonly string[] {
   return changesOf(recipe, notebook).map(({ attempt, edits }) =>
     edits
-      .map(({ kind, path, from, to }) => `${attempt} ${kind} ${path || "page"} ${from}→${to}`)
+      .map((edit) => `${attempt} ${edit.kind} ${placeOf(edit)} ${edit.from}→${edit.to}`)
       .join(", "),
   );
+}
+
+function placeOf(edit: NearFit): string {
+  if ("name" in edit) return edit.name;
+  const place = edit.path || "page";
+  return edit.kind === "leave-out-margin" ? `${place} ${edit.key}` : place;
 }
 
 const WORKED: readonly (readonly [string, Recipe, number, readonly string[]])[] = [
@@ -168,11 +184,66 @@ describe("the changes for a pattern that lacks steps", () => {
         if (one !== other) expect(one.every((edit) => other.includes(edit))).toBe(false);
   });
 
-  it("is empty where no edit of steps helps: a name whose limits contradict each other", () => {
-    const split = columns([
-      same("bed", shareTrack(1, { min: 5 })),
-      same("bed", shareTrack(1, { max: 3 })),
+  it("loosens the limits of a name that contradict each other, wherever its tracks stand", () => {
+    const split = (of: WrittenSize) => columns([{ size: of, area: area() }, shareTrack(1)]);
+    const bed = (limits: { min?: number; max?: number }) => same("bed", shareTrack(1, limits));
+    const spread = (left: WrittenSize, right: WrittenSize) =>
+      recipeOf({
+        kind: "spread",
+        left: area({ split: split(left) }),
+        right: area({ split: split(right) }),
+      });
+    const a5 = notebookOf(26, 38);
+    expect(told(spread(bed({ min: 5 }), bed({ max: 3 })), a5)).toEqual([
+      "0 smaller-name-min bed 5→3",
+      "0 larger-name-max bed 3→5",
     ]);
-    expect(told(recipeOf(onePage(area({ split }))), notebookOf(26, 38))).toEqual([]);
+    // 30 steps are more than a page has: letting the other track grow is not enough by itself.
+    expect(told(spread(bed({ min: 30 }), bed({ max: 3 })), a5)).toEqual([
+      "0 smaller-name-min bed 30→3",
+      "0 larger-name-max bed 3→30, 0 smaller-min columns 30→25",
+    ]);
+  });
+
+  it("lets a name shrink that asks for more than one page has, on every page that asks for it", () => {
+    const page = () =>
+      area({
+        split: columns(Array.from({ length: 3 }, () => same("bed", shareTrack(1, { min: 9 })))),
+      });
+    const spread = { kind: "spread" as const, left: page(), right: page() };
+    const changes = told(recipeOf(spread), notebookOf(26, 38));
+    expect(changes).toContain("0 smaller-name-min bed 9→8");
+  });
+
+  it("says what lacks steps where a name asks for more than the page has, not that its limits contradict each other", () => {
+    const split = columns([same("bed", shareTrack(1, { min: 50 })), shareTrack(1)]);
+    const recipe = recipeOf(onePage(area({ split })));
+    expect(planPattern(recipe, notebookOf(26, 38))).toMatchObject({
+      misfit: { kind: "split-too-short", needs: 51, has: 26 },
+    });
+    expect(told(recipe, notebookOf(26, 38))).toEqual(["0 smaller-min columns 50→25"]);
+  });
+
+  it("leaves out one of two margins that land on one side, on each side where two do", () => {
+    const pad = { ...notebookOf(26, 38), binding: "top" as const };
+    const margin = { steps: { top: 1, inner: 2 } };
+    expect(told(recipeOf(onePage(area({ margin }))), pad)).toEqual([
+      "0 leave-out-margin page top 1→0",
+      "0 leave-out-margin page inner 2→0",
+    ]);
+    const both = { steps: { top: 1, bottom: 1, inner: 2, outer: 2 } };
+    expect(told(recipeOf(onePage(area({ margin: both }))), pad)).toEqual([
+      "0 leave-out-margin page top 1→0, 0 leave-out-margin page bottom 1→0",
+      "0 leave-out-margin page inner 2→0, 0 leave-out-margin page bottom 1→0",
+    ]);
+  });
+
+  it("leaves out a margin and frees what is lacking besides", () => {
+    const pad = { ...notebookOf(26, 38), binding: "top" as const };
+    const margin = { steps: { top: 1, inner: 1 } };
+    const recipe = recipeOf(onePage(area({ margin, split: columnsOf(4, 6, 1) })));
+    expect(told(recipe, pad)[0]).toBe(
+      "0 leave-out-margin page top 1→0, 0 narrower-gap columns 1→0",
+    );
   });
 });

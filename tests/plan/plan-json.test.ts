@@ -4,6 +4,7 @@ import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { RECIPE_KEYS } from "../../src/recipe/recipe-keys.ts";
 
 const A5 = `---
 title: A5
@@ -85,6 +86,15 @@ describe("plan.json", () => {
         },
       ],
     });
+  });
+
+  it("has no box with the label of an area that is split: it only names the area in words", () => {
+    const labelled =
+      "---\ntitle: Halves\npurpose: notes\npage: {label: Beds, columns: {count: 2, labels: [Peas]}}\n---\n";
+    expect(planned(labelled)).toMatchObject({
+      pages: [{ boxes: [{ label: "Peas" }, { label: "" }] }],
+    });
+    expect(RECIPE_KEYS.area.label.meaning).toContain("On an area that is split it is not drawn");
   });
 
   it("tells why a pattern does not fit, and what would", () => {

@@ -89,6 +89,27 @@ describe("what would fit after all", () => {
       },
       "Make the margin of the page at the top 1 step instead of 3.",
     ],
+    [
+      { kind: "smaller-name-min", name: "bed", from: 5, to: 1 },
+      "Let all tracks named “bed” shrink to 1 step, where 5 are asked for now.",
+    ],
+    [
+      { kind: "larger-name-max", name: "bed", from: 3, to: 5 },
+      "Let all tracks named “bed” grow to 5 steps, where one takes at most 3 now.",
+    ],
+    [
+      {
+        kind: "leave-out-margin",
+        side: "single",
+        path: "",
+        paperSide: "top",
+        key: "inner",
+        stays: ["top"],
+        from: 1,
+        to: 0,
+      },
+      "Leave out the margin “inner” of the page: it lands on the same side as “top”.",
+    ],
   ])("%j", (edit, sentence) => {
     expect(sayNearFit(edit)).toBe(sentence);
   });

@@ -8,6 +8,7 @@ describe("a book", () => {
     expect(read("title: The Marrow Lane Pattern Book")).toEqual({
       ok: true,
       value: { title: "The Marrow Lane Pattern Book", notebooks: "all", patterns: "all" },
+      chosen: { notebooks: "all", patterns: "all" },
     });
   });
 
@@ -19,6 +20,14 @@ describe("a book", () => {
         patterns: [{ slug: "seed-list", at: { file: "book.yaml", line: 5, column: 5, width: 9 } }],
       },
     });
+  });
+
+  it.each([
+    ["notebooks: [a5, A5!]\npatterns: [sevn, sevn]", [{ slug: "a5" }], [{ slug: "sevn" }]],
+    ["title: A\nnotebooks: none\npatterns: []\nurl: nowhere", "all", []],
+    ["title: [", "all", "all"],
+  ])("is known to choose what it names even where it is wrong: %j", (text, notebooks, patterns) => {
+    expect(read(text)).toMatchObject({ ok: false, chosen: { notebooks, patterns } });
   });
 
   it.each([

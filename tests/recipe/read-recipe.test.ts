@@ -61,7 +61,7 @@ Draw it in March.\r
     ["title: 2.50", "2.50"],
     ["title: yes", "yes"],
     ["title: true", "true"],
-    ["title: null", "null"],
+    ['title: "null"', "null"],
     ['title: "Beds: a plan"', "Beds: a plan"],
     ["title: Beds # the plan", "Beds"],
   ])("takes %j as the text %j", (title, text) => {

@@ -28,8 +28,19 @@ describe("a strip", () => {
         make: "fold",
         width: 27.5,
         body: "Keep it in the book.",
-        places: { across: [place(3, 10, 9), place(3, 21, 4)], down: [place(4, 8, 9)] },
       },
+      named: [
+        { slug: "seed-list", at: place(3, 10, 9) },
+        { slug: "2027", at: place(3, 21, 4) },
+        { slug: "seed-list", at: place(4, 8, 9) },
+      ],
+    });
+  });
+
+  it("names its patterns even where something else in it is wrong", () => {
+    expect(read("across: [seed-list, Seed List, ../gone]\nlanes: 99")).toMatchObject({
+      ok: false,
+      named: [{ slug: "seed-list" }],
     });
   });
 

@@ -12,12 +12,11 @@ import { PROJECT } from "../setup/run-command.ts";
 
 const FOLDER = join(PROJECT, "content/strips");
 
-/** The strip that a text is, without the places of its names. */
-function read(slug: string, text: string): Omit<StripRecipe, "places"> {
+/** The strip that a text is. */
+function read(slug: string, text: string): StripRecipe {
   const reading = readStripRecipe({ path: `strips/${slug}.md`, text });
   if (!reading.ok) throw new Error(`${slug} is not all right: ${text}`);
-  const { places: _, ...strip } = reading.value;
-  return strip;
+  return reading.value;
 }
 
 describe("a strip that is written and read", () => {

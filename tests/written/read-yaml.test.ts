@@ -54,7 +54,7 @@ describe("a tree of YAML", () => {
     ["? [a]\n: b", ["key-not-text"]],
     [": b", ["key-not-text"]],
     [`${"k".repeat(1_100)}: 1`, ["long-key"]],
-    ["a: ]", ["unexpected"]],
+    ["a: ]", ["not-opened"]],
   ])("%j is %j", (text, kinds) => {
     expect(treeOf(text)).toEqual(kinds);
   });
@@ -129,7 +129,7 @@ describe("front matter", () => {
       value: { tree: { entries: [] } },
     });
     expect(readYamlFile({ path: "book.yaml", text: "# nothing yet\n" })).toMatchObject({
-      value: { entries: [] },
+      value: { tree: { entries: [] }, faults: [] },
     });
   });
 });

@@ -45,10 +45,7 @@ async function openFile(picked: File, bench: Bench, { load, say }: Keeping): Pro
     const opened = openedFile({ name: picked.name, bytes }, reader, bench.shelf.slugs);
     if (opened.kind === "report") return show(opened.report);
     if (opened.kind === "notebook") bench.change({ notebook: opened.notebook });
-    else {
-      const { places: _, ...strip } = opened.strip;
-      bench.change({ strip });
-    }
+    else bench.change({ strip: opened.strip });
     say(`The ${opened.kind} of ${picked.name} is on the bench.`);
   } catch (error) {
     console.error(error);

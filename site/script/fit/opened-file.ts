@@ -1,9 +1,10 @@
 /** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
-import { strangersIn } from "../../../src/book/content/load-chosen.ts";
+import { unknownIn } from "../../../src/book/content/load-chosen.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Problem } from "../../../src/problem/problem.ts";
-import type { Reading, TextFile } from "../../../src/problem/reading.ts";
-import type { StripRecipe } from "../../../src/recipe/strip-recipe.ts";
+import type { TextFile } from "../../../src/problem/reading.ts";
+import type { StripReading, StripRecipe } from "../../../src/recipe/strip-recipe.ts";
+import { utf8Text } from "../../../src/written/utf8-text.ts";
 import type { ReaderPart } from "../reader/reader-part.ts";
 import { slugFor } from "./slug-for.ts";
 
@@ -51,13 +52,10 @@ function isStrip(text: string): boolean {
   return /^(across|down)[ \t]*:/m.test(text) && !/^paper[ \t]*:/m.test(text);
 }
 
-function withKnown(
-  reading: Reading<StripRecipe>,
-  known: ReadonlySet<string>,
-): Reading<StripRecipe> {
-  if (!reading.ok) return reading;
-  const problems = strangersIn(reading.value, [...known]);
-  return problems.length > 0 ? { ok: false, problems } : reading;
+function withKnown(reading: StripReading, known: ReadonlySet<string>): StripReading {
+  const strangers = unknownIn(reading.named, "pattern", [...known]);
+  const problems = [...(reading.ok ? [] : reading.problems), ...strangers];
+  return problems.length > 0 ? { ok: false, problems, named: reading.named } : reading;
 }
 
 /** The text, or why there is none. */
@@ -65,11 +63,10 @@ function textOf({ name, bytes }: PickedFile): string | Problem {
   const at = { file: name, line: 1, column: 1, width: 0 };
   if (bytes.length > MOST_KIB * 1024)
     return { about: "file", kind: "too-large", limitKib: MOST_KIB, at };
-  try {
-    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    return { about: "file", kind: "not-utf8", at };
-  }
+  const read = utf8Text(bytes);
+  if (read.ok) return read.text;
+  const { line, column } = read;
+  return { about: "file", kind: "not-utf8", at: { file: name, line, column, width: 1 } };
 }
 
 function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {

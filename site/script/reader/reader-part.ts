@@ -4,12 +4,12 @@ import type { Problem } from "../../../src/problem/problem.ts";
 import type { Reading, TextFile } from "../../../src/problem/reading.ts";
 import type { Said } from "../../../src/problem/say/said.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
-import type { StripRecipe } from "../../../src/recipe/strip-recipe.ts";
+import type { StripReading } from "../../../src/recipe/strip-recipe.ts";
 
 export interface ReaderPart {
   readNotebook(file: TextFile): Reading<Notebook>;
   readRecipe(file: TextFile): Reading<Recipe>;
-  readStripRecipe(file: TextFile): Reading<StripRecipe>;
+  readStripRecipe(file: TextFile): StripReading;
   reportProblems(problems: readonly Problem[], texts: ReadonlyMap<string, string>): string;
   sayProblem(problem: Problem): Said;
 }

@@ -1,9 +1,9 @@
 /** Which notebooks and patterns a book has, and whether those it names are there. */
 import { nearest } from "../../problem/nearest.ts";
 import type { Problem } from "../../problem/problem.ts";
-import type { Chosen, NamedSlug } from "../../recipe/book-file.ts";
+import type { Chosen } from "../../recipe/book-file.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import type { NamedSlug } from "../../written/named-slugs.ts";
 
 type What = "notebook" | "pattern";
 
@@ -16,7 +16,7 @@ export function chosenOf<T extends { readonly slug: string }>(
   return chosen.flatMap(({ slug }) => all.find((one) => one.slug === slug) ?? []);
 }
 
-/** A problem for each name in the book's list that no file has. */
+/** A problem for each name in a list that no file has. */
 export function unknownIn(
   chosen: Chosen,
   what: What,
@@ -28,30 +28,14 @@ export function unknownIn(
     .map((name) => unknown(name, what, known));
 }
 
-/** A problem for each pattern that a strip names and nobody wrote. */
-export function strangersIn(strip: StripRecipe, known: readonly string[]): readonly Problem[] {
-  return patternsOf(strip)
-    .filter(({ slug }) => !known.includes(slug))
-    .map((name) => unknown(name, "pattern", known));
-}
-
 /** The patterns that strips name and the book does not list. */
 export function unlistedOf(
-  strips: readonly StripRecipe[],
+  named: readonly NamedSlug[],
   listed: readonly Recipe[],
   all: readonly Recipe[],
 ): readonly Recipe[] {
-  const named = new Set(strips.flatMap(({ across, down }) => [...across, ...down]));
-  return all.filter((recipe) => named.has(recipe.slug) && !listed.includes(recipe));
-}
-
-function patternsOf(strip: StripRecipe): readonly NamedSlug[] {
-  return (["across", "down"] as const).flatMap((axis) =>
-    strip[axis].flatMap((slug, index) => {
-      const at = strip.places?.[axis][index];
-      return at ? [{ slug, at }] : [];
-    }),
-  );
+  const slugs = new Set(named.map(({ slug }) => slug));
+  return all.filter((recipe) => slugs.has(recipe.slug) && !listed.includes(recipe));
 }
 
 function unknown({ slug, at }: NamedSlug, what: What, known: readonly string[]): Problem {

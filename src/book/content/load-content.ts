@@ -11,7 +11,7 @@ import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { strayFiles } from "./find-strays.ts";
-import { chosenOf, strangersIn, unknownIn, unlistedOf } from "./load-chosen.ts";
+import { chosenOf, unknownIn, unlistedOf } from "./load-chosen.ts";
 import { loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
 import { marginClashes } from "./load-margins.ts";
@@ -64,23 +64,24 @@ interface Files {
 }
 
 function checked({ strays, bookFile, notebooks, patterns, strips }: Files): ContentReading {
-  const book = bookFile.ok ? readBook(bookFile.value) : bookFile;
-  const notebook = readAll(notebooks, readNotebook);
-  const recipe = readAll(patterns, readRecipe);
-  const strip = readAll(strips, readStripRecipe);
-  const { notebooks: chosenBooks, patterns: chosenPatterns } = book.ok ? book.value : ALL;
-  const booksOfBook = chosenOf(chosenBooks, notebook.values);
-  const recipesOfBook = chosenOf(chosenPatterns, recipe.values);
-  const unlisted = unlistedOf(strip.values, recipesOfBook, recipe.values);
+  const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
+  const notebook = gathered(notebooks, notebooks.files.map(readNotebook));
+  const recipe = gathered(patterns, patterns.files.map(readRecipe));
+  const stripReadings = strips.files.map(readStripRecipe);
+  const strip = gathered(strips, stripReadings);
+  const named = stripReadings.flatMap((reading) => reading.named);
+  const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
+  const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
+  const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
   const problems = [
     ...strays,
     ...(book.ok ? [] : book.problems),
     ...notebook.problems,
     ...recipe.problems,
     ...strip.problems,
-    ...unknownIn(chosenBooks, "notebook", notebooks.slugs),
-    ...unknownIn(chosenPatterns, "pattern", patterns.slugs),
-    ...strip.values.flatMap((one) => strangersIn(one, patterns.slugs)),
+    ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
+    ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
+    ...unknownIn(named, "pattern", patterns.slugs),
     ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
   ];
   const files = [notebooks, patterns, strips].flatMap((one) => one.files);
@@ -100,11 +101,10 @@ function checked({ strays, bookFile, notebooks, patterns, strips }: Files): Cont
 
 const ALL = { notebooks: "all", patterns: "all" } as const;
 
-function readAll<T>(
+function gathered<T>(
   folder: Folder,
-  read: (file: TextFile) => Reading<T>,
+  readings: readonly Reading<T>[],
 ): { readonly values: readonly T[]; readonly problems: readonly Problem[] } {
-  const readings = folder.files.map(read);
   return {
     values: readings.flatMap((reading) => (reading.ok ? [reading.value] : [])),
     problems: [

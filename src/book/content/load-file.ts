@@ -1,8 +1,9 @@
 /** Reads one file of the content from disk: small enough, inside the folder, and UTF-8 text. */
-import { readFile, realpath, stat } from "node:fs/promises";
+import { lstat, readFile, realpath, stat } from "node:fs/promises";
 import { join, sep } from "node:path";
 import type { Problem } from "../../problem/problem.ts";
 import type { Reading, TextFile } from "../../problem/reading.ts";
+import { utf8Text } from "../../written/utf8-text.ts";
 
 const MOST_KIB = 256;
 
@@ -21,12 +22,13 @@ export async function loadFile(root: Root, path: string): Promise<Reading<TextFi
     if (!found.isFile()) return failed(path, { kind: "unreadable" });
     if (found.size > MOST_KIB * 1024)
       return failed(path, { kind: "too-large", limitKib: MOST_KIB });
-    const text = textOf(await readFile(full));
-    if (text === undefined) return failed(path, { kind: "not-utf8" });
-    return { ok: true, value: { path, text } };
+    const read = utf8Text(await readFile(full));
+    if (read.ok) return { ok: true, value: { path, text: read.text } };
+    const at = { file: path, line: read.line, column: read.column, width: 1 };
+    return { ok: false, problems: [{ about: "file", kind: "not-utf8", at }] };
   } catch (error) {
     const isMissing = error instanceof Error && "code" in error && error.code === "ENOENT";
-    return failed(path, isMissing ? { kind: "missing", what: "file" } : { kind: "unreadable" });
+    return failed(path, isMissing ? await missing(full) : { kind: "unreadable" });
   }
 }
 
@@ -49,10 +51,8 @@ function failed(path: string, fact: FileFact): Reading<never> {
   return { ok: false, problems: [wholeFileProblem(path, fact)] };
 }
 
-function textOf(bytes: Uint8Array): string | undefined {
-  try {
-    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    return undefined;
-  }
+/** Of a file that is named and not there, the name may be a link that leads to nothing. */
+async function missing(full: string): Promise<FileFact> {
+  const found = await lstat(full).catch(() => undefined);
+  return found?.isSymbolicLink() ? { kind: "dead-link" } : { kind: "missing", what: "file" };
 }

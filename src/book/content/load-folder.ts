@@ -3,7 +3,7 @@ import { readdir, realpath } from "node:fs/promises";
 import { join } from "node:path";
 import type { Problem } from "../../problem/problem.ts";
 import type { TextFile } from "../../problem/reading.ts";
-import { LONGEST_SLUG, SLUG } from "../../written/slug.ts";
+import { isSlug, slugFrom } from "../../written/slug.ts";
 import { isInside, loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 
 export interface Folder {
@@ -62,18 +62,11 @@ export function isMeant(file: string): boolean {
 
 function slugIn(file: string): string | undefined {
   const slug = file.endsWith(".md") ? file.slice(0, -3) : "";
-  return SLUG.test(slug) && slug.length <= LONGEST_SLUG ? slug : undefined;
+  return isSlug(slug) ? slug : undefined;
 }
 
 function badName(folder: string, name: string): Problem {
-  const plain = name
-    .replace(/\.[^.]*$/, "")
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .slice(0, LONGEST_SLUG)
-    .replace(/^-+|-+$/g, "");
+  const plain = slugFrom(name);
   const better = plain === "" ? {} : { better: `${plain}.md` };
   return wholeFileProblem(`${folder}/${name}`, { kind: "bad-name", name, ...better });
 }

@@ -7,6 +7,7 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   area: "area",
   spread: "spread",
   attempts: "attempt",
+  attempt: "attempt",
   split: "split",
   tracks: "track",
   track: "track",
@@ -21,7 +22,9 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   "first-dot": undefined,
   count: undefined,
   slugs: undefined,
-  "chosen-slugs": undefined,
+  slug: undefined,
+  "chosen-notebooks": undefined,
+  "chosen-patterns": undefined,
   address: undefined,
   printer: undefined,
 };

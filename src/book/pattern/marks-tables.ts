@@ -1,7 +1,7 @@
 /** The marks of a page as tables to copy: each position in steps, by its dot, and in millimetres of paper. */
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { dotAt, type GridAxis, positionLength } from "../../measure/grid-axis.ts";
-import { toMm } from "../../measure/length.ts";
+import { roundedMm, toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { DrawOrder, Ticks } from "../../plan/draw-order.ts";
 import type { Side } from "../../plan/plan.ts";
@@ -50,6 +50,6 @@ function rowsOf({ positions }: Ticks, grid: GridAxis): readonly MarkRow[] {
   return positions.map((steps) => ({
     steps,
     dot: dotAt(grid, steps),
-    mm: Number(toMm(positionLength(grid, steps)).toFixed(2)),
+    mm: roundedMm(toMm(positionLength(grid, steps))),
   }));
 }

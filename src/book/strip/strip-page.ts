@@ -44,11 +44,10 @@ export function stripPage(pair: StripPair, sources: StripPageSources): StripPage
 
 /** The fit page knows the patterns that the book lists; there the strip has no name until it gets one of its own. */
 function fitHash(recipe: StripRecipe, notebook: Notebook, listed: readonly string[]): string {
-  const { places: _, ...own } = recipe;
   const across = recipe.across.filter((slug) => listed.includes(slug));
   const down = recipe.down.filter((slug) => listed.includes(slug));
   const [pattern] = [...across, ...down];
   if (pattern === undefined) return "";
-  const strip = { ...own, across, down, title: "", slug: "" };
+  const strip = { ...recipe, across, down, title: "", slug: "" };
   return writeFitAddress({ notebook, pattern, strip });
 }

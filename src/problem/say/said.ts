@@ -4,5 +4,5 @@ export interface Said {
   /** What is wrong. */
   readonly sentence: string;
   /** What to do about it. */
-  readonly hint?: string;
+  readonly hint: string;
 }

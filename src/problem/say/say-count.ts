@@ -1,4 +1,5 @@
 /** Numbers with their nouns, lengths with their unit, and lists of words, as they stand in a sentence. */
+import { roundedMm } from "../../measure/length.ts";
 
 /** `1 step`, `3 steps`. */
 export function sayCount(count: number, noun: string): string {
@@ -12,9 +13,9 @@ export function nounFor(count: number, noun: string): string {
   return /[^aeiou]y$/.test(noun) ? `${noun.slice(0, -1)}ies` : `${noun}s`;
 }
 
-/** `21.5 mm`: at most two decimals, no empty ones. */
+/** `21.5 mm`: at most two decimals, no empty ones, a half rounded up. */
 export function sayMm(mm: number): string {
-  return `${Number(mm.toFixed(2))} mm`;
+  return `${roundedMm(mm)} mm`;
 }
 
 /** `a`, `a or b`, `a, b or c`. */

@@ -7,8 +7,13 @@ export function sayFileProblem(problem: FileProblem): Said {
   switch (problem.kind) {
     case "not-utf8":
       return {
-        sentence: "The file is not UTF-8 text.",
+        sentence: `The file is not UTF-8 text: in line ${problem.at.line} a character is written otherwise.`,
         hint: "Save it again as plain text in UTF-8.",
+      };
+    case "dead-link":
+      return {
+        sentence: "The link leads to nothing.",
+        hint: "Put the file itself in its place, or take the link away.",
       };
     case "unreadable":
       return {

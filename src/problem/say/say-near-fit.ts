@@ -1,10 +1,25 @@
 /** The sentence for each change with which a pattern would fit after all. */
-import type { NearFit } from "../near-fit.ts";
-import { sayCount } from "./say-count.ts";
+import type { MarginChange, NearFit, SplitChange } from "../near-fit.ts";
+import { sayCount, sayList } from "./say-count.ts";
 import { type LabelAt, sayArea, saySplit, TRACK_NOUN } from "./say-path.ts";
 
 /** What to do, as one sentence; sentences of edits that belong together may stand side by side. */
 export function sayNearFit(edit: NearFit, labelAt?: LabelAt): string {
+  switch (edit.kind) {
+    case "smaller-name-min":
+      return `Let all tracks named “${edit.name}” shrink to ${sayCount(edit.to, "step")}, where ${edit.from} are asked for now.`;
+    case "larger-name-max":
+      return `Let all tracks named “${edit.name}” grow to ${sayCount(edit.to, "step")}, where one takes at most ${edit.from} now.`;
+    case "leave-out-margin":
+      return `Leave out the margin “${edit.key}” of ${sayArea(edit, labelAt)}: it lands on the same side as “${sayList(edit.stays, "and")}”.`;
+    case "smaller-margin":
+      return sayMargin(edit, labelAt);
+    default:
+      return saySplitEdit(edit, labelAt);
+  }
+}
+
+function saySplitEdit(edit: SplitChange, labelAt: LabelAt | undefined): string {
   const { from, to } = edit;
   switch (edit.kind) {
     case "fewer-tracks":
@@ -21,18 +36,18 @@ export function sayNearFit(edit: NearFit, labelAt?: LabelAt): string {
       return edit.only === undefined
         ? `Give no more than ${sayCount(to, "step")} to any of ${saySplit(edit, labelAt)}, where one has ${from} now.`
         : `Give ${sayTrack(edit, edit.only, labelAt)} ${sayCount(to, "step")} instead of ${from}.`;
-    case "smaller-margin":
-      return sayMargin(edit, labelAt);
   }
 }
 
-function sayTrack({ side, path }: NearFit, index: number, labelAt: LabelAt | undefined): string {
+function sayTrack(
+  { side, path }: SplitChange,
+  index: number,
+  labelAt: LabelAt | undefined,
+): string {
   return sayArea({ side, path: `${path}.${index}` }, labelAt);
 }
 
-type SmallerMargin = NearFit & { readonly kind: "smaller-margin" };
-
-function sayMargin(edit: SmallerMargin, labelAt: LabelAt | undefined): string {
+function sayMargin(edit: MarginChange, labelAt: LabelAt | undefined): string {
   const { from, to, sides } = edit;
   const where = `of ${sayArea(edit, labelAt)} at the ${sides.join(" and ")}`;
   const isOne = sides.length === 1;
@@ -42,7 +57,7 @@ function sayMargin(edit: SmallerMargin, labelAt: LabelAt | undefined): string {
 }
 
 /** The area around a split, left out where it is the page itself. */
-function within(edit: NearFit, labelAt: LabelAt | undefined): string {
+function within(edit: SplitChange, labelAt: LabelAt | undefined): string {
   const path = edit.path.split(".").slice(0, -1).join(".");
   if (path === "" && edit.side === "single") return "";
   return path === "" ? ` on the ${edit.side} page` : ` in ${sayArea({ ...edit, path }, labelAt)}`;

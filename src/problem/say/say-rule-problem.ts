@@ -42,9 +42,15 @@ function tooMuch({ kind, limit }: Of<"too-many-areas" | "too-many-names" | "too-
         hint: "Use `count`, `each` and `repeat` for areas that are alike.",
       };
     case "too-many-names":
-      return { sentence: `The pattern has more than ${limit} different \`same\` names.` };
+      return {
+        sentence: `The pattern has more than ${limit} different \`same\` names.`,
+        hint: "Take `same` from tracks that may differ, or give several of them one name.",
+      };
     case "too-deep":
-      return { sentence: `Splits lie more than ${limit} deep in one another.` };
+      return {
+        sentence: `Splits lie more than ${limit} deep in one another.`,
+        hint: "Put tracks side by side in one split, instead of splitting a track once more.",
+      };
   }
 }
 

@@ -1,27 +1,40 @@
 /** The words for keys that do not belong, are missing, or have a value that will not do. */
 
-import type { Found, ShapeProblem } from "../shape-problem.ts";
-import type { Wanted } from "../wanted.ts";
+import type { Owner, ShapeProblem } from "../shape-problem.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
 import { sayList } from "./say-count.ts";
 import { asOwner, ownerPlace } from "./say-owner.ts";
+import { sayBadAddress, sayUnsuitable } from "./say-unsuitable.ts";
 import { sayWanted } from "./say-wanted.ts";
 
 export function sayShapeProblem(problem: ShapeProblem): Said {
   switch (problem.kind) {
     case "unknown-key":
       return unknownKey(problem);
+    case "run-together":
+      return {
+        sentence: `${problem.lacks === "space" ? "A space is missing behind the colon of" : "A colon is missing in"} ${sayCode(problem.written)}.`,
+        hint: `Write ${sayCode(`${problem.key}: ${problem.value}`)}.`,
+      };
+    case "decimal-comma":
+      return {
+        sentence: `A comma ends a value: ${sayCode(problem.written)} is no number.`,
+        hint: `Decimals stand behind a point: ${sayCode(problem.meant)}.`,
+      };
     case "missing-key":
       return missingKey(problem);
     case "needs-one":
       return {
         sentence: `${asOwner(problem.owner)} needs ${sayList(problem.keys.map(sayCode), "or")}.`,
+        hint: NEEDS[problem.owner] ?? "Write one of them.",
       };
     case "not-together":
       return notTogether(problem);
     case "unsuitable":
-      return unsuitable(problem);
+      return sayUnsuitable(problem);
+    case "bad-address":
+      return sayBadAddress(problem);
     case "min-above-max":
       return {
         sentence: `The least is ${problem.min} and the most is ${problem.max}: nothing lies between.`,
@@ -42,12 +55,25 @@ export function sayShapeProblem(problem: ShapeProblem): Said {
 
 type Of<K extends ShapeProblem["kind"]> = Extract<ShapeProblem, { kind: K }>;
 
-/** One of a pair of axes takes what the other takes: no hint is needed. */
+/** What a group is written with where it lacks all of the keys of which it needs one. */
+const NEEDS: Readonly<Partial<Record<Owner, string>>> = {
+  recipe: "Write `page: {rows: 7}`, or `spread: {left: {…}, right: {…}}` for two pages.",
+  attempt: "Write `page: {rows: 7}`, or `spread: {left: {…}, right: {…}}` for two pages.",
+  strip: "Name at least one pattern: `across: [two-row-week]`.",
+  split:
+    "`{count: 3}` makes tracks that are all alike, `{tracks: [{steps: 4}, {share: 1}]}` lists them one by one.",
+  gap: "Write `{min: 1, max: 2}`, or one number for a gap that is always the same.",
+};
+
+/** One of a pair of axes takes what the other takes. */
 function missingKey({ key, owner, wanted }: Of<"missing-key">): Said {
-  const sentence = `${asOwner(owner)} needs the key ${sayCode(key)}.`;
-  return owner === "axes"
-    ? { sentence }
-    : { sentence, hint: `${sayCode(key)} takes ${sayWanted(wanted)}.` };
+  return {
+    sentence: `${asOwner(owner)} needs the key ${sayCode(key)}.`,
+    hint:
+      owner === "axes"
+        ? "Give each axis its own value, or write one value for both."
+        : `${sayCode(key)} takes ${sayWanted(wanted)}.`,
+  };
 }
 
 function unknownKey({ key, owner, allowed, nearest, elsewhere }: Of<"unknown-key">): Said {
@@ -92,34 +118,6 @@ const REASONS: Readonly<Record<string, string>> = {
   "min steps": "`steps` is an exact size already.",
   "max steps": "`steps` is an exact size already.",
 };
-
-function unsuitable({ key, found, wanted, nearest }: Of<"unsuitable">): Said {
-  const meant = nearest ? `Did you mean ${sayCode(nearest)}? ` : "";
-  return {
-    sentence: `${sayCode(key)} ${foundWords(found, wanted)}.`,
-    hint: `${meant}${sayCode(key)} takes ${sayWanted(wanted)}.`,
-  };
-}
-
-function foundWords(found: Found, wanted: Wanted): string {
-  switch (found.kind) {
-    case "nothing":
-      return "has no value";
-    case "list":
-      return "cannot be this list";
-    case "map":
-      return "cannot be a group of keys";
-    case "scalar":
-      if (found.source.trim() === "") return "is blank";
-      return found.isText && isNumber(wanted) && Number.isFinite(Number(found.source))
-        ? `cannot be the text ${sayCode(found.source)}`
-        : `cannot be ${sayCode(found.source)}`;
-  }
-}
-
-function isNumber({ kind }: Wanted): boolean {
-  return kind === "whole" || kind === "share" || kind === "millimetres";
-}
 
 function hex(codePoint: number): string {
   return codePoint.toString(16).toUpperCase().padStart(4, "0");

@@ -38,6 +38,7 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   spread: () => "two areas: {left: {…}, right: {…}}",
   attempts: ({ max }) =>
     `a list of at most ${max} entries, each {page: {…}} or {spread: {left: {…}, right: {…}}}`,
+  attempt: () => "{page: {…}} or {spread: {left: {…}, right: {…}}}",
   split: ({ min, max }) =>
     `a number from ${min} to ${max}, or keys such as {count: 3, gap: 1} or {tracks: [{steps: 4}, {share: 1}]}`,
   tracks: () => "a list with at least one track, such as [{steps: 4}, {share: 1}]",
@@ -59,7 +60,10 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   count: ({ names }) => `${names}, or one for each axis: {across: edge-to-edge, down: dot-to-dot}`,
   slugs: ({ max }) =>
     `a list of at most ${max} file names without .md, such as [two-row-week, seed-list]`,
-  "chosen-slugs": () => "all, or a list of file names without .md, such as [a5, a6]",
+  slug: () => "the name of a file without .md, such as seed-list",
+  "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
+  "chosen-patterns": () =>
+    "all, or a list of file names without .md, such as [two-row-week, seed-list]",
   address: () => "an address that begins with https:// or http://",
   printer: ({ min, max }) =>
     `numbers from ${min} to ${max} for the short and the long side of the paper, such as {x: 1.004, y: 0.998}`,

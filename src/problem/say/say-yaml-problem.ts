@@ -27,9 +27,17 @@ const FAULTS: Readonly<Record<YamlFault, Said>> = {
     sentence: "This line is not indented like the lines it belongs with.",
     hint: "Lines of one group begin in one column, further in than the key above them.",
   },
+  "no-dash": {
+    sentence: "A dash is missing in this line.",
+    hint: "In a list, every entry begins with a dash and a space.",
+  },
   "open-quote": {
     sentence: "A quotation mark is opened and never closed.",
     hint: "Close it, or leave both out: most text needs none.",
+  },
+  "after-quote": {
+    sentence: "The quotation mark before this ends the text.",
+    hint: "Leave the quotation marks out: most text needs none. Between single ones an apostrophe is written twice: `'Bob''s'`.",
   },
   "no-colon": {
     sentence: "A colon is missing in this line.",
@@ -41,11 +49,15 @@ const FAULTS: Readonly<Record<YamlFault, Said>> = {
   },
   "no-space": {
     sentence: "A space is missing here.",
-    hint: "A colon needs a space behind it, and `#` one before it.",
+    hint: "A colon and a dash need a space behind them, and `#` one before it.",
   },
   "not-closed": {
     sentence: "A bracket is opened and never closed.",
     hint: "Every `[` needs its `]` and every `{` its `}`.",
+  },
+  "not-opened": {
+    sentence: "A bracket is closed that was never opened.",
+    hint: "Take it out: every `]` belongs to a `[` and every `}` to a `{`.",
   },
   "bad-escape": {
     sentence: "This is not an escape that YAML knows.",

@@ -1,0 +1,98 @@
+/** The edits as they are tried and told: each a fact, and the attempt after it. */
+import type { Axis } from "../measure/axis.ts";
+import type { Binding } from "../notebook/notebook.ts";
+import type { Misfit } from "../problem/misfit.ts";
+import type { NearFit } from "../problem/near-fit.ts";
+import type { Area, Attempt, MarginKey } from "../recipe/recipe.ts";
+import { smallerMargin, withoutMargin } from "./edit-margin.ts";
+import { largerNameMax, smallerNameMin } from "./edit-name.ts";
+import { fewerTracks, narrowerGap, smallerMin, smallerSteps } from "./edit-split.ts";
+import { splitPath } from "./lay-out.ts";
+import type { Side } from "./plan.ts";
+import { replaceMargin, replaceSplit } from "./replace.ts";
+import type { SameName } from "./same-names.ts";
+
+/** One edit of an attempt. */
+export interface Edited {
+  readonly fact: NearFit;
+  /** The attempt after the edit: made only when it is tried. */
+  readonly edited: () => Attempt;
+  /** How many steps the edit gives back: the measure of how much it changes. */
+  readonly freed: number;
+}
+
+/** From small to large: the first that helps is the one to tell. */
+export type Series = readonly Edited[];
+
+/** An area of one of the attempt's pages. */
+export interface Spot {
+  readonly attempt: Attempt;
+  readonly area: Area;
+  readonly path: string;
+  readonly side: Side;
+  readonly binding: Binding;
+}
+
+/** Smaller margins of an area along an axis. */
+export function marginSeries({ attempt, area, path, side, binding }: Spot, axis: Axis): Series {
+  const series = smallerMargin(area.margin, axis, { binding, side });
+  return series.map(({ replacement, freed, ...change }) => ({
+    fact: { kind: "smaller-margin", side, path, axis, ...change },
+    edited: () => replaceMargin(attempt, area.margin, replacement),
+    freed,
+  }));
+}
+
+/** Of two margins on one side, either is left out. */
+export function clashSeries(
+  { attempt, area, path, side }: Spot,
+  { keys, paperSide }: Extract<Misfit, { kind: "margin-clash" }>,
+): readonly Series[] {
+  const isKey = (key: string): key is MarginKey => Object.hasOwn(area.margin.steps, key);
+  return keys.filter(isKey).map((key) => {
+    const stays = keys.filter((other) => other !== key);
+    const from = area.margin.steps[key] ?? 0;
+    const place = { side, path, paperSide };
+    const edited = () => replaceMargin(attempt, area.margin, withoutMargin(area.margin, key));
+    return [
+      {
+        fact: { kind: "leave-out-margin", ...place, key, stays, from, to: 0 },
+        edited,
+        freed: from,
+      },
+    ];
+  });
+}
+
+const SPLIT_EDITS = [
+  { kind: "narrower-gap", edits: narrowerGap },
+  { kind: "smaller-min", edits: smallerMin },
+  { kind: "smaller-steps", edits: smallerSteps },
+  { kind: "fewer-tracks", edits: fewerTracks },
+] as const;
+
+/** Edits of an area's own split, where it runs along the axis. */
+export function splitSeries({ attempt, area, path, side }: Spot, axis: Axis): readonly Series[] {
+  const { split } = area;
+  if (!split || split.axis !== axis) return [];
+  return SPLIT_EDITS.map(({ kind, edits }) =>
+    edits(split).map(({ replacement, freed, ...change }) => ({
+      fact: { kind, side, path: splitPath(path, axis), axis, ...change },
+      edited: () => replaceSplit(attempt, split, replacement),
+      freed,
+    })),
+  );
+}
+
+/** Looser limits of a name. */
+export function nameSeries(attempt: Attempt, name: SameName): readonly Series[] {
+  const told = (kind: "smaller-name-min" | "larger-name-max") => {
+    const edits = kind === "smaller-name-min" ? smallerNameMin : largerNameMax;
+    return edits(attempt, name).map(({ from, to, freed, edited }) => ({
+      fact: { kind, name: name.name, from, to },
+      edited,
+      freed,
+    }));
+  };
+  return [told("smaller-name-min"), told("larger-name-max")];
+}

@@ -1,0 +1,24 @@
+/** Which addresses a book can have: those of a folder on the web, to which the names of pages can be added. */
+import type { AddressFault } from "../problem/shape-problem.ts";
+
+/** Everything that keeps a text from being such an address; none where it is one. */
+export function addressFaults(text: string): readonly AddressFault[] {
+  const [path = ""] = text.split(/[?#]/);
+  const checks: readonly (readonly [fault: AddressFault, isThere: boolean])[] = [
+    ["scheme", !/^https?:\/\//.test(text)],
+    ["length", text.length > LONGEST],
+    ["space", /\s/.test(text)],
+    ["user", /^\w+:\/\/[^/?#]*@/.test(text)],
+    ["query", text.includes("?")],
+    ["fragment", text.includes("#")],
+    ["page", /^\w+:\/\/[^/]*\/.*\.(?:html?|php)\/*$/is.test(path)],
+  ];
+  const faults = checks.filter(([, isThere]) => isThere).map(([fault]) => fault);
+  return faults.length > 0 || hasHost(text) ? faults : ["host"];
+}
+
+const LONGEST = 500;
+
+function hasHost(text: string): boolean {
+  return /^\w+:\/\/[^/\p{C}][^\p{C}]*$/u.test(text) && URL.canParse(text);
+}

@@ -1,0 +1,31 @@
+/** Which fault a line has that stands further in or further out than YAML expects: its indentation, or a missing dash. */
+import type { YamlFault } from "../problem/yaml-problem.ts";
+
+/** The fault of the first line with something in it from an offset on, told at its first character. */
+export function indentFault(
+  text: string,
+  from: number,
+): { readonly kind: YamlFault; readonly from: number; readonly to: number } {
+  const blank = text.slice(from).search(/\S|$/);
+  const start = from + blank;
+  const line = text.lastIndexOf("\n", start - 1) + 1;
+  const kind = lacksDash(text.slice(0, line), text.slice(line)) ? "no-dash" : "indent";
+  return { kind, from: start, to: start + 1 };
+}
+
+/** Does a line without a dash stand in the very column in which the entries before it have theirs? */
+function lacksDash(before: string, rest: string): boolean {
+  const column = indentOf(rest);
+  if (rest.charAt(column) === "-") return false;
+  const around = before.split("\n").findLast((line) => !isDeeper(line, column));
+  return around !== undefined && indentOf(around) === column && /^-\s/.test(around.trimStart());
+}
+
+/** Blank lines and remarks belong to any group. */
+function isDeeper(line: string, column: number): boolean {
+  return /^\s*(?:#|$)/.test(line) || indentOf(line) > column;
+}
+
+function indentOf(line: string): number {
+  return line.search(/[^ ]|$/);
+}
