@@ -4,7 +4,7 @@ import { type SplitRow, splitRows } from "../../../src/book/pattern/split-rows.t
 import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
 import { sayAlternative } from "../../../src/problem/say/say-alternative.ts";
 import { sayMisfit } from "../../../src/problem/say/say-misfit.ts";
-import { sayNearFit } from "../../../src/problem/say/say-near-fit.ts";
+import { sayNearFit, sayNearFits } from "../../../src/problem/say/say-near-fit.ts";
 import type { LabelAt } from "../../../src/problem/say/say-path.ts";
 import { sayPlanNote } from "../../../src/problem/say/say-plan-note.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
@@ -43,10 +43,7 @@ export function tellMisfit(plan: MisfitPlan, recipe: Recipe): readonly HTMLEleme
     makeElement("h3", {}, "Why it does not fit"),
     makeElement("p", {}, reason),
     ...(changes.length > 0
-      ? [
-          makeElement("p", {}, "Any one of these would make it fit:"),
-          makeElement("ul", {}, ...changes),
-        ]
+      ? [makeElement("p", {}, sayNearFits(changes.length)), makeElement("ul", {}, ...changes)]
       : []),
   ];
 }

@@ -1,5 +1,6 @@
 /** What the guide shows beside its sources, as HTML. */
 import type { Scene } from "../../draw/scene.ts";
+import { sayNearFits } from "../../problem/say/say-near-fit.ts";
 import { htmlText } from "../html-text.ts";
 import type { Shown } from "./guide-example.ts";
 
@@ -24,8 +25,7 @@ function oneHtml(shown: Shown, write: Write): string {
     case "words": {
       const [why = "", ...near] = shown.sentences;
       const list = near.map((sentence) => `<li>${htmlText(sentence)}</li>`).join("");
-      const ways =
-        near.length > 0 ? `<p>Any one of these would make it fit:</p><ul>${list}</ul>` : "";
+      const ways = near.length > 0 ? `<p>${sayNearFits(near.length)}</p><ul>${list}</ul>` : "";
       return `<div class="answer"><p>${htmlText(why)}</p>${ways}</div>\n`;
     }
   }

@@ -13,7 +13,7 @@ import { planPattern } from "../../plan/plan-pattern.ts";
 import { sayAlternative } from "../../problem/say/say-alternative.ts";
 import { sayLeftOut } from "../../problem/say/say-left-out.ts";
 import { sayMisfit } from "../../problem/say/say-misfit.ts";
-import { sayNearFit } from "../../problem/say/say-near-fit.ts";
+import { sayNearFit, sayNearFits } from "../../problem/say/say-near-fit.ts";
 import { sayPlanNote } from "../../problem/say/say-plan-note.ts";
 import type { Attempt, Recipe } from "../../recipe/recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
@@ -56,6 +56,8 @@ interface PlanWords {
   /** Why it does not fit, and what would: "" and empty where it fits. */
   readonly reason: string;
   readonly near: readonly string[];
+  /** What stands above these changes. */
+  readonly nearHead: string;
 }
 
 /** Works a recipe out for a notebook and draws it; where it does not fit, the notebook itself is drawn. */
@@ -100,6 +102,7 @@ function fittingWords(plan: FittingPlan, recipe: Recipe, notebook: Notebook): Pl
     notes: plan.notes.map((note) => sayPlanNote(note, labelAt)),
     reason: "",
     near: [],
+    nearHead: "",
   };
 }
 
@@ -125,6 +128,7 @@ function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
       const labelAt = labelsOf(attemptOf(recipe, attempt));
       return edits.map((edit) => sayNearFit(edit, labelAt)).join(" ");
     }),
+    nearHead: sayNearFits(plan.near.length),
   };
 }
 

@@ -3,6 +3,11 @@ import type { MarginChange, NearFit, SplitChange } from "../near-fit.ts";
 import { sayCount, sayList } from "./say-count.ts";
 import { type LabelAt, sayArea, saySplit, TRACK_NOUN } from "./say-path.ts";
 
+/** What stands above the list of so many changes. */
+export function sayNearFits(count: number): string {
+  return count === 1 ? "This would make it fit:" : "Any one of these would make it fit:";
+}
+
 /** What to do, as one sentence; sentences of edits that belong together may stand side by side. */
 export function sayNearFit(edit: NearFit, labelAt?: LabelAt): string {
   switch (edit.kind) {
