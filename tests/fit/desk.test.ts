@@ -34,6 +34,11 @@ function anyDesk(): fc.Arbitrary<Desk> {
   return fc.record({ notebook, slug: fc.constantFrom("", "mine", "0-a"), text });
 }
 
+it.each(content.notebooks)("the first recipe fits $title", (notebook) => {
+  const recipe = readRecipe({ path: "patterns/x.md", text: FIRST_RECIPE });
+  expect(recipe.ok && planPattern(recipe.value, notebook).fits).toBe(true);
+});
+
 describe("the desk's address", () => {
   it("is read as it was written, whatever lies on the desk", () => {
     fc.assert(

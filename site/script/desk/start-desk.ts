@@ -50,7 +50,7 @@ title: A page of my own
 purpose: page
 tags: [plan]
 page:
-  margin: {top: 1, inner: 1}
+  margin: {top: 1, left: 1}
   rows:
     gap: 1
     tracks:
