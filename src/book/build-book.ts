@@ -9,7 +9,6 @@ import type { MemoTally } from "./memo.ts";
 import { openMemos } from "./open-memos.ts";
 import { filesIn, freshFolder, realFolder, whyNotReplace } from "./output-folder.ts";
 import { openEleventy } from "./run-eleventy.ts";
-import { sayFailure } from "./say-failure.ts";
 import { tuneForBuild } from "./tune-for-build.ts";
 import { makePreviews } from "./web/make-previews.ts";
 
@@ -40,7 +39,6 @@ export async function buildBook({
   const place = { output, project, engine, content: read.content };
   const record = openRecord({ ...place, records: join(memo, "books") });
   if (record.isCurrent()) return tell(`${output}: nothing has changed since it was built.`);
-  tell(`Building the book of ${content} …`);
   const fresh = freshFolder(output);
   const memos = openMemos(memo, "build");
   const first = { engine, content: read.content, memos };
@@ -74,7 +72,7 @@ export async function buildBook({
     return tell(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
   } catch (error) {
     await discard();
-    return refuse(sayFailure(error, output));
+    return refuse(messagesOf(error));
   } finally {
     unhook();
   }
@@ -100,6 +98,19 @@ const COUNTED = ["drawings", "PDF files"];
 
 function sayTally({ found, made }: MemoTally, index: number): string {
   return `; ${found} of ${found + made} ${COUNTED[index]} were ready from before`;
+}
+
+/** Eleventy wraps what a template threw; the innermost error tells what happened and where. */
+function messagesOf(error: unknown): string {
+  const messages: string[] = [];
+  let inner: unknown = error;
+  let stack = "";
+  while (inner instanceof Error) {
+    messages.push(inner.message);
+    stack = inner.stack ?? "";
+    inner = "originalError" in inner ? inner.originalError : inner.cause;
+  }
+  return `The book could not be built.\n${messages.join("\n")}\n${stack}`;
 }
 
 /** Ctrl-C and a polite kill leave nothing behind. */

@@ -1,5 +1,5 @@
 /** Puts a finished book in the place of the last one as a whole, and never in the place of anything else. */
-import { existsSync, lstatSync, readdirSync, rmSync } from "node:fs";
+import { existsSync, readdirSync, rmSync } from "node:fs";
 import { mkdir, readdir, readFile, realpath, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join, sep } from "node:path";
 
@@ -34,11 +34,7 @@ export async function whyNotReplace(
 ): Promise<string | undefined> {
   const clash = guarded.find((folder) => isWithin(folder, output));
   if (clash) return `The output ${output} holds ${clash}: choose a folder of its own.`;
-  if (!existsSync(output)) {
-    return isLink(output)
-      ? `The output ${output} is a link that leads nowhere: make the folder that it leads to, or remove it.`
-      : undefined;
-  }
+  if (!existsSync(output)) return undefined;
   if (!(await stat(output)).isDirectory()) return `The output ${output} is a file, not a folder.`;
   const files = filesIn(output);
   if (files.length === 0) return undefined;
@@ -53,34 +49,22 @@ export async function whyNotReplace(
   return `The output ${output} holds files that Spanbook did not make: ${others.slice(0, 3).join(", ")}${more}. Move them away first.`;
 }
 
-function isLink(path: string): boolean {
-  try {
-    return lstatSync(path).isSymbolicLink();
-  } catch {
-    return false;
-  }
-}
-
 /** The folder in which a new output grows. */
 export function freshFolder(output: string): FreshFolder {
   const fresh = `${output}.new-${process.pid}`;
   const old = `${output}.old-${process.pid}`;
-  let isThere = false;
   return {
     path: fresh,
     open: async () => {
       await mkdir(dirname(output), { recursive: true });
       await clearLeavings(output);
       await mkdir(fresh);
-      isThere = true;
     },
     publish: async (files) => {
       await writeFile(join(fresh, MARKER), `${MARKER_HEAD}\n${files.join("\n")}\n`);
       await swapIn(fresh, output, old);
     },
-    discard: () => {
-      if (isThere) removeForGood(fresh);
-    },
+    discard: () => removeForGood(fresh),
   };
 }
 

@@ -31,6 +31,6 @@ export async function runCommand({ words, typedIn, project, engine }: Call): Pro
     case "check":
       return checkContent(content);
     case "start":
-      return serveBook({ content, project, ...(command.port && { port: command.port }) });
+      return serveBook({ content, project });
   }
 }

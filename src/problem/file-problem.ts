@@ -12,16 +12,7 @@ export type FileProblem = { readonly about: "file"; readonly at: Place } & (
         | "no-front-matter"
         | "open-front-matter";
     }
-  /** A file where the content folder should be. */
-  | { readonly kind: "not-folder" }
   | { readonly kind: "missing"; readonly what: "folder" | "file" }
-  /** What was probably meant for one of the content's folders, and lies where nothing is read. */
-  | {
-      readonly kind: "not-read";
-      readonly what: "folder" | "file";
-      /** Where it belongs, as far as one can tell. */
-      readonly home?: string;
-    }
   /** A folder without a single file to read. */
   | { readonly kind: "empty-folder" }
   /** `better` is a name that would do, where one can be made. */

@@ -10,9 +10,7 @@ import {
   symlinkSync,
   writeFileSync,
 } from "node:fs";
-import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
 import { bytesIn } from "./files-in.ts";
@@ -159,30 +157,5 @@ describe("a build into a folder that is not its own", () => {
     const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
     expect(code).toBe(1);
     expect(stderr).toBe(`The output ${output} holds ${content}: choose a folder of its own.\n`);
-  });
-});
-
-describe("a build into a place that cannot be written", () => {
-  const here = fileURLToPath(import.meta.url);
-
-  it.each([
-    ["below a file", join(here, "book"), "a part of the path is a file, not a folder"],
-    ["with too long a name", join(tmpdir(), "a".repeat(300)), "the name is too long"],
-  ])("%s says so in one line", (_, output, reason) => {
-    const { code, stderr } = runCommand(["build", `--output=${output}`]);
-    expect(code).toBe(1);
-    expect(stderr).toBe(
-      `The output ${output} cannot be written: ${reason}. Mend that, or choose another with --output=FOLDER.\n`,
-    );
-  });
-
-  it("says where a link leads nowhere", () => {
-    const output = join(deskFolder(), "book");
-    symlinkSync(join(output, "gone"), output);
-    const { code, stderr } = runCommand(["build", `--output=${output}`]);
-    expect(code).toBe(1);
-    expect(stderr).toBe(
-      `The output ${output} is a link that leads nowhere: make the folder that it leads to, or remove it.\n`,
-    );
   });
 });

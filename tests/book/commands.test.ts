@@ -11,7 +11,6 @@ describe("the words of a command", () => {
     [["build", "--content", "a"], { name: "build", content: "a" }],
     [["check", "--content=a"], { name: "check", content: "a" }],
     [["start"], { name: "start" }],
-    [["start", "--port=8088", "--content=a"], { name: "start", port: 8088, content: "a" }],
   ])("%j are understood", (words, command) => {
     expect(parseCommand(words)).toEqual(command);
   });
@@ -28,14 +27,6 @@ describe("the words of a command", () => {
     [["check", "-c"], "`check` does not know `-c`: it takes --content=FOLDER."],
     [["build", "--content"], "`--content` needs a folder: --content=FOLDER."],
     [["build", "--content="], "`--content` needs a folder: --content=FOLDER."],
-    [
-      ["start", "--output=b"],
-      "`start` does not know `--output`: it takes --content=FOLDER and --port=NUMBER.",
-    ],
-    [["start", "--port"], "`--port` needs a number from 1 to 65535: --port=NUMBER."],
-    [["start", "--port=http"], "`--port` needs a number from 1 to 65535: --port=NUMBER."],
-    [["start", "--port=0"], "`--port` needs a number from 1 to 65535: --port=NUMBER."],
-    [["start", "--port=65536"], "`--port` needs a number from 1 to 65535: --port=NUMBER."],
   ])("%j are refused in one line", (words, wrong) => {
     expect(parseCommand(words)).toEqual({ wrong });
   });

@@ -1,5 +1,5 @@
 /** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
-import { realpath, stat } from "node:fs/promises";
+import { realpath } from "node:fs/promises";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import type { Problem } from "../../problem/problem.ts";
@@ -10,7 +10,6 @@ import { readRecipe } from "../../recipe/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
-import { strayFiles } from "./find-strays.ts";
 import { chosenOf, unknownIn, unlistedOf } from "./load-chosen.ts";
 import { loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
@@ -41,29 +40,30 @@ export type ContentReading =
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
 export async function loadContent(folder: string): Promise<ContentReading> {
   const root = await rootOf(folder);
-  if ("about" in root) return { ok: false, problems: [root], texts: new Map() };
-  const [strays, bookFile, notebooks, patterns, strips] = await Promise.all([
-    strayFiles(root),
+  if (!root) {
+    const problems = [wholeFileProblem(folder, { kind: "missing", what: "folder" })];
+    return { ok: false, problems, texts: new Map() };
+  }
+  const [bookFile, notebooks, patterns, strips] = await Promise.all([
     loadFile(root, BOOK),
     loadFolder(root, "notebooks", true),
     loadFolder(root, "patterns", true),
     loadFolder(root, "strips", false),
   ]);
-  return checked({ strays, bookFile, notebooks, patterns, strips });
+  return checked({ bookFile, notebooks, patterns, strips });
 }
 
 const BOOK = "book.yaml";
 
 /** What lies on disk, before anything is understood. */
 interface Files {
-  readonly strays: readonly Problem[];
   readonly bookFile: Reading<TextFile>;
   readonly notebooks: Folder;
   readonly patterns: Folder;
   readonly strips: Folder;
 }
 
-function checked({ strays, bookFile, notebooks, patterns, strips }: Files): ContentReading {
+function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReading {
   const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
   const notebook = gathered(notebooks, notebooks.files.map(readNotebook));
   const recipe = gathered(patterns, patterns.files.map(readRecipe));
@@ -74,7 +74,6 @@ function checked({ strays, bookFile, notebooks, patterns, strips }: Files): Cont
   const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
   const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
   const problems = [
-    ...strays,
     ...(book.ok ? [] : book.problems),
     ...notebook.problems,
     ...recipe.problems,
@@ -114,13 +113,10 @@ function gathered<T>(
   };
 }
 
-/** Where the content folder lies, or what is wrong with it. */
-export async function rootOf(folder: string): Promise<Root | Problem> {
+async function rootOf(folder: string): Promise<Root | undefined> {
   try {
-    const real = await realpath(folder);
-    const isFolder = (await stat(real)).isDirectory();
-    return isFolder ? { folder, real } : wholeFileProblem(folder, { kind: "not-folder" });
+    return { folder, real: await realpath(folder) };
   } catch {
-    return wholeFileProblem(folder, { kind: "missing", what: "folder" });
+    return undefined;
   }
 }

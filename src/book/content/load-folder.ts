@@ -56,7 +56,7 @@ function folderProblem(name: string, kind: "missing" | "leaves-folder"): Problem
 }
 
 /** Markdown, and what was probably meant to be; hidden files and other things beside it are left alone. */
-export function isMeant(file: string): boolean {
+function isMeant(file: string): boolean {
   return !file.startsWith(".") && /\.(md|mdx|markdown|txt|ya?ml)$/i.test(file);
 }
 

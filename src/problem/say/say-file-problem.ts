@@ -27,10 +27,6 @@ export function sayFileProblem(problem: FileProblem): Said {
       };
     case "missing":
       return { sentence: `This ${problem.what} is missing.`, hint: MISSING[problem.what] };
-    case "not-folder":
-      return { sentence: "This is a file, not a folder.", hint: MISSING.folder };
-    case "not-read":
-      return notRead(problem);
     case "empty-folder":
       return { sentence: "The folder holds no .md file.", hint: "A book needs at least one." };
     case "no-front-matter":
@@ -57,15 +53,6 @@ const MISSING: Readonly<Record<"folder" | "file", string>> = {
   folder: "Content is a folder with `notebooks`, `patterns`, `strips` and `book.yaml` in it.",
   file: "A content folder has a `book.yaml` that gives at least a title.",
 };
-
-function notRead({ what, home }: Extract<FileProblem, { kind: "not-read" }>): Said {
-  return {
-    sentence: `This ${what} is not read.`,
-    hint: home
-      ? `Move ${what === "file" ? "it" : "its files"} into ${sayCode(home)} itself: only what lies there is read.`
-      : "Move it into `patterns`, `notebooks` or `strips`, by what it describes.",
-  };
-}
 
 function badName({ name, better }: Extract<FileProblem, { kind: "bad-name" }>): Said {
   return {
