@@ -13,6 +13,11 @@ try {
   const words = process.argv.slice(2);
   process.exitCode = await engine.runCommand({ words, typedIn, project: PROJECT, engine });
 } catch (error) {
-  console.error(Array.isArray(error.errors) ? error.message : error);
+  console.error(isToldInWords(error) ? error.message : error);
   process.exitCode = 1;
+}
+
+/** The bundler's errors on bad source, and the system's: a trace of ours has nothing to add to them. */
+function isToldInWords({ errors, code }) {
+  return Array.isArray(errors) || /^E[A-Z0-9]+$/.test(code ?? "");
 }
