@@ -123,7 +123,6 @@ export default function (cfg) {
   // An edit is there when its file has not grown for so long.
   cfg.setChokidarConfig({ awaitWriteFinish: { stabilityThreshold: 50, pollInterval: 10 } });
   cfg.setServerOptions({
-    port: 8080,
     showAllHosts: false,
     messageOnStart: sayAddress,
     // A build makes all PDF files; while serving, one is made when somebody opens it.

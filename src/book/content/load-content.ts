@@ -1,5 +1,4 @@
 /** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
-import { realpath, stat } from "node:fs/promises";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import type { Problem } from "../../problem/problem.ts";
@@ -12,7 +11,7 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { type Astray, BOOK, findAstray } from "./find-astray.ts";
 import { chosenOf, strangersIn, unknownIn, unlistedOf } from "./load-chosen.ts";
-import { loadFile, type Root, wholeFileProblem } from "./load-file.ts";
+import { loadFile, openRoot } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
 import { marginClashes } from "./load-margins.ts";
 
@@ -40,7 +39,7 @@ export type ContentReading =
 
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
 export async function loadContent(folder: string): Promise<ContentReading> {
-  const root = await rootOf(folder);
+  const root = await openRoot(folder);
   if ("about" in root) return { ok: false, problems: [root], texts: new Map() };
   const [astray, bookFile, notebooks, patterns, strips] = await Promise.all([
     findAstray(root),
@@ -119,18 +118,4 @@ function readAll<T>(
       ...readings.flatMap((reading) => (reading.ok ? [] : reading.problems)),
     ],
   };
-}
-
-async function rootOf(folder: string): Promise<Root | Problem> {
-  try {
-    const real = await realpath(folder);
-    if ((await stat(real)).isDirectory()) return { folder, real };
-    return wholeFileProblem(folder, { kind: "not-a-folder" });
-  } catch (error) {
-    const isGone = error instanceof Error && "code" in error && error.code === "ENOENT";
-    return wholeFileProblem(
-      folder,
-      isGone ? { kind: "missing", what: "folder" } : { kind: "unreadable-folder" },
-    );
-  }
 }
