@@ -44,10 +44,18 @@ export function readBook(file: TextFile): Reading<BookFile> {
     title: head.title,
     notebooks: head.notebooks === "all" ? "all" : notebooks,
     patterns: head.patterns === "all" ? "all" : patterns,
-    ...(head.url === undefined ? {} : { url: head.url.replace(/\/*$/, "/") }),
+    ...(head.url === undefined ? {} : { url: folderAddress(head.url) }),
     ...(head.printer === undefined ? {} : { printer: head.printer }),
   };
   return readingOf(book, problems);
+}
+
+/**
+ * The address of the folder, with a slash at its end: who copies it from a browser has the front page's. Written as a
+ * URI, for not every reader of feeds and site maps takes other letters (RFC 3986, 2.5).
+ */
+function folderAddress(text: string): string {
+  return new URL(text).href.replace(/\/index\.html$/i, "").replace(/\/*$/, "/");
 }
 
 /** An address without name and password, question or fragment, to which a path can be added. */
