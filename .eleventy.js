@@ -14,6 +14,8 @@ export const config = {
 /** Where finished pieces lie, where no build says otherwise. */
 const MEMOS = ".cache/pieces";
 
+const NOT_BUILT = "The book could not be built.";
+
 /** A long line of source is reached with the arrow keys. */
 const HIGHLIGHTING = { preAttributes: { tabindex: 0 } };
 
@@ -75,7 +77,8 @@ export default function (cfg) {
       if (runMode === "build" || !engine) throw problem;
       // While serving, the last good pages stay and carry the report.
       report = problem.message;
-      console.error("\n%s\n", problem instanceof ContentProblem ? report : problem);
+      const isOurs = !(problem instanceof ContentProblem);
+      console.error("\n%s\n", isOurs ? engine.sayFailure(NOT_BUILT, problem) : report);
       book ??= engine.emptyBook();
       due = pairsDue();
     }
@@ -123,7 +126,6 @@ export default function (cfg) {
   // An edit is there when its file has not grown for so long.
   cfg.setChokidarConfig({ awaitWriteFinish: { stabilityThreshold: 50, pollInterval: 10 } });
   cfg.setServerOptions({
-    port: 8080,
     showAllHosts: false,
     messageOnStart: sayAddress,
     // A build makes all PDF files; while serving, one is made when somebody opens it.

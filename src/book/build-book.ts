@@ -3,12 +3,15 @@ import { join } from "node:path";
 import { type Helpers, startHelpers } from "./ahead/start-helpers.ts";
 import { openRecord } from "./book-record.ts";
 import { counted, readContent } from "./content/check-content.ts";
+import type { Content } from "./content/load-content.ts";
 import { finishBook } from "./finish-book.ts";
 import type { Engine } from "./loaded-engine.ts";
 import type { MemoTally } from "./memo.ts";
 import { openMemos } from "./open-memos.ts";
 import { filesIn, freshFolder, realFolder, whyNotReplace } from "./output-folder.ts";
 import { openEleventy } from "./run-eleventy.ts";
+import { sayFailure } from "./say-failure.ts";
+import { sayUnwritable } from "./say-unwritable.ts";
 import { tuneForBuild } from "./tune-for-build.ts";
 import { makePreviews } from "./web/make-previews.ts";
 
@@ -22,26 +25,52 @@ export interface BuildCall {
 }
 
 /** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
-export async function buildBook({
-  content,
-  output: named,
-  project,
-  engine,
-  memo = join(project, ".cache/pieces"),
-}: BuildCall): Promise<number> {
+export async function buildBook(call: BuildCall): Promise<number> {
+  const { project, engine, memo = join(project, ".cache/pieces") } = call;
   const start = performance.now();
   tuneForBuild();
-  const output = await realFolder(named);
-  const read = await readContent(content);
+  const output = await realFolder(call.output);
+  const read = await readContent(call.content);
   if ("report" in read) return refuse(read.report);
-  const objection = await whyNotReplace(output, [project, content, process.cwd()]);
+  const guarded = [project, call.content, process.cwd()];
+  const objection = await objectionTo(output, guarded);
   if (objection) return refuse(objection);
-  const place = { output, project, engine, content: read.content };
-  const record = openRecord({ ...place, records: join(memo, "books") });
+  const { content } = read;
+  const place = { output, project, engine, content, records: join(memo, "books") };
+  const record = openRecord(place);
   if (record.isCurrent()) return tell(`${output}: nothing has changed since it was built.`);
+  try {
+    const grown = await growBook({ ...call, content, folder: call.content, output, memo, guarded });
+    if ("refused" in grown) return refuse(grown.refused);
+    record.take();
+    const seconds = ((performance.now() - start) / 1000).toFixed(1);
+    const { files, made } = grown;
+    return tell(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
+  } catch (error) {
+    return refuse(sayUnbuilt(output, error));
+  }
+}
+
+interface Order extends Omit<BuildCall, "content"> {
+  readonly content: Content;
+  /** Where the content lies. */
+  readonly folder: string;
+  readonly memo: string;
+  /** What must not lie in the output. */
+  readonly guarded: readonly string[];
+}
+
+/** What there is to say of a book that was swapped in, or why it was not. */
+type Grown =
+  | { readonly files: readonly string[]; readonly made: readonly MemoTally[] }
+  | { readonly refused: string };
+
+/** Fills a fresh folder and swaps it in. */
+async function growBook(order: Order): Promise<Grown> {
+  const { content, memo, output, project, engine } = order;
   const fresh = freshFolder(output);
   const memos = openMemos(memo, "build");
-  const first = { engine, content: read.content, memos };
+  const first = { engine, content, memos };
   let helpers: Helpers | undefined;
   // Whoever prints must not write into a folder that is being removed.
   const discard = async () => {
@@ -54,28 +83,31 @@ export async function buildBook({
     helpers = startHelpers({ ...first, project, output: fresh.path });
     const made: MemoTally[] = [];
     const onSettled = (tally: MemoTally) => made.push(tally);
-    const settings = { content, first: { ...first, helpers }, onSettled };
+    const settings = { content: order.folder, first: { ...first, helpers }, onSettled };
     const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
     await eleventy.write();
     made.push(await helpers.finish());
-    await makePreviews({
-      content: read.content,
-      memo,
-      output: fresh.path,
-      version: engine.version,
-    });
-    finishBook(fresh.path, { content: read.content, project, version: engine.version });
+    await makePreviews({ content, memo, output: fresh.path, version: engine.version });
+    finishBook(fresh.path, { content, project, version: engine.version });
     const files = filesIn(fresh.path);
+    // A build takes its time, in which somebody may have put a file into the last book.
+    const refused = await objectionTo(output, order.guarded);
+    if (refused) {
+      await discard();
+      return { refused };
+    }
     await fresh.publish(files);
-    record.take();
-    const seconds = ((performance.now() - start) / 1000).toFixed(1);
-    return tell(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
+    return { files, made };
   } catch (error) {
     await discard();
-    return refuse(messagesOf(error));
+    throw error;
   } finally {
     unhook();
   }
+}
+
+function objectionTo(output: string, guarded: readonly string[]): Promise<string | undefined> {
+  return whyNotReplace(output, guarded).catch((error: unknown) => sayUnbuilt(output, error));
 }
 
 function tell(what: string): number {
@@ -93,24 +125,15 @@ function sayFiles(files: readonly string[]): string {
   return `${counted(pages, "page")} and ${counted(files.length - pages, "file")} beside them`;
 }
 
+function sayUnbuilt(output: string, error: unknown): string {
+  return sayUnwritable(output, error) ?? sayFailure("The book could not be built.", error);
+}
+
 /** What the two tallies count, in their order. */
 const COUNTED = ["drawings", "PDF files"];
 
 function sayTally({ found, made }: MemoTally, index: number): string {
   return `; ${found} of ${found + made} ${COUNTED[index]} were ready from before`;
-}
-
-/** Eleventy wraps what a template threw; the innermost error tells what happened and where. */
-function messagesOf(error: unknown): string {
-  const messages: string[] = [];
-  let inner: unknown = error;
-  let stack = "";
-  while (inner instanceof Error) {
-    messages.push(inner.message);
-    stack = inner.stack ?? "";
-    inner = "originalError" in inner ? inner.originalError : inner.cause;
-  }
-  return `The book could not be built.\n${messages.join("\n")}\n${stack}`;
 }
 
 /** Ctrl-C and a polite kill leave nothing behind. */

@@ -16,4 +16,5 @@ export { makeBook } from "./make-book.ts";
 export { openMemos } from "./open-memos.ts";
 export { pageAddress } from "./page-address.ts";
 export { runCommand } from "./run-command.ts";
+export { sayFailure } from "./say-failure.ts";
 export { writeSideFiles } from "./side-files.ts";

@@ -1,18 +1,38 @@
-/** The door of `npm run build`, `npm run check` and `npm start`: bundles the engine and hands it the words of the command. */
-import { loadEngine, PROJECT } from "./bundle-engine.mjs";
+/** The door of `npm run build`, `npm run check` and `npm start`: says what begins, bundles the engine and hands it the command. */
+import { parseCommand, sayBeginning } from "./parse-command.mjs";
 
 process.setSourceMapsEnabled(true);
 
-/** Where the words were typed: npm moves to the project's folder first and tells where it came from. */
-const typedIn =
-  `${process.cwd()}/` === PROJECT ? (process.env.INIT_CWD ?? process.cwd()) : process.cwd();
-process.chdir(PROJECT);
-
-try {
-  const engine = await loadEngine();
-  const words = process.argv.slice(2);
-  process.exitCode = await engine.runCommand({ words, typedIn, project: PROJECT, engine });
-} catch (error) {
-  console.error(Array.isArray(error.errors) ? error.message : error);
+const command = parseCommand(process.argv.slice(2));
+if ("wrong" in command) {
+  console.error(command.wrong);
   process.exitCode = 1;
+} else {
+  // Said at once: on a cold disk the rest takes seconds to be loaded.
+  console.log(sayBeginning(command));
+  process.exitCode = await run(command);
+}
+
+async function run(command) {
+  try {
+    const { loadEngine, PROJECT } = await import("./bundle-engine.mjs");
+    const typedIn = folderTypedIn(PROJECT);
+    process.chdir(PROJECT);
+    const engine = await loadEngine();
+    return await engine.runCommand({ command, typedIn, project: PROJECT, engine });
+  } catch (error) {
+    console.error(isToldInWords(error) ? error.message : error);
+    return 1;
+  }
+}
+
+/** npm moves to the project's folder first and tells where it came from. */
+function folderTypedIn(project) {
+  const here = process.cwd();
+  return `${here}/` === project ? (process.env.INIT_CWD ?? here) : here;
+}
+
+/** The bundler's errors on bad source, and the system's: a trace of ours has nothing to add to them. */
+function isToldInWords({ errors, code }) {
+  return Array.isArray(errors) || /^E[A-Z0-9]+$/.test(code ?? "");
 }

@@ -1,5 +1,5 @@
 /** Puts a finished book in the place of the last one as a whole, and never in the place of anything else. */
-import { existsSync, readdirSync, rmSync } from "node:fs";
+import { existsSync, lstatSync, readdirSync, rmSync } from "node:fs";
 import { mkdir, readdir, readFile, realpath, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join, sep } from "node:path";
 
@@ -34,6 +34,9 @@ export async function whyNotReplace(
 ): Promise<string | undefined> {
   const clash = guarded.find((folder) => isWithin(folder, output));
   if (clash) return `The output ${output} holds ${clash}: choose a folder of its own.`;
+  if (isDeadLink(output)) {
+    return `The output ${output} is a link that leads nowhere: make the folder that it leads to, or choose another.`;
+  }
   if (!existsSync(output)) return undefined;
   if (!(await stat(output)).isDirectory()) return `The output ${output} is a file, not a folder.`;
   const files = filesIn(output);
@@ -68,15 +71,23 @@ export function freshFolder(output: string): FreshFolder {
   };
 }
 
+function isDeadLink(path: string): boolean {
+  return !existsSync(path) && lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+}
+
 const SETTLING_MS = 100;
 
 /** Files that were on their way to the disk still come, and bring their folder back: it is gone when it stays away. */
 function removeForGood(folder: string): void {
   const nobody = new Int32Array(new SharedArrayBuffer(4));
-  do {
-    rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 10 });
-    Atomics.wait(nobody, 0, 0, SETTLING_MS);
-  } while (existsSync(folder));
+  try {
+    do {
+      rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 10 });
+      Atomics.wait(nobody, 0, 0, SETTLING_MS);
+    } while (existsSync(folder));
+  } catch {
+    // Why the book was given up is to be told, not what the disk refuses after that: the next build tries again.
+  }
 }
 
 /** Two renames: the moment without an output is as short as a folder can make it. */

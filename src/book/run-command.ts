@@ -1,14 +1,14 @@
 /** Runs one of the three commands and gives the exit code. */
 import { resolve } from "node:path";
 import { buildBook } from "./build-book.ts";
+import type { Command } from "./command.ts";
 import { checkContent } from "./content/check-content.ts";
 import type { Engine } from "./loaded-engine.ts";
-import { parseCommand } from "./parse-command.ts";
 import { serveBook } from "./serve-book.ts";
 
-/** A call as it was typed: its words, the folder it was typed in, and the project's own folder. */
+/** A call: the command, the folder it was typed in, and the project's own folder. */
 export interface Call {
-  readonly words: readonly string[];
+  readonly command: Command;
   readonly typedIn: string;
   readonly project: string;
   /** The engine that this is a part of, as it was loaded. */
@@ -16,12 +16,7 @@ export interface Call {
 }
 
 /** Named folders count from where the call was typed, the usual ones from the project. */
-export async function runCommand({ words, typedIn, project, engine }: Call): Promise<number> {
-  const command = parseCommand(words);
-  if ("wrong" in command) {
-    console.error(command.wrong);
-    return 1;
-  }
+export async function runCommand({ command, typedIn, project, engine }: Call): Promise<number> {
   const folder = (named: string | undefined, usual: string) =>
     named === undefined ? resolve(project, usual) : resolve(typedIn, named);
   const content = folder(command.content, "content");
@@ -31,6 +26,6 @@ export async function runCommand({ words, typedIn, project, engine }: Call): Pro
     case "check":
       return checkContent(content);
     case "start":
-      return serveBook({ content, project });
+      return serveBook({ content, project, port: command.port });
   }
 }

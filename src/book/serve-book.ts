@@ -1,21 +1,42 @@
 /** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
+import { existsSync } from "node:fs";
 import { join } from "node:path";
+import { reportProblems } from "../problem/report.ts";
+import { openRoot } from "./content/load-file.ts";
+import { freePort } from "./free-port.ts";
 import { keyOf } from "./memo.ts";
 import { openEleventy } from "./run-eleventy.ts";
+import { sayFailure } from "./say-failure.ts";
 import { watchRemovals } from "./watch-removals.ts";
 
 /** Not the built book's folder: what is half written must not be shared by mistake. Each content has one of its own. */
 const SERVED = ".cache/served";
 
-/** Serves until it is stopped; the exit code then. */
-export async function serveBook(call: {
+interface ServeCall {
   readonly content: string;
   readonly project: string;
-}): Promise<number> {
+  /** The one that was asked for. */
+  readonly port: number | undefined;
+}
+
+/** Serves until it is stopped; the exit code then. Wrong content is served with its report, but there must be a folder to watch. */
+export async function serveBook({ content, project, port: named }: ServeCall): Promise<number> {
+  const folder = await openRoot(content);
+  if ("about" in folder) return refuse(reportProblems([folder], new Map()));
+  const found = await freePort(named);
+  if ("wrong" in found) return refuse(found.wrong);
+  try {
+    return await serveOn(found.port, content, project);
+  } catch (error) {
+    return refuse(sayFailure("The book cannot be opened.", error));
+  }
+}
+
+async function serveOn(port: number, content: string, project: string): Promise<number> {
   const eleventy = await openEleventy({
-    project: call.project,
-    output: join(call.project, SERVED, keyOf([call.content])),
-    settings: { content: call.content },
+    project,
+    output: join(project, SERVED, keyOf([content])),
+    settings: { content },
     mode: "serve",
   });
   const stopped = new Promise<number>((resolve) => {
@@ -25,7 +46,15 @@ export async function serveBook(call: {
   });
   const rebuild: unknown = await eleventy.watch();
   if (typeof rebuild !== "function") throw new TypeError("Eleventy gave no way to build again");
-  const unwatch = watchRemovals(call.content, (path) => void rebuild(path));
-  await eleventy.serve();
+  const unwatch = watchRemovals(content, (path) => {
+    if (!existsSync(content)) console.error(`${content} is gone: start again when it is back.`);
+    void rebuild(path);
+  });
+  await eleventy.serve(port);
   return stopped.finally(unwatch);
+}
+
+function refuse(why: string): number {
+  console.error(why);
+  return 1;
 }

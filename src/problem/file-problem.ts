@@ -9,12 +9,20 @@ export type FileProblem = { readonly about: "file"; readonly at: Place } & (
         /** A link to what is not there. */
         | "dead-link"
         | "leaves-folder"
+        | "not-a-folder"
+        | "unreadable-folder"
+        /** A file with front matter in none of the content's folders. */
+        | "astray"
         | "no-front-matter"
         | "open-front-matter";
     }
   | { readonly kind: "missing"; readonly what: "folder" | "file" }
   /** A folder without a single file to read. */
   | { readonly kind: "empty-folder" }
+  /** A folder within one of the content's folders, with `count` files that were meant to be read. */
+  | { readonly kind: "unread-folder"; readonly folder: string; readonly count: number }
+  /** A folder or file that was meant to be called `better`, which is a name of the content's own. */
+  | { readonly kind: "misnamed"; readonly name: string; readonly better: string }
   /** `better` is a name that would do, where one can be made. */
   | { readonly kind: "bad-name"; readonly name: string; readonly better?: string }
   | { readonly kind: "too-large"; readonly limitKib: number }

@@ -38,7 +38,7 @@ function isWithin(short: string, long: string): boolean {
 }
 
 /** Insertions, deletions, replacements and swaps of neighbours that turn one word into the other. */
-function letterEdits(a: string, b: string): number {
+export function letterEdits(a: string, b: string): number {
   let before: readonly number[] = [];
   let row: readonly number[] = Array.from({ length: b.length + 1 }, (_, index) => index);
   for (let i = 1; i <= a.length; i++) {

@@ -50,7 +50,7 @@ export function readBook(file: TextFile): BookReading {
   const book: BookFile = {
     title: head.title,
     ...chosen,
-    ...(head.url === undefined ? {} : { url: head.url.replace(/\/*$/, "/") }),
+    ...(head.url === undefined ? {} : { url: folderAddress(head.url) }),
     ...(head.printer === undefined ? {} : { printer: head.printer }),
   };
   return { ...readingOf(book, problems), chosen };
@@ -58,4 +58,12 @@ export function readBook(file: TextFile): BookReading {
 
 function chosenIn(entry: WrittenEntry | undefined, note: Note): Chosen {
   return entry?.value.kind === "list" ? namedSlugs(entry, note) : "all";
+}
+
+/**
+ * The address of the folder, with a slash at its end: who copies it from a browser has the front page's. Written as a
+ * URI, for not every reader of feeds and site maps takes other letters (RFC 3986, 2.5).
+ */
+function folderAddress(text: string): string {
+  return new URL(text).href.replace(/\/index\.html$/i, "").replace(/\/*$/, "/");
 }

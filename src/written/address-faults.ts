@@ -11,11 +11,14 @@ export function addressFaults(text: string): readonly AddressFault[] {
     ["user", /^\w+:\/\/[^/?#]*@/.test(text)],
     ["query", text.includes("?")],
     ["fragment", text.includes("#")],
-    ["page", /^\w+:\/\/[^/]*\/.*\.(?:html?|php)\/*$/is.test(path)],
+    ["page", /^\w+:\/\/[^/]*\/.*\.(?:html?|php)\/*$/is.test(path) && !FRONT_PAGE.test(path)],
   ];
   const faults = checks.filter(([, isThere]) => isThere).map(([fault]) => fault);
   return faults.length > 0 || hasHost(text) ? faults : ["host"];
 }
+
+/** Who copies the book's address from a browser may have its front page's, which is as good. */
+const FRONT_PAGE = /\/index\.html$/i;
 
 const LONGEST = 500;
 

@@ -76,7 +76,9 @@ describe("a build", () => {
     const words = ["build", `--content=${content}`, `--output=${output}`];
     const home = join(output, "index.html");
     const first = statSync(home).mtimeMs;
-    expect(runCommand(words).stdout).toBe(`${output}: nothing has changed since it was built.\n`);
+    expect(runCommand(words).stdout).toBe(
+      `Building the book from ${content} into ${output} …\n${output}: nothing has changed since it was built.\n`,
+    );
     expect(statSync(home).mtimeMs).toBe(first);
     const page = readFileSync(home, "utf8");
     writeFileSync(home, "spoiled");
@@ -100,9 +102,10 @@ describe("a build of wrong content", () => {
   it("tells the report, ends with 1, and leaves the last book as it was", () => {
     const output = build(writeContent(TINY));
     const before = bytesIn(output);
-    const outcome = runCommand(["build", `--content=${writeContent(WRONG)}`, `--output=${output}`]);
+    const wrong = writeContent(WRONG);
+    const outcome = runCommand(["build", `--content=${wrong}`, `--output=${output}`]);
     expect(outcome.code).toBe(1);
-    expect(outcome.stdout).toBe("");
+    expect(outcome.stdout).toBe(`Building the book from ${wrong} into ${output} …\n`);
     expect(outcome.stderr).toBe(
       [
         "patterns/wide.md:3:1",

@@ -1,8 +1,11 @@
 /** The three commands as they are called: rightly, wrongly, and on wrong content. */
+import { spawn } from "node:child_process";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { parseCommand } from "../../src/book/parse-command.ts";
-import { runCommand } from "../setup/run-command.ts";
-import { TINY, writeContent } from "./write-content.ts";
+import { parseCommand, sayBeginning } from "../../src/book/parse-command.mjs";
+import { PROJECT, runCommand } from "../setup/run-command.ts";
+import { deskFolder, TINY, writeContent } from "./write-content.ts";
 
 describe("the words of a command", () => {
   it.each([
@@ -11,6 +14,8 @@ describe("the words of a command", () => {
     [["build", "--content", "a"], { name: "build", content: "a" }],
     [["check", "--content=a"], { name: "check", content: "a" }],
     [["start"], { name: "start" }],
+    [["start", "--port=9000"], { name: "start", port: 9000 }],
+    [["start", "--port", "1", "--content=a"], { name: "start", port: 1, content: "a" }],
   ])("%j are understood", (words, command) => {
     expect(parseCommand(words)).toEqual(command);
   });
@@ -26,6 +31,20 @@ describe("the words of a command", () => {
     [["check", "there"], "`check` does not know `there`: it takes --content=FOLDER."],
     [["check", "-c"], "`check` does not know `-c`: it takes --content=FOLDER."],
     [["build", "--content"], "`--content` needs a folder: --content=FOLDER."],
+    [
+      ["build", "--port=9000"],
+      "`build` does not know `--port`: it takes --content=FOLDER and --output=FOLDER.",
+    ],
+    [
+      ["start", "--output=b"],
+      "`start` does not know `--output`: it takes --content=FOLDER and --port=NUMBER.",
+    ],
+    [["start", "--port"], "`--port` needs a number: --port=NUMBER."],
+    [["start", "--port=garden"], "`--port` takes a whole number from 1 to 65535, not `garden`."],
+    [["start", "--port=0"], "`--port` takes a whole number from 1 to 65535, not `0`."],
+    [["start", "--port=65536"], "`--port` takes a whole number from 1 to 65535, not `65536`."],
+    [["start", "--port=80.5"], "`--port` takes a whole number from 1 to 65535, not `80.5`."],
+    [["toString"], "There is no command `toString`: use build, check or start."],
     [["build", "--content="], "`--content` needs a folder: --content=FOLDER."],
   ])("%j are refused in one line", (words, wrong) => {
     expect(parseCommand(words)).toEqual({ wrong });
@@ -40,11 +59,31 @@ describe("the words of a command", () => {
   });
 });
 
+describe("a command that begins", () => {
+  it.each([
+    [{ name: "build" }, "Building the book from content into _site …"],
+    [{ name: "build", content: "a", output: "b" }, "Building the book from a into b …"],
+    [{ name: "check", content: "a" }, "Checking a …"],
+    [{ name: "start" }, "Opening the book from content …"],
+  ] as const)("%j says so", (command, line) => {
+    expect(sayBeginning(command)).toBe(line);
+  });
+
+  it("says so before anything is bundled", async () => {
+    const child = spawn(process.execPath, [`${PROJECT}src/book/launch.mjs`, "check"]);
+    const first = await new Promise((resolve) => child.stdout.once("data", resolve));
+    expect(String(first)).toBe("Checking content …\n");
+    await new Promise((resolve) => child.once("close", resolve));
+  });
+});
+
 describe("a check", () => {
   it("says what all the content holds", () => {
     const { code, stdout } = runCommand(["check"]);
     expect(code).toBe(0);
-    expect(stdout).toMatch(/^All is well: \d+ patterns, \d+ notebooks and \d+ strips\.\n$/);
+    expect(stdout).toMatch(
+      /^Checking content …\nAll is well: \d+ patterns, \d+ notebooks and \d+ strips\.\n$/,
+    );
   });
 
   it("tells every problem at once and ends with 1", () => {
@@ -54,7 +93,7 @@ describe("a check", () => {
       "notebooks/small.md": "---\ntitle: Small\npaper: A7\npitch: 0\ndots: [12, 18]\n---\n",
     });
     const { code, stdout, stderr } = runCommand(["check", `--content=${content}`]);
-    expect({ code, stdout }).toEqual({ code: 1, stdout: "" });
+    expect({ code, stdout }).toEqual({ code: 1, stdout: `Checking ${content} …\n` });
     expect(stderr).toContain("notebooks/small.md:4:8");
     expect(stderr).toContain("patterns/halves.md:3:10");
     expect(stderr).not.toMatch(/^\s+at /m);
@@ -65,5 +104,31 @@ describe("a check", () => {
     expect(code).toBe(1);
     expect(stderr).toContain("nowhere");
     expect(stderr).not.toMatch(/^\s+at /m);
+  });
+});
+
+describe("content that makes no book", () => {
+  const { "notebooks/plain.md": plain = "", "patterns/halves.md": halves = "" } = TINY;
+
+  it.each<[string, Readonly<Record<string, string>>, string]>([
+    ["no notebooks", { "book.yaml": "title: T\n", "patterns/a.md": halves }, "notebooks"],
+    ["no patterns", { "book.yaml": "title: T\n", "notebooks/a.md": plain }, "patterns"],
+    ["nothing but a book", { "book.yaml": "title: T\n" }, "notebooks patterns"],
+    ["only a letter", { letter: "Dear all" }, "book.yaml notebooks patterns"],
+    [
+      "only broken files",
+      { "book.yaml": "- a\n", "notebooks/a.md": "a", "patterns/a.md": "---\n" },
+      "book.yaml:1:1 notebooks/a.md:1:1 patterns/a.md:1:1",
+    ],
+  ])("for it has %s, is told place by place, by check and by build", (_, files, places) => {
+    const content = writeContent(files);
+    const output = join(deskFolder(), "book");
+    for (const words of [["check"], ["build", `--output=${output}`]]) {
+      const { code, stderr } = runCommand([...words, `--content=${content}`]);
+      expect(code).toBe(1);
+      expect(stderr.match(/^\S+$/gm)?.join(" ")).toBe(places);
+      expect(stderr).not.toMatch(/^\s+at /m);
+    }
+    expect(existsSync(output)).toBe(false);
   });
 });

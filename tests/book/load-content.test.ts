@@ -1,4 +1,5 @@
 /** A whole content folder, as it lies on disk, with everything that can be wrong between its files. */
+import { execFileSync } from "node:child_process";
 import { mkdir, mkdtemp, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -266,6 +267,91 @@ patterns/late.markdown
 3 problems in 3 files.`,
     ],
     [
+      "folders within a folder, with whatever in them was meant to be read",
+      {
+        "patterns/weeks/one.md": pattern(),
+        "patterns/weeks/more/two.yaml": "",
+        "notebooks/old/a6.md": notebook(),
+        "strips/pictures/strip.png": "",
+        "strips/.drafts/everyday.md": strip("[seed-list]"),
+      },
+      `notebooks/old
+  The file in this folder is not read: \`notebooks\` has no folders in it.
+  Put it into \`notebooks\` itself, or move the folder out of it.
+
+patterns/weeks
+  The 2 files in this folder are not read: \`patterns\` has no folders in it.
+  Put them into \`patterns\` itself, or move the folder out of it.
+
+2 problems in 2 files.`,
+    ],
+    [
+      "files with other endings, by how they begin",
+      {
+        "patterns/bed-week.md.txt": pattern(),
+        "patterns/slug-hunt.yml": pattern(),
+        "patterns/tool-count": pattern(),
+        "patterns/frost.page": `\uFEFF${pattern().replaceAll("\n", "\r\n")}`,
+      },
+      `patterns/bed-week.md.txt
+  \`bed-week.md.txt\` is not a name that a page can have.
+  Call it \`bed-week.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+patterns/frost.page
+  \`frost.page\` is not a name that a page can have.
+  Call it \`frost-page.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+patterns/slug-hunt.yml
+  \`slug-hunt.yml\` is not a name that a page can have.
+  Call it \`slug-hunt.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+patterns/tool-count
+  \`tool-count\` is not a name that a page can have.
+  Call it \`tool-count.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+4 problems in 4 files.`,
+    ],
+    [
+      "folders and a book with slips in their names, beside the right ones",
+      {
+        "pattern/bed-plan.md": pattern(),
+        "Notebooks/deep/a6.md": notebook(),
+        "strip/everyday.md": strip("[seed-list]"),
+        "book.yml": "title: Another\n",
+        "bed-week.md": pattern(),
+      },
+      `Notebooks
+  \`Notebooks\` is not read: content has no such name.
+  Call it \`notebooks\`, or move it out of the content folder.
+
+bed-week.md
+  The file is not read: it lies in none of the folders.
+  Put it into \`notebooks\`, \`patterns\` or \`strips\`.
+
+book.yml
+  \`book.yml\` is not read: content has no such name.
+  Call it \`book.yaml\`, or move it out of the content folder.
+
+pattern
+  \`pattern\` is not read: content has no such name.
+  Call it \`patterns\`, or move it out of the content folder.
+
+strip
+  \`strip\` is not read: content has no such name.
+  Call it \`strips\`, or move it out of the content folder.
+
+5 problems in 5 files.`,
+    ],
+    [
+      "a file where a folder is to be",
+      { strips: "everyday" },
+      `strips
+  This is a file, not a folder.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+
+1 problem in 1 file.`,
+    ],
+    [
       "files that are no text, and too large ones",
       {
         "patterns/latin.md": Uint8Array.from([0x2d, 0x2d, 0x2d, 0x0a, 0x61, 0x62, 0xe4, 0x0a]),
@@ -302,6 +388,70 @@ patterns/latin.md:2:3
       ["strips", "  The link leads out of the content folder."],
       ["4 problems in 4 files."],
     ]);
+  });
+
+  it("tells a wrong name once, and not also that the right one is missing", async () => {
+    const report = await reportOn(
+      await folderWith({
+        "Book.yaml": "title: The Book\n",
+        "notebook/a5.md": notebook(),
+        "Patterns/seed-list.md": pattern(),
+        "strips/everyday.md": strip("[seed-list]"),
+      }),
+    );
+    expect(report.match(/^\S+$/gm)).toEqual(["Book.yaml", "Patterns", "notebook"]);
+    expect(report).toContain("Call it `patterns`");
+  });
+
+  it("says nothing of hidden files, what editors leave behind, and other things beside the content", async () => {
+    const text = pattern();
+    const folder = await folderWith({
+      ...GOOD,
+      "patterns/seed-list.md~": text,
+      "patterns/#seed-list.md#": text,
+      "patterns/.seed-list.md.swp": text,
+      "patterns/seed-list.md.bak": text,
+      "patterns/seed-list.md.orig": text,
+      "patterns/.DS_Store": "",
+      "patterns/.old/seed-list.md": text,
+      "patterns/seeds.jpg": "",
+      "book.yaml~": "title: Old\n",
+      ".book.yml": "title: Old\n",
+      "readme.md": "# The society's book\n",
+      "drafts/bed-week.md": text,
+      "pictures/shed.md": text,
+      "notes/monday.md": text,
+      "scripts/send.md": text,
+      "pattern/empty.png": "",
+    });
+    expect(await reportOn(folder)).toBe("");
+  });
+
+  it("does not wait for a pipe", async () => {
+    const folder = await folderWith(GOOD);
+    execFileSync("mkfifo", [join(folder, "patterns/pipe"), join(folder, "patterns/pipe.md")]);
+    const report = await reportOn(folder);
+    expect(report.match(/^\S+$/gm)).toEqual(["patterns/pipe.md"]);
+  });
+
+  it.each([
+    ["a file", "  This is a file, not a folder."],
+    ["a link to nothing", "  This folder is missing."],
+    ["a link to itself", "  The folder cannot be read."],
+  ])("names a content folder that is %s", async (kind, sentence) => {
+    const content = join(await folderWith({ letter: "Dear all" }), "content");
+    if (kind === "a file") await writeFile(content, "");
+    else await symlink(kind === "a link to nothing" ? `${content}-gone` : content, content);
+    expect((await reportOn(content)).split("\n").slice(0, 2)).toEqual([content, sentence]);
+  });
+
+  it("follows a link to a folder within a folder, and tells of one that leads nowhere", async () => {
+    const folder = await folderWith(GOOD);
+    const outside = await folderWith({ "bed-plan.md": pattern() });
+    await symlink(outside, join(folder, "patterns/weeks"));
+    await symlink(join(outside, "gone"), join(folder, "strips"));
+    const report = await reportOn(folder);
+    expect(report.match(/^\S+$/gm)).toEqual(["patterns/weeks", "strips"]);
   });
 
   it("tells all at once, and does not call a file unknown that is only wrong", async () => {

@@ -11,7 +11,7 @@ import { TINY } from "./write-content.ts";
 const SITE = "https://example.org/marrow/lane/";
 /** Markup, scripts, what ends an XML section, other alphabets, marks that turn the direction, an emoji and a lone mark. */
 const TITLE = `Beet & <b>leek</b> "]]>" </title><script>alert(1)</script> Грядка בצל \u200f 🥕`;
-const BODY = `First <img src=x onerror=alert(2)> \u202eturned\u202c.\n\nSecond [link](javascript:alert(3)) & more \u0007.`;
+const BODY = `First <img src=x onerror=alert(2)> \u202eturned\u202c.\n\nSecond [link](javascript:alert(3)) & more \u0007.\n\n[On](../../wide/plain/index.html?a=1&b=2#top) and [out](https://example.com/).\n\n    beds:\n      - leek  beet\n`;
 
 let books: TinyBooks;
 let book: string;
@@ -66,8 +66,27 @@ describe("the feed", () => {
     expect(childText(halves, "title")).toBe(TITLE);
     const description = childText(halves, "description");
     expect(description).toContain("&lt;img src=x onerror=alert(2)&gt;");
-    expect(description).not.toMatch(/<(?!p>|\/p>|img src="https:\/\/example\.org\/)/);
+    expect(description).not.toMatch(
+      /<(?!\/?(?:p|pre|code)>|img src="https:\/\/example\.org\/|a href="https:\/\/example|\/a>)/,
+    );
     expect(description).not.toContain('href="javascript:');
+  });
+});
+
+describe("what a pattern's text says, in the feed", () => {
+  const description = () => {
+    const [item] = allElements(xml("feed.xml")).filter(({ name }) => name === "item");
+    return childText(item, "description");
+  };
+
+  it("leads with full addresses to where its links lead on the pattern's page", () => {
+    expect([...description().matchAll(/<a href="([^"]*)"/g)].map(([, address]) => address)).toEqual(
+      [`${SITE}patterns/wide/plain/index.html?a=1&amp;b=2#top`, "https://example.com/"],
+    );
+  });
+
+  it("keeps the lines of what is set apart", () => {
+    expect(description()).toContain("<pre><code>beds:\n  - leek  beet\n</code></pre>");
   });
 });
 

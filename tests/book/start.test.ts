@@ -1,18 +1,22 @@
 /** `npm start` as an author meets it: the address, an edit that shows, a mistake told while the last good page stays. */
 import { type ChildProcess, spawn } from "node:child_process";
 import { rmSync, writeFileSync } from "node:fs";
+import { createServer } from "node:net";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
-import { PROJECT } from "../setup/run-command.ts";
-import { TINY, writeContent } from "./write-content.ts";
+import { PROJECT, runCommand } from "../setup/run-command.ts";
+import { deskFolder, TINY, writeContent } from "./write-content.ts";
 
 const PATIENCE_MS = 60_000;
 
 /** Starts the server on a content folder and waits for the address that it prints. */
-async function startOn(content: string): Promise<{ address: string; said: () => string }> {
+async function startOn(
+  content: string,
+  more: readonly string[] = [],
+): Promise<{ address: string; said: () => string }> {
   const server = spawn(
     process.execPath,
-    [`${PROJECT}src/book/launch.mjs`, "start", `--content=${content}`],
+    [`${PROJECT}src/book/launch.mjs`, "start", `--content=${content}`, ...more],
     { cwd: PROJECT, stdio: ["ignore", "pipe", "pipe"] },
   );
   onTestFinished(() => stop(server));
@@ -79,4 +83,58 @@ it("opens the book, follows edits, and tells a mistake in the page", async () =>
   expect(html).toContain("Two halves");
   expect(said()).toContain("`colum` is not a key");
   expect(said()).not.toMatch(/^\s+at /m);
+
+  writeFileSync(recipe, text.replace("title: Halves", "title: Mended halves"));
+  expect(await shows("Mended halves")).not.toContain("patterns/halves.md:4:");
 });
+
+it("opens wrong content with its report, and the book once that is mended", async () => {
+  const content = writeContent({ ...TINY, "book.yaml": "titel: Tiny\n" });
+  const { address, said } = await startOn(content);
+  const shows = (words: string) =>
+    until(async () => {
+      const html = await fetch(address).then((answer) => answer.text());
+      return html.includes(words) ? html : undefined;
+    }, said);
+  await shows("`titel` is not a key of the book");
+  writeFileSync(join(content, "book.yaml"), "title: Mended\n");
+  expect(await shows("<h1>Mended</h1>")).not.toContain("titel");
+});
+
+it("opens the book at the port that was asked for, and at no other where it is taken", async () => {
+  const { port, close } = await takenPort();
+  const content = writeContent(TINY);
+  const words = ["start", `--content=${content}`, `--port=${port}`];
+  expect(runCommand(words)).toEqual({
+    code: 1,
+    stdout: `Opening the book from ${content} …\n`,
+    stderr: `Port ${port} is taken: choose another with --port=NUMBER.\n`,
+  });
+  await close();
+  const { address } = await startOn(content, [`--port=${port}`]);
+  expect(address).toBe(`http://localhost:${port}/`);
+});
+
+it.each([
+  ["missing", undefined, "This folder is missing."],
+  ["a file", "Dear all", "This is a file, not a folder."],
+])("does not open a content folder that is %s", (_, text, sentence) => {
+  const content = join(deskFolder(), "content");
+  if (text !== undefined) writeFileSync(content, text);
+  const { code, stderr } = runCommand(["start", `--content=${content}`]);
+  expect(code).toBe(1);
+  expect(stderr.split("\n").slice(0, 2)).toEqual([content, `  ${sentence}`]);
+  expect(stderr).not.toMatch(/^\s+at /m);
+});
+
+/** A port that somebody else listens at. */
+async function takenPort(): Promise<{ port: number; close: () => Promise<unknown> }> {
+  const server = createServer();
+  await new Promise<void>((resolve) => server.listen(0, resolve));
+  const address = server.address();
+  if (address === null || typeof address === "string") throw new Error("no port to listen at");
+  return {
+    port: address.port,
+    close: () => new Promise((resolve) => server.close(resolve)),
+  };
+}

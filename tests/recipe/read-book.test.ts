@@ -34,6 +34,10 @@ describe("a book", () => {
     ["https://example.org/book/", "https://example.org/book/"],
     ["https://example.org/book", "https://example.org/book/"],
     ["http://localhost:8080", "http://localhost:8080/"],
+    ["https://example.org/book/index.html", "https://example.org/book/"],
+    ["https://EXAMPLE.org/b%C3%BCcher", "https://example.org/b%C3%BCcher/"],
+    // RFC 3987, 3.1: UTF-8, each byte written with a percent sign. RFC 3492, 7: the name of a host.
+    ["https://bücher.example/bücher/", "https://xn--bcher-kva.example/b%C3%BCcher/"],
   ])("has the address %s", (url, address) => {
     expect(read(`title: A\nurl: ${url}`)).toMatchObject({ ok: true, value: { url: address } });
   });

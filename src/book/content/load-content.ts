@@ -1,5 +1,4 @@
 /** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
-import { realpath } from "node:fs/promises";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import type { Problem } from "../../problem/problem.ts";
@@ -10,8 +9,9 @@ import { readRecipe } from "../../recipe/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { type Astray, BOOK, findAstray } from "./find-astray.ts";
 import { chosenOf, unknownIn, unlistedOf } from "./load-chosen.ts";
-import { loadFile, type Root, wholeFileProblem } from "./load-file.ts";
+import { loadFile, openRoot } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
 import { marginClashes } from "./load-margins.ts";
 
@@ -39,31 +39,28 @@ export type ContentReading =
 
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
 export async function loadContent(folder: string): Promise<ContentReading> {
-  const root = await rootOf(folder);
-  if (!root) {
-    const problems = [wholeFileProblem(folder, { kind: "missing", what: "folder" })];
-    return { ok: false, problems, texts: new Map() };
-  }
-  const [bookFile, notebooks, patterns, strips] = await Promise.all([
+  const root = await openRoot(folder);
+  if ("about" in root) return { ok: false, problems: [root], texts: new Map() };
+  const [astray, bookFile, notebooks, patterns, strips] = await Promise.all([
+    findAstray(root),
     loadFile(root, BOOK),
     loadFolder(root, "notebooks", true),
     loadFolder(root, "patterns", true),
     loadFolder(root, "strips", false),
   ]);
-  return checked({ bookFile, notebooks, patterns, strips });
+  return checked({ astray, bookFile, notebooks, patterns, strips });
 }
-
-const BOOK = "book.yaml";
 
 /** What lies on disk, before anything is understood. */
 interface Files {
+  readonly astray: Astray;
   readonly bookFile: Reading<TextFile>;
   readonly notebooks: Folder;
   readonly patterns: Folder;
   readonly strips: Folder;
 }
 
-function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReading {
+function checked({ astray, bookFile, notebooks, patterns, strips }: Files): ContentReading {
   const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
   const notebook = gathered(notebooks, notebooks.files.map(readNotebook));
   const recipe = gathered(patterns, patterns.files.map(readRecipe));
@@ -73,7 +70,7 @@ function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReadi
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
   const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
   const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
-  const problems = [
+  const found = [
     ...(book.ok ? [] : book.problems),
     ...notebook.problems,
     ...recipe.problems,
@@ -83,6 +80,8 @@ function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReadi
     ...unknownIn(named, "pattern", patterns.slugs),
     ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
   ];
+  const unexplained = found.filter((problem) => !isExplained(problem, astray));
+  const problems = [...astray.problems, ...unexplained];
   const files = [notebooks, patterns, strips].flatMap((one) => one.files);
   const all = bookFile.ok ? [bookFile.value, ...files] : files;
   const texts = new Map(all.map(({ path, text }) => [path, text]));
@@ -98,6 +97,14 @@ function checked({ bookFile, notebooks, patterns, strips }: Files): ContentReadi
   return { ok: true, value };
 }
 
+/** Where a folder has a wrong name, all that it lacks under the right one has one cause. */
+function isExplained(problem: Problem, { meant }: Astray): boolean {
+  if (problem.about === "book" && problem.kind === "unknown-slug") {
+    return meant.has(`${problem.what}s`);
+  }
+  return problem.about === "file" && problem.kind === "missing" && meant.has(problem.at.file);
+}
+
 const ALL = { notebooks: "all", patterns: "all" } as const;
 
 function gathered<T>(
@@ -111,12 +118,4 @@ function gathered<T>(
       ...readings.flatMap((reading) => (reading.ok ? [] : reading.problems)),
     ],
   };
-}
-
-async function rootOf(folder: string): Promise<Root | undefined> {
-  try {
-    return { folder, real: await realpath(folder) };
-  } catch {
-    return undefined;
-  }
 }

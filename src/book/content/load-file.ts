@@ -13,6 +13,21 @@ export interface Root {
   readonly real: string;
 }
 
+/** The content folder, or why there is none. */
+export async function openRoot(folder: string): Promise<Root | Problem> {
+  try {
+    const real = await realpath(folder);
+    if ((await stat(real)).isDirectory()) return { folder, real };
+    return wholeFileProblem(folder, { kind: "not-a-folder" });
+  } catch (error) {
+    const isGone = error instanceof Error && "code" in error && error.code === "ENOENT";
+    return wholeFileProblem(
+      folder,
+      isGone ? { kind: "missing", what: "folder" } : { kind: "unreadable-folder" },
+    );
+  }
+}
+
 /** The file at a path below the root, or why it cannot be taken. */
 export async function loadFile(root: Root, path: string): Promise<Reading<TextFile>> {
   const full = join(root.folder, path);

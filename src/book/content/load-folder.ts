@@ -1,10 +1,18 @@
-/** Reads all Markdown files of one folder of the content, in the order of their names. */
-import { readdir, realpath } from "node:fs/promises";
+/** Reads all Markdown files of one folder of the content, in the order of their names, and tells of what is not read. */
+import type { Dirent } from "node:fs";
+import { lstat, readdir, realpath, stat } from "node:fs/promises";
 import { join } from "node:path";
 import type { Problem } from "../../problem/problem.ts";
 import type { TextFile } from "../../problem/reading.ts";
-import { isSlug, slugFrom } from "../../written/slug.ts";
 import { isInside, loadFile, type Root, wholeFileProblem } from "./load-file.ts";
+import {
+  betterName,
+  countMeant,
+  hasFrontMatter,
+  isLeftAlone,
+  isMeantByName,
+  slugIn,
+} from "./meant-file.ts";
 
 export interface Folder {
   readonly files: readonly TextFile[];
@@ -15,60 +23,84 @@ export interface Folder {
 
 /** The folder's files. One that is not needed may be missing. */
 export async function loadFolder(root: Root, name: string, isNeeded: boolean): Promise<Folder> {
-  const names = await namesIn(root, name);
-  if (typeof names === "string") {
-    const problems = names === "leaves-folder" || isNeeded ? [folderProblem(name, names)] : [];
-    return { files: [], slugs: [], problems };
+  const entries = await entriesIn(root, name);
+  if (!Array.isArray(entries)) {
+    const isTold = entries !== "absent" || isNeeded;
+    return { files: [], slugs: [], problems: isTold ? [folderProblem(name, entries)] : [] };
   }
-  const written = names.filter(isMeant).sort(byCharacters);
-  const good = written.filter((file) => slugIn(file) !== undefined);
-  const bad = written.filter((file) => slugIn(file) === undefined);
+  const found = await Promise.all(entries.map((entry) => sortEntry(root, name, entry)));
+  const good = found.flatMap((one) => (one.kind === "read" ? [one.file] : [])).sort(byCharacters);
   const readings = await Promise.all(good.map((file) => loadFile(root, `${name}/${file}`)));
-  const problems = [
-    ...bad.map((file) => badName(name, file)),
-    ...readings.flatMap((reading) => (reading.ok ? [] : reading.problems)),
-    ...(isNeeded && written.length === 0 ? [wholeFileProblem(name, { kind: "empty-folder" })] : []),
-  ];
+  const told = found.flatMap((one) => (one.kind === "told" ? [one.problem] : []));
+  const isEmpty = good.length === 0 && told.length === 0;
   return {
     files: readings.flatMap((reading) => (reading.ok ? [reading.value] : [])),
     slugs: good.flatMap((file) => slugIn(file) ?? []),
-    problems,
+    problems: [
+      ...told,
+      ...readings.flatMap((reading) => (reading.ok ? [] : reading.problems)),
+      ...(isNeeded && isEmpty ? [wholeFileProblem(name, { kind: "empty-folder" })] : []),
+    ],
   };
 }
 
-async function namesIn(
-  root: Root,
-  name: string,
-): Promise<readonly string[] | "missing" | "leaves-folder"> {
+/** `absent` is a folder that is not there; `missing` is one that a link leads to in vain. */
+type WhyNot = "absent" | "missing" | "leaves-folder" | "not-a-folder" | "unreadable-folder";
+
+async function entriesIn(root: Root, name: string): Promise<Dirent[] | WhyNot> {
   const full = join(root.folder, name);
   try {
     if (!isInside(root, await realpath(full))) return "leaves-folder";
-    return await readdir(full);
-  } catch {
-    return "missing";
+    if (!(await stat(full)).isDirectory()) return "not-a-folder";
+    return await readdir(full, { withFileTypes: true });
+  } catch (error) {
+    const isGone = error instanceof Error && "code" in error && error.code === "ENOENT";
+    if (!isGone) return "unreadable-folder";
+    return lstat(full).then(
+      () => "missing",
+      () => "absent",
+    );
   }
 }
 
-function folderProblem(name: string, kind: "missing" | "leaves-folder"): Problem {
-  return kind === "missing"
-    ? wholeFileProblem(name, { kind, what: "folder" })
+function folderProblem(name: string, kind: WhyNot): Problem {
+  return kind === "absent" || kind === "missing"
+    ? wholeFileProblem(name, { kind: "missing", what: "folder" })
     : wholeFileProblem(name, { kind });
 }
 
-/** Markdown, and what was probably meant to be; hidden files and other things beside it are left alone. */
-function isMeant(file: string): boolean {
-  return !file.startsWith(".") && /\.(md|mdx|markdown|txt|ya?ml)$/i.test(file);
+type Sorted =
+  | { readonly kind: "read"; readonly file: string }
+  | { readonly kind: "told"; readonly problem: Problem }
+  | { readonly kind: "left" };
+
+const LEFT: Sorted = { kind: "left" };
+
+async function sortEntry(root: Root, folder: string, entry: Dirent): Promise<Sorted> {
+  const { name } = entry;
+  if (slugIn(name) !== undefined) return { kind: "read", file: name };
+  if (isLeftAlone(name)) return LEFT;
+  const path = `${folder}/${name}`;
+  const full = join(root.folder, path);
+  if (await isFolder(full, entry)) {
+    const count = await countMeant(full);
+    if (count === 0) return LEFT;
+    const problem = wholeFileProblem(path, { kind: "unread-folder", folder, count });
+    return { kind: "told", problem };
+  }
+  if (!isMeantByName(name) && !(await hasFrontMatter(full))) return LEFT;
+  const better = betterName(name);
+  const fact = { kind: "bad-name", name, ...(better === undefined ? {} : { better }) } as const;
+  return { kind: "told", problem: wholeFileProblem(path, fact) };
 }
 
-function slugIn(file: string): string | undefined {
-  const slug = file.endsWith(".md") ? file.slice(0, -3) : "";
-  return isSlug(slug) ? slug : undefined;
-}
-
-function badName(folder: string, name: string): Problem {
-  const plain = slugFrom(name);
-  const better = plain === "" ? {} : { better: `${plain}.md` };
-  return wholeFileProblem(`${folder}/${name}`, { kind: "bad-name", name, ...better });
+/** Links are followed: what they lead to was meant to be here. */
+async function isFolder(path: string, entry: Dirent): Promise<boolean> {
+  if (!entry.isSymbolicLink()) return entry.isDirectory();
+  return stat(path).then(
+    (found) => found.isDirectory(),
+    () => false,
+  );
 }
 
 /** By the characters' numbers alone, so that the order is the same on every machine. */

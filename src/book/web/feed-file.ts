@@ -5,7 +5,7 @@ import { htmlText } from "../html-text.ts";
 import { PURPOSE_WORDS } from "../purpose-words.ts";
 import type { SideFile } from "../side-files.ts";
 import { previewPath } from "./make-previews.ts";
-import { xmlElement, xmlFile } from "./xml-lines.ts";
+import { xmlElement, xmlFile, xmlHtmlElement } from "./xml-lines.ts";
 
 /** Where it lies, from the book's root. */
 export const FEED_PATH = "feed.xml";
@@ -24,14 +24,15 @@ export function feedFiles(
   if (book.url === undefined || !notebook) return [];
   const { url, title } = book;
   const items = recipes.flatMap((recipe) => {
+    const link = `${url}patterns/${recipe.slug}/${notebook.slug}/index.html`;
     const picture = `<p><img src="${htmlText(url + previewPath(recipe.slug))}" alt=""></p>`;
     return [
       "<item>",
       xmlElement("title", recipe.title),
-      xmlElement("link", `${url}patterns/${recipe.slug}/${notebook.slug}/index.html`),
+      xmlElement("link", link),
       xmlElement("guid", `${url}patterns/${recipe.slug}/`, ' isPermaLink="false"'),
       xmlElement("category", PURPOSE_WORDS[recipe.purpose].title),
-      xmlElement("description", picture + bodyHtml(recipe.body)),
+      xmlHtmlElement("description", picture + withFullAddresses(bodyHtml(recipe.body), link)),
       "</item>",
     ];
   });
@@ -48,4 +49,12 @@ export function feedFiles(
     "</rss>",
   ];
   return [{ path: FEED_PATH, text: xmlFile(lines) }];
+}
+
+/** A feed is read elsewhere: a link that leads on from the pattern's page would lead nowhere. */
+function withFullAddresses(html: string, page: string): string {
+  return html.replace(/(<a href=")([^"]*)"/g, (tag, start: string, written: string) => {
+    const address = written.replaceAll("&amp;", "&");
+    return URL.canParse(address, page) ? `${start}${htmlText(new URL(address, page).href)}"` : tag;
+  });
 }

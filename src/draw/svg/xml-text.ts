@@ -12,12 +12,12 @@ const DIRECTION = /[\u202a-\u202e\u2066-\u2069]/g;
 
 /** One line of text, well-formed whatever it was; a lone surrogate becomes U+FFFD. */
 export function xmlText(text: string): string {
-  return text
-    .replace(FORBIDDEN, "")
-    .replace(DIRECTION, "")
-    .replace(LONE_SURROGATE, "\ufffd")
-    .replace(SPACE, " ")
-    .trim();
+  return xmlLines(text).replace(SPACE, " ").trim();
+}
+
+/** The same, with line ends and other white space as they are. */
+export function xmlLines(text: string): string {
+  return text.replace(FORBIDDEN, "").replace(DIRECTION, "").replace(LONE_SURROGATE, "\ufffd");
 }
 
 /** A name for `id`: letters, digits, dots, dashes and underscores, as slugs have them. */

@@ -25,6 +25,25 @@ export function sayFileProblem(problem: FileProblem): Said {
         sentence: "The link leads out of the content folder.",
         hint: "Copy the file itself into the folder.",
       };
+    case "not-a-folder":
+      return { sentence: "This is a file, not a folder.", hint: MISSING.folder };
+    case "unreadable-folder":
+      return {
+        sentence: "The folder cannot be read.",
+        hint: "It must be a folder that you are allowed to read.",
+      };
+    case "astray":
+      return {
+        sentence: "The file is not read: it lies in none of the folders.",
+        hint: "Put it into `notebooks`, `patterns` or `strips`.",
+      };
+    case "unread-folder":
+      return unreadFolder(problem);
+    case "misnamed":
+      return {
+        sentence: `${sayCode(problem.name)} is not read: content has no such name.`,
+        hint: `Call it ${sayCode(problem.better)}, or move it out of the content folder.`,
+      };
     case "missing":
       return { sentence: `This ${problem.what} is missing.`, hint: MISSING[problem.what] };
     case "empty-folder":
@@ -53,6 +72,15 @@ const MISSING: Readonly<Record<"folder" | "file", string>> = {
   folder: "Content is a folder with `notebooks`, `patterns`, `strips` and `book.yaml` in it.",
   file: "A content folder has a `book.yaml` that gives at least a title.",
 };
+
+function unreadFolder({ folder, count }: Extract<FileProblem, { kind: "unread-folder" }>): Said {
+  const files =
+    count === 1 ? "The file in this folder is" : `The ${count} files in this folder are`;
+  return {
+    sentence: `${files} not read: ${sayCode(folder)} has no folders in it.`,
+    hint: `Put ${count === 1 ? "it" : "them"} into ${sayCode(folder)} itself, or move the folder out of it.`,
+  };
+}
 
 function badName({ name, better }: Extract<FileProblem, { kind: "bad-name" }>): Said {
   return {

@@ -1,0 +1,69 @@
+/** The words of the three commands: what they ask for, what is wrong with them in one line, and what begins. */
+import { parseArgs } from "node:util";
+
+/** Which options each command takes, and what stands behind each. */
+const OPTIONS = {
+  build: { content: "FOLDER", output: "FOLDER" },
+  check: { content: "FOLDER" },
+  start: { content: "FOLDER", port: "NUMBER" },
+};
+
+/** TCP has no more ports (RFC 9293, 3.1: sixteen bits), and 0 stands for none. */
+const LAST_PORT = 65_535;
+
+/** The command that the words ask for, or one line that says why there is none. */
+export function parseCommand(words) {
+  const [name, ...rest] = words;
+  if (!Object.hasOwn(OPTIONS, name ?? "")) {
+    return { wrong: `There is no command \`${name ?? ""}\`: use build, check or start.` };
+  }
+  const options = parseOptions(name, rest);
+  return "wrong" in options ? options : { name, ...options };
+}
+
+function parseOptions(name, words) {
+  const known = OPTIONS[name];
+  const takes = Object.entries(known).map(([option, what]) => `--${option}=${what}`);
+  const found = {};
+  for (const token of tokensOf(words)) {
+    if (token.kind === "option-terminator") continue;
+    const word = token.kind === "option" ? token.rawName : token.value;
+    if (token.kind !== "option" || !Object.hasOwn(known, token.name)) {
+      return { wrong: `\`${name}\` does not know \`${word}\`: it takes ${takes.join(" and ")}.` };
+    }
+    const what = known[token.name];
+    if (!token.value) {
+      return { wrong: `\`${word}\` needs a ${what.toLowerCase()}: ${word}=${what}.` };
+    }
+    if (what === "NUMBER" && portIn(token.value) === undefined) {
+      return {
+        wrong: `\`${word}\` takes a whole number from 1 to ${LAST_PORT}, not \`${token.value}\`.`,
+      };
+    }
+    found[token.name] = what === "NUMBER" ? portIn(token.value) : token.value;
+  }
+  return found;
+}
+
+function tokensOf(words) {
+  const takesValue = { type: "string" };
+  const options = { content: takesValue, output: takesValue, port: takesValue };
+  return parseArgs({ args: [...words], options, strict: false, tokens: true }).tokens;
+}
+
+function portIn(text) {
+  const port = /^\d{1,5}$/.test(text) ? Number(text) : 0;
+  return port >= 1 && port <= LAST_PORT ? port : undefined;
+}
+
+/** The line that stands there while everything else is loaded. */
+export function sayBeginning({ name, content = "content", output = "_site" }) {
+  switch (name) {
+    case "build":
+      return `Building the book from ${content} into ${output} …`;
+    case "check":
+      return `Checking ${content} …`;
+    default:
+      return `Opening the book from ${content} …`;
+  }
+}
