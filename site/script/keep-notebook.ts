@@ -13,6 +13,7 @@ export function keepNotebook(page: Document, device: Device): void {
       device.keep(KEPT.notebook, slug);
       openOnNotebook(page, slug);
       showKept(page, slug);
+      focusKept(page, slug);
     });
   }
 }
@@ -32,4 +33,11 @@ function showKept(page: Document, chosen: string | undefined): void {
   for (const words of page.querySelectorAll<HTMLElement>("[data-kept]")) {
     words.hidden = words.dataset.kept !== chosen;
   }
+}
+
+/** The button that was pressed is gone: the words in its place are where one goes on. */
+function focusKept(page: Document, slug: string): void {
+  const words = page.querySelector<HTMLElement>(`[data-kept="${CSS.escape(slug)}"]`);
+  words?.setAttribute("tabindex", "-1");
+  words?.focus({ preventScroll: true });
 }

@@ -16,6 +16,15 @@ const open = () => {
   if (slug) openOnNotebook(document, slug);
 };
 
+// What is going to be sifted is not shown before it is, or all would jump. Should the sieve not come, all is shown.
+if (/[#&](for|tag|fit|pages|lines|sort|find)=/.test(location.hash)) {
+  const { classList } = document.documentElement;
+  classList.add("sifting");
+  window.addEventListener("load", () => {
+    if (!classList.contains("choosing")) classList.remove("sifting");
+  });
+}
+
 const observer = new MutationObserver(open);
 observer.observe(document, { childList: true, subtree: true });
 document.addEventListener("DOMContentLoaded", () => observer.disconnect());

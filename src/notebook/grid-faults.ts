@@ -6,11 +6,18 @@ import type { RuleProblem } from "../problem/rule-problem.ts";
 
 type Of<K extends RuleProblem["kind"]> = Omit<Extract<RuleProblem, { kind: K }>, "at">;
 
-/** Dots beyond the paper, or edge steps of no size; without the place, which only a file has. */
-export type GridFault = Of<"dots-beyond-paper"> | Of<"empty-edge-step">;
+/** Dots beyond the paper, all of them or some, or edge steps of no size; without the place, which only a file has. */
+export type GridFault =
+  | Of<"dots-beyond-paper">
+  | Of<"first-dot-beyond-paper">
+  | Of<"empty-edge-step">;
 
 /** What is wrong with one axis of a grid; none where it is all right. */
 export function gridFaults(grid: GridAxis, axis: Axis): readonly GridFault[] {
+  if (grid.firstDot >= grid.paper) {
+    const mm = { firstMm: toMm(grid.firstDot), paperMm: toMm(grid.paper) };
+    return [{ about: "rule", kind: "first-dot-beyond-paper", axis, ...mm }];
+  }
   const has = length(grid.paper - Math.max(grid.firstDot, 0));
   const needs = length((grid.dots - 1) * grid.pitch);
   if (needs > has) {

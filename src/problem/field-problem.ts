@@ -7,7 +7,9 @@ export type FieldProblem<Field extends string = string> = { readonly field: Fiel
   | { readonly kind: "unsuitable"; readonly wanted: Wanted }
   /** At most so many decimals are kept exactly. */
   | { readonly kind: "too-many-decimals"; readonly decimals: number }
-  | { readonly kind: "control-character" | "no-file-name" }
+  | { readonly kind: "control-character" }
+  /** `nearest` is a name that would do, made of what was typed; none where nothing typed could stand in one. */
+  | { readonly kind: "no-file-name"; readonly nearest?: string }
   /** Not a factor that corrects a printer. */
   | { readonly kind: "no-stretch"; readonly min: number; readonly max: number }
   | {
@@ -17,6 +19,12 @@ export type FieldProblem<Field extends string = string> = { readonly field: Fiel
       readonly hasMm: number;
       /** How many dots would fit. */
       readonly fitting: number;
+    }
+  | {
+      readonly kind: "first-dot-beyond-paper";
+      readonly axis: Axis;
+      readonly firstMm: number;
+      readonly paperMm: number;
     }
   | { readonly kind: "empty-edge-step"; readonly axis: Axis; readonly end: "first" | "last" }
 );

@@ -22,6 +22,13 @@ export type RuleProblem = { readonly about: "rule"; readonly at: Place } & (
       /** How many dots would fit. */
       readonly fitting: number;
     }
+  /** Not even the first dot lies on the paper. */
+  | {
+      readonly kind: "first-dot-beyond-paper";
+      readonly axis: Axis;
+      readonly firstMm: number;
+      readonly paperMm: number;
+    }
   /** Counting starts or ends at the paper's edge, and the outermost dot lies on that edge. */
   | { readonly kind: "empty-edge-step"; readonly axis: Axis; readonly end: "first" | "last" }
 );

@@ -89,13 +89,14 @@ describe("a spread", () => {
     expect(steps.map((step) => readStepAddress(stepAddress(step), steps))).toEqual(
       steps.map((_, index) => index),
     );
+    expect(readStepAddress("#drawn", steps)).toBe(steps.length);
     for (const hash of ["", "#stroke=0", "#stroke=8", "#stroke=01", "#stroke", "#marks", "#kin"])
       expect(readStepAddress(hash, steps), hash).toBeUndefined();
   });
 });
 
 describe("a course", () => {
-  it("stays between the first and the last step", () => {
+  it("stays between the first step and the end, where all is drawn", () => {
     const course = openCourse(stepsOf(single), "right");
     const places: (number | undefined)[] = [];
     course.watch(({ place }) => places.push(place));
@@ -106,7 +107,8 @@ describe("a course", () => {
     course.move(1);
     course.turn("left");
     course.stop();
-    expect(places).toEqual([undefined, 0, 0, 1, 4, 4, 4, undefined]);
+    expect(places).toEqual([undefined, 0, 0, 1, 5, 5, 5, undefined]);
+    expect(course.state().steps).toHaveLength(5);
     expect(course.state().hand).toBe("left");
   });
 });

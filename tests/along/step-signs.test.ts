@@ -40,6 +40,14 @@ describe("the signs of a stroke", () => {
     ]);
   });
 
+  it.each([
+    ["across", 1, { y: "59.475" }],
+    ["down", 3, { x: "37.9" }],
+  ])("keep counts of a line %s off the words of the next box", (_, stroke, place) => {
+    const counts = named(signsOf(AMID, { stroke }), "end-count");
+    expect(counts).toMatchObject([place, place]);
+  });
+
   it.each([0.25, 0.5, 1])("are as large on any screen (%f mm a pixel)", (pixel) => {
     const [point] = named(signsOf(AMID, { pixel }), "start");
     const [tag] = named(signsOf(AMID, { pixel }), "tag");

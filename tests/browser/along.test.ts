@@ -37,6 +37,25 @@ function shown(page: Page): Promise<Told> {
   });
 }
 
+/** What is said when all is drawn: nothing is left to draw now. */
+function drawnWords(pattern: string, steps: readonly Told[]): Told {
+  const strokes = steps.filter(({ hash }) => hash.startsWith("#stroke")).length;
+  const words = pattern === "week-in-columns" ? "Both pages are drawn." : "The page is drawn.";
+  return { hash: "#drawn", count: `${strokes} of ${strokes} strokes`, words, d: "none" };
+}
+
+/** How many strokes stand on the drawing as done; marks have two short lines each. */
+function drawnLines(page: Page): Promise<number> {
+  return page.locator(".along-lines .along-done").evaluate((path) => {
+    const lines = (path.getAttribute("d") ?? "").split("M").slice(1);
+    const isLong = (line: string) => {
+      const [, x = "", y = "", way = "", to = ""] = /^(\S+) (\S+)([HV])(\S+)$/.exec(line) ?? [];
+      return Math.abs(Number(to) - Number(way === "H" ? x : y)) !== 3;
+    };
+    return lines.filter(isLong).length;
+  });
+}
+
 const WAYS: readonly (readonly [
   string,
   (page: Page, key: string, button: string) => Promise<void>,
@@ -71,10 +90,17 @@ describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journ
     }
     expect(on).toEqual(steps);
     const next = page.getByRole("button", { name: "Next", exact: true });
+    expect(await next.getAttribute("aria-disabled")).toBe("false");
+    await act(page, "ArrowRight", "Next");
+    const drawn = await shown(page);
+    expect(drawn).toEqual(drawnWords(pattern, steps));
+    expect(await drawnLines(page)).toBe(steps.filter(({ hash }) => hash.startsWith("#s")).length);
+    const after = page.locator(".along-told[aria-live=polite]").getByText("start over");
+    expect(await after.isVisible()).toBe(true);
     expect(await next.getAttribute("aria-disabled")).toBe("true");
     await page.keyboard.press("ArrowRight");
-    expect(await shown(page)).toEqual(steps.at(-1));
-    for (const step of steps.slice(0, -1).toReversed()) {
+    expect(await shown(page)).toEqual(drawn);
+    for (const step of steps.toReversed()) {
       await act(page, "ArrowLeft", "Back");
       expect(await shown(page)).toEqual(step);
     }
@@ -89,5 +115,24 @@ describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journ
 
   it("makes the browser complain of nothing", () => {
     expect(watched.complaints).toEqual([]);
+  });
+});
+
+describe.each(WIDTHS)("the line of now, %i px wide", (width) => {
+  it("keeps other lines off but no word: its halo lies below all that is written", async () => {
+    const { page, close } = await watchedPage(desk.browser, { viewport: { width, height: 844 } });
+    await page.goto(`${addressOf("two-row-week", "a6")}#stroke=5`);
+    const order = await page.evaluate(() => {
+      const halo = document.querySelector(".along-halo");
+      const words = [...document.querySelectorAll(".plate :is(.d-heading, .d-label)")];
+      return words.map((word) =>
+        halo && halo.compareDocumentPosition(word) & Node.DOCUMENT_POSITION_FOLLOWING
+          ? "over the halo"
+          : `under the halo: ${word.textContent}`,
+      );
+    });
+    expect(order.length).toBeGreaterThan(0);
+    expect(new Set(order)).toEqual(new Set(["over the halo"]));
+    await close();
   });
 });

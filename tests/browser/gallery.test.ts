@@ -161,7 +161,41 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     expect(await remedy.count()).toBe(0);
     await page.locator(".found").getByRole("button", { name: "Show all" }).click();
     await untilFound(page, /^\d+ patterns$/);
-    await expect.poll(() => hashOf(page)).toBe("");
+    await expect.poll(() => hashOf(page)).toBe("#on=a5");
+  });
+
+  it.each([
+    ["#for=year&find=slug", "Without year"],
+    ["#for=year&find=slug", "Show all patterns"],
+    ["#for=week", "Show all"],
+  ])("of %s goes on from what was found when the button “%s” is gone", async (hash, name) => {
+    await page.goto(`${address}${hash}`);
+    await untilFound(page, /pattern/i);
+    await page.getByRole("button", { name, exact: true }).press("Enter");
+    const focused = page.locator(":focus");
+    expect(await focused.getAttribute("data-part")).toBe("found");
+    await expect.poll(() => focused.textContent()).toMatch(/^\d+ (of|patterns)/);
+  });
+
+  it.each([
+    ["#for=week", "#on=a6&for=week"],
+    ["#sort=title", "#on=a6&sort=title"],
+    ["#on=a5&for=week", "#on=a5&for=week"],
+    ["", ""],
+    ["#tracker", "#tracker"],
+  ])("who sends %j on sends the kept notebook with it: %j", async (hash, shared) => {
+    await page.getByLabel("Drawn for").selectOption("a6");
+    await page.goto("about:blank");
+    await page.goto(`${address}${hash}`);
+    expect(await hashOf(page)).toBe(shared);
+  });
+
+  it("counts each thing that was chosen to narrow it down", async () => {
+    await unfold();
+    await page.getByRole("checkbox", { name: "Week" }).check();
+    await page.getByRole("checkbox", { name: "Day" }).check();
+    await page.getByLabel("Fits").check();
+    expect(await page.locator(".narrow").textContent()).toBe("Narrow down (3)");
   });
 
   it("chooses a notebook for good, and follows another's link for once", async () => {
@@ -235,6 +269,20 @@ describe("where files are slow to come", () => {
     await untilFound(page, /^\d+ of/);
     expect(await field.inputValue()).toBe("green");
     await expect.poll(() => hashOf(page)).toBe("#on=a5&find=green");
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe("a notebook that is made one's own", () => {
+  it.each([
+    ["notebooks/a6/index.html", "Make this my notebook", "This is your notebook"],
+    ["notebooks/index.html", "Make mine: A6, pocket", "Yours"],
+  ])("on %s: the words in the button's place have the focus", async (path, name, words) => {
+    const { page, complaints, close } = await watchedPage(desk.browser);
+    await page.goto(`${desk.address}${path}`);
+    await page.getByRole("button", { name }).press("Enter");
+    expect(await page.locator(":focus").textContent()).toContain(words);
     expect(complaints).toEqual([]);
     await close();
   });

@@ -44,7 +44,7 @@ describe("without scripts", () => {
 });
 
 describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
-  it.each(["", "#stroke=5", "#marks=1"])(
+  it.each(["", "#stroke=5", "#marks=1", "#drawn"])(
     "%s nothing bars anybody (axe-core, WCAG 2.2 A and AA)",
     async (hash) => {
       const { page, close } = await watchedPage(desk.browser, { colorScheme });

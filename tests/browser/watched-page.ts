@@ -25,6 +25,12 @@ export async function watchedPage(
   page.on("response", (response) => {
     if (response.status() >= 400) complaints.push(`${response.status()}: ${response.url()}`);
   });
+  // A browser need not tell of a refusal that a script has caught; another one will.
+  await page.addInitScript(() => {
+    document.addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI }) => {
+      console.error(`refused by ${violatedDirective}: ${blockedURI}`);
+    });
+  });
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type())) complaints.push(`said: ${message.text()}`);
   });

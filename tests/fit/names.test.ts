@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { nameNotebook } from "../../site/script/fit/name-notebook.ts";
 import { type NotebookFields, USUAL_FIELDS } from "../../site/script/fit/notebook-fields.ts";
 import { readFields } from "../../site/script/fit/read-fields.ts";
-import { slugFor } from "../../site/script/fit/slug-for.ts";
+import { slugFault, slugFor } from "../../site/script/fit/slug-for.ts";
 import { NO_STRIP, nameStrip } from "../../site/script/fit/strip-choice.ts";
 import { SLUG } from "../../src/written/slug.ts";
 import { demoShelf } from "./page-shelf.ts";
@@ -55,6 +55,16 @@ describe("a strip", () => {
 });
 
 describe("a file name", () => {
+  it.each([
+    ["My Slug!", "my-slug"],
+    ["-2024", "2024"],
+    ["Größe", "gro-e"],
+    ["★", undefined],
+  ])("that will not do has a nearest one: %s", (typed, nearest) => {
+    const fault = { field: "slug", kind: "no-file-name" } as const;
+    expect(slugFault("slug", typed)).toEqual(nearest === undefined ? fault : { ...fault, nearest });
+  });
+
   it("is always one that the book takes, and never one that is taken", () => {
     const taken = fc.array(fc.constantFrom("a", "a-2", "a-3", "x"), { maxLength: 4 });
     fc.assert(

@@ -63,6 +63,16 @@ function fileOf(f: NotebookFields): string {
   ].join("\n");
 }
 
+describe("a pitch in inches", () => {
+  it("makes the notebook of the same pitch in millimetres", () => {
+    const [inches, mm] = ["1/4 in", "6.35"].map((pitch) =>
+      readFields({ ...USUAL_FIELDS, pitch, dotsAcross: "20", dotsDown: "30" }),
+    );
+    expect(inches).toEqual(mm);
+    expect(inches?.ok).toBe(true);
+  });
+});
+
 describe("what is said at a field", () => {
   const said = (change: Partial<NotebookFields>) => {
     const reading = readFields({ ...USUAL_FIELDS, ...change });
@@ -72,6 +82,18 @@ describe("what is said at a field", () => {
   it.each<[Partial<NotebookFields>, readonly (readonly [string, string])[]]>([
     [{}, []],
     [{ pitch: "5,0" }, []],
+    [{ pitch: "5 mm", pitchDown: "1/5 in" }, []],
+    [{ firstLeft: "1/2 in", firstTop: "12,5 mm" }, []],
+    [{ pitch: "1/4" }, [["pitch", "This needs a number of millimetres from 0.5 to 100."]]],
+    [{ pitch: "5 in" }, [["pitch", "This needs a number of millimetres from 0.5 to 100."]]],
+    [
+      { firstLeft: "200" },
+      [["firstLeft", "The first dot lies 200 mm in, and the sheet is 148 mm wide."]],
+    ],
+    [
+      { firstTop: "210" },
+      [["firstTop", "The first dot lies 210 mm in, and the sheet is 210 mm high."]],
+    ],
     [{ dotsAcross: "many" }, [["dotsAcross", "This needs a whole number of dots from 2 to 400."]]],
     [{ dotsAcross: "" }, [["dotsAcross", "This needs a whole number of dots from 2 to 400."]]],
     [{ dotsAcross: "26.5" }, [["dotsAcross", "This needs a whole number of dots from 2 to 400."]]],

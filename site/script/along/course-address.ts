@@ -1,14 +1,17 @@
-/** The step that the address names: `#stroke=5`, `#marks=1`. */
+/** The step that the address names: `#stroke=5`, `#marks=1`, or `#drawn` behind the last. */
 import type { AlongStep } from "./along-steps.ts";
-import type { Course } from "./course.ts";
+import { type Course, isDrawn, stepOf } from "./course.ts";
 
 /** The address's part from # on for a step. */
 export function stepAddress({ kind, number }: AlongStep): string {
   return `#${kind}=${number}`;
 }
 
-/** The index of the step that an address names; none where it names none of these. */
+const DRAWN = "#drawn";
+
+/** The index of the step that an address names, as many as there are behind the last; none where it names none of these. */
 export function readStepAddress(hash: string, steps: readonly AlongStep[]): number | undefined {
+  if (hash === DRAWN) return steps.length;
   const place = steps.findIndex((step) => stepAddress(step) === hash);
   return place < 0 ? undefined : place;
 }
@@ -22,11 +25,12 @@ export function followAddress(window: Window, course: Course): void {
   };
   follow();
   window.addEventListener("hashchange", follow);
-  course.watch(({ steps, place }, before) => {
-    const step = place === undefined ? undefined : steps[place];
-    if (!step && before.place === undefined) return;
+  course.watch((state, before) => {
+    if (state.place === undefined && before.place === undefined) return;
+    const step = stepOf(state);
+    const part = isDrawn(state) ? DRAWN : step ? stepAddress(step) : "";
     const [address = ""] = location.href.split("#");
     // Replaced, not added: the way back leads to the page before, not through every stroke.
-    history.replaceState(null, "", step ? `${address}${stepAddress(step)}` : address);
+    history.replaceState(null, "", `${address}${part}`);
   });
 }

@@ -6,13 +6,23 @@ import { type AlongStep, alongSteps } from "./along-steps.ts";
 export interface CourseState {
   readonly hand: Hand;
   readonly steps: readonly AlongStep[];
-  /** The index of the step to do now; none while the whole page is shown. */
+  /** The index of the step to do now, as many as there are when all are done; none while the whole page is shown. */
   readonly place: number | undefined;
+}
+
+/** The step to do now; none at rest and when all is drawn. */
+export function stepOf({ steps, place }: CourseState): AlongStep | undefined {
+  return place === undefined ? undefined : steps[place];
+}
+
+/** Is every step done? */
+export function isDrawn({ steps, place }: CourseState): boolean {
+  return place === steps.length;
 }
 
 export interface Course {
   state(): CourseState;
-  /** To a step by its index; to the first or the last one beyond either end. */
+  /** To a step by its index; beyond the last one all is drawn, and before the first is the first. */
   go(place: number): void;
   /** So many steps on, or back where it is less than 0; begins where the whole page is shown. */
   move(by: number): void;
@@ -33,14 +43,17 @@ export function openCourse(plan: AlongPlan, hand: Hand): Course {
     for (const see of watchers) see(now, before);
   };
   const go = (place: number) => {
-    change({ place: Math.min(Math.max(place, 0), now.steps.length - 1) });
+    change({ place: Math.min(Math.max(place, 0), now.steps.length) });
   };
   return {
     state: () => now,
     go,
     move: (by) => go(now.place === undefined ? 0 : now.place + by),
     stop: () => change({ place: undefined }),
-    turn: (next) => change({ hand: next, steps: alongSteps(plan, next) }),
+    turn: (next) => {
+      const steps = alongSteps(plan, next);
+      change({ hand: next, steps, ...(isDrawn(now) && { place: steps.length }) });
+    },
     watch: (see) => {
       watchers.push(see);
       see(now, now);

@@ -1,28 +1,36 @@
 /** Draws a step over the page's drawing: what is done, what comes, and the line of now with its ends and its counts. */
 import type { AlongStep } from "./along-steps.ts";
-import type { CourseState } from "./course.ts";
+import { type CourseState, stepOf } from "./course.ts";
 import { type Sign, stepSigns } from "./step-signs.ts";
 
 const SVG = "http://www.w3.org/2000/svg";
 
-/** A layer over a drawing; at rest there is nothing on it. */
+/** Two layers on a drawing, one below what is written in it and one above all; at rest there is nothing on them. */
 export function openLayer(drawing: SVGSVGElement): (state: CourseState) => void {
-  const layer = drawing.appendChild(svgElement("g", { class: "along-lines" }));
-  return ({ steps, place }) => {
-    const step = place === undefined ? undefined : steps[place];
-    if (place === undefined || !step) {
-      layer.replaceChildren();
-      return;
-    }
-    const signs = step.kind === "stroke" ? stepSigns(step, pixelOf(drawing)) : [];
-    layer.replaceChildren(
-      path("coming", dataOf(steps.slice(place + 1).filter(({ kind }) => kind === "stroke"))),
-      path("done", dataOf(steps.slice(0, place))),
-      path("halo", step.d),
-      path("now", step.d),
-      ...signs.map(signElement),
+  const [below, above] = [layerIn(), drawing.appendChild(layerIn())];
+  const written = drawing.querySelector(WRITTEN);
+  if (written) written.before(below);
+  else above.before(below);
+  return (state) => {
+    const { steps, place = 0 } = state;
+    const step = stepOf(state);
+    const coming = steps.slice(place + 1).filter(({ kind }) => kind === "stroke");
+    const signs = step?.kind === "stroke" ? stepSigns(step, pixelOf(drawing)) : [];
+    below.replaceChildren(
+      ...(step ? [path("coming", dataOf(coming))] : []),
+      ...(state.place === undefined ? [] : [path("done", dataOf(steps.slice(0, place)))]),
+      // A halo keeps other lines off, but no word: on a small screen words stand close to lines.
+      ...(step ? [path("halo", step.d)] : []),
     );
+    above.replaceChildren(...(step ? [path("now", step.d)] : []), ...signs.map(signElement));
   };
+}
+
+/** What the halo of a line must leave readable. */
+const WRITTEN = ":is(.d-heading, .d-label, .d-fill-text)";
+
+function layerIn(): SVGElement {
+  return svgElement("g", { class: "along-lines" });
 }
 
 /** A pixel of the screen in the drawing's millimetres. */

@@ -1,5 +1,5 @@
 /** Sets the stage for drawing along: the page that is drawn on fills the screen, beside or above its words. */
-import type { Course } from "./course.ts";
+import { type Course, isDrawn, stepOf } from "./course.ts";
 
 /** Of a spread only the page that is drawn on is shown, with this much of the other one. */
 const SPREAD_SHOWN = 1 / 1.9;
@@ -9,10 +9,12 @@ export function showStage(whole: HTMLElement, drawing: SVGSVGElement, course: Co
   const { width, height } = drawing.viewBox.baseVal;
   const isSpread = whole.classList.contains("double");
   whole.style.setProperty("--proportion", `${((isSpread ? SPREAD_SHOWN : 1) * width) / height}`);
-  course.watch(({ steps, place }, before) => {
-    const step = place === undefined ? undefined : steps[place];
-    whole.classList.toggle("is-drawing", step !== undefined);
+  course.watch((state, before) => {
+    const isDrawing = state.place !== undefined;
+    // When all is drawn, the page that was drawn last stays.
+    const step = isDrawn(state) ? state.steps.at(-1) : stepOf(state);
+    whole.classList.toggle("is-drawing", isDrawing);
     whole.classList.toggle("on-right", step?.side === "right");
-    if (step && before.place === undefined) whole.scrollIntoView();
+    if (isDrawing && before.place === undefined) whole.scrollIntoView();
   });
 }

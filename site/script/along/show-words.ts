@@ -1,7 +1,9 @@
 /** Says the step of now beside the drawing: how far one has come, and what to do. */
+import { sayCount } from "../../../src/problem/say/say-count.ts";
+import { sayDrawn } from "../../../src/problem/say/say-stroke.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import type { AlongStep } from "./along-steps.ts";
-import type { Course, CourseState } from "./course.ts";
+import { type Course, type CourseState, isDrawn, stepOf } from "./course.ts";
 
 const PAGE_WORDS: Readonly<Record<AlongStep["side"], string>> = {
   single: "",
@@ -13,18 +15,20 @@ const PAGE_WORDS: Readonly<Record<AlongStep["side"], string>> = {
 export function showWords(panel: HTMLElement, course: Course): void {
   const [rest, work] = [partOf(panel, "rest"), partOf(panel, "work")];
   const [count, words] = [partOf(panel, "count"), partOf(panel, "words")];
+  const after = partOf(panel, "after");
   const [back, next] = [buttonFor(panel, "back"), buttonFor(panel, "next")];
   const showRule = openRule(panel);
   course.watch((state) => {
     const { steps, place } = state;
-    const step = place === undefined ? undefined : steps[place];
-    rest.hidden = step !== undefined;
-    work.hidden = step === undefined;
-    if (!step) return;
-    count.textContent = countWords(step, steps);
-    words.textContent = step.words;
+    const [step, isAll] = [stepOf(state), isDrawn(state)];
+    rest.hidden = place !== undefined;
+    work.hidden = place === undefined;
+    work.classList.toggle("is-drawn", isAll);
+    after.hidden = !isAll;
+    if (step) [count.textContent, words.textContent] = [countWords(step, steps), step.words];
+    if (isAll) [count.textContent, words.textContent] = drawnWords(steps);
     turnOff(back, place === 0);
-    turnOff(next, place === steps.length - 1);
+    turnOff(next, isAll);
     showRule(state);
   });
 }
@@ -34,6 +38,13 @@ export function countWords({ kind, number, side }: AlongStep, steps: readonly Al
   const all = steps.filter((step) => step.kind === kind).length;
   const words = `${PAGE_WORDS[side]}${kind} ${number} of ${all}`;
   return words.slice(0, 1).toUpperCase() + words.slice(1);
+}
+
+/** `36 of 36 strokes`, and that it is done. */
+function drawnWords(steps: readonly AlongStep[]): [count: string, words: string] {
+  const strokes = steps.filter(({ kind }) => kind === "stroke").length;
+  const pages = new Set(steps.map(({ page }) => page)).size;
+  return [`${strokes} of ${sayCount(strokes, "stroke")}`, sayDrawn(pages)];
 }
 
 /** A button that leads nowhere keeps the focus, so that the keys go on working. */
@@ -60,7 +71,7 @@ function openRule(panel: HTMLElement): (state: CourseState) => void {
       return index % every === 0 ? `M${index} 10V6` : "";
     });
     all?.setAttribute("d", `${ticks.join("")}M${steps.length} 10V2M0 10H${steps.length}`);
-    done?.setAttribute("d", `M0 10H${place + 1}`);
+    done?.setAttribute("d", `M0 10H${Math.min(place + 1, steps.length)}`);
   };
 }
 

@@ -2,7 +2,7 @@
 import { readAlongData } from "../../../src/book/pattern/along-data.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { onPress, partOf, theOne } from "../page/parts.ts";
-import { type Course, openCourse } from "./course.ts";
+import { type Course, openCourse, stepOf } from "./course.ts";
 import { followAddress } from "./course-address.ts";
 import { openLayer } from "./draw-step.ts";
 import { openWaking } from "./keep-awake.ts";
@@ -29,7 +29,7 @@ export function startAlong(window: Window, device: Device): void {
   bindButtons(panel, course);
   bindHand(panel, course, device);
   const wake = openWaking(window);
-  course.watch(({ place }) => wake(place !== undefined));
+  course.watch((state) => wake(stepOf(state) !== undefined));
   new ResizeObserver(() => draw(course.state())).observe(drawing);
   followAddress(window, course);
 }

@@ -52,20 +52,24 @@ interface EndPlace {
   readonly pixel: number;
 }
 
-/** An end's count stands off the line, in its direction, or aside of it where the paper ends; an edge has none. */
+/**
+ * An end's count stands off the line, in its direction, or aside of it where the paper ends; an edge has none. Words
+ * stand below and to the right of the lines around them, so a count keeps above a line across and left of one down.
+ */
 function endCount(end: EndPoint, place: EndPlace): readonly Sign[] {
   if (end.count === "") return [];
   const { axis, isAfter, pixel } = place;
   const size = PIXELS.size * pixel;
   const gap = PIXELS.gap * pixel;
-  const half = axis === "across" ? (size * DIGIT_WIDTH * end.count.length) / 2 : size / 2;
+  const width = size * DIGIT_WIDTH * end.count.length;
+  const [half, halfAside] = axis === "across" ? [width / 2, size / 2] : [size / 2, width / 2];
   const sheet = stretchAlong(place.paper, axis);
   const along = axis === "across" ? end.x : end.y;
   const room = isAfter ? sheet.to - along : along - sheet.from;
   const isTight = room < gap + 2 * half;
   const off = isTight
     ? pointAlong(axis, 0, axis === "across" ? -(gap + size / 2) : gap + size / 2)
-    : pointAlong(axis, isAfter ? gap + half : -(gap + half), 0);
+    : pointAlong(axis, isAfter ? gap + half : -(gap + half), -halfAside);
   return [textSign("end-count", { x: end.x + off.x, y: end.y + off.y, text: end.count, size })];
 }
 

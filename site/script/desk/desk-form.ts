@@ -1,7 +1,9 @@
 /** The desk's fields: what to start from, for which notebook, and the name of the file. */
+import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import { isSameGrid } from "../fit/name-notebook.ts";
-import { isSlug } from "../fit/slug-for.ts";
+import { isSlug, slugFault } from "../fit/slug-for.ts";
 import { fieldOf, fillForm, showFaults } from "../page/form.ts";
+import type { Hold } from "../page/hold-buttons.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import type { DeskBench } from "./desk-bench.ts";
 import type { RecipeTexts } from "./start-desk.ts";
@@ -9,16 +11,21 @@ import type { RecipeTexts } from "./start-desk.ts";
 interface Asks {
   readonly texts: () => Promise<RecipeTexts>;
   readonly say: (words: string) => void;
+  /** A file without a name that will do is not saved. */
+  readonly hold: Hold;
 }
 
 /** Keeps the fields and the desk the same. */
-export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say }: Asks): void {
+export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say, hold }: Asks): void {
   const form = theOne(page, '[data-part="desk-fields"]', HTMLFormElement);
   const note = partOf(page, "file-note");
   const { shelf } = bench;
   const { notebook: own } = bench.lying().desk;
   /** The text that was started from last. */
   let taken: string | undefined;
+  /** The last name that would do; another one on the desk came from elsewhere and is put into its field. */
+  let { slug } = bench.lying().desk;
+  nameFile(slug);
   form.addEventListener("submit", (event) => event.preventDefault());
   // The file's name stands apart from the form, so the fields are listened to one by one.
   fieldOf(form, "from").addEventListener("input", () => void takeFrom());
@@ -28,8 +35,7 @@ export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say }:
     const twin = shelf.notebooks.find((one) => isSameGrid(desk.notebook, one));
     if (desk.text !== taken) fillForm(form, { from: "" });
     fillForm(form, { notebook: twin?.slug ?? "" });
-    if (isSlug(fieldOf(form, "slug").value) || desk.slug !== "")
-      fillForm(form, { slug: desk.slug });
+    if (desk.slug !== slug) nameFile(desk.slug);
     if (result.ok) fieldOf(form, "slug").setAttribute("placeholder", result.recipe.slug);
     const name = result.ok ? result.recipe.slug : desk.slug;
     note.textContent = shelf.slugs.has(name)
@@ -43,6 +49,7 @@ export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say }:
       const text = (await texts())[slug];
       if (text === undefined) return;
       taken = text;
+      nameFile("");
       bench.change({ text, slug: "" });
     } catch {
       say("The recipe could not be loaded: a part of this page is missing.");
@@ -56,9 +63,22 @@ export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say }:
   }
 
   function takeSlug(): void {
-    const slug = fieldOf(form, "slug").value.trim();
-    const isGood = slug === "" || isSlug(slug);
-    showFaults(form, isGood ? [] : [{ field: "slug", kind: "no-file-name" }]);
-    if (isGood) bench.change({ slug });
+    const typed = fieldOf(form, "slug").value.trim();
+    const isGood = typed === "" || isSlug(typed);
+    judgeName(isGood ? [] : [slugFault("slug", typed)]);
+    if (!isGood) return;
+    slug = typed;
+    bench.change({ slug });
+  }
+
+  function nameFile(name: string): void {
+    slug = name;
+    fillForm(form, { slug });
+    judgeName([]);
+  }
+
+  function judgeName(problems: readonly FieldProblem[]): void {
+    showFaults(form, problems);
+    hold(form, problems);
   }
 }

@@ -2,9 +2,10 @@
 import { bookShelf } from "../fit/book-content.ts";
 import { openDraw } from "../fit/draw.ts";
 import { openDevice } from "../page/device.ts";
+import { holdButtons } from "../page/hold-buttons.ts";
 import { keepParts } from "../page/keep-parts.ts";
 import { ownAddress, scriptLoader } from "../page/load-script.ts";
-import { partOf, theOne } from "../page/parts.ts";
+import { partOf, theOne, wakePart } from "../page/parts.ts";
 import { openQueue } from "../page/queue.ts";
 import { openStatus } from "../page/status.ts";
 import { readerPart } from "../reader/reader-part.ts";
@@ -24,6 +25,7 @@ void openPage().catch((error: unknown) => {
   const notice = partOf(document, "notice");
   notice.textContent = "The desk could not be set up: a part of this page is missing.";
   notice.hidden = false;
+  for (const part of document.querySelectorAll<HTMLElement>("[data-asleep]")) part.hidden = true;
 });
 
 async function openPage(): Promise<void> {
@@ -38,8 +40,8 @@ async function openPage(): Promise<void> {
   const field = theOne(document, "#recipe-text", HTMLTextAreaElement);
   const changed = () => bench.change({ text: editor.text() });
   let editor: Editor = plainEditor(field, changed);
-  partOf(document, "desk").hidden = false;
-  bindDeskForm(document, bench, { texts, say });
+  for (const name of ["desk", "keep-part"]) wakePart(document, name);
+  bindDeskForm(document, bench, { texts, say, hold: holdButtons(document, say) });
   bench.tell(({ desk }) => {
     if (editor.text() !== desk.text) editor.setText(desk.text);
   });

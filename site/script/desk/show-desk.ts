@@ -2,7 +2,7 @@
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
-import { sayCount } from "../../../src/problem/say/say-count.ts";
+import { sayStaleDrawing } from "../../../src/problem/say/say-stale.ts";
 import type { Draw } from "../fit/draw.ts";
 import { verdictOf } from "../fit/plan-verdict.ts";
 import { misfitReason, tellFit, tellMisfit } from "../fit/telling.ts";
@@ -33,7 +33,7 @@ export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) =
     if (!result.ok) {
       const { problems: found } = result;
       verdict.dataset.state = "misfit";
-      verdict.textContent = `${sayCount(found.length, "problem")}: the drawing is of what was written before.`;
+      verdict.textContent = sayStaleDrawing(found.length);
       problems.replaceChildren(
         ...problemItems({
           problems: found,

@@ -27,6 +27,7 @@ export function openEditor(field: HTMLTextAreaElement, changed: () => void): Edi
       doc: field.value,
       extensions: [
         ...EXTENSIONS,
+        EditorView.domEventHandlers({ beforeinput: writeOver }),
         EditorView.contentAttributes.of({
           "aria-label": field.labels[0]?.textContent ?? "",
           tabindex: "0",
@@ -58,6 +59,19 @@ const EXTENSIONS: readonly Extension[] = [
   yamlFrontmatter({ content: StreamLanguage.define({ token: plainLine }) }),
   pens(),
 ];
+
+/**
+ * Letters over a selection are put there by the editor: a browser that did it by itself would keep the look of what was
+ * selected in a style attribute, which the page's policy refuses.
+ */
+function writeOver({ inputType, data }: InputEvent, view: EditorView): boolean {
+  const { state, composing } = view;
+  if (inputType !== "insertText" || data === null || composing) return false;
+  if (state.selection.main.empty) return false;
+  const written = state.replaceSelection(data);
+  view.dispatch({ ...written, userEvent: "input.type", scrollIntoView: true });
+  return true;
+}
 
 /** The text below the front matter is for reading: only its headings stand out. */
 function plainLine(stream: { skipToEnd(): void; match(pattern: RegExp): unknown }): string | null {

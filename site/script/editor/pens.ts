@@ -24,11 +24,11 @@ const LOOK = EditorView.theme({
     backgroundColor: "var(--sheet)",
     border: "1px solid var(--hair)",
     fontSize: "0.9375rem",
-    maxHeight: "min(38rem, 80vh)",
+    height: "100%",
   },
   "&.cm-focused": { outline: "3px solid var(--slate)", outlineOffset: "2px" },
   ".cm-scroller": { fontFamily: "var(--code)", lineHeight: "1.6", overflow: "auto" },
-  ".cm-content": { padding: "0.9rem 0", caretColor: "var(--clay)", minHeight: "24rem" },
+  ".cm-content": { padding: "0.9rem 0", caretColor: "var(--clay)" },
   ".cm-line": { padding: "0 1rem 0 0.6rem" },
   ".cm-gutters": {
     color: "var(--moss)",

@@ -2,10 +2,11 @@
 import { openDevice } from "../page/device.ts";
 import { keepParts } from "../page/keep-parts.ts";
 import { ownAddress, scriptLoader } from "../page/load-script.ts";
-import { partOf } from "../page/parts.ts";
+import { partOf, wakePart } from "../page/parts.ts";
 import { openQueue } from "../page/queue.ts";
 import { openStatus } from "../page/status.ts";
 import { openBench } from "./bench.ts";
+import { bindHolding } from "./bind-holding.ts";
 import { bindKeeping } from "./bind-keeping.ts";
 import { bindSaving } from "./bind-saving.ts";
 import { bookShelf } from "./book-content.ts";
@@ -25,13 +26,15 @@ const own = ownAddress();
 const load = scriptLoader(own);
 const shelf = bookShelf(window.spanbookContent);
 if (shelf.recipes.length > 0) openPage();
+else partOf(document, "bench").hidden = true;
 
 function openPage(): void {
   const device = openDevice(() => localStorage);
   const start = startFit(location.hash, device, shelf);
   const bench = openBench(shelf, start.fit);
   const [draw, queue] = [openDraw(window), openQueue(window)];
-  for (const name of ["bench", "cards-part", "strip-part", "keep-part"]) {
+  wakePart(document, "bench");
+  for (const name of ["cards-part", "strip-part", "keep-part"]) {
     partOf(document, name).hidden = false;
   }
   bindNotebookForm(document, bench);
@@ -42,7 +45,8 @@ function openPage(): void {
   bindStripForm(document, bench);
   bindCards(document, bench, { draw, queue, toDrawing });
   const say = openStatus(document);
-  const printer = bindPrinterForm(document, device);
+  bindHolding(document, bench, say);
+  const printer = bindPrinterForm(document, bench, device);
   bindSaving(document, bench, { draw, printer, load, say });
   bindKeeping(document, bench, { device, load, say });
   keepParts(window, own, ["print.js", "reader.js"]);

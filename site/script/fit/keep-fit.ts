@@ -17,8 +17,11 @@ export function keepFit(window: Window, bench: Bench, { device, start }: Keeping
   const notice = openNotice(window.document);
   const keeper = openKeeper(window, device, { name: KEPT.fit, done: notice.clear });
   let isFollowing = true;
+  let last: unknown;
   bench.tell(({ fit }) => {
-    if (isFollowing) return;
+    const isOld = fit === last;
+    last = fit;
+    if (isFollowing || isOld) return;
     keeper.keep(() => {
       const address = writeFitAddress(fit);
       return { text: address, address };

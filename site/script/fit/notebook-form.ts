@@ -36,7 +36,7 @@ export function bindNotebookForm(page: ParentNode, bench: Bench): void {
     showSize(form, fields);
     const reading = readFields(fields);
     showFaults(form, reading.ok ? [] : reading.problems);
-    if (!reading.ok) return;
+    if (!reading.ok) return bench.blame("notebook", reading.problems);
     own = { ...reading.value, body: own?.body ?? "" };
     bench.change({ notebook: own });
   });

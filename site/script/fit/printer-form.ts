@@ -5,6 +5,7 @@ import type { Device } from "../page/device.ts";
 import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
 import { keepPrinter, keptPrinter, readStretch } from "../page/kept-printer.ts";
 import { theOne } from "../page/parts.ts";
+import type { Bench } from "./bench.ts";
 
 export interface Printer {
   readonly paper: PaperName;
@@ -12,14 +13,16 @@ export interface Printer {
 }
 
 /** Asks for the printer as it is filled in; of a field that will not do, what was there before. */
-export function bindPrinterForm(page: ParentNode, device: Device): () => Printer {
+export function bindPrinterForm(page: ParentNode, bench: Bench, device: Device): () => Printer {
   const form = theOne(page, '[data-part="printer"]', HTMLFormElement);
   let stretch = keptPrinter(device);
   fillForm(form, { x: `${stretch.x}`, y: `${stretch.y}` });
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", () => {
     const reading = readStretch(readForm(form, ["x", "y"]));
-    showFaults(form, "problems" in reading ? reading.problems : []);
+    const problems = "problems" in reading ? reading.problems : [];
+    showFaults(form, problems);
+    bench.blame("printer", problems);
     if ("problems" in reading) return;
     stretch = reading.stretch;
     keepPrinter(device, stretch);

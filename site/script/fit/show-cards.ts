@@ -56,7 +56,8 @@ export function bindCards(page: ParentNode, bench: Bench, { draw, queue, toDrawi
     });
   };
   let last: unknown;
-  bench.tell(({ fit, notebook: named }) => {
+  bench.tell(({ fit, notebook: named, faults }) => {
+    sieve.age(faults.notebook.length > 0);
     for (const card of cards.values()) {
       card.showChosen(card.slug === fit.pattern, isCarried(fit.strip, card.slug));
     }

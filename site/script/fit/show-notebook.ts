@@ -23,13 +23,18 @@ export function bindNotebookPicture(page: ParentNode, bench: Bench, { draw, queu
   const [picture, tally] = [partOf(page, "picture"), partOf(page, "tally")];
   const [corner, words] = [partOf(page, "corner"), partOf(page, "counting-words")];
   let last: Notebook | undefined;
-  bench.tell(({ notebook }) => {
+  let wasOld = false;
+  bench.tell(({ notebook, faults }) => {
+    const isOld = faults.notebook.length > 0;
+    picture.classList.toggle("stale", isOld);
+    corner.classList.toggle("stale", isOld);
+    if (isOld !== wasOld || notebook !== last) tally.replaceChildren(...tallyOf(notebook, isOld));
+    wasOld = isOld;
     if (notebook === last) return;
     last = notebook;
     const scene = gridScene(notebook);
     draw.show(picture, pictureScene(scene, notebook));
     picture.style.width = `${(pictureWidth(notebook) / BASE_PX).toFixed(2)}rem`;
-    tally.replaceChildren(...tallyOf(notebook));
     queue.put("counting", () => {
       draw.show(corner, cornerScene(scene, notebook));
       words.replaceChildren(...countingWords(notebook));
@@ -38,8 +43,8 @@ export function bindNotebookPicture(page: ParentNode, bench: Bench, { draw, queu
   });
 }
 
-/** Steps and middles, across and down. */
-function tallyOf({ axes, middle }: Notebook): readonly HTMLElement[] {
+/** Steps and middles, across and down; of a notebook that is no longer what is written, no number. */
+function tallyOf({ axes, middle }: Notebook, isOld: boolean): readonly HTMLElement[] {
   const rows: readonly (readonly [string, (grid: GridAxis) => string])[] = [
     ["Steps", (grid) => `${usableSteps(grid)}`],
     ["Middle", (grid) => middlesOf(usableSteps(grid), middle).join(" and ")],
@@ -51,7 +56,7 @@ function tallyOf({ axes, middle }: Notebook): readonly HTMLElement[] {
       {},
       makeElement("dt", {}, name),
       ...AXES.map((axis) =>
-        makeElement("dd", {}, read(axes[axis]), " ", makeElement("small", {}, axis)),
+        makeElement("dd", {}, isOld ? "–" : read(axes[axis]), " ", makeElement("small", {}, axis)),
       ),
     ),
   );

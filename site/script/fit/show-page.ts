@@ -3,6 +3,7 @@ import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
+import { sayStaleDrawing } from "../../../src/problem/say/say-stale.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import type { Queue } from "../page/queue.ts";
 import type { Bench, Shown } from "./bench.ts";
@@ -37,12 +38,12 @@ export function bindPage(page: ParentNode, bench: Bench, { draw, queue }: Shows)
     const { plan, recipe, fit } = shown;
     pattern.value = fit.pattern;
     link.hash = writeDeskLink(fit);
+    showVerdict(verdict, shown);
+    plate.classList.toggle("stale", shown.faults.notebook.length > 0);
+    telling.hidden = shown.faults.notebook.length > 0;
     if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
     last = fit;
     data.textContent = planJson(plan);
-    const { state, words } = verdictOf(plan);
-    verdict.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
-    verdict.dataset.state = state;
     plate.classList.toggle("spread-wide", plan.fits && plan.pages.length > 1);
     draw.show(plate, shownScene(shown));
     queue.put("telling", () => {
@@ -50,4 +51,14 @@ export function bindPage(page: ParentNode, bench: Bench, { draw, queue }: Shows)
       return false;
     });
   });
+}
+
+/** Of what is drawn, or that it is an old one; words that stand there already are not read out again. */
+function showVerdict(place: HTMLElement, { plan, recipe, faults }: Shown): void {
+  const { state, words } = verdictOf(plan);
+  const faulty = faults.notebook.length;
+  const fresh = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
+  const said = faulty > 0 ? sayStaleDrawing(faulty) : fresh;
+  if (place.textContent !== said) place.textContent = said;
+  place.dataset.state = faulty > 0 ? "misfit" : state;
 }

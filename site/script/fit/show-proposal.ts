@@ -28,7 +28,11 @@ function proposalsFor({ notebook }: Shown): readonly CountProposal[] {
 
 function proposalElement(proposal: CountProposal, bench: Bench): HTMLElement {
   const { axis, count } = proposal;
-  const take = makeElement("button", { type: "button" }, `Count so ${axis}`);
+  const take = makeElement(
+    "button",
+    { type: "button", "data-needs": "notebook" },
+    `Count so ${axis}`,
+  );
   take.addEventListener("click", () => {
     const { notebook } = bench.shown().fit;
     const grid = { ...notebook.axes[axis], count };

@@ -21,7 +21,12 @@ export function bindStrip(page: ParentNode, bench: Bench, { draw, queue }: Shows
   const leftOut = partOf(page, "left-out");
   const data = theOne(page, "#strip-data", HTMLScriptElement);
   partOf(page, "caution").textContent = CUTTING_CAUTION.join(" ");
+  let last: unknown;
   bench.tell((shown) => {
+    const { notebook, strip } = shown.faults;
+    place.classList.toggle("stale", notebook.length + strip.length > 0);
+    if (shown.strip === last) return;
+    last = shown.strip;
     data.textContent = stripJsonText(shown.strip);
     queue.put("strip", () => {
       words.textContent = stripWords(shown);

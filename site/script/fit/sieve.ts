@@ -1,10 +1,13 @@
 /** Shows only those patterns that come out as someone wants, and says how many there are. */
+import { STALE_PATTERNS } from "../../../src/problem/say/say-stale.ts";
 import { partOf } from "../page/parts.ts";
 import type { Card } from "./card.ts";
 
 export interface Sieve {
   /** Counts and sifts again after the verdicts have changed. */
   count(): void;
+  /** Says that the cards are for an old notebook, until that is over and they are counted again. */
+  age(isOld: boolean): void;
 }
 
 /** Which states each choice lets through. */
@@ -16,7 +19,7 @@ const STATES: Readonly<Record<string, readonly string[]>> = {
 
 /** The sieve over some cards; it works from the first count on. */
 export function bindSieve(page: ParentNode, cards: ReadonlyMap<string, Card>): Sieve {
-  const summary = partOf(page, "summary");
+  const [summary, cardsPlace] = [partOf(page, "summary"), partOf(page, "cards")];
   const choices = [...page.querySelectorAll<HTMLInputElement>('input[name="sieve"]')];
   const stateOf = ({ element }: Card) => element.dataset.state ?? "";
   const sift = () => {
@@ -27,8 +30,15 @@ export function bindSieve(page: ParentNode, cards: ReadonlyMap<string, Card>): S
     }
   };
   for (const choice of choices) choice.addEventListener("change", sift);
+  let isOld = false;
   return {
+    age: (isNowOld) => {
+      isOld = isNowOld;
+      cardsPlace.classList.toggle("stale-cards", isOld);
+      if (isOld) summary.textContent = STALE_PATTERNS;
+    },
     count: () => {
+      if (isOld) return sift();
       const states = [...cards.values()].map(stateOf);
       const fitting = states.filter((state) => state !== "misfit").length;
       const even = states.filter((state) => state === "even").length;

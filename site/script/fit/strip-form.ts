@@ -35,7 +35,7 @@ export function bindStripForm(page: ParentNode, bench: Bench): void {
     if (event.target === start) return startFrom(start.value, bench);
     const reading = readStripFields(readForm(form, NAMES), bench.shown().fit.strip);
     showFaults(form, reading.ok ? [] : reading.problems);
-    if (!reading.ok) return;
+    if (!reading.ok) return bench.blame("strip", reading.problems);
     own = { ...reading.value, body: own?.body ?? "" };
     bench.change({ strip: own });
   });

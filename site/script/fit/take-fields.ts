@@ -2,7 +2,8 @@
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import type { Wanted } from "../../../src/problem/wanted.ts";
 import { foulCharacter } from "../../../src/written/foul-character.ts";
-import { isSlug } from "./slug-for.ts";
+import { isSlug, slugFault } from "./slug-for.ts";
+import { typedLength } from "./typed-length.ts";
 import { typedNumber } from "./typed-number.ts";
 
 /** What one field holds, what it should, and where its problem goes. */
@@ -22,14 +23,26 @@ const MM_DECIMALS = 6;
 export function takeWholeField<F extends string>(
   taken: Taken<F, WantedOf<"whole">>,
 ): number | undefined {
-  return withinLimits(taken, 0);
+  const { field, wanted, note } = taken;
+  const typed = typedNumber(taken.text);
+  if (typed.kind === "number" && typed.decimals === 0 && isWithin(typed.number, wanted))
+    return typed.number;
+  note({ field, kind: "unsuitable", wanted });
+  return undefined;
 }
 
-/** Millimetres within their limits. */
+/** Millimetres within their limits, however the length was typed. */
 export function takeMmField<F extends string>(
   taken: Taken<F, WantedOf<"millimetres">>,
 ): number | undefined {
-  return withinLimits(taken, MM_DECIMALS);
+  const { field, wanted, note } = taken;
+  const typed = typedLength(taken.text);
+  if (typed.kind === "none" || !isWithin(typed.mm, wanted))
+    note({ field, kind: "unsuitable", wanted });
+  else if (typed.decimals > MM_DECIMALS)
+    note({ field, kind: "too-many-decimals", decimals: MM_DECIMALS });
+  else return typed.mm;
+  return undefined;
 }
 
 /** One of the allowed words. */
@@ -63,24 +76,13 @@ export function takeSlugField<F extends string>({
 }: Omit<Taken<F, Wanted>, "wanted">): string {
   const slug = text.trim();
   if (slug === "" || isSlug(slug)) return slug;
-  note({ field, kind: "no-file-name" });
+  note(slugFault(field, slug));
   return "";
 }
 
-function withinLimits<F extends string>(
-  { field, text, wanted, note }: Taken<F, WantedOf<"whole"> | WantedOf<"millimetres">>,
-  most: number,
-): number | undefined {
-  const typed = typedNumber(text);
-  if (typed.kind === "none" || typed.number < wanted.min || typed.number > wanted.max) {
-    note({ field, kind: "unsuitable", wanted });
-    return undefined;
-  }
-  if (typed.decimals <= most) return typed.number;
-  note(
-    most === 0
-      ? { field, kind: "unsuitable", wanted }
-      : { field, kind: "too-many-decimals", decimals: most },
-  );
-  return undefined;
+function isWithin(
+  number: number,
+  { min, max }: { readonly min: number; readonly max: number },
+): boolean {
+  return number >= min && number <= max;
 }

@@ -1,7 +1,7 @@
 /** The line of controls above the gallery, and the form that it is. */
 import { theOne } from "../page/parts.ts";
 import { type Known, readGalleryWords } from "./gallery-address.ts";
-import { type GalleryState, wishesOf } from "./gallery-state.ts";
+import { chosenCount, type GalleryState } from "./gallery-state.ts";
 
 export interface Controls {
   /** What they say now. */
@@ -33,7 +33,7 @@ export function openControls(page: Document, known: Known): Controls {
       for (const box of form.querySelectorAll<HTMLInputElement>("input[type=checkbox]"))
         box.checked = state.purposes.some((purpose) => purpose === box.value);
       nameSort(form, state.query);
-      const count = wishesOf(state).filter((wish) => wish !== "query").length;
+      const count = chosenCount(state);
       narrow.textContent = count === 0 ? "Narrow down" : `Narrow down (${count})`;
     },
     onChoice: (tell) => {

@@ -52,3 +52,9 @@ export function wishesOf(state: GalleryState): readonly Wish[] {
 export function without(state: GalleryState, wish: Wish): GalleryState {
   return { ...state, [wish]: EVERYTHING[wish] };
 }
+
+/** How many things are chosen to narrow it down; each purpose is one. What is searched for stands by itself. */
+export function chosenCount(state: GalleryState): number {
+  const others = wishesOf(state).filter((wish) => wish !== "query" && wish !== "purposes");
+  return state.purposes.length + others.length;
+}

@@ -32,6 +32,7 @@ export function openView(
     }
     const sieve = { facts, notebook, found: asked.kind === "found" ? asked.places : undefined };
     const patterns = sievePatterns(sieve, state);
+    page.documentElement.classList.remove("sifting");
     list.show(patterns, state.sort === "purpose" && asked.kind !== "found");
     showWords(
       page,

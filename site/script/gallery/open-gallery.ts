@@ -2,7 +2,7 @@
 import type { GalleryFacts } from "../../../src/book/gallery/gallery-facts.ts";
 import { keptNotebook } from "../keep-notebook.ts";
 import { type Device, KEPT } from "../page/device.ts";
-import { onPress } from "../page/parts.ts";
+import { onPress, partOf } from "../page/parts.ts";
 import { openControls } from "./controls.ts";
 import { readGalleryAddress, writeGalleryAddress } from "./gallery-address.ts";
 import { EVERYTHING, type GalleryState, wishesOf, without } from "./gallery-state.ts";
@@ -31,29 +31,36 @@ export function openGallery(window: Window, { facts, device, loadSearch }: Galle
   const controls = openControls(page, known);
   // Whoever types on while the search is on its way keeps what is in the field.
   const query = openQuery(loadSearch, () => view(state, shownNotebook()));
-  const takeBack = (wish: Parameters<typeof without>[1]) => change(without(state, wish), "new");
+  const takeBack = (wish: Parameters<typeof without>[1]) => {
+    change(without(state, wish), "new");
+    focusFound(page);
+  };
   const view = openView(page, { facts, query, takeBack });
-  let state = readGalleryAddress(location.hash, known);
+  let state = EVERYTHING;
 
   const shownNotebook = () => state.notebook || own();
   const show = () => {
     controls.fill(state, shownNotebook());
     view(state, shownNotebook());
   };
+  // The address names the notebook, too: whoever is sent it would else see another one, their own.
   const change = (next: GalleryState, step: Step) => {
-    state = next;
+    state = { ...next, notebook: next.notebook || own() };
     setAddress(window, writeGalleryAddress(state), step);
     show();
   };
   const showAll = () => {
-    const notebook = state.notebook === own() ? "" : state.notebook;
-    change({ ...EVERYTHING, notebook, sort: state.sort }, "new");
+    change({ ...EVERYTHING, notebook: shownNotebook(), sort: state.sort }, "new");
+    focusFound(page);
+  };
+  /** An address that says nothing, or names a place on the page, stays as it is: it is everybody's own gallery. */
+  const arrive = () => {
+    state = readGalleryAddress(location.hash, known);
+    if (writeGalleryAddress(state) === "") show();
+    else change(state, "same");
   };
 
-  window.addEventListener("hashchange", () => {
-    state = readGalleryAddress(location.hash, known);
-    show();
-  });
+  window.addEventListener("hashchange", arrive);
   controls.onChoice((name) => {
     const next = controls.read();
     if (name === "on") device.keep(KEPT.notebook, next.notebook);
@@ -64,7 +71,14 @@ export function openGallery(window: Window, { facts, device, loadSearch }: Galle
     search: () => change(controls.read(), wishesOf(state).includes("query") ? "same" : "new"),
   });
   onPress(page, "show-all", showAll);
-  show();
+  arrive();
+}
+
+/** The button that was pressed is gone: what came of it is where one goes on. */
+function focusFound(page: Document): void {
+  const found = partOf(page, "found");
+  found.setAttribute("tabindex", "-1");
+  found.focus({ preventScroll: true });
 }
 
 interface Searching {

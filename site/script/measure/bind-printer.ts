@@ -2,6 +2,7 @@
 import { NO_STRETCH, type Stretch } from "../../../src/print/stretch.ts";
 import type { Device } from "../page/device.ts";
 import { readForm, showFaults } from "../page/form.ts";
+import { holdButtons } from "../page/hold-buttons.ts";
 import { keepPrinter, keptPrinter } from "../page/kept-printer.ts";
 import { onPress, partOf, theOne } from "../page/parts.ts";
 import { printerLine, readBars } from "./printed-bars.ts";
@@ -9,6 +10,7 @@ import { printerLine, readBars } from "./printed-bars.ts";
 /** Follows the two lengths; the numbers are kept when that is asked for. */
 export function bindPrinter(page: Document, device: Device, say: (words: string) => void): void {
   const form = theOne(page, '[data-part="bars"]', HTMLFormElement);
+  const hold = holdButtons(page, say);
   const corrected = theOne(form, "#corrected", HTMLInputElement);
   const [line, kept] = [partOf(page, "printer-line"), partOf(page, "kept-printer")];
   let found: Stretch = keptPrinter(device);
@@ -24,10 +26,11 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
   const show = () => {
     const printedWith = corrected.checked ? keptPrinter(device) : NO_STRETCH;
     const reading = readBars(readForm(form, ["x", "y"]), printedWith);
-    showFaults(form, reading.ok ? [] : reading.problems);
-    if (!reading.ok) return;
-    found = reading.value;
-    line.textContent = printerLine(found);
+    const problems = reading.ok ? [] : reading.problems;
+    showFaults(form, problems);
+    hold(form, problems);
+    if (reading.ok) found = reading.value;
+    line.textContent = reading.ok ? printerLine(found) : "–";
   };
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", show);

@@ -2,7 +2,7 @@
 import { bookShelf } from "../fit/book-content.ts";
 import { openDraw } from "../fit/draw.ts";
 import { openDevice } from "../page/device.ts";
-import { partOf } from "../page/parts.ts";
+import { wakePart } from "../page/parts.ts";
 import { openStatus } from "../page/status.ts";
 import { bindPitch } from "./bind-pitch.ts";
 import { bindPrinter } from "./bind-printer.ts";
@@ -11,7 +11,7 @@ import { bindScreen } from "./bind-screen.ts";
 const shelf = bookShelf(window.spanbookContent);
 const device = openDevice(() => localStorage);
 
-partOf(document, "measures").hidden = false;
+wakePart(document, "measures");
 bindScreen(document, { device, draw: openDraw(window), shelf });
 bindPrinter(document, device, openStatus(document));
 if (shelf.recipes.length > 0) bindPitch(document, { device, shelf });

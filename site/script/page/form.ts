@@ -1,6 +1,8 @@
-/** A form's fields as text by name, and the words that stand at a field whose content will not do. */
+/** A form's fields as text by name, and the words that stand at a field: what will not do, or how it was read. */
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
-import { sayFieldProblem } from "../../../src/problem/say/say-field-problem.ts";
+import { fieldOffer, sayFieldProblem } from "../../../src/problem/say/say-field-problem.ts";
+import { sayTypedLength } from "../fit/typed-length.ts";
+import { makeElement } from "./make-element.ts";
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
@@ -21,27 +23,45 @@ export function fillForm(form: HTMLFormElement, texts: Readonly<Record<string, s
   }
 }
 
-/** Says at each field what is wrong with it, and nothing at the others. */
+/** Says at each field what is wrong with it, or how it was read where that is not what was typed. */
 export function showFaults(form: HTMLFormElement, problems: readonly FieldProblem[]): void {
   for (const field of form.elements) {
     if (!isField(field) || field.name === "") continue;
     const problem = problems.find((one) => one.field === field.name);
-    showFault(field, problem ? sayFieldProblem(problem) : "");
+    const fault = document.getElementById(`${field.id}-fault`);
+    const read = document.getElementById(`${field.id}-read`);
+    if (fault) sayAt(fault, problem ? faultWords(problem, field) : []);
+    if (read) sayAt(read, problem ? [] : [sayTypedLength(field.value)]);
+    describeBy(field, [fault, read]);
+    if (problem) field.setAttribute("aria-invalid", "true");
+    else field.removeAttribute("aria-invalid");
   }
 }
 
-function showFault(field: Field, sentence: string): void {
-  const words = document.getElementById(`${field.id}-fault`);
-  if (!words) return;
-  words.hidden = sentence === "";
-  if (words.textContent !== sentence) words.textContent = sentence;
-  if (sentence === "") {
-    field.removeAttribute("aria-invalid");
-    field.removeAttribute("aria-describedby");
-  } else {
-    field.setAttribute("aria-invalid", "true");
-    field.setAttribute("aria-describedby", words.id);
-  }
+/** The sentence, with a button where it is known what would do. */
+function faultWords(problem: FieldProblem, field: Field): readonly (string | Node)[] {
+  const offer = fieldOffer(problem);
+  if (!offer) return [sayFieldProblem(problem)];
+  const take = makeElement("button", { type: "button", class: "offer" }, offer.words);
+  take.addEventListener("click", () => {
+    field.value = offer.text;
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+    field.focus();
+  });
+  return [`${sayFieldProblem(problem)} `, take];
+}
+
+/** Words that stand there already are left alone, so that they are not read out again. */
+function sayAt(place: HTMLElement, words: readonly (string | Node)[]): void {
+  const text = words.map((word) => (typeof word === "string" ? word : word.textContent)).join("");
+  place.hidden = text === "";
+  if (place.textContent !== text) place.replaceChildren(...words);
+}
+
+function describeBy(field: Field, places: readonly (HTMLElement | null)[]): void {
+  const ids = places.flatMap((place) => (place && !place.hidden ? [place.id] : []));
+  if (ids.length > 0) field.setAttribute("aria-describedby", ids.join(" "));
+  else field.removeAttribute("aria-describedby");
 }
 
 /** The field with a name. */

@@ -22,3 +22,8 @@ export function onPress(page: ParentNode, doing: string, act: (button: HTMLEleme
     button.addEventListener("click", () => act(button));
   }
 }
+
+/** Shows a part that kept its place for a script to wake it. */
+export function wakePart(page: ParentNode, name: string): void {
+  partOf(page, name).removeAttribute("data-asleep");
+}

@@ -1,4 +1,5 @@
 /** The part that reads files: loaded when there is one to read, since YAML and its checks are large. */
+import "../../../src/written/without-eval.ts";
 import { readNotebook } from "../../../src/notebook/read-notebook.ts";
 import { reportProblems } from "../../../src/problem/report.ts";
 import { sayProblem } from "../../../src/problem/say/say-problem.ts";

@@ -3,6 +3,14 @@ import type { FieldProblem } from "../field-problem.ts";
 import { sayCount, sayMm } from "./say-count.ts";
 import { sayWanted } from "./say-wanted.ts";
 
+/** What would do in the field, and the words on the button that puts it there; none for most problems. */
+export function fieldOffer(
+  problem: FieldProblem,
+): { readonly text: string; readonly words: string } | undefined {
+  if (problem.kind !== "no-file-name" || problem.nearest === undefined) return undefined;
+  return { text: problem.nearest, words: `Make it ${problem.nearest}` };
+}
+
 /** One or two plain sentences, with what would do. */
 export function sayFieldProblem(problem: FieldProblem): string {
   switch (problem.kind) {
@@ -18,6 +26,10 @@ export function sayFieldProblem(problem: FieldProblem): string {
       return `This needs a number from ${problem.min} to ${problem.max}. A printer that is off by more does not print at actual size.`;
     case "dots-beyond-paper":
       return beyondPaper(problem);
+    case "first-dot-beyond-paper":
+      return `The first dot lies ${sayMm(problem.firstMm)} in, and the sheet is ${sayMm(problem.paperMm)} ${
+        problem.axis === "across" ? "wide" : "high"
+      }.`;
     case "empty-edge-step":
       return `The ${problem.end} dot ${problem.axis} lies on the edge of the sheet, so the step between them has no size. ${
         problem.end === "first" ? "Start" : "Stop"

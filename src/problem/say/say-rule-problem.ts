@@ -24,6 +24,8 @@ export function sayRuleProblem(problem: RuleProblem): Said {
       return unknownLeftover(problem);
     case "dots-beyond-paper":
       return beyondPaper(problem);
+    case "first-dot-beyond-paper":
+      return firstBeyondPaper(problem);
     case "empty-edge-step":
       return {
         sentence: `The ${problem.end} dot ${problem.axis} lies on the paper's edge, so the step between them has no size.`,
@@ -67,6 +69,14 @@ function unknownLeftover(problem: Of<"unknown-leftover">): Said {
 }
 
 const MOST_LABELS = 8;
+
+function firstBeyondPaper({ axis, firstMm, paperMm }: Of<"first-dot-beyond-paper">): Said {
+  const [side, size] = axis === "across" ? ["left", "wide"] : ["top", "high"];
+  return {
+    sentence: `The first dot ${axis} lies ${sayMm(firstMm)} in, and the paper is ${sayMm(paperMm)} ${size}.`,
+    hint: `\`firstDot\` is measured from the ${side} edge. Left out, the grid is centred.`,
+  };
+}
 
 function beyondPaper({ axis, needsMm, hasMm, fitting }: Of<"dots-beyond-paper">): Said {
   const behind = `${axis === "across" ? "to the right of" : "below"} the first`;

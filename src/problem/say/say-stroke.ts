@@ -53,6 +53,11 @@ export function sayCounting({ across, down }: Grids): string {
   return `Columns of dots are ${columns}. Rows of dots are ${rows}.`;
 }
 
+/** That every stroke is done, on one page or on both. */
+export function sayDrawn(pages: number): string {
+  return pages === 1 ? "The page is drawn." : "Both pages are drawn.";
+}
+
 /** What a strip saves: how often one would count without it, and how many dots over. */
 export function saySavings(savings: { readonly counts: number; readonly dots: number }): string {
   return `The strip saves you ${sayCount(savings.counts, "count")} over ${sayCount(savings.dots, "dot")}.`;
