@@ -62,6 +62,6 @@ export function slugIn(name: string): string | undefined {
 
 /** A name near the written one that would do; undefined where nothing is left of it. */
 export function betterName(name: string): string | undefined {
-  const plain = slugFrom(name.replace(ENDINGS, ".md"));
+  const plain = slugFrom(`${name.replace(ENDINGS, "")}.md`);
   return plain === "" ? undefined : `${plain}.md`;
 }
