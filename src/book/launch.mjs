@@ -3,6 +3,13 @@ import { parseCommand, sayBeginning } from "./parse-command.mjs";
 
 process.setSourceMapsEnabled(true);
 
+// Whoever listened may have gone, as behind `| head`: what was begun is brought to its end all the same.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on("error", (error) => {
+    if (error.code !== "EPIPE") throw error;
+  });
+}
+
 const command = parseCommand(process.argv.slice(2));
 if ("wrong" in command) {
   console.error(command.wrong);

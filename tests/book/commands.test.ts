@@ -77,6 +77,22 @@ describe("a command that begins", () => {
   });
 });
 
+describe("a command to which nobody listens any more", () => {
+  it("is brought to its end", async () => {
+    const output = join(deskFolder(), "book");
+    const words = ["build", `--content=${writeContent(TINY)}`, `--output=${output}`];
+    const child = spawn(process.execPath, [`${PROJECT}src/book/launch.mjs`, ...words]);
+    child.stdout.once("data", () => child.stdout.destroy());
+    let said = "";
+    child.stderr.on("data", (chunk) => {
+      said += chunk;
+    });
+    const code = await new Promise((resolve) => child.once("close", resolve));
+    expect({ code, said }).toEqual({ code: 0, said: "" });
+    expect(existsSync(join(output, "index.html"))).toBe(true);
+  });
+});
+
 describe("a check", () => {
   it("says what all the content holds", () => {
     const { code, stdout } = runCommand(["check"]);
