@@ -24,16 +24,18 @@ export function smallerNameMin(
   }));
 }
 
-/** The name's smallest maximum, as large as its largest minimum: a larger one would fit no better. */
+/** The name's smallest maximum, one step more each time, up to its largest minimum: a larger one would fit no better. */
 export function largerNameMax(
   attempt: Attempt,
-  { name, min: to, max: from }: SameName,
+  { name, min: most, max: from }: SameName,
 ): readonly NameEdit[] {
-  if (to <= from) return [];
-  const larger = (size: SameSize) => ({ ...size, max: Math.max(size.max, to) });
   const sizes = sizesOf(attempt, name);
-  const freed = sizes.reduce((sum, { max }) => sum + Math.max(0, to - max), 0);
-  return [{ from, to, freed, edited: () => replaceNamed(attempt, name, larger) }];
+  return Array.from({ length: Math.max(0, most - from) }, (_, i) => from + 1 + i).map((to) => ({
+    from,
+    to,
+    freed: sizes.reduce((sum, { max }) => sum + Math.max(0, to - max), 0),
+    edited: () => replaceNamed(attempt, name, (size) => ({ ...size, max: Math.max(size.max, to) })),
+  }));
 }
 
 function sizesOf(attempt: Attempt, name: string): readonly SameSize[] {

@@ -46,7 +46,7 @@ export function marginSeries({ attempt, area, path, side, binding }: Spot, axis:
 /** Of two margins on one side, either is left out. */
 export function clashSeries(
   { attempt, area, path, side }: Spot,
-  { keys, paperSide }: Extract<Misfit, { kind: "margin-clash" }>,
+  { keys, paperSide }: Pick<Extract<Misfit, { kind: "margin-clash" }>, "keys" | "paperSide">,
 ): readonly Series[] {
   const isKey = (key: string): key is MarginKey => Object.hasOwn(area.margin.steps, key);
   return keys.filter(isKey).map((key) => {

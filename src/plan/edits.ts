@@ -2,8 +2,16 @@
 import type { Axis } from "../measure/axis.ts";
 import type { Binding } from "../notebook/notebook.ts";
 import type { Misfit } from "../problem/misfit.ts";
+import type { NearFit } from "../problem/near-fit.ts";
 import type { Area, Attempt } from "../recipe/recipe.ts";
-import { clashSeries, marginSeries, nameSeries, type Series, splitSeries } from "./edit-series.ts";
+import {
+  clashSeries,
+  type Edited,
+  marginSeries,
+  nameSeries,
+  type Series,
+  splitSeries,
+} from "./edit-series.ts";
 import type { Side } from "./plan.ts";
 import { type SameName, sameNames, splitsNaming } from "./same-names.ts";
 
@@ -14,7 +22,7 @@ export function editsAt(attempt: Attempt, misfit: Misfit, binding: Binding): rea
     case "area-too-small":
       return shortSeries(attempt, misfit, binding);
     case "same-impossible":
-      return nameSeries(attempt, misfit);
+      return looserName(attempt, misfit);
     case "margin-clash": {
       const { side, path } = misfit;
       const area = areasAlong(attempt, side, path).at(-1)?.area;
@@ -37,8 +45,40 @@ function shortSeries(
       const spot = { attempt, area, path, side, binding };
       return [marginSeries(spot, axis), ...splitSeries(spot, axis)];
     }),
-    ...sharedNames(attempt, around, axis).flatMap((name) => nameSeries(attempt, name)),
+    ...sharedNames(attempt, around, axis).flatMap((name) => looserName(attempt, name)),
   ];
+}
+
+/** A maximum below the name's largest minimum would leave the two apart. */
+function looserName(attempt: Attempt, name: SameName): readonly Series[] {
+  const [smallerMin = [], largerMax = []] = nameSeries(attempt, name);
+  return [smallerMin, largerMax.slice(-1)];
+}
+
+/** The series that an edit is one of, made anew for an attempt; empty where the attempt has no such place. */
+export function seriesOf(attempt: Attempt, fact: NearFit, binding: Binding): Series {
+  const isAlike = ({ fact: other }: Edited) => placeOf(other) === placeOf(fact);
+  if ("name" in fact) {
+    const name = sameNames(attempt).find((one) => one.name === fact.name);
+    return name ? nameSeries(attempt, name).flat().filter(isAlike) : [];
+  }
+  const { side, path } = fact;
+  const found = areasAlong(attempt, side, path).at(-1);
+  if (!found) return [];
+  const spot = { attempt, area: found.area, path: found.path, side, binding };
+  if (fact.kind === "leave-out-margin") {
+    const keys = [fact.key, ...fact.stays];
+    return clashSeries(spot, { keys, paperSide: fact.paperSide }).flat().filter(isAlike);
+  }
+  const all = [marginSeries(spot, fact.axis), ...splitSeries(spot, fact.axis)];
+  return all.flat().filter(isAlike);
+}
+
+/** What an edit changes, whatever it makes of it. */
+function placeOf(fact: NearFit): string {
+  if ("name" in fact) return `${fact.kind} ${fact.name}`;
+  const place = `${fact.kind} ${fact.side} ${fact.path}`;
+  return fact.kind === "leave-out-margin" ? `${place} ${fact.key}` : `${place} ${fact.axis}`;
 }
 
 /** Names with a minimum that more than one split asks for, one of them along the axis where something lacks steps. */

@@ -8,6 +8,7 @@ import { editsAt } from "./edits.ts";
 import { layOutAttempt } from "./lay-out-attempt.ts";
 import type { Change } from "./plan.ts";
 import { sameNames } from "./same-names.ts";
+import { tidyEdits } from "./tidy-edits.ts";
 
 /** How many changes are told, and how many edits one may need. */
 const MOST_CHANGES = 6;
@@ -17,13 +18,34 @@ const MOST_EDITS = 3;
 export function nearFits(recipe: Recipe, notebook: Notebook): readonly Change[] {
   const budget = newBudget(MOST_NEAR_WORK);
   const found = recipe.attempts.flatMap((attempt, index): readonly Found[] =>
-    repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({ attempt: index, edits })),
+    repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({
+      attempt: index,
+      edits: tidyEdits(edits, {
+        attempt,
+        binding: notebook.binding,
+        fits: fitsWith(notebook, budget),
+      }),
+    })),
   );
-  return found
+  return withoutTwins(found)
     .filter((change) => !found.some((other) => other !== change && isWithin(other, change)))
     .sort((a, b) => byHowLittle(a.edits, b.edits) || a.attempt - b.attempt)
     .slice(0, MOST_CHANGES)
     .map(({ attempt, edits }) => ({ attempt, edits: edits.map(({ fact }) => fact) }));
+}
+
+function fitsWith(notebook: Notebook, budget: Budget): (attempt: Attempt) => boolean {
+  return (attempt) => {
+    budget.left -= TRY_WORK;
+    return budget.left >= 0 && layOutAttempt(attempt, notebook, budget).kind === "pages";
+  };
+}
+
+/** Of changes that come to the same edits, the first. */
+function withoutTwins(found: readonly Found[]): readonly Found[] {
+  const keyOf = ({ attempt, edits }: Found) =>
+    JSON.stringify([attempt, edits.map(({ fact }) => fact)]);
+  return [...new Map(found.map((change) => [keyOf(change), change])).values()];
 }
 
 interface Found {

@@ -14,7 +14,7 @@ import {
 } from "../../src/recipe/recipe.ts";
 import { sheetsOf } from "./laid-out-by-the-text.ts";
 
-/** The attempt after one edit, everywhere that a repeated track holds the edited thing. */
+/** The attempt after one edit, everywhere that a repeated track holds the edited thing; throws where it is not there. */
 export function editedByTheText(attempt: Attempt, edit: NearFit, binding: Binding): Attempt {
   if (isOfName(edit)) return looserName(attempt, edit);
   const target = areaAt(attempt, edit.side, placeOf(edit));
@@ -28,7 +28,7 @@ export function editedByTheText(attempt: Attempt, edit: NearFit, binding: Bindin
     );
   }
   const { split } = target;
-  if (!split) throw new Error(`${edit.path} is not a split`);
+  if (!split) throw new RangeError(`${edit.path} is not a split`);
   const other = editedSplit(split, edit);
   return replaced(attempt, (area) => (area.split === split ? { ...area, split: other } : area));
 }
@@ -109,7 +109,7 @@ function allTracks(attempt: Attempt): readonly Track[] {
 function areaAt(attempt: Attempt, side: SplitChange["side"], path: string): Area {
   let area = sheetsOf(attempt).find(([name]) => name === side)?.[1];
   for (const index of path.match(/\d+/g) ?? []) area = area?.split?.tracks[Number(index)]?.area;
-  if (!area) throw new Error(`there is no ${path} on the ${side} page`);
+  if (!area) throw new RangeError(`there is no ${path} on the ${side} page`);
   return area;
 }
 
@@ -157,7 +157,9 @@ function fewer(tracks: readonly Track[], drop: number): readonly Track[] {
     while (from > 0 && isSame(tracks[from - 1], tracks[from])) from--;
     return end - from + 1;
   });
-  const end = lengths.lastIndexOf(Math.max(...lengths));
+  const longest = Math.max(...lengths);
+  const end = lengths.lastIndexOf(longest);
+  if (drop > longest) throw new RangeError(`no ${drop} tracks that are alike stand in a row`);
   return tracks.filter((_, i) => i <= end - drop || i > end);
 }
 

@@ -1,0 +1,71 @@
+/** Takes out of a list of edits what it can do without: an edit that later ones made needless, and steps too many. */
+import type { Binding } from "../notebook/notebook.ts";
+import type { NearFit } from "../problem/near-fit.ts";
+import type { Attempt } from "../recipe/recipe.ts";
+import type { Edited } from "./edit-series.ts";
+import { seriesOf } from "./edits.ts";
+
+export interface Tidying {
+  readonly attempt: Attempt;
+  readonly binding: Binding;
+  /** Whether an attempt fits; false, too, where no more may be tried. */
+  readonly fits: (attempt: Attempt) => boolean;
+}
+
+/** Edits after which the attempt still fits, none of which can be left out or be made one step smaller. */
+export function tidyEdits(edits: readonly Edited[], tidying: Tidying): readonly Edited[] {
+  // A single one was tried from small to large.
+  return edits.length < 2 ? edits : tidied(edits, tidying);
+}
+
+function tidied(edits: readonly Edited[], tidying: Tidying): readonly Edited[] {
+  for (const index of edits.keys()) {
+    const less = withoutEdit(edits, index, tidying) ?? withSmallerEdit(edits, index, tidying);
+    if (less) return tidied(less, tidying);
+  }
+  return edits;
+}
+
+function withoutEdit(edits: readonly Edited[], index: number, tidying: Tidying) {
+  return replayed(
+    edits.map(({ fact }) => fact).filter((_, i) => i !== index),
+    tidying,
+  );
+}
+
+function withSmallerEdit(edits: readonly Edited[], index: number, tidying: Tidying) {
+  const facts = edits.map(({ fact }) => fact);
+  const now = edits[index];
+  const before = edited(facts.slice(0, index), tidying);
+  if (!now || !before) return undefined;
+  for (const { fact, freed } of seriesOf(before.attempt, now.fact, tidying.binding)) {
+    if (freed >= now.freed) return undefined;
+    const found = replayed(
+      facts.map((other, i) => (i === index ? fact : other)),
+      tidying,
+    );
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** The edits as they are after one another, where all are still there to be made and the attempt fits after them. */
+function replayed(facts: readonly NearFit[], tidying: Tidying): readonly Edited[] | undefined {
+  const after = edited(facts, tidying);
+  return after && tidying.fits(after.attempt) ? after.edits : undefined;
+}
+
+interface After {
+  readonly attempt: Attempt;
+  readonly edits: readonly Edited[];
+}
+
+function edited(facts: readonly NearFit[], { attempt, binding }: Tidying): After | undefined {
+  let so: After = { attempt, edits: [] };
+  for (const fact of facts) {
+    const edit = seriesOf(so.attempt, fact, binding).find((one) => one.fact.to === fact.to);
+    if (!edit) return undefined;
+    so = { attempt: edit.edited(), edits: [...so.edits, edit] };
+  }
+  return so;
+}
