@@ -11,6 +11,7 @@ export interface Desk {
   readonly takeName: (name: string, at: Place) => void;
 }
 
+/** The desk of one recipe, with nothing read yet. */
 export function openDesk(note: Note): Desk {
   const names = new Set<string>();
   let areas = 0;

@@ -5,6 +5,7 @@ import type { Place } from "../problem/place.ts";
 /** The place from one offset up to another; it never goes beyond the end of its line. */
 export type PlaceFinder = (from: number, to?: number) => Place;
 
+/** The finder of one stretch of YAML; its first line is line `firstLine` of the file. */
 export function placeFinder(
   source: { readonly path: string; readonly text: string; readonly firstLine: number },
   counter: LineCounter,

@@ -15,6 +15,7 @@ export function textSchema({ longest }: Pick<WantedOf<"text">, "longest">) {
     .refine((text) => foulCharacter(text) === undefined && text.trim() !== "");
 }
 
+/** A whole number within its limits. */
 export function wholeSchema({ min, max }: Pick<WantedOf<"whole">, "min" | "max">) {
   return z.int().min(min).max(max);
 }
@@ -30,6 +31,7 @@ export function mmSchema({ min, max }: Pick<WantedOf<"millimetres">, "min" | "ma
 
 const MM_DECIMALS = 6;
 
+/** A file name without its ending. */
 export function slugSchema() {
   return z.string().max(LONGEST_SLUG).regex(SLUG);
 }

@@ -5,6 +5,7 @@ import { innerTokens } from "./yaml-depth.ts";
 /** The bracket that closes one that opens. */
 export const CLOSING: Readonly<Record<string, string>> = { "[": "]", "{": "}" };
 
+/** Does the character close a bracket? */
 export function isClosing(character: string): boolean {
   return character === "]" || character === "}";
 }

@@ -11,6 +11,7 @@ import { showWords } from "./show-words.ts";
 import { bindKeys, bindSwipes } from "./steer.ts";
 import { wakeList } from "./stroke-list.ts";
 
+/** Wakes the panel, the drawing and the keys of a pattern's page. Throws where the page lacks a part. */
 export function startAlong(window: Window, device: Device): void {
   const { document } = window;
   const panel = document.querySelector<HTMLElement>("[data-along]");

@@ -10,6 +10,7 @@ const FORM_PARTS = {
   printer: "printer",
 } as const satisfies Readonly<Record<FormName, string>>;
 
+/** Holds and frees the buttons of each form as its faults come and go; `say` tells who pressed one what it waits for. */
 export function bindHolding(page: Document, bench: Bench, say: (words: string) => void): void {
   const hold = holdButtons(page, say);
   const formOf = (name: FormName) =>

@@ -29,6 +29,7 @@ type Edge = "long" | "short";
 /** A phone is narrower than a card is long: there the card stands upright. */
 const NARROW_PX = 560;
 
+/** Wakes the card, its slider and what is shown in true size. Throws where the page lacks a part. */
 export function bindScreen(page: Document, { device, draw, shelf }: Screen): void {
   const slider = theOne(page, "#card-edge", HTMLInputElement);
   const [card, found, shown] = [partOf(page, "card"), partOf(page, "scale"), partOf(page, "true")];

@@ -17,6 +17,7 @@ export function keptPrinter(device: Device): Stretch {
   return "stretch" in reading ? reading.stretch : NO_STRETCH;
 }
 
+/** Keeps the correction for the next sheet that is printed on this device. */
 export function keepPrinter(device: Device, { x, y }: Stretch): void {
   device.keep(KEPT.printer, `${x} ${y}`);
 }

@@ -23,6 +23,7 @@ interface UsedFont {
   readonly runs: Set<FoundRun>;
 }
 
+/** The fonts of a new document, none of them in use yet. */
 export function createEmbeddedFonts(pdf: PDFDocument, fonts: PrintFonts): EmbeddedFonts {
   const used = { normal: new Map<number, UsedFont>(), bold: new Map<number, UsedFont>() };
   const open = ({ weight, font: place }: FoundRun): UsedFont => {

@@ -23,6 +23,7 @@ export interface MissingGlyphs {
   end(): void;
 }
 
+/** The fonts of missing characters of a new document, without a character yet. */
 export function createMissingGlyphs(pdf: PDFDocument): MissingGlyphs {
   const numbers = new Map<string, number>();
   const fonts: PdfReference[] = [];

@@ -4,6 +4,7 @@ import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount, sayList } from "./say-count.ts";
 
+/** Sentence and remedy for one. */
 export function sayBookProblem(problem: BookProblem): Said {
   switch (problem.kind) {
     case "unknown-slug":

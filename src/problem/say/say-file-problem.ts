@@ -3,6 +3,7 @@ import type { FileProblem } from "../file-problem.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
 
+/** Sentence and remedy for one. */
 export function sayFileProblem(problem: FileProblem): Said {
   switch (problem.kind) {
     case "not-utf8":

@@ -4,6 +4,7 @@ import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount, sayMm } from "./say-count.ts";
 
+/** Sentence and remedy for one. */
 export function sayRuleProblem(problem: RuleProblem): Said {
   switch (problem.kind) {
     case "too-many-labels":

@@ -8,6 +8,7 @@ import { asOwner, ownerPlace } from "./say-owner.ts";
 import { sayBadAddress, sayUnsuitable } from "./say-unsuitable.ts";
 import { sayWanted } from "./say-wanted.ts";
 
+/** Sentence and remedy for one. */
 export function sayShapeProblem(problem: ShapeProblem): Said {
   switch (problem.kind) {
     case "unknown-key":

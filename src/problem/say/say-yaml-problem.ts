@@ -4,6 +4,7 @@ import type { YamlFault, YamlProblem } from "../yaml-problem.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
 
+/** Sentence and remedy for one. */
 export function sayYamlProblem(problem: YamlProblem): Said {
   switch (problem.kind) {
     case "duplicate-key":
