@@ -18,17 +18,33 @@ export function gridFaults(grid: GridAxis, axis: Axis): readonly GridFault[] {
     const mm = { firstMm: toMm(grid.firstDot), paperMm: toMm(grid.paper) };
     return [{ about: "rule", kind: "first-dot-beyond-paper", axis, ...mm }];
   }
-  const has = length(grid.paper - Math.max(grid.firstDot, 0));
-  const needs = length((grid.dots - 1) * grid.pitch);
-  if (needs > has) {
-    const fitting = Math.max(0, Math.floor(has / grid.pitch) + 1);
-    const mm = { needsMm: toMm(needs), hasMm: toMm(has) };
-    return [{ about: "rule", kind: "dots-beyond-paper", axis, ...mm, fitting }];
-  }
+  const beyond = dotsBeyond(grid, axis);
+  if (beyond) return [beyond];
   const fault = { about: "rule", kind: "empty-edge-step", axis } as const;
   const faults: GridFault[] = [];
   if (startsAtEdge(grid) && grid.firstDot === 0) faults.push({ ...fault, end: "first" });
   if (endsAtEdge(grid) && dotLength(grid, grid.dots) === grid.paper)
     faults.push({ ...fault, end: "last" });
   return faults;
+}
+
+/** A first dot of less than nothing comes of a grid that is centred: its dots need more than the whole paper. */
+function dotsBeyond(grid: GridAxis, axis: Axis): Of<"dots-beyond-paper"> | undefined {
+  const isCentred = grid.firstDot < 0;
+  const has = length(isCentred ? grid.paper : grid.paper - grid.firstDot);
+  const needs = length((grid.dots - 1) * grid.pitch);
+  if (needs <= has) return undefined;
+  // Centred dots that fill the paper would touch both edges; others may touch one that is not counted to.
+  const staysOff = isCentred || endsAtEdge(grid);
+  const fitting = staysOff ? Math.ceil(has / grid.pitch) : Math.floor(has / grid.pitch) + 1;
+  const mm = { needsMm: toMm(needs), hasMm: toMm(has), pitchMm: toMm(grid.pitch) };
+  return {
+    about: "rule",
+    kind: "dots-beyond-paper",
+    axis,
+    dots: grid.dots,
+    ...mm,
+    isCentred,
+    fitting,
+  };
 }

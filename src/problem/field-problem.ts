@@ -15,8 +15,12 @@ export type FieldProblem<Field extends string = string> = { readonly field: Fiel
   | {
       readonly kind: "dots-beyond-paper";
       readonly axis: Axis;
+      readonly dots: number;
+      readonly pitchMm: number;
       readonly needsMm: number;
+      /** Of the whole paper where the grid is centred, else behind the first dot. */
       readonly hasMm: number;
+      readonly isCentred: boolean;
       /** How many dots would fit. */
       readonly fitting: number;
     }

@@ -13,12 +13,16 @@ export type RuleProblem = { readonly about: "rule"; readonly at: Place } & (
       readonly labels: readonly string[];
       readonly nearest?: string;
     }
-  /** The dots need more millimetres than the paper has behind the first one. */
+  /** The dots need more millimetres than the paper has for them. */
   | {
       readonly kind: "dots-beyond-paper";
       readonly axis: Axis;
+      readonly dots: number;
+      readonly pitchMm: number;
       readonly needsMm: number;
+      /** Of the whole paper where the grid is centred, else behind the first dot. */
       readonly hasMm: number;
+      readonly isCentred: boolean;
       /** How many dots would fit. */
       readonly fitting: number;
     }

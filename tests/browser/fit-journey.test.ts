@@ -40,16 +40,20 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
       expect(await svgTitle(page, "plate")).toContain("on 120 × 180 mm, 23 × 35");
     });
 
-    it("is told at the field what will not do, and keeps the last good drawing", async () => {
+    it("is told at the field what will not do, keeps the last good drawing, and gets no advice on it", async () => {
+      const advice = page.getByRole("button", { name: "Count so down" });
+      expect(await advice.count()).toBe(1);
       const before = await page.locator('[data-part="plate"]').innerHTML();
       const field = page.getByLabel("Dots across");
       await field.fill("99");
       const words = page.locator("#dots-across-fault");
-      await expectText(words, "the sheet has 120 mm to the right of the first");
+      await expectText(words, "99 dots at 5 mm need 490 mm; the sheet is 120 mm wide; 24 fit.");
       expect(await field.getAttribute("aria-invalid")).toBe("true");
       expect(await field.getAttribute("aria-describedby")).toBe("dots-across-fault");
       expect(await page.locator('[data-part="plate"]').innerHTML()).toBe(before);
+      expect(await advice.count()).toBe(0);
       await field.fill("23");
+      expect(await advice.count()).toBe(1);
       expect(await words.isHidden()).toBe(true);
       expect(await field.getAttribute("aria-invalid")).toBeNull();
     });

@@ -45,6 +45,8 @@ describe("the printer", () => {
     ["prints true", "100", "100", "printer: {x: 1, y: 1}"],
     ["prints small along one side", "97", "", "printer: {x: 1.0309, y: 1}"],
     ["prints large along the other", "", "100,5", "printer: {x: 1, y: 0.995}"],
+    // 3.92 × 25.4 = 99.568 and 3 15/16 × 25.4 = 100.0125.
+    ["was measured in inches", "3.92 in", "3 15/16 in", "printer: {x: 1.0043, y: 0.9999}"],
   ])("that %s", (_, x, y, line) => {
     const reading = readBars({ x, y });
     expect(reading.ok && printerLine(reading.value)).toBe(line);

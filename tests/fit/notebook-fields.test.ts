@@ -101,10 +101,19 @@ describe("what is said at a field", () => {
     [{ pitch: "5.0000001" }, [["pitch", "At most 6 decimals are kept exactly."]]],
     [
       { dotsAcross: "40" },
+      [["dotsAcross", "40 dots at 5 mm need 195 mm; the sheet is 148 mm wide; 30 fit."]],
+    ],
+    // 22 steps of 6.35 mm are the sheet's very 139.7 mm: 23 dots would touch both of its edges.
+    [
+      { paper: "own", width: "5.5 in", pitch: "1/4 in", dotsDown: "20" },
+      [["dotsAcross", "26 dots at 6.35 mm need 158.75 mm; the sheet is 139.7 mm wide; 22 fit."]],
+    ],
+    [
+      { dotsAcross: "40", firstLeft: "8" },
       [
         [
           "dotsAcross",
-          "These dots need 195 mm, and the sheet has 148 mm to the right of the first. At this pitch 30 dots fit.",
+          "These dots need 195 mm, and the sheet has 140 mm to the right of the first. At this pitch 29 dots fit.",
         ],
       ],
     ],

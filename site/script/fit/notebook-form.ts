@@ -64,11 +64,17 @@ function sizeTexts({ axes }: AskedNotebook): Pick<NotebookFields, "width" | "hei
 }
 
 /** What follows the fields: where they may be left empty, the size's fields, the book's notebook that this is. */
-function showAround(form: HTMLFormElement, { fit, notebook }: Shown, { shelf }: Bench): void {
+function showAround(
+  form: HTMLFormElement,
+  { fit, notebook, faults }: Shown,
+  { shelf }: Bench,
+): void {
   showSize(form, fieldsOf(fit.notebook));
   for (const axis of AXES) {
     const field = fieldOf(form, AXIS_FIELDS[axis].firstDot);
-    field.setAttribute("placeholder", `${toMm(centredDot(notebook.axes[axis]))}, centred`);
+    const words =
+      faults.notebook.length > 0 ? "centred" : `${toMm(centredDot(notebook.axes[axis]))}, centred`;
+    field.setAttribute("placeholder", words);
   }
   fieldOf(form, "title").setAttribute("placeholder", notebook.title);
   fieldOf(form, "slug").setAttribute("placeholder", notebook.slug);

@@ -28,6 +28,7 @@ export function bindNotebookPicture(page: ParentNode, bench: Bench, { draw, queu
     const isOld = faults.notebook.length > 0;
     picture.classList.toggle("stale", isOld);
     corner.classList.toggle("stale", isOld);
+    words.hidden = isOld;
     if (isOld !== wasOld || notebook !== last) tally.replaceChildren(...tallyOf(notebook, isOld));
     wasOld = isOld;
     if (notebook === last) return;

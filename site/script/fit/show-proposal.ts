@@ -12,12 +12,17 @@ export function bindProposal(page: ParentNode, bench: Bench): void {
   const place = partOf(page, "proposal");
   let said = "";
   bench.tell((shown) => {
-    const proposals = proposalsFor(shown);
+    const proposals = isHeld(shown) ? [] : proposalsFor(shown);
     const words = proposals.map(sayCountProposal).join("\n");
     if (words === said) return;
     said = words;
     place.replaceChildren(...proposals.map((proposal) => proposalElement(proposal, bench)));
   });
+}
+
+/** Advice goes by what the fields say: while one will not do, there is none. */
+function isHeld({ faults }: Shown): boolean {
+  return faults.notebook.length > 0;
 }
 
 function proposalsFor({ notebook }: Shown): readonly CountProposal[] {

@@ -2,9 +2,9 @@
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import type { Wanted } from "../../../src/problem/wanted.ts";
 import { foulCharacter } from "../../../src/written/foul-character.ts";
+import { typedLength } from "../page/typed-length.ts";
+import { typedNumber } from "../page/typed-number.ts";
 import { isSlug, slugFault } from "./slug-for.ts";
-import { typedLength } from "./typed-length.ts";
-import { typedNumber } from "./typed-number.ts";
 
 /** What one field holds, what it should, and where its problem goes. */
 export interface Taken<Field extends string, W extends Wanted> {

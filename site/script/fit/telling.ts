@@ -80,7 +80,7 @@ function divisionRow({ name, alike, sizes, marks, reason }: SplitRow): HTMLEleme
     "tr",
     {},
     makeElement("th", { scope: "row" }, name, ...more),
-    makeElement("td", {}, sizes.join(" · ")),
+    makeElement("td", {}, sizes.join("\u00a0· ")),
     makeElement("td", {}, marks.join(", ")),
     makeElement("td", { class: "why" }, reason),
   );

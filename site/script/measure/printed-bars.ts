@@ -4,7 +4,7 @@ import { NO_STRETCH, type Stretch } from "../../../src/print/stretch.ts";
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
 import type { FieldReading } from "../fit/read-fields.ts";
-import { typedNumber } from "../fit/typed-number.ts";
+import { typedLength } from "../page/typed-length.ts";
 
 /** Four decimals are a hundredth of a millimetre on a bar, finer than any eye. */
 const DECIMALS = 4;
@@ -21,8 +21,8 @@ export function readBars(
   const read = (side: keyof Stretch): number => {
     const text = measured[side];
     if (text.trim() === "") return printedWith[side];
-    const typed = typedNumber(text);
-    const mm = typed.kind === "number" ? typed.number : Number.NaN;
+    const typed = typedLength(text);
+    const mm = typed.kind === "length" ? typed.mm : Number.NaN;
     const factor = Number(((printedWith[side] * BAR) / mm).toFixed(DECIMALS));
     if (factor >= STRETCH.min && factor <= STRETCH.max) return factor;
     problems.push({ field: side, kind: "unsuitable", wanted: barLength(printedWith[side]) });

@@ -2,8 +2,8 @@
 import { NO_STRETCH, type Stretch } from "../../../src/print/stretch.ts";
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
-import { typedNumber } from "../fit/typed-number.ts";
 import { type Device, KEPT } from "./device.ts";
+import { typedNumber } from "./typed-number.ts";
 
 export type PrinterField = keyof Stretch;
 

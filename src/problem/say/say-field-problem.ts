@@ -38,11 +38,15 @@ export function sayFieldProblem(problem: FieldProblem): string {
 }
 
 function beyondPaper(problem: Extract<FieldProblem, { kind: "dots-beyond-paper" }>): string {
-  const { axis, needsMm, hasMm, fitting } = problem;
+  const { axis, dots, pitchMm, needsMm, hasMm, isCentred, fitting } = problem;
+  if (isCentred) {
+    const size = `${sayMm(hasMm)} ${axis === "across" ? "wide" : "high"}`;
+    const need = `${dots} dots at ${sayMm(pitchMm)} need ${sayMm(needsMm)}; the sheet is ${size}`;
+    return fitting < 2 ? `${need}. ${SMALLER}` : `${need}; ${fitting} fit.`;
+  }
   const behind = axis === "across" ? "to the right of" : "below";
-  const most =
-    fitting < 2
-      ? "Make the pitch smaller or the sheet larger."
-      : `At this pitch ${fitting} dots fit.`;
+  const most = fitting < 2 ? SMALLER : `At this pitch ${fitting} dots fit.`;
   return `These dots need ${sayMm(needsMm)}, and the sheet has ${sayMm(hasMm)} ${behind} the first. ${most}`;
 }
+
+const SMALLER = "Make the pitch smaller or the sheet larger.";

@@ -79,10 +79,13 @@ function firstBeyondPaper({ axis, firstMm, paperMm }: Of<"first-dot-beyond-paper
   };
 }
 
-function beyondPaper({ axis, needsMm, hasMm, fitting }: Of<"dots-beyond-paper">): Said {
+function beyondPaper(problem: Of<"dots-beyond-paper">): Said {
+  const { axis, dots, pitchMm, needsMm, hasMm, isCentred, fitting } = problem;
   const behind = `${axis === "across" ? "to the right of" : "below"} the first`;
   return {
-    sentence: `The dots ${axis} need ${sayMm(needsMm)} and the paper has ${sayMm(hasMm)} ${behind}.`,
+    sentence: isCentred
+      ? `${dots} dots ${axis} at ${sayMm(pitchMm)} need ${sayMm(needsMm)} and the paper is ${sayMm(hasMm)} ${axis === "across" ? "wide" : "high"}.`
+      : `The dots ${axis} need ${sayMm(needsMm)} and the paper has ${sayMm(hasMm)} ${behind}.`,
     hint:
       fitting < 2
         ? "Make the pitch smaller or the paper larger."
