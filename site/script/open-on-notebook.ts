@@ -1,4 +1,4 @@
-/** Turns what a page leaves open to the reader's choice to one notebook: links, pictures, and how a pattern comes out. */
+/** Turns what a page leaves open to the reader's choice to one notebook: links, pictures, its name, and how a pattern comes out. */
 
 /** A card's address ends in `…/pattern/notebook/file`: only the notebook changes. */
 export function openOnNotebook(page: ParentNode, slug: string): void {
@@ -7,6 +7,9 @@ export function openOnNotebook(page: ParentNode, slug: string): void {
     const address = part.getAttribute(name) ?? "";
     const opened = address.replace(/[^/]+(?=\/[^/]+$)/, slug);
     if (opened !== address) part.setAttribute(name, opened);
+  }
+  for (const name of page.querySelectorAll<HTMLElement>("[data-shown]")) {
+    name.hidden = name.dataset.shown !== slug;
   }
   for (const words of page.querySelectorAll<HTMLElement>("[data-state]")) showState(words, slug);
 }

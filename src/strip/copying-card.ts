@@ -9,6 +9,8 @@ import type { Run, Strip, StripPattern, StripSide } from "./strip.ts";
 /** One side of the strip that is cut from the notebook's own page, whose dots are the scale. */
 export interface CardSide {
   readonly axis: Axis;
+  /** Each side has a leaf of its own: a band cut from one takes an edge away that the other would begin at. */
+  readonly leaf: "last" | "before";
   readonly steps: number;
   /** How many dots lie along the side. */
   readonly dots: number;
@@ -39,10 +41,11 @@ interface CardMark {
 
 /** Both sides of the card. */
 export function copyingCard(strip: Strip): readonly CardSide[] {
-  return strip.sides.map((side) => {
+  return strip.sides.map((side, index) => {
     const labels = runLabels(side, strip.patterns);
     return {
       axis: side.axis,
+      leaf: index === 0 ? "last" : "before",
       steps: side.steps,
       dots: side.grid.dots,
       start: startsAtEdge(side.grid) ? "edge" : "dot",

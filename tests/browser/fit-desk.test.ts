@@ -172,7 +172,7 @@ describe.each([390, 1440])("a keeper who measures, %i px wide", (width) => {
 
     await page.getByLabel("Steps between them").fill("20");
     await page.getByLabel("Length (mm)").fill("80.2");
-    const link = page.getByRole("link", { name: "Take 4 mm to the bench" });
+    const link = page.getByRole("link", { name: "Take 4 mm to the fit page" });
     await link.click();
     await expect.poll(() => page.getByLabel("Pitch (mm)").inputValue()).toBe("4");
     expect(await page.getByLabel("Stretch x").inputValue()).toBe("1.0309");

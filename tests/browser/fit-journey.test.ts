@@ -147,7 +147,7 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
 
     it("brings all of it back with a link, on a device that knows nothing", async () => {
       await page.waitForTimeout(500);
-      const link = await page.getByLabel("Link to this bench").inputValue();
+      const link = await page.getByLabel("Link to this notebook and strip").inputValue();
       expect(link).toBe(page.url());
       const other = await watchedPage(desk.browser);
       await other.page.goto(link);

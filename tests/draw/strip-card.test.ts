@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { sayPositions, sayTracks } from "../../src/draw/card/card-numbers.ts";
 import { cardScene } from "../../src/draw/card/card-scene.ts";
-import { openingSteps, runStep } from "../../src/draw/card/card-words.ts";
+import { CLOSING_STEPS, openingSteps, runStep } from "../../src/draw/card/card-words.ts";
 import { textStretch } from "../../src/draw/strip/strip-clip.ts";
 import type { Count } from "../../src/measure/grid-axis.ts";
 import { copyingCard } from "../../src/strip/copying-card.ts";
@@ -68,6 +68,20 @@ describe("the card's sentences", () => {
     const [side] = copyingCard(stripOf([planOf("week", { sizes: [9] })], {}, notebook));
     const texts = side === undefined ? [] : openingSteps(side).map(({ text }) => text);
     expect(texts).toContain(`In pencil, number the dots: ${words}.`);
+  });
+
+  it("rule each side's band off on a leaf of its own, so that no edge is missing, and cut neither yet", () => {
+    const bands = copyingCard(EVERYDAY).map((side) => openingSteps(side)[0]?.text);
+    expect(bands).toEqual([
+      "On the last leaf, rule off a band 7 dots wide along the top. Do not cut it yet.",
+      "On the leaf before it, whose edges are whole, rule off a band 4 dots wide along the side. Do not cut it yet.",
+    ]);
+  });
+
+  it("give the caution before the cut, and the cut last of all", () => {
+    const [caution, cut] = CLOSING_STEPS.slice(-2).map(({ text }) => text);
+    expect(caution).toBe(`A blade is sharp. ${CUTTING_CAUTION.join(" ")}`);
+    expect(cut).toBe("Now cut each band off along the line that you ruled.");
   });
 
   it("say for a run what it is, what to tick and what to write", () => {

@@ -157,7 +157,7 @@ describe("sheets of the book's strips", () => {
     for (const words of [
       "Print at 100 % (actual size)",
       "each is 100 mm long",
-      "write 100 divided by its length into book.yaml",
+      "enter its length on the measure page; a host writes 100 divided by it into book.yaml",
       "stretched by x 1.004 and y 0.998",
       "Cut away from your body, on a cutting mat, with the blade along a metal edge.",
       "Children cut with somebody's help.",

@@ -109,9 +109,11 @@ describe("the way of counting", () => {
 
 describe("what the strip saves", () => {
   it.each([
-    [18, 482, "The strip saves you 18 counts over 482 dots."],
-    [1, 1, "The strip saves you 1 count over 1 dot."],
-  ])("is %i counts over %i dots", (counts, dots, words) => {
-    expect(saySavings({ counts, dots })).toBe(words);
+    [18, 482, "18 times", "482 dots"],
+    [1, 1, "1 time", "1 dot"],
+  ])("is %i counts past %i dots, and what is counted is said", (counts, dots, times, past) => {
+    expect(saySavings({ counts, dots })).toBe(
+      `Without it you count ${times}, from the left to the right edge of each box and from the top to its bottom edge: past ${past} in all.`,
+    );
   });
 });

@@ -46,7 +46,7 @@ async function openFile(picked: File, bench: Bench, { load, say }: Keeping): Pro
     if (opened.kind === "report") return show(opened.report);
     if (opened.kind === "notebook") bench.change({ notebook: opened.notebook });
     else bench.change({ strip: opened.strip });
-    say(`The ${opened.kind} of ${picked.name} is on the bench.`);
+    say(`The ${opened.kind} of ${picked.name} is shown now.`);
   } catch (error) {
     console.error(error);
     show("The file could not be read: a part of this page is missing.");

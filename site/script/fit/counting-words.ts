@@ -11,12 +11,12 @@ export function countingWords({ axes: { across, down } }: Notebook): readonly HT
     "Count the dots of one row and of one column, no more: every other one has as many. Touch each dot with a pencil, put a faint tick at every tenth, and count the tens at the end.",
     "Count once more from the other side. Where the two numbers differ, the ticks show the ten that went wrong.",
     `Check the pitch with a ruler, from one dot and not from the edge: ${rulerCheck(across)}.`,
-    `Measure from the edges of the sheet to the middle of the first dot. If it is the same on all four sides the grid is centred, and the two fields may stay empty.`,
+    "Measure from the four edges of the sheet to the middle of the dot nearest to each. If left is as right, and top as bottom, the grid is centred, and the two fields may stay empty.",
   ];
   return [
     makeElement("ol", {}, ...steps.map((step) => makeElement("li", {}, step))),
-    makeElement("p", {}, edgeWords(across, "across", "column")),
-    makeElement("p", {}, edgeWords(down, "down", "row")),
+    makeElement("p", {}, edgeWords(across, "across", "row")),
+    makeElement("p", {}, edgeWords(down, "down", "column")),
   ];
 }
 

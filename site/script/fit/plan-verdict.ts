@@ -1,8 +1,8 @@
 /** How a pattern comes out on a notebook, in one word and in a few. */
 import { type FitState, fitState } from "../../../src/book/fit-state.ts";
-import { leftoverOf } from "../../../src/plan/leftover-of.ts";
+import { leftoverOf, sharedOutOf } from "../../../src/plan/leftover-of.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
-import { sayCount } from "../../../src/problem/say/say-count.ts";
+import { sayOver } from "../../../src/problem/say/say-leftover.ts";
 
 export interface Verdict {
   readonly state: FitState;
@@ -13,10 +13,6 @@ export interface Verdict {
 export function verdictOf(plan: Plan): Verdict {
   const leftover = plan.fits ? leftoverOf(plan) : 0;
   const state = fitState({ fits: plan.fits, leftover });
-  const words = {
-    misfit: "Does not fit",
-    even: "Comes out even",
-    over: `${sayCount(leftover, "step")} over`,
-  };
-  return { state, words: words[state] };
+  const words = plan.fits ? sayOver({ leftover, sharedOut: sharedOutOf(plan) }) : "Does not fit";
+  return { state, words };
 }

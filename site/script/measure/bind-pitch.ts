@@ -41,11 +41,11 @@ export function bindPitch(page: Document, { device, shelf }: Bench): void {
     if (!reading.ok) {
       const [problem] = reading.problems;
       if (problem)
-        words.textContent += ` On the bench it would not do: ${sayFieldProblem(problem)}`;
+        words.textContent += ` For the notebook on the fit page it would not do: ${sayFieldProblem(problem)}`;
       return;
     }
     link.hash = writeFitAddress({ ...fit, notebook: reading.value });
-    link.textContent = `Take ${pitch} mm to the bench`;
+    link.textContent = `Take ${pitch} mm to the fit page`;
     link.hidden = false;
   }
 }

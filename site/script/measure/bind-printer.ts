@@ -18,8 +18,8 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
     const { x, y } = keptPrinter(device);
     const isTrue = x === 1 && y === 1;
     kept.textContent = isTrue
-      ? "On this device no correction is kept: the bench prints as it is."
-      : `On this device x ${x} and y ${y} are kept, and the bench prints with them.`;
+      ? "On this device no correction is kept: the fit page prints as it is."
+      : `On this device x ${x} and y ${y} are kept, and the fit page prints with them.`;
     partOf(page, "corrected-field").hidden = isTrue;
     if (isTrue) corrected.checked = false;
   };
@@ -36,12 +36,12 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
   form.addEventListener("input", show);
   onPress(page, "keep-printer", () => {
     keepPrinter(device, found);
-    say(`Kept: the bench prints with x ${found.x} and y ${found.y} from now on.`);
+    say(`Kept: the fit page prints with x ${found.x} and y ${found.y} from now on.`);
     showKept();
   });
   onPress(page, "forget-printer", () => {
     keepPrinter(device, NO_STRETCH);
-    say("Forgotten: the bench prints as it is.");
+    say("Forgotten: the fit page prints as it is.");
     showKept();
   });
   showKept();

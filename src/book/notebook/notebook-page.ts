@@ -45,7 +45,7 @@ export function notebookPage(slug: string, sources: PageSources): NotebookPage {
 /** What comes out alike, in the order of how well it does. */
 const STATE_TITLES: readonly (readonly [state: FitState, title: string])[] = [
   ["even", "Nothing left over"],
-  ["over", "A few steps over"],
+  ["over", "Something left over"],
   ["misfit", "Does not fit"],
 ];
 

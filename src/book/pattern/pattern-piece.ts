@@ -6,12 +6,13 @@ import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { drawOrder } from "../../plan/draw-order.ts";
-import { leftoverOf } from "../../plan/leftover-of.ts";
+import { leftoverOf, sharedOutOf } from "../../plan/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import { sayAlternative } from "../../problem/say/say-alternative.ts";
 import { sayLeftOut } from "../../problem/say/say-left-out.ts";
+import { sayLeftover } from "../../problem/say/say-leftover.ts";
 import { sayMisfit } from "../../problem/say/say-misfit.ts";
 import { sayNearFit, sayNearFits } from "../../problem/say/say-near-fit.ts";
 import { sayPlanNote } from "../../problem/say/say-plan-note.ts";
@@ -51,6 +52,8 @@ interface PlanWords {
   readonly lines: number;
   /** Steps that are left over, in all splits together. */
   readonly leftover: number;
+  /** So many steps are left over: the beginning of a sentence; "" where it does not fit. */
+  readonly leftoverWords: string;
   readonly rows: readonly SplitRow[];
   readonly notes: readonly string[];
   /** Why it does not fit, and what would: "" and empty where it fits. */
@@ -98,6 +101,7 @@ function fittingWords(plan: FittingPlan, recipe: Recipe, notebook: Notebook): Pl
     boxes: plan.pages.reduce((sum, { boxes }) => sum + boxes.length, 0),
     lines: plan.pages.reduce((sum, page) => sum + drawOrder(page, notebook).strokes.length, 0),
     leftover: leftoverOf(plan),
+    leftoverWords: sayLeftover({ leftover: leftoverOf(plan), sharedOut: sharedOutOf(plan) }),
     rows: splitRows(recipe, plan),
     notes: plan.notes.map((note) => sayPlanNote(note, labelAt)),
     reason: "",
@@ -121,6 +125,7 @@ function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
     boxes: 0,
     lines: 0,
     leftover: 0,
+    leftoverWords: "",
     rows: [],
     notes: [],
     reason: sayMisfit(plan.misfit, labelsOf(attemptOf(recipe, 0))),

@@ -45,7 +45,7 @@ export function cardScene(strip: Strip): Scene {
   return {
     id: `${id}-card`,
     title: `Copying card: ${title}`,
-    description: "How to copy the strip by hand onto a band cut from the notebook's last page.",
+    description: "How to copy the strip by hand onto bands cut from the notebook's last leaves.",
     frame: { x: 0, y: 0, width: PAGE.width, height },
     marks: [
       { kind: "path", role: "paper", d: rectData(0, 0, PAGE.width, height) },

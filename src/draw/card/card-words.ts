@@ -1,4 +1,4 @@
-/** The copying card in sentences, in the order in which a hand works: pencil first, then lane by lane. */
+/** The copying card in sentences, in the order in which a hand works: pencil first, then colours, and the blade last. */
 import type { Axis } from "../../measure/axis.ts";
 import type { Span } from "../../measure/box.ts";
 import type { CardRun, CardSide } from "../../strip/copying-card.ts";
@@ -20,7 +20,7 @@ export function openingSteps(side: CardSide): readonly CardStep[] {
   const total = end === "edge" ? `the ${last} edge` : "the last dot";
   return [
     {
-      text: `From the last page, cut a band ${side.lanes.length + 2} dots wide along the ${along}.`,
+      text: `${LEAVES[side.leaf]}, rule off a band ${side.lanes.length + 2} dots wide along the ${along}. Do not cut it yet.`,
     },
     { text: `In pencil, number the dots: ${zero} is 0, ${total} is ${side.steps}.` },
     { text: `Draw a small triangle at the middle, ${middles.join(" and ")}.` },
@@ -31,6 +31,11 @@ export function openingSteps(side: CardSide): readonly CardStep[] {
 const PLACES: Readonly<Record<Axis, readonly [along: string, first: string, last: string]>> = {
   across: ["top", "left", "right"],
   down: ["side", "top", "bottom"],
+};
+
+const LEAVES: Readonly<Record<CardSide["leaf"], string>> = {
+  last: "On the last leaf",
+  before: "On the leaf before it, whose edges are whole",
 };
 
 /** One run: what it is, what to tick, what to write. Rows of dots are counted from the edge. */
@@ -59,8 +64,9 @@ function writeOn(tracks: readonly Span[]): string {
   return `Write ${parts.join("; ")}`;
 }
 
-/** After the last lane. */
+/** After the last lane; the caution stands before the cut. */
 export const CLOSING_STEPS: readonly CardStep[] = [
   { text: "Go over the pencil in the colours and write each letter at the start of its lane." },
-  { text: CUTTING_CAUTION.join(" ") },
+  { text: `A blade is sharp. ${CUTTING_CAUTION.join(" ")}` },
+  { text: "Now cut each band off along the line that you ruled." },
 ];

@@ -19,12 +19,12 @@ export function barNames({ width, height }: PaperSize): {
 export function sheetNotes(printer: Stretch, isCut: boolean): readonly string[] {
   return [
     `Measure both bars first: each is ${BAR} mm long. A bank card laid into their corner reaches to the long ticks.`,
-    `Where a bar is off, write ${BAR} divided by its length into book.yaml, as x or y of printer. ${correction(printer)}`,
+    `Where a bar is off, enter its length on the measure page; a host writes ${BAR} divided by it into book.yaml. ${correction(printer)}`,
     ...(isCut ? [CUTTING_CAUTION.join(" ")] : []),
   ];
 }
 
 function correction({ x, y }: Stretch): string {
-  if (x === 1 && y === 1) return "Now both are 1.";
+  if (x === 1 && y === 1) return "Now x and y are 1.";
   return `This sheet is stretched by x ${x} and y ${y}: multiply by these.`;
 }

@@ -58,9 +58,10 @@ export function sayDrawn(pages: number): string {
   return pages === 1 ? "The page is drawn." : "Both pages are drawn.";
 }
 
-/** What a strip saves: how often one would count without it, and how many dots over. */
+/** What a strip saves: how often one would count without it, to which edges, and past how many dots. */
 export function saySavings(savings: { readonly counts: number; readonly dots: number }): string {
-  return `The strip saves you ${sayCount(savings.counts, "count")} over ${sayCount(savings.dots, "dot")}.`;
+  const [times, dots] = [sayCount(savings.counts, "time"), sayCount(savings.dots, "dot")];
+  return `Without it you count ${times}, from the left to the right edge of each box and from the top to its bottom edge: past ${dots} in all.`;
 }
 
 function sayPosition(axis: Axis, position: number, grid: GridAxis): string {
