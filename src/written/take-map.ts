@@ -35,13 +35,15 @@ export function takeMap(
 
 /** Notes keys that the group does not have, and a missing one unless a slip of the pen explains it. */
 export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): void {
-  const unknown = map.entries.filter((entry) => !group.allowed.includes(entry.key));
-  for (const entry of unknown) {
-    const slip = runTogether(entry.key, entry.keyAt, group) ?? decimalComma(entry, map);
+  let isSlipped = false;
+  for (const [index, entry] of map.entries.entries()) {
+    if (group.allowed.includes(entry.key)) continue;
+    isSlipped = true;
+    const slip = runTogether(entry.key, entry.keyAt, group) ?? decimalComma(map, index);
     note(slip ?? unknownKey(entry, group));
   }
   const needed = group.needsOne;
-  if (!needed || unknown.length > 0 || needed.some((key) => entryOf(map, key))) return;
+  if (!needed || isSlipped || needed.some((key) => entryOf(map, key))) return;
   note({ about: "shape", kind: "needs-one", owner: group.owner, keys: needed, at: map.at });
 }
 
@@ -55,13 +57,14 @@ function runTogether(written: string, at: Place, { allowed }: Group): Problem | 
 }
 
 /** `{share: 0,5}` is a share of 0 and a key 5 with nothing behind it. */
-function decimalComma({ key, keyAt, value }: WrittenEntry, map: WrittenMap): Problem | undefined {
-  const before = map.entries[map.entries.findIndex((entry) => entry.key === key) - 1]?.value;
-  if (!/^\d+$/.test(key) || !isNothing(value)) return undefined;
+function decimalComma(map: WrittenMap, index: number): Problem | undefined {
+  const entry = map.entries[index];
+  if (!entry || !/^\d+$/.test(entry.key) || !isNothing(entry.value)) return undefined;
+  const before = map.entries[index - 1]?.value;
   if (before?.kind !== "scalar" || !/^\d+$/.test(before.source)) return undefined;
-  const written = `${before.source},${key}`;
-  const meant = `${before.source}.${key}`;
-  return { about: "shape", kind: "decimal-comma", written, meant, at: keyAt };
+  const written = `${before.source},${entry.key}`;
+  const meant = `${before.source}.${entry.key}`;
+  return { about: "shape", kind: "decimal-comma", written, meant, at: entry.keyAt };
 }
 
 function unknownKey(entry: WrittenEntry, group: Group) {
