@@ -8,19 +8,24 @@ const WIDEST = 96;
 /** Columns kept in front of the carets where a long line is clipped. */
 const LEAD = 32;
 
+/** Characters looked at on each side of the first caret: a column takes six at most, a pair of halves with two such marks. */
+const REACH = 6 * (WIDEST + 4);
+
 /** Two rows, without the line's indentation; a long line is clipped around the carets. */
 export function excerpt(line: string, place: Pick<Place, "column" | "width">): readonly string[] {
   const start = place.column - 1;
   const indent = Math.min(line.length - line.trimStart().length, start);
-  const cells = cellsOf(line.slice(indent));
-  const from = start - indent;
+  const cut = Math.max(indent, Math.min(start, line.length) - REACH);
+  const near = line.slice(cut, start + REACH);
+  const cells = cellsOf(near);
+  const from = start - cut;
   const to = from + place.width;
   const window = windowOf(cells, from);
   const shown = cells.slice(window.first, window.end);
   const before = shown.filter((cell) => cell.from < from);
   const marked = shown.filter((cell) => cell.from >= from && cell.from < to);
-  const head = window.first > 0 ? "…" : "";
-  const tail = window.end < cells.length ? "…" : "";
+  const head = cut > indent || window.first > 0 ? "…" : "";
+  const tail = window.end < cells.length || cut + near.length < line.length ? "…" : "";
   const text = `${head}${shown.map((cell) => cell.shown).join("")}${tail}`;
   const carets = "^".repeat(Math.max(1, columnsOf(marked)));
   return [text.trimEnd(), `${" ".repeat(head.length + columnsOf(before))}${carets}`];

@@ -59,6 +59,7 @@ export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
     }
   /** A comma between braces ends a value, and what follows it is no key. */
   | { readonly kind: "decimal-comma"; readonly written: string; readonly meant: string }
+  | { readonly kind: "comma-in-text"; readonly key: string; readonly written: string }
   | {
       readonly kind: "missing-key";
       readonly key: string;

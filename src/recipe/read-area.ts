@@ -9,7 +9,12 @@ import { type Area, FILLS, type Split } from "./recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 
 const AREA_KEYS = Object.keys(RECIPE_KEYS.area);
-const AREA = { owner: "area", allowed: AREA_KEYS, grammar: RECIPE_KEYS } as const;
+const AREA = {
+  owner: "area",
+  allowed: AREA_KEYS,
+  keys: RECIPE_KEYS.area,
+  grammar: RECIPE_KEYS,
+} as const;
 
 /** An area of its own: a page, or a page of a spread. A blank one where it is not written as keys. */
 export function readArea(key: string, node: Written, desk: Desk): Area {

@@ -9,6 +9,7 @@ import { RECIPE_KEYS } from "./recipe-keys.ts";
 const GAP = {
   owner: "gap",
   allowed: Object.keys(RECIPE_KEYS.gap),
+  keys: RECIPE_KEYS.gap,
   grammar: RECIPE_KEYS,
   needsOne: ["max"],
 } as const;

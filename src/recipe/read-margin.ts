@@ -6,7 +6,12 @@ import type { WrittenEntry } from "../written/written.ts";
 import { MARGIN_KEYS, type Margin } from "./recipe.ts";
 import { RECIPE_KEYS } from "./recipe-keys.ts";
 
-const MARGIN = { owner: "margin", allowed: MARGIN_KEYS, grammar: RECIPE_KEYS } as const;
+const MARGIN = {
+  owner: "margin",
+  allowed: MARGIN_KEYS,
+  keys: RECIPE_KEYS.margin,
+  grammar: RECIPE_KEYS,
+} as const;
 
 /** No steps where no margin is written. The place is the written value. */
 export function readMargin(entry: WrittenEntry | undefined, note: Note): Margin {

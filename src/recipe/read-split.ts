@@ -12,6 +12,7 @@ import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 const SPLIT = {
   owner: "split",
   allowed: Object.keys(RECIPE_KEYS.split),
+  keys: RECIPE_KEYS.split,
   grammar: RECIPE_KEYS,
   needsOne: ["count", "tracks"],
 } as const;

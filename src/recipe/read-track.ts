@@ -15,6 +15,7 @@ export interface AreaDesk extends Desk {
 const TRACK = {
   owner: "track",
   allowed: [...Object.keys(RECIPE_KEYS.track), ...Object.keys(RECIPE_KEYS.area)],
+  keys: { ...RECIPE_KEYS.track, ...RECIPE_KEYS.area },
   grammar: { ...RECIPE_KEYS, area: {} },
 } as const;
 

@@ -8,9 +8,9 @@ import { noteUnknownKeys } from "./take-map.ts";
 import { entryOf, type WrittenMap } from "./written.ts";
 
 /** The checked value, or nothing where problems were noted. */
-export function checkShape<T>(shape: Shape<T>, tree: WrittenMap, note: Note): T | undefined {
+export function checkShape<T>(shape: Shape<T>, written: WrittenMap, note: Note): T | undefined {
   const allowed = Object.keys(shape.keys);
-  noteUnknownKeys(tree, { ...shape, allowed }, note);
+  const tree = noteUnknownKeys(written, { ...shape, allowed }, note);
   const result = shape.schema.safeParse(plainKeys(tree, shape.keys));
   if (result.success) return result.data;
   // A key that is missing because its name was slipped is told once, as the slip.

@@ -1,19 +1,21 @@
 /** Takes a group of keys out of a written tree and notes every key that does not belong. */
 import { nearest } from "../problem/nearest.ts";
-import type { Place } from "../problem/place.ts";
-import type { Problem } from "../problem/problem.ts";
 import type { Note } from "../problem/reading.ts";
 import type { Owner } from "../problem/shape-problem.ts";
-import { type Grammar, ownerOf } from "./keys.ts";
+import { joinCommas } from "./join-commas.ts";
+import { type Grammar, type Keys, ownerOf } from "./keys.ts";
 import { keyMeantBy } from "./other-words.ts";
+import { runTogether } from "./run-together.ts";
 import { type Unsuitable, unsuitable } from "./take-value.ts";
-import { entryOf, isNothing, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
+import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
 
 /** What a group of keys is and which keys it may have. */
 export interface Group {
   readonly owner: Owner;
   readonly allowed: readonly string[];
   readonly grammar: Grammar;
+  /** What its keys take, where a value with a comma in it is to be told from a key. */
+  readonly keys?: Keys;
   /** One of these keys must be there. */
   readonly needsOne?: readonly string[];
 }
@@ -29,39 +31,25 @@ export function takeMap(
     whole.note(slip ?? unsuitable({ ...whole, node }));
     return undefined;
   }
-  noteUnknownKeys(node, group, whole.note);
-  return node;
+  return noteUnknownKeys(node, group, whole.note);
 }
 
-/** Notes keys that the group does not have, and a missing one unless a slip of the pen explains it. */
-export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): void {
-  const unknown = map.entries.filter((entry) => !group.allowed.includes(entry.key));
-  for (const entry of unknown) {
-    const slip = runTogether(entry.key, entry.keyAt, group) ?? decimalComma(entry, map);
-    note(slip ?? unknownKey(entry, group));
+/**
+ * Notes keys that the group does not have, and a missing one unless a slip of the pen explains it. The map that is left
+ * has the values together again that a comma cut apart.
+ */
+export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): WrittenMap {
+  const joined = joinCommas(map, group, note);
+  let isSlipped = false;
+  for (const entry of joined.entries) {
+    if (group.allowed.includes(entry.key)) continue;
+    isSlipped = true;
+    note(runTogether(entry.key, entry.keyAt, group) ?? unknownKey(entry, group));
   }
   const needed = group.needsOne;
-  if (!needed || unknown.length > 0 || needed.some((key) => entryOf(map, key))) return;
+  if (!needed || isSlipped || needed.some((key) => entryOf(map, key))) return joined;
   note({ about: "shape", kind: "needs-one", owner: group.owner, keys: needed, at: map.at });
-}
-
-/** A key and its value that were meant and became one word, because a colon or the space behind it is missing. */
-function runTogether(written: string, at: Place, { allowed }: Group): Problem | undefined {
-  const parts = written.match(/^(\p{L}+)(:|\s*=\s*|\s+)(\S+)/u);
-  const [, key = "", between = "", value = ""] = parts ?? [];
-  if (!parts || (between !== ":" && !allowed.includes(key))) return undefined;
-  const lacks = between === ":" ? "space" : "colon";
-  return { about: "shape", kind: "run-together", written, key, value, lacks, at };
-}
-
-/** `{share: 0,5}` is a share of 0 and a key 5 with nothing behind it. */
-function decimalComma({ key, keyAt, value }: WrittenEntry, map: WrittenMap): Problem | undefined {
-  const before = map.entries[map.entries.findIndex((entry) => entry.key === key) - 1]?.value;
-  if (!/^\d+$/.test(key) || !isNothing(value)) return undefined;
-  if (before?.kind !== "scalar" || !/^\d+$/.test(before.source)) return undefined;
-  const written = `${before.source},${key}`;
-  const meant = `${before.source}.${key}`;
-  return { about: "shape", kind: "decimal-comma", written, meant, at: keyAt };
+  return joined;
 }
 
 function unknownKey(entry: WrittenEntry, group: Group) {

@@ -33,13 +33,17 @@ function mapOf(
   placeOf: PlaceFinder,
   note: Note,
 ): WrittenMap {
-  const entries = new Map<string, WrittenEntry>();
+  const entries: WrittenEntry[] = [];
+  const firsts = new Map<string, WrittenEntry>();
   for (const { key, value } of pairs) {
     const keyAt = key ? placeOfNode(key, placeOf, at) : at;
     const name = isScalar(key) ? textOf(key.value, key.source) : "";
-    const first = entries.get(name);
+    const first = firsts.get(name);
+    const isBare = value === null;
+    // Two that stand for parts of a value may well be the same.
+    const isRepeated = first !== undefined && !(isBare && first.isBare);
     if (name === "") note({ about: "yaml", kind: "key-not-text", at: keyAt });
-    else if (first)
+    else if (first && isRepeated)
       note({ about: "yaml", kind: "duplicate-key", key: name, first: first.keyAt, at: keyAt });
     if (/^-[^-\s]/.test(name)) note({ about: "yaml", kind: "no-space", at: keyAt });
     if (name === "<<") {
@@ -47,9 +51,12 @@ function mapOf(
       continue;
     }
     const tree = treeOf(value, placeOf, note, keyAt);
-    if (!first) entries.set(name, { key: name, keyAt, value: tree });
+    if (isRepeated) continue;
+    const entry = { key: name, keyAt, value: tree, ...(isBare ? { isBare } : {}) };
+    if (!first) firsts.set(name, entry);
+    entries.push(entry);
   }
-  return { kind: "map", entries: [...entries.values()], at };
+  return { kind: "map", entries, at };
 }
 
 function scalarOf(value: unknown, source: string | undefined, at: Place): WrittenScalar {

@@ -19,7 +19,7 @@ interface WrittenList {
   readonly at: Place;
 }
 
-/** Keys in their written order, each only once. */
+/** Keys in their written order, each only once but for bare ones. */
 export interface WrittenMap {
   readonly kind: "map";
   readonly entries: readonly WrittenEntry[];
@@ -30,6 +30,8 @@ export interface WrittenEntry {
   readonly key: string;
   readonly keyAt: Place;
   readonly value: Written;
+  /** Is there no colon either, so that it may be the rest of a value with a comma in it? */
+  readonly isBare?: true;
 }
 
 /** What is written behind a key, if it is there. */

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { excerpt } from "../../src/problem/excerpt.ts";
 import { cellsOf, harmless } from "../../src/problem/harmless.ts";
 
@@ -75,6 +75,26 @@ describe("a long line", () => {
     const [text = "", carets = ""] = excerpt("x".repeat(5_000), { column: 101, width: 4_000 });
     expect(text).toBe(`…${"x".repeat(96)}…`);
     expect(carets).toBe(`${" ".repeat(33)}${"^".repeat(64)}`);
+  });
+
+  it("is clipped by columns where characters take none or two of them", () => {
+    const heap = "\u{1f331}\u0301\u0302";
+    const line = `${heap.repeat(400)}«x»${heap.repeat(400)}`;
+    const [text = "", carets] = marked(line);
+    expect(text.endsWith(`${heap.repeat(16)}x${heap.repeat(31)}…`)).toBe(true);
+    expect(carets).toBe(`${" ".repeat(33)}^`);
+  });
+
+  it("costs no more to clip where it is twice as long", () => {
+    const work = [100_000, 200_000].map((length) => {
+      const test = vi.spyOn(RegExp.prototype, "test");
+      excerpt("x".repeat(length), { column: length / 2, width: 1 });
+      const calls = test.mock.calls.length;
+      test.mockRestore();
+      return calls;
+    });
+    expect(work[0]).toBeGreaterThan(0);
+    expect(work[1]).toBe(work[0]);
   });
 });
 

@@ -23,6 +23,11 @@ export function sayShapeProblem(problem: ShapeProblem): Said {
         sentence: `A comma ends a value: ${sayCode(problem.written)} is no number.`,
         hint: `Decimals stand behind a point: ${sayCode(problem.meant)}.`,
       };
+    case "comma-in-text":
+      return {
+        sentence: `A comma between braces ends the text of ${sayCode(problem.key)} too early.`,
+        hint: `Put quotation marks around the whole of ${sayCode(problem.written)}.`,
+      };
     case "missing-key":
       return missingKey(problem);
     case "needs-one":

@@ -3,6 +3,7 @@ import type { AddressFault, Found, ShapeProblem } from "../shape-problem.ts";
 import type { Wanted } from "../wanted.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
+import { isList, sayListSlip } from "./say-list-slip.ts";
 import { isQuotedNumber, sayNumberSlip } from "./say-number-slip.ts";
 import { sayWanted } from "./say-wanted.ts";
 
@@ -51,15 +52,10 @@ function slipWords(found: Found, wanted: Wanted): string {
     return "What stands behind `#` is a remark: a text with `#` first needs quotation marks.";
   if (found.kind === "list" && wanted.kind === "form" && wanted.form === "split")
     return "A list of tracks stands behind `tracks`.";
-  if (found.kind === "scalar" && wanted.kind === "form" && LISTS.includes(wanted.form)) {
-    const text = found.source.trim();
-    const meant = text.toLowerCase() === "all" ? "all" : `[${text}]`;
-    return text === "" ? "" : `Did you mean ${sayCode(meant)}?`;
-  }
+  if (found.kind === "scalar" && wanted.kind === "form" && isList(wanted.form))
+    return sayListSlip(found.source, wanted.form);
   return sayNumberSlip(found, wanted);
 }
-
-const LISTS = ["slugs", "chosen-notebooks", "chosen-patterns", "tags", "labels"];
 
 const ADDRESS_HINTS: Readonly<Record<AddressFault, string>> = {
   scheme: "`url` takes an address that begins with https:// or http://.",

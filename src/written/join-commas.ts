@@ -1,0 +1,98 @@
+/** Puts values together again that a comma between braces has cut into keys with nothing behind them. */
+import { nearest } from "../problem/nearest.ts";
+import type { Place } from "../problem/place.ts";
+import type { Note } from "../problem/reading.ts";
+import type { Wanted } from "../problem/wanted.ts";
+import type { Keys } from "./keys.ts";
+import { keyMeantBy } from "./other-words.ts";
+import { runTogether } from "./run-together.ts";
+import type { Written, WrittenEntry, WrittenMap, WrittenScalar } from "./written.ts";
+
+interface Known {
+  readonly allowed: readonly string[];
+  readonly keys?: Keys;
+}
+
+/** The map with such values whole. Each is told here, or holds a text that whoever reads it cannot take. */
+export function joinCommas(map: WrittenMap, known: Known, note: Note): WrittenMap {
+  const entries: WrittenEntry[] = [];
+  for (let index = 0; index < map.entries.length; index++) {
+    const entry = map.entries[index];
+    if (!entry) break;
+    const end = endOfRest(map.entries, index + 1, known);
+    const rest = map.entries.slice(index + 1, end);
+    const value = rest.length > 0 ? wholeValue(entry, rest, known, note) : undefined;
+    entries.push(value ? { ...entry, value } : entry);
+    if (!value) for (const part of rest) entries.push(part);
+    index += rest.length;
+  }
+  return { ...map, entries };
+}
+
+/** Bare keys that the group has are keys that lack their values. */
+function endOfRest(entries: readonly WrittenEntry[], from: number, known: Known): number {
+  let end = from;
+  for (; end < entries.length; end++) {
+    const entry = entries[end];
+    if (!entry?.isBare || known.allowed.includes(entry.key)) break;
+    if (runTogether(entry.key, entry.keyAt, known)) break;
+  }
+  return end;
+}
+
+function wholeValue(
+  { key, value }: WrittenEntry,
+  rest: readonly WrittenEntry[],
+  { allowed, keys = {} }: Known,
+  note: Note,
+): Written | undefined {
+  if (value.kind !== "scalar" || value.value === null) return undefined;
+  const wanted = Object.hasOwn(keys, key) ? keys[key]?.wanted : undefined;
+  const whole = joined(value, rest);
+  const isNumbers = [value.source, ...rest.map((part) => part.key)].every(isDigits);
+  const [part] = rest;
+  if (isNumbers && part && rest.length === 1 && isDecimal(wanted)) {
+    const written = `${value.source},${part.key}`;
+    const meant = `${value.source}.${part.key}`;
+    note({ about: "shape", kind: "decimal-comma", written, meant, at: part.keyAt });
+    return { ...whole, value: Number(meant), source: meant };
+  }
+  if (wanted?.kind === "text") {
+    if (rest.some((one) => keyMeantBy(one.key, allowed) ?? nearest(one.key, allowed))) return;
+    note({ about: "shape", kind: "comma-in-text", key, written: whole.source, at: whole.at });
+    return whole;
+  }
+  return isList(wanted) || (isNumbers && wanted !== undefined) ? whole : undefined;
+}
+
+function isDigits(text: string): boolean {
+  return /^\d+$/.test(text);
+}
+
+/** Where it is not known what is wanted, a number with decimals is likelier than a key of digits. */
+function isDecimal(wanted: Wanted | undefined): boolean {
+  if (wanted?.kind === "form") return wanted.form === "pitch";
+  return wanted === undefined || wanted.kind === "share" || wanted.kind === "millimetres";
+}
+
+function isList(wanted: Wanted | undefined): boolean {
+  return wanted?.kind === "form" && LISTS.includes(wanted.form);
+}
+
+const LISTS = ["labels", "tags", "slugs", "chosen-notebooks", "chosen-patterns"];
+
+/** The value with its rest as one text, at the stretch that they take together. */
+function joined(head: WrittenScalar, rest: readonly WrittenEntry[]): WrittenScalar {
+  let source = head.source;
+  let end = head.at;
+  for (const { key, keyAt } of rest) {
+    const isClose = keyAt.line === end.line && keyAt.column === end.column + end.width + 1;
+    source += `${isClose ? "," : ", "}${key}`;
+    end = keyAt;
+  }
+  return { kind: "scalar", value: source, source, at: stretch(head.at, end) };
+}
+
+function stretch(from: Place, to: Place): Place {
+  return from.line === to.line ? { ...from, width: to.column + to.width - from.column } : from;
+}
