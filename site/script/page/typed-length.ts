@@ -1,4 +1,4 @@
-/** Lengths as people type them into a field: millimetres, or inches and parts of an inch, with their unit or without. */
+/** Lengths as people type them into a field: millimetres, centimetres, or inches and parts of an inch. */
 import { typedNumber } from "./typed-number.ts";
 
 export type TypedLength =
@@ -7,23 +7,29 @@ export type TypedLength =
       readonly mm: number;
       /** Of the millimetres, without empty ones. */
       readonly decimals: number;
-      readonly unit: "mm" | "in";
+      readonly unit: "mm" | "cm" | "in";
       /** Is it just what was typed? Part of an inch may be no whole number of nanometres. */
       readonly isExact: boolean;
     }
   | { readonly kind: "none" };
 
-/** An inch in nanometres: 25.4 mm exactly (international yard and pound agreement, 1959). */
-const NM_PER_INCH = 25_400_000n;
+/** In nanometres. An inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
+const NM_PER = { cm: 10_000_000n, in: 25_400_000n } as const;
 const NM_PER_MM = 1_000_000;
 
+/** More than anybody types into the field of a length. */
+const LONGEST = 60;
+
 /**
- * `5`, `5,0`, `5 mm`, `0.25 in`, `1/4 in`, `1 1/2 in`, also with `″` for `in`. A fraction has to say that it is of an
- * inch. Inches come out in whole nanometres, the nearest where none is exact.
+ * `5`, `5,0`, `5 mm`, `0.5 cm`, `0.25 in`, `1/4 in`, `1½ in`, also with `″` or another mark for `in`. A fraction has to
+ * say what it is of. Inches come out in whole nanometres, the nearest where none is exact.
  */
 export function typedLength(text: string): TypedLength {
-  const [, amount = "", unit = "mm"] = WITH_UNIT.exec(text.trim().toLowerCase()) ?? [];
-  if (unit !== "mm") return typedInches(amount);
+  if (text.length > LONGEST) return { kind: "none" };
+  const plain = text.replace(VULGAR, (fraction) => ` ${fraction.normalize("NFKC")}`);
+  const [, amount = "", named = "mm"] = WITH_UNIT.exec(plain.trim().toLowerCase()) ?? [];
+  const unit = named === "mm" || named === "cm" ? named : "in";
+  if (unit !== "mm") return typedParts(amount.trim(), unit);
   const typed = typedNumber(amount);
   if (typed.kind === "none") return typed;
   const { number: mm, decimals } = typed;
@@ -39,16 +45,19 @@ export function sayTypedLength(text: string): string {
   return `${plain} is ${typed.isExact ? "" : "nearly "}${typed.mm} mm.`;
 }
 
-const WITH_UNIT = /^(.*?)\s*(mm|in|″|")?$/;
+const WITH_UNIT = /^(.*?)\s*(mm|cm|in|inch|inches|″|”|")?$/;
 
-function typedInches(amount: string): TypedLength {
-  const inches = ratioOf(amount);
-  if (!inches) return { kind: "none" };
-  const [over, under] = [inches.over * NM_PER_INCH, inches.under];
+/** `½` and its like. */
+const VULGAR = /[¼-¾⅐-⅞]/g;
+
+function typedParts(amount: string, unit: keyof typeof NM_PER): TypedLength {
+  const units = ratioOf(amount);
+  if (!units) return { kind: "none" };
+  const [over, under] = [units.over * NM_PER[unit], units.under];
   const nanometres = (2n * over + under) / (2n * under);
   const mm = Number(nanometres) / NM_PER_MM;
   const decimals = `${mm}`.split(".")[1]?.length ?? 0;
-  return { kind: "length", mm, decimals, unit: "in", isExact: over % under === 0n };
+  return { kind: "length", mm, decimals, unit, isExact: over % under === 0n };
 }
 
 interface Ratio {
