@@ -21,7 +21,10 @@ export function ruleLines(leaf: Leaf, axis: Axis): string {
     .join("");
 }
 
-/** What the label leaves of a line through the whole box. */
+/** Of a step: what is no longer than this beside a label reads as a speck and not as a line. */
+const STUB = 0.5;
+
+/** What the label leaves of a line through the whole box, without stubs. */
 function freeStretches(leaf: Leaf, axis: Axis, aside: number): readonly Stretch[] {
   const whole = leafStretch(leaf, axis);
   if (!leaf.taken) return [whole];
@@ -31,5 +34,5 @@ function freeStretches(leaf: Leaf, axis: Axis, aside: number): readonly Stretch[
   return [
     { from: whole.from, to: along.from },
     { from: along.to, to: whole.to },
-  ].filter(({ from, to }) => to > from);
+  ].filter(({ from, to }) => to - from > STUB * leaf.pitch[axis]);
 }

@@ -11,7 +11,10 @@ export type LabelKind = "heading" | "cell" | "corner";
 const HEADING = { partOfPage: 0.6, fewestSteps: 2, mostSteps: 5 };
 const CELL = { across: 4, down: 2 };
 
-/** By size and fill alone, so that like boxes look alike: the kind of each labelled box of a page. */
+/**
+ * By size and fill, so that like boxes look alike, and by the row, so that its labels stand on one line: the kind of
+ * each labelled box of a page.
+ */
 export function labelKinds({ boxes, steps }: PlanPage): (box: PlanBox) => LabelKind {
   const kindBySize = (box: PlanBox): LabelKind => {
     if (box.fill !== "blank") return "corner";
@@ -20,9 +23,11 @@ export function labelKinds({ boxes, steps }: PlanPage): (box: PlanBox) => LabelK
   };
   const corners = boxes.filter((box) => box.label !== "" && kindBySize(box) === "corner");
   const cornerSizes = new Set(corners.map(({ w, h }) => sizeName(w, h)));
+  const cornerRows = new Set(corners.map(rowName));
   return (box) => {
     const kind = kindBySize(box);
-    return kind === "cell" && box.h > 1 && hasTwin(box, cornerSizes) ? "corner" : kind;
+    if (kind !== "cell" || box.h === 1) return kind;
+    return hasTwin(box, cornerSizes) || cornerRows.has(rowName(box)) ? "corner" : kind;
   };
 }
 
@@ -34,6 +39,11 @@ function isHeading({ w, h }: PlanBox, across: number): boolean {
 /** Leftover may have made one of two twins a step larger: is there one among these sizes? */
 function hasTwin({ w, h }: PlanBox, sizes: ReadonlySet<string>): boolean {
   return [-1, 0, 1].some((dw) => [-1, 0, 1].some((dh) => sizes.has(sizeName(w + dw, h + dh))));
+}
+
+/** Boxes that begin and end at the same lines stand in one row. */
+function rowName({ y, h }: PlanBox): string {
+  return `${y} ${h}`;
 }
 
 function sizeName(w: number, h: number): string {
