@@ -7,14 +7,17 @@ export const LONGEST_SLUG = 80;
 
 /** The slug that a name was probably meant to be, without marks, spaces, folder and ending; "" where none is left. */
 export function slugFrom(name: string): string {
-  return name
-    .replace(/^.*[\\/]/, "")
-    .replace(/\.[^.]*$/, "")
+  return plainSlug(name.replace(/^.*[\\/]/, "").replace(/\.[^.]*$/, ""));
+}
+
+/** What of a text may stand in a slug of so many characters; "" where nothing may. */
+export function plainSlug(text: string, longest = LONGEST_SLUG): string {
+  return text
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .slice(0, LONGEST_SLUG)
+    .slice(0, longest)
     .replace(/^-+|-+$/g, "");
 }
 

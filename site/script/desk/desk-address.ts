@@ -1,4 +1,6 @@
 /** What the recipe desk keeps behind its #: the recipe or the pattern that it starts from, and the notebook. */
+
+import { isSlug } from "../../../src/written/slug.ts";
 import { type AddressReading, LONGEST_ADDRESS, readAddress, writeAddress } from "../fit/address.ts";
 import {
   NOTEBOOK_ADDRESS_KEYS,
@@ -6,7 +8,6 @@ import {
   readNotebookEntries,
 } from "../fit/notebook-address.ts";
 import type { AskedNotebook } from "../fit/read-fields.ts";
-import { isSlug } from "../fit/slug-for.ts";
 import { packText, unpackText } from "./pack-text.ts";
 
 /** What lies on the desk. */

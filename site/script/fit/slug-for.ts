@@ -1,15 +1,10 @@
 /** File names made from titles, by the book's rule: small letters a–z, figures and hyphens, not a hyphen first. */
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
-import { LONGEST_SLUG, SLUG } from "../../../src/written/slug.ts";
-
-/** May it be the name of a file of the book, without its ending? */
-export function isSlug(text: string): boolean {
-  return text.length <= LONGEST_SLUG && SLUG.test(text);
-}
+import { plainSlug } from "../../../src/written/slug.ts";
 
 /** What is wrong with a name that is no slug, and the nearest one that is. */
 export function slugFault<F extends string>(field: F, text: string): FieldProblem<F> {
-  const nearest = plainSlug(text);
+  const nearest = plainSlug(text, LONGEST);
   return { field, kind: "no-file-name", ...(nearest !== "" && { nearest }) };
 }
 
@@ -25,19 +20,8 @@ interface SlugOptions {
 
 /** `Ferne’s greenhouse book` is `ferne-s-greenhouse-book`; where that is taken, with the first free number from 2. */
 export function slugFor(title: string, { fallback, taken }: SlugOptions): string {
-  const slug = plainSlug(title) || fallback;
+  const slug = plainSlug(title, LONGEST) || fallback;
   if (!taken.includes(slug)) return slug;
   const numbered = taken.map((_, index) => `${slug}-${index + 2}`);
   return numbered.find((name) => !taken.includes(name)) ?? `${slug}-${taken.length + 2}`;
-}
-
-/** What of a title may stand in a slug; "" where nothing may. */
-function plainSlug(title: string): string {
-  return title
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .slice(0, LONGEST)
-    .replace(/^-+|-+$/g, "");
 }

@@ -2,9 +2,10 @@
 import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import type { Wanted } from "../../../src/problem/wanted.ts";
 import { foulCharacter } from "../../../src/written/foul-character.ts";
+import { isSlug } from "../../../src/written/slug.ts";
 import { typedLength } from "../page/typed-length.ts";
 import { typedNumber } from "../page/typed-number.ts";
-import { isSlug, slugFault } from "./slug-for.ts";
+import { slugFault } from "./slug-for.ts";
 
 /** What one field holds, what it should, and where its problem goes. */
 export interface Taken<Field extends string, W extends Wanted> {
