@@ -286,6 +286,17 @@ describe("a notebook that is made one's own", () => {
     expect(complaints).toEqual([]);
     await close();
   });
+
+  it("is the one that the list of strips says it is shown for", async () => {
+    const { page, complaints, close } = await watchedPage(desk.browser);
+    await page.goto(`${desk.address}notebooks/a6/index.html`);
+    await page.getByRole("button", { name: "Make this my notebook" }).press("Enter");
+    await page.goto(`${desk.address}strips/index.html`);
+    const shown = page.locator("[data-shown]:visible");
+    expect(await shown.allTextContents()).toEqual(["Shown for A6, pocket."]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
 });
 
 function isInView(element: Element): boolean {
