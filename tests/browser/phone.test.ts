@@ -34,7 +34,7 @@ async function on(path: string, width: number, look: (page: Page) => Promise<voi
 
 /** Font size of the counts beside a page's drawing, as it is seen. */
 const countSize = (page: Page) =>
-  page.locator(".spread > .plate svg").evaluate((svg) => {
+  page.locator(":is(.spread, .drawn) > .plate svg").evaluate((svg) => {
     if (!(svg instanceof SVGSVGElement)) throw new Error("no drawing");
     const size = Number(svg.querySelector(".d-count")?.getAttribute("font-size"));
     return (size * svg.getBoundingClientRect().width) / svg.viewBox.baseVal.width;
@@ -138,6 +138,23 @@ describe("the page of a strip", () => {
         )
         .toBe(true);
       expect(Math.abs((await height()) - before)).toBeLessThanOrEqual(1);
+    });
+  });
+});
+
+describe.each([
+  ["the bench", "fit"],
+  ["the desk", "fit/recipe"],
+])("the drawing on %s", (_, path) => {
+  it("has counts that can be read, in a region with a name that is pushed along", async () => {
+    await on(path, 390, async (page) => {
+      const plate = page.getByRole("region", { name: "The drawing", exact: true });
+      await plate.locator("svg").waitFor();
+      expect(await countSize(page)).toBeGreaterThanOrEqual(READABLE);
+      expect(await overhang(page)).toBe(0);
+      await plate.focus();
+      await page.keyboard.press("ArrowRight");
+      await expect.poll(() => plate.evaluate(({ scrollLeft }) => scrollLeft)).toBeGreaterThan(0);
     });
   });
 });
