@@ -22,8 +22,19 @@ export type FileProblem = { readonly about: "file"; readonly at: Place } & (
   /** A folder within one of the content's folders, with `count` files that were meant to be read. */
   | { readonly kind: "unread-folder"; readonly folder: string; readonly count: number }
   /** A folder or file that was meant to be called `better`, which is a name of the content's own. */
-  | { readonly kind: "misnamed"; readonly name: string; readonly better: string }
-  /** `better` is a name that would do, where one can be made. */
-  | { readonly kind: "bad-name"; readonly name: string; readonly better?: string }
+  | {
+      readonly kind: "misnamed";
+      readonly name: string;
+      readonly better: string;
+      /** What has that name already. */
+      readonly taken?: "folder" | "file";
+    }
+  /** `better` is a name that would do, where one can be made; it may be another file's already. */
+  | {
+      readonly kind: "bad-name";
+      readonly name: string;
+      readonly better?: string;
+      readonly isTaken?: boolean;
+    }
   | { readonly kind: "too-large"; readonly limitKib: number }
 );

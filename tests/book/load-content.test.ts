@@ -133,6 +133,53 @@ describe("the report on a content folder", () => {
 1 problem in 1 file.`);
   });
 
+  it("is proposed no name that is taken, and none that is cut", async () => {
+    const folder = await folderWith({
+      ...GOOD,
+      "patterns/Seed List.md": pattern(),
+      "patterns/Tool Count.md": pattern(),
+      "patterns/tool_count.md": pattern(),
+      [`patterns/${"Bed and Path ".repeat(7)}.md`]: pattern(),
+      [`patterns/${"Z".repeat(90)}.md`]: pattern(),
+    });
+    const hints = (await reportOn(folder)).match(
+      /^ {2}(?:Call it|It cannot) [^.]*\.(?:md[^.]*\.)?/gm,
+    );
+    expect(hints).toEqual([
+      "  Call it `bed-and-path-bed-and-path-bed-and-path-bed.md`.",
+      "  It cannot be called `seed-list.md`, which is taken: choose another name.",
+      "  Call it `tool-count.md`.",
+      `  Call it \`${"z".repeat(45)}.md\`.`,
+      "  It cannot be called `tool-count.md`, which is taken: choose another name.",
+    ]);
+  });
+
+  it("is told to empty what stands beside the right one, and what is wrong in that", async () => {
+    const folder = await folderWith({
+      ...GOOD,
+      "book.yaml": "title: The Book\nnotebooks: [a5, nowhere]\n",
+      "book.yml": "title: The Book\n",
+      "notebook/a6.md": notebook(),
+    });
+    expect(await reportOn(folder)).toBe(
+      `book.yaml:2:17
+  notebooks: [a5, nowhere]
+                  ^^^^^^^
+  There is no notebook \`nowhere\`.
+  There are \`a5\`.
+
+book.yml
+  \`book.yml\` is not read: content has no such name.
+  There is a file \`book.yaml\` already: write into it what only this one has, or move it out of the content folder.
+
+notebook
+  \`notebook\` is not read: content has no such name.
+  There is a folder \`notebooks\` already: move what is in this one into it, or move it out of the content folder.
+
+3 problems in 3 files.`,
+    );
+  });
+
   it("names everything that an empty one lacks", async () => {
     expect(await reportOn(await folderWith({ "notebooks/readme": "" }))).toBe(`book.yaml
   This file is missing.
@@ -258,7 +305,7 @@ patterns/seed-list.md:4:16
 
 patterns/Seed List.md
   \`Seed List.md\` is not a name that a page can have.
-  Call it \`seed-list.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+  It cannot be called \`seed-list.md\`, which is taken: choose another name. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
 
 patterns/late.markdown
   \`late.markdown\` is not a name that a page can have.
@@ -322,7 +369,7 @@ patterns/tool-count
       },
       `Notebooks
   \`Notebooks\` is not read: content has no such name.
-  Call it \`notebooks\`, or move it out of the content folder.
+  There is a folder \`notebooks\` already: move what is in this one into it, or move it out of the content folder.
 
 bed-week.md
   The file is not read: it lies in none of the folders.
@@ -330,11 +377,11 @@ bed-week.md
 
 book.yml
   \`book.yml\` is not read: content has no such name.
-  Call it \`book.yaml\`, or move it out of the content folder.
+  There is a file \`book.yaml\` already: write into it what only this one has, or move it out of the content folder.
 
 pattern
   \`pattern\` is not read: content has no such name.
-  Call it \`patterns\`, or move it out of the content folder.
+  There is a folder \`patterns\` already: move what is in this one into it, or move it out of the content folder.
 
 strip
   \`strip\` is not read: content has no such name.

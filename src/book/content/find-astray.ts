@@ -18,31 +18,44 @@ export interface Astray {
 /** Other folders and files are nobody's business: pictures, drafts, a readme. */
 export async function findAstray(root: Root): Promise<Astray> {
   const names = await readdir(root.folder).catch(() => []);
-  const found = await Promise.all(names.map((name) => factAbout(root, name)));
+  const found = await Promise.all(names.map((name) => factAbout(root, name, names)));
   const problems = found.flatMap((fact, index) =>
     fact ? [wholeFileProblem(names[index] ?? "", fact)] : [],
   );
-  const meant = found.flatMap((fact) => (fact?.kind === "misnamed" ? [fact.better] : []));
+  const meant = found.flatMap((fact) =>
+    fact?.kind === "misnamed" && !fact.taken ? [fact.better] : [],
+  );
   return { problems, meant: new Set(meant) };
 }
 
 type Fact =
-  | { readonly kind: "misnamed"; readonly name: string; readonly better: string }
+  | {
+      readonly kind: "misnamed";
+      readonly name: string;
+      readonly better: string;
+      readonly taken?: "folder" | "file";
+    }
   | { readonly kind: "astray" };
 
-async function factAbout({ folder }: Root, name: string): Promise<Fact | undefined> {
+async function factAbout(
+  { folder }: Root,
+  name: string,
+  names: readonly string[],
+): Promise<Fact | undefined> {
   if (name === BOOK || FOLDERS.some((one) => one === name) || isLeftAlone(name)) return undefined;
   const full = join(folder, name);
   const found = await stat(full).catch(() => undefined);
   if (found?.isDirectory()) {
     const better = FOLDERS.find((one) => isSlipOf(name, one));
     const isMeant = better !== undefined && (await countMeant(full)) > 0;
-    return isMeant ? { kind: "misnamed", name, better } : undefined;
+    if (!isMeant) return undefined;
+    return { kind: "misnamed", name, better, ...(names.includes(better) && { taken: "folder" }) };
   }
   if (!isMeantByName(name)) return undefined;
   const isBook = isSlipOf(name.replace(/\..*$/, ""), "book");
   const opens = await hasFrontMatter(full);
-  if (isBook && (opens || /\.ya?ml/i.test(name))) return { kind: "misnamed", name, better: BOOK };
+  if (isBook && (opens || /\.ya?ml/i.test(name)))
+    return { kind: "misnamed", name, better: BOOK, ...(names.includes(BOOK) && { taken: "file" }) };
   return opens && /\.(md|mdx|markdown)/i.test(name) ? { kind: "astray" } : undefined;
 }
 

@@ -11,6 +11,7 @@ import {
   hasFrontMatter,
   isLeftAlone,
   isMeantByName,
+  isTaken,
   slugIn,
 } from "./meant-file.ts";
 
@@ -28,7 +29,8 @@ export async function loadFolder(root: Root, name: string, isNeeded: boolean): P
     const isTold = entries !== "absent" || isNeeded;
     return { files: [], slugs: [], problems: isTold ? [folderProblem(name, entries)] : [] };
   }
-  const found = await Promise.all(entries.map((entry) => sortEntry(root, name, entry)));
+  const names = entries.map((entry) => entry.name);
+  const found = await Promise.all(entries.map((entry) => sortEntry(root, { name, names }, entry)));
   const good = found.flatMap((one) => (one.kind === "read" ? [one.file] : [])).sort(byCharacters);
   const readings = await Promise.all(good.map((file) => loadFile(root, `${name}/${file}`)));
   const told = found.flatMap((one) => (one.kind === "told" ? [one.problem] : []));
@@ -76,7 +78,11 @@ type Sorted =
 
 const LEFT: Sorted = { kind: "left" };
 
-async function sortEntry(root: Root, folder: string, entry: Dirent): Promise<Sorted> {
+async function sortEntry(
+  root: Root,
+  { name: folder, names }: { readonly name: string; readonly names: readonly string[] },
+  entry: Dirent,
+): Promise<Sorted> {
   const { name } = entry;
   if (slugIn(name) !== undefined) return { kind: "read", file: name };
   if (isLeftAlone(name)) return LEFT;
@@ -90,7 +96,8 @@ async function sortEntry(root: Root, folder: string, entry: Dirent): Promise<Sor
   }
   if (!isMeantByName(name) && !(await hasFrontMatter(full))) return LEFT;
   const better = betterName(name);
-  const fact = { kind: "bad-name", name, ...(better === undefined ? {} : { better }) } as const;
+  const proposal = better && { better, isTaken: isTaken(better, name, names) };
+  const fact = { kind: "bad-name", name, ...proposal } as const;
   return { kind: "told", problem: wholeFileProblem(path, fact) };
 }
 

@@ -63,5 +63,17 @@ export function slugIn(name: string): string | undefined {
 /** A name near the written one that would do; undefined where nothing is left of it. */
 export function betterName(name: string): string | undefined {
   const plain = slugFrom(`${name.replace(ENDINGS, "")}.md`);
-  return plain === "" ? undefined : `${plain}.md`;
+  const short = plain.length > LONGEST ? plain.slice(0, LONGEST).replace(/-[^-]*$/, "") : plain;
+  return short === "" ? undefined : `${short}.md`;
+}
+
+/** Of longer names, not all would be shown. */
+const LONGEST = 45;
+
+/** Is a better name another file's, or proposed to one that comes before? */
+export function isTaken(better: string, name: string, names: readonly string[]): boolean {
+  if (names.includes(better)) return true;
+  return names.some(
+    (other) => other < name && isMeantByName(other) && betterName(other) === better,
+  );
 }

@@ -43,7 +43,7 @@ export function sayFileProblem(problem: FileProblem): Said {
     case "misnamed":
       return {
         sentence: `${sayCode(problem.name)} is not read: content has no such name.`,
-        hint: `Call it ${sayCode(problem.better)}, or move it out of the content folder.`,
+        hint: `${rightPlace(problem)}, or move it out of the content folder.`,
       };
     case "missing":
       return { sentence: `This ${problem.what} is missing.`, hint: MISSING[problem.what] };
@@ -83,9 +83,22 @@ function unreadFolder({ folder, count }: Extract<FileProblem, { kind: "unread-fo
   };
 }
 
-function badName({ name, better }: Extract<FileProblem, { kind: "bad-name" }>): Said {
+function rightPlace({ better, taken }: Extract<FileProblem, { kind: "misnamed" }>): string {
+  const name = sayCode(better);
+  if (taken === undefined) return `Call it ${name}`;
+  return taken === "folder"
+    ? `There is a folder ${name} already: move what is in this one into it`
+    : `There is a file ${name} already: write into it what only this one has`;
+}
+
+function badName(problem: Extract<FileProblem, { kind: "bad-name" }>): Said {
+  const { name, better, isTaken } = problem;
+  const proposal = better && sayCode(better);
+  const advice = isTaken
+    ? `It cannot be called ${proposal}, which is taken: choose another name. `
+    : `Call it ${proposal}. `;
   return {
     sentence: `${sayCode(name)} is not a name that a page can have.`,
-    hint: `${better ? `Call it ${sayCode(better)}. ` : ""}Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.`,
+    hint: `${better ? advice : ""}Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.`,
   };
 }
