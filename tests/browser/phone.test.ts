@@ -158,3 +158,26 @@ describe.each([
     });
   });
 });
+
+describe.each([390, 1440])("the guide's drawings, %d px wide", (width) => {
+  it.each(["counting", "dividing", "recipe", "notebook", "alike", "leftovers"])(
+    "in the chapter %s have counts of 8 px at least, and names",
+    async (chapter) => {
+      await on(`guide/${chapter}`, width, async (page) => {
+        const drawings = page.locator(".chapter").getByRole("region", { name: /./ }).locator("svg");
+        const sizes = await drawings.evaluateAll((all) =>
+          all.flatMap((svg) => {
+            if (!(svg instanceof SVGSVGElement)) return [];
+            const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+            return [...svg.querySelectorAll(".pan .d-count")].map(
+              (count) => Number(count.getAttribute("font-size")) * scale,
+            );
+          }),
+        );
+        expect(sizes.length).toBeGreaterThan(0);
+        expect(Math.min(...sizes)).toBeGreaterThanOrEqual(8);
+        expect(await overhang(page)).toBe(0);
+      });
+    },
+  );
+});

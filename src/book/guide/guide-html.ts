@@ -32,13 +32,13 @@ function oneHtml(shown: Shown, write: Write): string {
 }
 
 /**
- * Strips and sheets are seen as they are printed, so they keep the colours of paper by night. A strip is long and may
- * be pushed along where there is no room for it.
+ * Strips and sheets are seen as they are printed, so they keep the colours of paper by night. All but
+ * sheets may be pushed along where there is no room for them.
  */
 function drawingHtml({ shape, scene, caption }: Extract<Shown, { kind: "drawing" }>, write: Write) {
   const isPrinted = shape === "strip" || shape === "sheet";
-  const plate = isPrinted ? "plate true-size" : "plate";
+  const plate = isPrinted ? "plate true-size" : "plate pan";
   const scroll =
-    shape === "strip" ? ` tabindex="0" role="region" aria-label="${htmlText(scene.title)}"` : "";
+    shape === "sheet" ? "" : ` tabindex="0" role="region" aria-label="${htmlText(scene.title)}"`;
   return `<figure class="figure-${shape}"><div class="${plate}"${scroll}>\n${write(scene)}</div><figcaption>${htmlText(caption)}</figcaption></figure>\n`;
 }
