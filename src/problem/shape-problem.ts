@@ -32,6 +32,7 @@ export type Found =
 export type AddressFault =
   | "scheme"
   | "host"
+  | "port"
   | "length"
   | "space"
   | "user"

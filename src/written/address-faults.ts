@@ -5,7 +5,7 @@ import type { AddressFault } from "../problem/shape-problem.ts";
 export function addressFaults(text: string): readonly AddressFault[] {
   const [path = ""] = text.split(/[?#]/);
   const checks: readonly (readonly [fault: AddressFault, isThere: boolean])[] = [
-    ["scheme", !/^https?:\/\//.test(text)],
+    ["scheme", !/^https?:\/\//i.test(text)],
     ["length", text.length > LONGEST],
     ["space", /\s/.test(text)],
     ["user", /^\w+:\/\/[^/?#]*@/.test(text)],
@@ -14,8 +14,12 @@ export function addressFaults(text: string): readonly AddressFault[] {
     ["page", /^\w+:\/\/[^/]*\/.*\.(?:html?|php)\/*$/is.test(path) && !FRONT_PAGE.test(path)],
   ];
   const faults = checks.filter(([, isThere]) => isThere).map(([fault]) => fault);
-  return faults.length > 0 || hasHost(text) ? faults : ["host"];
+  if (faults.length > 0 || hasHost(text)) return faults;
+  return hasHost(text.replace(PORT, "$1")) ? ["port"] : ["host"];
 }
+
+/** What follows the last colon before the path, unless it is within the brackets of an address of numbers. */
+const PORT = /^(\w+:\/\/[^/]*):[^/:\]]*/;
 
 /** Who copies the book's address from a browser may have its front page's, which is as good. */
 const FRONT_PAGE = /\/index\.html$/i;

@@ -12,7 +12,8 @@ export function faultsOf(errors: readonly YAMLError[], looked: Looked): readonly
   return own.slice(0, MOST_FAULTS).flatMap((error, index): readonly FaultAt[] => {
     const far = tooFarIn(error, own.slice(0, index), looked);
     if (far) return far;
-    return isTooFarIn(error, own) ? [] : [faultOf(error, looked)];
+    const isTold = isTooFarIn(error, own) || followsDash(error, own.slice(0, index), looked);
+    return isTold ? [] : [faultOf(error, looked)];
   });
 }
 
@@ -37,6 +38,21 @@ function tooFarIn(
   if (before.some((other) => isNested(other) && other.pos[0] >= line && other.pos[0] < from))
     return [];
   return [indentFault(text, text.lastIndexOf("\n", to) + 1)];
+}
+
+/** A dash that nobody expects is told again and again, as a key without a colon in its line. */
+function followsDash(
+  { code, message, pos }: YAMLError,
+  before: readonly YAMLError[],
+  { text }: Looked,
+): boolean {
+  if (code !== "MULTILINE_IMPLICIT_KEY" && !message.includes("map values")) return false;
+  return before.some(
+    (other) =>
+      other.message.includes("block sequence") &&
+      other.pos[0] <= pos[0] &&
+      !text.slice(other.pos[0], pos[0]).includes("\n"),
+  );
 }
 
 function isTooFarIn(error: YAMLError, all: readonly YAMLError[]): boolean {

@@ -6,11 +6,29 @@ export function indentFault(
   text: string,
   from: number,
 ): { readonly kind: YamlFault; readonly from: number; readonly to: number } {
-  const blank = text.slice(from).search(/\S|$/);
-  const start = from + blank;
+  const met = from + text.slice(from).search(/\S|$/);
+  const start = lineBetweenDashes(text, met) ?? met;
   const line = text.lastIndexOf("\n", start - 1) + 1;
+  if (start < met) return { kind: "indent", from: start, to: start + 1 };
   const kind = lacksDash(text.slice(0, line), text.slice(line)) ? "no-dash" : "indent";
   return { kind, from: start, to: start + 1 };
+}
+
+/** The reader meets the dash below: what stands between dashes in their very column belongs further in. */
+function lineBetweenDashes(text: string, dash: number): number | undefined {
+  if (!/^-\s/.test(text.slice(dash, dash + 2))) return undefined;
+  const start = text.lastIndexOf("\n", dash) + 1;
+  const column = dash - start;
+  let end = start;
+  let found: number | undefined;
+  for (const line of text.slice(0, start).split("\n").slice(0, -1).reverse()) {
+    end -= line.length + 1;
+    if (isDeeper(line, column)) continue;
+    if (indentOf(line) < column) return undefined;
+    if (/^-\s/.test(line.slice(column))) return found;
+    found = end + column;
+  }
+  return undefined;
 }
 
 /** Does a line without a dash stand in the very column in which the entries before it have theirs? */

@@ -12,6 +12,8 @@ describe("the address of a book", () => {
     "https://xn--bcher-kva.example/",
     "https://bücher.example/",
     "https://example.org/book/index.html",
+    "HTTPS://Example.org/",
+    "https://[2001:db8::1]:8080/",
   ])("may be %s", (address) => {
     expect(addressFaults(address)).toEqual([]);
   });
@@ -24,6 +26,12 @@ describe("the address of a book", () => {
     ["", ["scheme"]],
     ["https://", ["host"]],
     ["https:///book", ["host"]],
+    ["https://:80/", ["host"]],
+    ["https://exa<mple.org:80/", ["host"]],
+    // RFC 9293, 3.1: a port has sixteen bits.
+    ["https://example.org:65536/", ["port"]],
+    ["https://example.org:99999", ["port"]],
+    ["https://example.org:eighty/book", ["port"]],
     ["https://exa mple.org/", ["space"]],
     ["https://example.org/our book/", ["space"]],
     ["https://keeper@example.org/", ["user"]],
