@@ -3,12 +3,13 @@ import { join } from "node:path";
 import { type Helpers, startHelpers } from "./ahead/start-helpers.ts";
 import { openRecord } from "./book-record.ts";
 import { counted, readContent } from "./content/check-content.ts";
+import { CONTENT_FOLDERS } from "./content/find-astray.ts";
 import type { Content } from "./content/load-content.ts";
 import { finishBook } from "./finish-book.ts";
 import type { Engine } from "./loaded-engine.ts";
 import type { MemoTally } from "./memo.ts";
 import { openMemos } from "./open-memos.ts";
-import { filesIn, freshFolder, realFolder, whyNotReplace } from "./output-folder.ts";
+import { filesIn, freshFolder, type Guarded, realFolder, whyNotReplace } from "./output-folder.ts";
 import { openEleventy } from "./run-eleventy.ts";
 import { sayFailure } from "./say-failure.ts";
 import { sayUnwritable } from "./say-unwritable.ts";
@@ -32,7 +33,10 @@ export async function buildBook(call: BuildCall): Promise<number> {
   const output = await realFolder(call.output);
   const read = await readContent(call.content);
   if ("report" in read) return refuse(read.report);
-  const guarded = [project, call.content, process.cwd()];
+  const guarded: Guarded = {
+    whole: [project, call.content, process.cwd()],
+    read: CONTENT_FOLDERS.map((name) => join(call.content, name)),
+  };
   const objection = await objectionTo(output, guarded);
   if (objection) return refuse(objection);
   const { content } = read;
@@ -56,8 +60,8 @@ interface Order extends Omit<BuildCall, "content"> {
   /** Where the content lies. */
   readonly folder: string;
   readonly memo: string;
-  /** What must not lie in the output. */
-  readonly guarded: readonly string[];
+  /** Where the output must not lie, nor be put around. */
+  readonly guarded: Guarded;
 }
 
 /** What there is to say of a book that was swapped in, or why it was not. */
@@ -106,7 +110,7 @@ async function growBook(order: Order): Promise<Grown> {
   }
 }
 
-function objectionTo(output: string, guarded: readonly string[]): Promise<string | undefined> {
+function objectionTo(output: string, guarded: Guarded): Promise<string | undefined> {
   return whyNotReplace(output, guarded).catch((error: unknown) => sayUnbuilt(output, error));
 }
 

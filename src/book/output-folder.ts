@@ -27,13 +27,24 @@ export function realFolder(folder: string): Promise<string> {
   return realpath(folder).catch(() => folder);
 }
 
+export interface Guarded {
+  /** Folders that must not lie in the output. */
+  readonly whole: readonly string[];
+  /** Folders that are read, in which no output may lie. */
+  readonly read: readonly string[];
+}
+
 /** Why a folder may not be replaced, in one line; undefined where it may. */
 export async function whyNotReplace(
   output: string,
-  guarded: readonly string[],
+  { whole, read }: Guarded,
 ): Promise<string | undefined> {
-  const clash = guarded.find((folder) => isWithin(folder, output));
-  if (clash) return `The output ${output} holds ${clash}: choose a folder of its own.`;
+  const held = whole.find((folder) => isWithin(folder, output));
+  if (held) return `The output ${output} holds ${held}: choose a folder of its own.`;
+  const around = read.find((folder) => isWithin(output, folder));
+  if (around) {
+    return `The output ${output} lies in ${around}, where the next build reads: choose a folder of its own.`;
+  }
   if (isDeadLink(output)) {
     return `The output ${output} is a link that leads nowhere: make the folder that it leads to, or choose another.`;
   }

@@ -11,6 +11,9 @@ const OPTIONS = {
 /** TCP has no more ports (RFC 9293, 3.1: sixteen bits), and 0 stands for none. */
 const LAST_PORT = 65_535;
 
+/** Control characters: in a name they are a slip, not every tool can take them, and they move a terminal's cursor. */
+const UNSEEN = /\p{Cc}/gu;
+
 /** The command that the words ask for, or one line that says why there is none. */
 export function parseCommand(words) {
   const [name, ...rest] = words;
@@ -32,17 +35,23 @@ function parseOptions(name, words) {
       return { wrong: `\`${name}\` does not know \`${word}\`: it takes ${takes.join(" and ")}.` };
     }
     const what = known[token.name];
-    if (!token.value) {
-      return { wrong: `\`${word}\` needs a ${what.toLowerCase()}: ${word}=${what}.` };
-    }
-    if (what === "NUMBER" && portIn(token.value) === undefined) {
-      return {
-        wrong: `\`${word}\` takes a whole number from 1 to ${LAST_PORT}, not \`${token.value}\`.`,
-      };
-    }
+    const wrong = wrongWith(word, what, token.value);
+    if (wrong) return { wrong };
     found[token.name] = what === "NUMBER" ? portIn(token.value) : token.value;
   }
   return found;
+}
+
+function wrongWith(word, what, value) {
+  if (!value) return `\`${word}\` needs a ${what.toLowerCase()}: ${word}=${what}.`;
+  const shown = value.replace(UNSEEN, (one) => `\\u{${one.codePointAt(0).toString(16)}}`);
+  if (what === "NUMBER" && portIn(value) === undefined) {
+    return `\`${word}\` takes a whole number from 1 to ${LAST_PORT}, not \`${shown}\`.`;
+  }
+  if (what === "FOLDER" && shown !== value) {
+    return `\`${word}\` takes a folder without characters that nobody can see, not \`${shown}\`.`;
+  }
+  return undefined;
 }
 
 function tokensOf(words) {

@@ -161,4 +161,15 @@ describe("a build into a folder that is not its own", () => {
     expect(code).toBe(1);
     expect(stderr).toBe(`The output ${output} holds ${content}: choose a folder of its own.\n`);
   });
+
+  it.each(["notebooks", "patterns", "strips"])("never lies in the content's %s", (name) => {
+    const content = writeContent(TINY);
+    const output = join(content, name, "book");
+    const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+    expect(code).toBe(1);
+    expect(stderr).toBe(
+      `The output ${output} lies in ${join(content, name)}, where the next build reads: choose a folder of its own.\n`,
+    );
+    expect(existsSync(output)).toBe(false);
+  });
 });

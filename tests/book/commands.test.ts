@@ -45,6 +45,10 @@ describe("the words of a command", () => {
     [["start", "--port=65536"], "`--port` takes a whole number from 1 to 65535, not `65536`."],
     [["start", "--port=80.5"], "`--port` takes a whole number from 1 to 65535, not `80.5`."],
     [["toString"], "There is no command `toString`: use build, check or start."],
+    [
+      ["build", "--output=bo\nok\u001b[2J"],
+      "`--output` takes a folder without characters that nobody can see, not `bo\\u{a}ok\\u{1b}[2J`.",
+    ],
     [["build", "--content="], "`--content` needs a folder: --content=FOLDER."],
   ])("%j are refused in one line", (words, wrong) => {
     expect(parseCommand(words)).toEqual({ wrong });

@@ -42,7 +42,7 @@ describe("the folder beside the output", () => {
     writeFileSync(join(fresh.path, "index.html"), "new");
     await fresh.publish(["index.html"]);
     expect(readdirSync(output).sort()).toEqual([".spanbook", "index.html"]);
-    expect(await whyNotReplace(output, [])).toBeUndefined();
+    expect(await whyNotReplace(output, { whole: [], read: [] })).toBeUndefined();
   });
 });
 

@@ -7,7 +7,7 @@ import { type Root, wholeFileProblem } from "./load-file.ts";
 import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./meant-file.ts";
 
 export const BOOK = "book.yaml";
-const FOLDERS = ["notebooks", "patterns", "strips"] as const;
+export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips"] as const;
 
 export interface Astray {
   readonly problems: readonly Problem[];
@@ -42,11 +42,12 @@ async function factAbout(
   name: string,
   names: readonly string[],
 ): Promise<Fact | undefined> {
-  if (name === BOOK || FOLDERS.some((one) => one === name) || isLeftAlone(name)) return undefined;
+  if (name === BOOK || CONTENT_FOLDERS.some((one) => one === name) || isLeftAlone(name))
+    return undefined;
   const full = join(folder, name);
   const found = await stat(full).catch(() => undefined);
   if (found?.isDirectory()) {
-    const better = FOLDERS.find((one) => isSlipOf(name, one));
+    const better = CONTENT_FOLDERS.find((one) => isSlipOf(name, one));
     const isMeant = better !== undefined && (await countMeant(full)) > 0;
     if (!isMeant) return undefined;
     return { kind: "misnamed", name, better, ...(names.includes(better) && { taken: "folder" }) };
