@@ -1,10 +1,10 @@
 /** Copies a table of marks, so that it can be put into a sheet of figures or a message. */
 
-/** Wakes the buttons that copy. */
-export function bindCopying(page: Document): void {
-  const status = page.querySelector(".copied");
-  for (const button of page.querySelectorAll<HTMLButtonElement>("[data-copy]")) {
-    const table = page.getElementById(button.dataset.copy ?? "");
+/** Wakes the buttons that copy, in a page or a part of it that holds their tables as well. */
+export function bindCopying(part: ParentNode): void {
+  const status = part.querySelector(".copied");
+  for (const button of part.querySelectorAll<HTMLButtonElement>("[data-copy]")) {
+    const table = part.querySelector(`#${button.dataset.copy}`);
     if (!(table instanceof HTMLTableElement)) continue;
     button.removeAttribute("data-asleep");
     button.addEventListener("click", async () => {

@@ -29,12 +29,15 @@ export interface Course {
   /** Back to the whole page. */
   stop(): void;
   turn(hand: Hand): void;
+  /** Another plan, shown as a whole at first. */
+  take(plan: AlongPlan): void;
   /** Is told of every change, and once at the beginning. */
   watch(see: (now: CourseState, before: CourseState) => void): void;
 }
 
-/** A course through a plan that has at least one step. */
-export function openCourse(plan: AlongPlan, hand: Hand): Course {
+/** A course through a plan; it stays at rest where the plan has no step. */
+export function openCourse(first: AlongPlan, hand: Hand): Course {
+  let plan = first;
   let now: CourseState = { hand, steps: alongSteps(plan, hand), place: undefined };
   const watchers: ((now: CourseState, before: CourseState) => void)[] = [];
   const change = (next: Partial<CourseState>) => {
@@ -43,6 +46,7 @@ export function openCourse(plan: AlongPlan, hand: Hand): Course {
     for (const see of watchers) see(now, before);
   };
   const go = (place: number) => {
+    if (now.steps.length === 0) return;
     change({ place: Math.min(Math.max(place, 0), now.steps.length) });
   };
   return {
@@ -53,6 +57,10 @@ export function openCourse(plan: AlongPlan, hand: Hand): Course {
     turn: (next) => {
       const steps = alongSteps(plan, next);
       change({ hand: next, steps, ...(isDrawn(now) && { place: steps.length }) });
+    },
+    take: (next) => {
+      plan = next;
+      change({ steps: alongSteps(plan, now.hand), place: undefined });
     },
     watch: (see) => {
       watchers.push(see);

@@ -5,25 +5,44 @@ import { type Sign, stepSigns } from "./step-signs.ts";
 
 const SVG = "http://www.w3.org/2000/svg";
 
-/** Two layers on a drawing, one below what is written in it and one above all; at rest there is nothing on them. */
-export function openLayer(drawing: SVGSVGElement): (state: CourseState) => void {
+/** Draws on whatever drawing a plate holds now; at rest there is nothing on it. */
+export function openLayer(plate: HTMLElement): (state: CourseState) => void {
+  let layers: Layers | undefined;
+  return (state) => {
+    const drawing = plate.querySelector("svg");
+    if (!drawing || (state.place === undefined && layers?.drawing !== drawing)) return;
+    if (layers?.drawing !== drawing) layers = layersOn(drawing);
+    drawStep(layers, state);
+  };
+}
+
+/** One layer below what is written in a drawing, and one above all. */
+interface Layers {
+  readonly drawing: SVGSVGElement;
+  readonly below: SVGElement;
+  readonly above: SVGElement;
+}
+
+function layersOn(drawing: SVGSVGElement): Layers {
   const [below, above] = [layerIn(), drawing.appendChild(layerIn())];
   const written = drawing.querySelector(WRITTEN);
   if (written) written.before(below);
   else above.before(below);
-  return (state) => {
-    const { steps, place = 0 } = state;
-    const step = stepOf(state);
-    const coming = steps.slice(place + 1).filter(({ kind }) => kind === "stroke");
-    const signs = step?.kind === "stroke" ? stepSigns(step, pixelOf(drawing)) : [];
-    below.replaceChildren(
-      ...(step ? [path("coming", dataOf(coming))] : []),
-      ...(state.place === undefined ? [] : [path("done", dataOf(steps.slice(0, place)))]),
-      // A halo keeps other lines off, but no word: on a small screen words stand close to lines.
-      ...(step ? [path("halo", step.d)] : []),
-    );
-    above.replaceChildren(...(step ? [path("now", step.d)] : []), ...signs.map(signElement));
-  };
+  return { drawing, below, above };
+}
+
+function drawStep({ drawing, below, above }: Layers, state: CourseState): void {
+  const { steps, place = 0 } = state;
+  const step = stepOf(state);
+  const coming = steps.slice(place + 1).filter(({ kind }) => kind === "stroke");
+  const signs = step?.kind === "stroke" ? stepSigns(step, pixelOf(drawing)) : [];
+  below.replaceChildren(
+    ...(step ? [path("coming", dataOf(coming))] : []),
+    ...(state.place === undefined ? [] : [path("done", dataOf(steps.slice(0, place)))]),
+    // A halo keeps other lines off, but no word: on a small screen words stand close to lines.
+    ...(step ? [path("halo", step.d)] : []),
+  );
+  above.replaceChildren(...(step ? [path("now", step.d)] : []), ...signs.map(signElement));
 }
 
 /** What the halo of a line must leave readable. */

@@ -2,21 +2,22 @@
 import { makeElement } from "../page/make-element.ts";
 import type { Course } from "./course.ts";
 
-/** Wakes the list that the page was built with: its entries are the steps, in their order. */
+/** Wakes the list of a page: its entries are the steps, in their order, whoever wrote them there. */
 export function wakeList(list: HTMLElement, course: Course): void {
-  const entries = [...list.querySelectorAll("li")];
-  const buttons = entries.map((_, index) => {
-    const button = makeElement("button", { type: "button", class: "to-stroke" });
-    button.addEventListener("click", () => course.go(index));
-    return button;
-  });
-  for (const [index, entry] of entries.entries()) entry.replaceChildren(buttons[index] ?? "");
   course.watch(({ steps, place }) => {
-    for (const [index, button] of buttons.entries()) {
+    for (const [index, entry] of [...list.querySelectorAll("li")].entries()) {
+      const button = entry.querySelector("button") ?? wakeEntry(entry, () => course.go(index));
       const words = steps[index]?.words ?? "";
       if (button.textContent !== words) button.textContent = words;
       if (index === place) button.setAttribute("aria-current", "step");
       else button.removeAttribute("aria-current");
     }
   });
+}
+
+function wakeEntry(entry: HTMLElement, act: () => void): HTMLButtonElement {
+  const button = makeElement("button", { type: "button", class: "to-stroke" });
+  button.addEventListener("click", act);
+  entry.replaceChildren(button);
+  return button;
 }

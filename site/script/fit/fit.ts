@@ -14,6 +14,7 @@ import { openDraw } from "./draw.ts";
 import { keepFit } from "./keep-fit.ts";
 import { bindNotebookForm } from "./notebook-form.ts";
 import { bindPrinterForm } from "./printer-form.ts";
+import { bindDrawAlong } from "./show-along.ts";
 import { bindCards } from "./show-cards.ts";
 import { bindNotebookPicture } from "./show-notebook.ts";
 import { bindPage } from "./show-page.ts";
@@ -41,6 +42,7 @@ function openPage(): void {
   bindNotebookPicture(document, bench, { draw, queue });
   bindProposal(document, bench);
   bindPage(document, bench, { draw, queue });
+  bindDrawAlong(window, bench, { queue, device });
   bindStrip(document, bench, { draw, queue });
   bindStripForm(document, bench);
   bindCards(document, bench, { draw, queue, toDrawing });

@@ -2,7 +2,13 @@
 import type { Notebook } from "../../notebook/notebook.ts";
 import { drawOrder } from "../../plan/draw-order.ts";
 import type { FittingPlan, Side } from "../../plan/plan.ts";
-import { sayCounting, sayMarks, saySavings, sayStroke } from "../../problem/say/say-stroke.ts";
+import {
+  sayCounting,
+  sayMarks,
+  sayOrder,
+  saySavings,
+  sayStroke,
+} from "../../problem/say/say-stroke.ts";
 import { alongData } from "./along-data.ts";
 import { type MarksTable, marksTables } from "./marks-tables.ts";
 
@@ -11,6 +17,7 @@ export interface AlongView {
   /** What the page's script works with. */
   readonly data: string;
   readonly strokes: number;
+  readonly order: string;
   readonly counting: string;
   readonly savings: string;
   readonly pages: readonly AlongPage[];
@@ -51,6 +58,7 @@ export function alongView(plan: FittingPlan, notebook: Notebook): AlongView {
   return {
     data: alongData(plan, notebook),
     strokes: first - 1,
+    order: sayOrder(first - 1),
     counting: sayCounting(notebook.axes),
     savings: saySavings({
       counts: total(({ counts }) => counts),
