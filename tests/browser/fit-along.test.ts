@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
+import { axeFindings } from "./axe-findings.ts";
 import { expectedSteps, type Told } from "./expected-steps.ts";
 import { testDesk } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
@@ -102,6 +103,7 @@ describe.each([390, 1440])("while somebody draws, %i px wide", (width) => {
     ]);
     expect(plate && plate.x >= 0 && plate.x + plate.width <= width).toBe(true);
     expect(words && words.y >= 0 && words.y + words.height <= 844).toBe(true);
+    expect(await axeFindings(page)).toEqual([]);
     await page.keyboard.press("Escape");
     expect(await page.getByLabel("Dots across").isVisible()).toBe(true);
     expect(await page.locator(".along-lines > *").count()).toBe(0);
