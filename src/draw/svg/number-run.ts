@@ -28,33 +28,28 @@ function turnOf({ turn = 0 }: TextMark): number {
 
 /** The numbers, digit by digit; one y where all stand on one line. */
 export function numberRun(marks: readonly [TextMark, ...TextMark[]]): NumberRun {
-  const digits = marks.flatMap(digitsOf);
-  const rows = new Set(digits.map(({ y }) => y));
+  const turn = turnOf(marks[0]);
+  // Sines of quarter turns are whole: nothing is rounded.
+  const quarter = (((turn / 90) % 4) + 4) % 4;
+  const sine = [0, 1, 0, -1][quarter] ?? 0;
+  const cosine = [1, 0, -1, 0][quarter] ?? 1;
+  const [xs, ys]: [string[], string[]] = [[], []];
+  for (const { x, y, size, anchor, text } of marks) {
+    // Where the number stands before all is turned about 0, 0.
+    const start = x * cosine + y * sine - WIDTH_BEFORE[anchor] * text.length * DIGIT_WIDTH * size;
+    const row = formatNumber(y * cosine - x * sine);
+    for (let index = 0; index < text.length; index += 1) {
+      xs.push(formatNumber(start + (index + 0.5) * DIGIT_WIDTH * size));
+      ys.push(row);
+    }
+  }
   return {
-    text: digits.map(({ digit }) => digit).join(""),
-    x: digits.map(({ x }) => x).join(" "),
-    y: rows.size === 1 ? [...rows].join("") : digits.map(({ y }) => y).join(" "),
-    turn: turnOf(marks[0]),
+    text: marks.map(({ text }) => text).join(""),
+    x: xs.join(" "),
+    y: new Set(ys).size === 1 ? (ys[0] ?? "") : ys.join(" "),
+    turn,
   };
 }
 
-/** The digits of a number with the places of their middles, written out. */
-function digitsOf(mark: TextMark) {
-  const { size, anchor, text } = mark;
-  const [x, y] = turnedBack(mark);
-  const width = DIGIT_WIDTH * size;
-  const before = { start: 0, middle: text.length / 2, end: text.length }[anchor];
-  return [...text].map((digit, index) => ({
-    digit,
-    x: formatNumber(x + (index + 0.5 - before) * width),
-    y: formatNumber(y),
-  }));
-}
-
-/** Where the mark stands before all is turned about 0, 0. Sines of quarter turns are whole: nothing is rounded. */
-function turnedBack(mark: TextMark): readonly [number, number] {
-  const quarter = (((turnOf(mark) / 90) % 4) + 4) % 4;
-  const sine = [0, 1, 0, -1][quarter] ?? 0;
-  const cosine = [1, 0, -1, 0][quarter] ?? 1;
-  return [mark.x * cosine + mark.y * sine, mark.y * cosine - mark.x * sine];
-}
+/** How much of a number stands before its place, in parts of its width. */
+const WIDTH_BEFORE = { start: 0, middle: 0.5, end: 1 } as const;

@@ -5,6 +5,7 @@ import { formatNumber } from "../path-data.ts";
 import type { Scene } from "../scene.ts";
 import { groupMarks, type Shape, type ShapeGroup } from "./mark-group.ts";
 import type { Attributes } from "./svg-attributes.ts";
+import { svgText } from "./svg-text.ts";
 import { xmlId, xmlText } from "./xml-text.ts";
 
 /** `file` stands by itself; `inline` goes into HTML, which knows SVG's namespace. */
@@ -15,7 +16,8 @@ export type WriteSvg = (scene: Scene, form?: SvgForm) => string;
 
 /** A writer that draws each scene in a fresh root of one window, which it neither fills nor changes. */
 export function createSvgWriter(window: Window): WriteSvg {
-  return (scene, form = "file") => withWindow(window, () => svgText(drawRoot(scene), form));
+  return (scene, form = "file") =>
+    withWindow(window, () => svgText(drawRoot(scene).node, form === "file"));
 }
 
 /** Title and description first: they name the drawing to those who cannot see it. */
@@ -55,17 +57,4 @@ function draw(parent: Dom, name: string, attributes: Attributes): Dom {
   const element = parent.element(name);
   for (const [key, value] of Object.entries(attributes)) element.node.setAttribute(key, value);
   return element;
-}
-
-/** Where one element ends and the next begins; an empty text keeps its end beside its beginning. */
-const SEAM = /><(?!\/(?:title|desc|text)>)/g;
-const NAMESPACE = ' xmlns="http://www.w3.org/2000/svg"';
-
-/**
- * The root as text. It is read from the DOM: svg.js's own way would also write its notes on each element.
- * Text escapes every < and no attribute holds one, so that `><` is never a part of either.
- */
-function svgText({ node }: Dom, form: SvgForm): string {
-  const text = node.outerHTML.replaceAll("></path>", "/>").replace(SEAM, ">\n<");
-  return `${form === "inline" ? text.replace(NAMESPACE, "") : text}\n`;
 }
