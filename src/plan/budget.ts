@@ -1,6 +1,5 @@
 /** How much a plan may ask for, counted and not timed, so that the same recipe ends the same way on every machine. */
-import type { TrackSize } from "../divide/question.ts";
-import type { GapRange } from "../recipe/recipe.ts";
+import { type AskSplit, openSolving } from "./solve-split.ts";
 
 /** The most boxes that a page may have: 200 tracks in each of 200 tracks. */
 export const MOST_BOXES = 40_000;
@@ -12,22 +11,13 @@ export const MOST_WORK = 1_500_000;
 export const MOST_NEAR_WORK = 500_000;
 export const TRY_WORK = 1_000;
 
-/** What is left to spend on one plan. */
+/** What is left to spend on one plan, and how its splits are solved. */
 export interface Budget {
   left: number;
+  readonly ask: AskSplit;
 }
 
 /** A fresh budget: for one plan, or for what is said. */
 export function newBudget(most: number = MOST_WORK): Budget {
-  return { left: most };
-}
-
-/** What a split costs, about: its steps for each gap and each written kind of track, and its tracks. */
-export function workOf(tracks: readonly TrackSize[], gap: GapRange, length: number): number {
-  const shares = new Set<string>();
-  for (const track of tracks) {
-    if (track.kind === "share") shares.add(`${track.weight}/${track.min}/${track.max}`);
-  }
-  const gaps = Math.min(gap.max - gap.min, Math.floor(length / Math.max(1, tracks.length - 1))) + 1;
-  return tracks.length + (shares.size > 1 ? gaps * shares.size * length : length);
+  return { left: most, ask: openSolving() };
 }

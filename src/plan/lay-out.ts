@@ -1,5 +1,5 @@
 /** From the page inward: an area's margin comes off, its split is solved, and its tracks are laid out in turn. */
-import { divide, isShortage } from "../divide/divide.ts";
+import { isShortage } from "../divide/divide.ts";
 import { placeLeftover } from "../divide/place-leftover.ts";
 import { AXES, type Axis } from "../measure/axis.ts";
 import { type Box, spanAlong, withSpan } from "../measure/box.ts";
@@ -7,8 +7,8 @@ import type { Binding } from "../notebook/notebook.ts";
 import type { Misfit } from "../problem/misfit.ts";
 import { type MarginSides, marginSides } from "../recipe/margin-conflict.ts";
 import type { Area, Split } from "../recipe/recipe.ts";
-import { type Budget, MOST_BOXES, MOST_WORK, workOf } from "./budget.ts";
-import { exceedsShare, type Trial, trackSizes } from "./named-sizes.ts";
+import { type Budget, MOST_BOXES, MOST_WORK } from "./budget.ts";
+import { exceedsShare, type Trial } from "./named-sizes.ts";
 import type { PlanBox, PlanSplit, Side } from "./plan.ts";
 
 /** What holds for the whole of one page while it is laid out. */
@@ -87,15 +87,15 @@ function layArea(page: Page, area: Area, path: string, outer: Box): Failure {
 
 function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failure {
   const { side, fixed, trial, budget } = page.setting;
-  const { axis, gap } = split;
+  const { axis } = split;
   const path = splitPath(areaPath, axis);
   const { from, length } = spanAlong(box, axis);
   if (trial && exceedsShare(split, length, trial)) return { kind: "above-share" };
 
-  const tracks = trackSizes(split, fixed);
-  budget.left -= workOf(tracks, gap, length);
+  const { tracks, work, answer } = budget.ask(split, length, fixed);
+  budget.left -= work;
   if (budget.left < 0) return { kind: "too-much", what: "work", limit: MOST_WORK };
-  const division = divide({ length, tracks, gap });
+  const division = answer();
   if (isShortage(division)) return { kind: "split-too-short", side, path, axis, ...division };
   const placed = placeLeftover(division, tracks, split.leftover);
   page.splits.push({ path, axis, from, length, leftover: division.leftover, ...placed });

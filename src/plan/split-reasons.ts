@@ -1,8 +1,8 @@
 /** Why each split of a plan came out as it did. */
 import { divide, isShortage } from "../divide/divide.ts";
 import { kindsOf } from "../divide/kinds.ts";
-import type { Question } from "../divide/question.ts";
-import { withoutLeftover } from "../divide/without-leftover.ts";
+import type { Division, Question, TrackSize } from "../divide/question.ts";
+import { type WithoutLeftover, withoutLeftover } from "../divide/without-leftover.ts";
 import type { SplitReason } from "../problem/split-reason.ts";
 import type { Area, Recipe, Split } from "../recipe/recipe.ts";
 import { trackSizes } from "./named-sizes.ts";
@@ -14,13 +14,14 @@ export function splitReasons(recipe: Recipe, plan: FittingPlan): readonly SplitR
   const attempt = recipe.attempts[plan.used];
   if (!attempt) throw new RangeError(`${plan.pattern} has no attempt ${plan.used}`);
   const areas = areasOf(attempt);
+  const solve = openReasoning(plan.same);
   return plan.pages.flatMap((page, index) => {
     const area = areas[index];
     const written = area ? splitsOf(area) : [];
     return page.splits.map((split, i) => {
       const source = written[i];
       if (!source) throw new RangeError(`the plan is not one of the recipe ${recipe.slug}`);
-      return reasonOf(page, split, source, plan.same);
+      return reasonOf(page, split, source, solve(source, split));
     });
   });
 }
@@ -31,18 +32,47 @@ function splitsOf(area: Area): readonly Split[] {
   return [area.split, ...area.split.tracks.flatMap((track) => splitsOf(track.area))];
 }
 
+/** A split solved again, with what else would leave nothing over. */
+interface Answer {
+  readonly tracks: readonly TrackSize[];
+  readonly division: Division;
+  readonly even: WithoutLeftover;
+}
+
+/** Solves each question once: repeated areas share the very same split. */
+function openReasoning(
+  same: ReadonlyMap<string, number>,
+): (split: Split, planned: PlanSplit) => Answer {
+  const known = new Map<Split, Map<number, Answer>>();
+  return (split, planned) => {
+    const byLength = known.get(split) ?? new Map<number, Answer>();
+    known.set(split, byLength);
+    const answer = byLength.get(planned.length) ?? answerFor(split, planned, same);
+    byLength.set(planned.length, answer);
+    return answer;
+  };
+}
+
+function answerFor(
+  split: Split,
+  { length, path }: PlanSplit,
+  same: ReadonlyMap<string, number>,
+): Answer {
+  const tracks = trackSizes(split, same);
+  const question: Question = { length, tracks, gap: split.gap };
+  const division = divide(question);
+  if (isShortage(division)) throw new RangeError(`${path} does not fit its own plan`);
+  const even = division.leftover > 0 ? withoutLeftover(question) : { gaps: [], counts: [] };
+  return { tracks, division, even };
+}
+
 function reasonOf(
   page: PlanPage,
   planned: PlanSplit,
   split: Split,
-  same: ReadonlyMap<string, number>,
+  { tracks, division, even }: Answer,
 ): SplitReason {
-  const tracks = trackSizes(split, same);
-  const question: Question = { length: planned.length, tracks, gap: split.gap };
-  const division = divide(question);
-  if (isShortage(division)) throw new RangeError(`${planned.path} does not fit its own plan`);
   const fixed = tracks.reduce((sum, size) => sum + (size.kind === "steps" ? size.steps : 0), 0);
-  const even = division.leftover > 0 ? withoutLeftover(question) : { gaps: [], counts: [] };
   const { leftover: placing } = split;
   return {
     side: page.side,

@@ -5,7 +5,6 @@ import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { drawOrder } from "../../plan/draw-order.ts";
 import { leftoverOf, sharedOutOf } from "../../plan/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
@@ -77,11 +76,10 @@ export function makePatternPiece(
   const stripDrawing = stripScene(strip);
   const labelAt = labelsOf(attemptOf(recipe, plan.fits ? plan.used : 0));
   return {
-    ...(plan.fits ? fittingWords(plan, recipe, notebook) : misfitWords(plan, recipe)),
+    ...(plan.fits ? fittingParts(plan, recipe, notebook) : misfitWords(plan, recipe)),
     stripLeftOut: strip.sides.flatMap((side) =>
       side.leftOut.map((fact) => sayLeftOut(fact, labelAt)),
     ),
-    ...(plan.fits && { along: alongView(plan, notebook) }),
     sheet: sheetClass(thumb.frame, page.frame),
     stripSize: pixelsOf(stripDrawing.frame),
     planJson: planJson(plan),
@@ -91,15 +89,21 @@ export function makePatternPiece(
   };
 }
 
-function fittingWords(plan: FittingPlan, recipe: Recipe, notebook: Notebook): PlanWords {
+function fittingParts(
+  plan: FittingPlan,
+  recipe: Recipe,
+  notebook: Notebook,
+): PlanWords & Pick<PatternPiece, "along"> {
   const labelAt = labelsOf(attemptOf(recipe, plan.used));
+  const along = alongView(plan, notebook);
   return {
     fits: true,
     used: plan.used,
     alternative: alternativeWords(plan, recipe),
     pages: plan.pages.length,
     boxes: plan.pages.reduce((sum, { boxes }) => sum + boxes.length, 0),
-    lines: plan.pages.reduce((sum, page) => sum + drawOrder(page, notebook).strokes.length, 0),
+    lines: along.strokes,
+    along,
     leftover: leftoverOf(plan),
     leftoverWords: sayLeftover({ leftover: leftoverOf(plan), sharedOut: sharedOutOf(plan) }),
     rows: splitRows(recipe, plan),
