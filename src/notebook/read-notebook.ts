@@ -65,7 +65,7 @@ function noteGrid(
   const dots = entryOf(tree, "dots")?.value.at ?? tree.at;
   const first = entryOf(tree, "firstDot")?.value.at;
   for (const fault of gridFaults(grid, axis)) {
-    if (fault.kind === "dots-beyond-paper") note({ ...fault, at: dots });
-    else note({ ...fault, at: first ?? dots });
+    const at = fault.kind === "dots-beyond-paper" ? dots : (first ?? dots);
+    note({ about: "rule", ...fault, at });
   }
 }

@@ -102,7 +102,7 @@ function readAxis(axis: Axis, fields: NotebookFields, note: NoteField): GridAxis
   const sizes = { paper: fromMm(paper), pitch: fromMm(pitch), dots };
   const firstDot = first.mm === undefined ? centredDot(sizes) : fromMm(first.mm);
   const grid = { ...sizes, firstDot, count };
-  for (const { about: _, ...fault } of gridFaults(grid, axis)) {
+  for (const fault of gridFaults(grid, axis)) {
     note({ ...fault, field: fault.kind === "dots-beyond-paper" ? names.dots : names.firstDot });
   }
   return grid;
