@@ -3,8 +3,7 @@ import type { Axis } from "../measure/axis.ts";
 
 export type GridFault = {
   readonly axis: Axis;
-} & /** The dots need more millimetres than the paper has for them. */
-(
+} /** The dots need more millimetres than the paper has for them. */ & (
   | {
       readonly kind: "dots-beyond-paper";
       readonly dots: number;

@@ -18,12 +18,27 @@ const LONGEST = 60;
 
 /** How far apart, or nothing where the two are too far apart to be taken for each other. */
 function distanceTo(word: string, candidate: string): number | undefined {
+  const parts = partsOf(word);
+  const wanted = partsOf(candidate);
+  if (wanted.every((part) => parts.includes(part))) return parts.length - wanted.length;
+  // A figure is no slip of another one: A9 is no A3.
+  const [figures, others] = [figuresOf(word), figuresOf(candidate)];
+  if (figures !== "" && others !== "" && figures !== others) return undefined;
   const distance = letterEdits(word, candidate.slice(0, LONGEST));
   const length = Math.max(word.length, candidate.length);
   const alike = word[0] === candidate[0];
   if (distance <= (alike ? Math.ceil(length / 2) : Math.floor(length / 3))) return distance;
   if (alike && word.length > 2 && isWithin(word, candidate)) return distance;
   return undefined;
+}
+
+/** The parts of a word, whatever stands between them: B5 JIS has those of JIS-B5, and DIN A5 has that of A5. */
+function partsOf(word: string): readonly string[] {
+  return word.split(/[^\p{L}\p{N}]+/u).filter((part) => part !== "");
+}
+
+function figuresOf(word: string): string {
+  return word.replace(/[^0-9]+/g, "");
 }
 
 /** Are the letters of a short form found in the long one, in order (`cols` in `columns`)? */

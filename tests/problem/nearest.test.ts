@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { PAPER_NAMES } from "../../src/notebook/paper.ts";
 import { nearest } from "../../src/problem/nearest.ts";
 
 const SPLIT = ["count", "tracks", "each", "labels", "gap", "leftover"];
@@ -22,6 +23,19 @@ describe("nearest", () => {
     ["quite another thing", AREA, undefined],
   ])("takes %j among %j for %j", (written, allowed, meant) => {
     expect(nearest(written, allowed)).toBe(meant);
+  });
+
+  it.each([
+    ["A9", undefined],
+    ["a5", "A5"],
+    ["DIN A5", "A5"],
+    ["B5 JIS", "JIS-B5"],
+    ["JISB5", "JIS-B5"],
+    ["jis b6", "JIS-B6"],
+    ["A55", undefined],
+    ["lettr", "letter"],
+  ])("takes the paper %j for %j", (written, meant) => {
+    expect(nearest(written, PAPER_NAMES)).toBe(meant);
   });
 
   it("takes the first of equally near words", () => {
