@@ -204,7 +204,7 @@ patterns
   notebooks: [a5, a4]
                   ^^
   There is no notebook \`a4\`.
-  Did you mean \`a5\`? There are \`a5\`.
+  There are \`a5\`.
 
 book.yaml:3:12
   patterns: [seed-lists]
