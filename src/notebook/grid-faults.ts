@@ -2,18 +2,13 @@
 import type { Axis } from "../measure/axis.ts";
 import { dotLength, endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";
 import { length, toMm } from "../measure/length.ts";
-import type { RuleProblem } from "../problem/rule-problem.ts";
+import type { GridFault } from "../problem/grid-fault.ts";
 
-type Of<K extends RuleProblem["kind"]> = Omit<Extract<RuleProblem, { kind: K }>, "at">;
-
-/** Dots beyond the paper, all of them or some, or edge steps of no size; without the place, which only a file has. */
-export type GridFault =
-  | Of<"dots-beyond-paper">
-  | Of<"first-dot-beyond-paper">
-  | Of<"empty-edge-step">;
+/** A rule that the grid breaks; without the place, which only a file has. */
+type BrokenRule = { readonly about: "rule" } & GridFault;
 
 /** What is wrong with one axis of a grid; none where it is all right. */
-export function gridFaults(grid: GridAxis, axis: Axis): readonly GridFault[] {
+export function gridFaults(grid: GridAxis, axis: Axis): readonly BrokenRule[] {
   if (grid.firstDot >= grid.paper) {
     const mm = { firstMm: toMm(grid.firstDot), paperMm: toMm(grid.paper) };
     return [{ about: "rule", kind: "first-dot-beyond-paper", axis, ...mm }];
@@ -21,7 +16,7 @@ export function gridFaults(grid: GridAxis, axis: Axis): readonly GridFault[] {
   const beyond = dotsBeyond(grid, axis);
   if (beyond) return [beyond];
   const fault = { about: "rule", kind: "empty-edge-step", axis } as const;
-  const faults: GridFault[] = [];
+  const faults: BrokenRule[] = [];
   if (startsAtEdge(grid) && grid.firstDot === 0) faults.push({ ...fault, end: "first" });
   if (endsAtEdge(grid) && dotLength(grid, grid.dots) === grid.paper)
     faults.push({ ...fault, end: "last" });
@@ -29,7 +24,7 @@ export function gridFaults(grid: GridAxis, axis: Axis): readonly GridFault[] {
 }
 
 /** A first dot of less than nothing comes of a grid that is centred: its dots need more than the whole paper. */
-function dotsBeyond(grid: GridAxis, axis: Axis): Of<"dots-beyond-paper"> | undefined {
+function dotsBeyond(grid: GridAxis, axis: Axis): BrokenRule | undefined {
   const isCentred = grid.firstDot < 0;
   const has = length(isCentred ? grid.paper : grid.paper - grid.firstDot);
   const needs = length((grid.dots - 1) * grid.pitch);
