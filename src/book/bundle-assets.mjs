@@ -6,12 +6,34 @@ import { PROJECT } from "./bundle-engine.mjs";
 import { gatherLicences } from "./gather-licences.mjs";
 
 /**
- * Writes the style sheets, the scripts and the fonts into a folder, and the licences of what is in them. The scripts
- * are classic ones: a page that is opened from disk may not load modules. Throws esbuild's own error on bad source.
+ * Writes the style sheets, the scripts and the fonts into a folder, and the licences of what is in them. Throws
+ * esbuild's own error on bad source.
  */
 export async function bundleAssets(folder) {
-  const styles = esbuild.build({
-    absWorkingDir: PROJECT,
+  // Both are under way before they are waited for: the book is made meanwhile, without a pause.
+  const bundles = await Promise.all([bundleStyles(folder), bundleScripts(folder)]);
+  const inputs = bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs));
+  const files = bundles.flatMap(({ outputFiles }) => outputFiles);
+  await Promise.all([
+    ...files.map(place),
+    place({ path: join(folder, "licences.txt"), contents: gatherLicences(inputs) }),
+  ]);
+}
+
+/** What both bundles have in common. */
+const BUNDLE = {
+  absWorkingDir: PROJECT,
+  // Files are written here: what the bundler's own process writes would still come when this one has been stopped.
+  write: false,
+  bundle: true,
+  minify: true,
+  metafile: true,
+  logLevel: "silent",
+};
+
+function bundleStyles(folder) {
+  return esbuild.build({
+    ...BUNDLE,
     entryPoints: {
       along: "site/style/along.css",
       book: "site/style/book.css",
@@ -20,17 +42,16 @@ export async function bundleAssets(folder) {
       strips: "site/style/strips.css",
     },
     outdir: folder,
-    write: false,
-    bundle: true,
-    minify: true,
     target: ["chrome100", "firefox110", "safari15.4"],
     loader: { ".woff2": "file" },
     assetNames: "fonts/[name]",
-    metafile: true,
-    logLevel: "silent",
   });
-  const scripts = esbuild.build({
-    absWorkingDir: PROJECT,
+}
+
+/** Classic scripts: a page that is opened from disk may not load modules. */
+function bundleScripts(folder) {
+  return esbuild.build({
+    ...BUNDLE,
     entryPoints: {
       along: "site/script/along/along.ts",
       book: "site/script/book.ts",
@@ -45,27 +66,13 @@ export async function bundleAssets(folder) {
       print: "site/script/print/print.ts",
       reader: "site/script/reader/reader.ts",
     },
+    outdir: folder,
+    format: "iife",
+    target: "es2020",
     loader: { ".woff": "binary" },
     // A classic script has no address of its own. PDFKit asks for it to find a colour profile, which is not used.
     define: { "import.meta.url": "document.baseURI" },
-    outdir: folder,
-    write: false,
-    bundle: true,
-    minify: true,
-    format: "iife",
-    target: "es2020",
-    metafile: true,
-    logLevel: "silent",
   });
-  // Both are under way before they are waited for: the book is made meanwhile, without a pause.
-  const bundles = await Promise.all([styles, scripts]);
-  const inputs = bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs));
-  // Written here: what the bundler's own process writes would still come when this one has been stopped.
-  const files = bundles.flatMap(({ outputFiles }) => outputFiles);
-  await Promise.all([
-    ...files.map(place),
-    place({ path: join(folder, "licences.txt"), contents: gatherLicences(inputs) }),
-  ]);
 }
 
 async function place({ path, contents }) {

@@ -5,8 +5,14 @@ import type { Engine } from "../loaded-engine.ts";
 import type { MemoTally } from "../memo.ts";
 import type { Memos } from "../open-memos.ts";
 import { copyReady } from "../pdf/copy-ready.ts";
-import { openCollection } from "./collect-pieces.ts";
-import { missingPieces, NO_PDFS, type SortedPdfs, sortPdfs } from "./find-missing.ts";
+import { type Collection, openCollection } from "./collect-pieces.ts";
+import {
+  type MissingPieces,
+  missingPieces,
+  NO_PDFS,
+  type SortedPdfs,
+  sortPdfs,
+} from "./find-missing.ts";
 import type { HelpOrder } from "./help.ts";
 import { endOf, helpersFor, openHelper } from "./helper-thread.ts";
 import { closeLot, openLot } from "./lot.ts";
@@ -40,15 +46,7 @@ export function startHelpers(call: HelpCall): Helpers {
   const { content, memos, engine, output = "" } = call;
   const missing = missingPieces(content, memos, engine.version);
   const pdfs = output === "" ? NO_PDFS : sortPdfs(content, memos, engine.version);
-  const order: HelpOrder = {
-    content,
-    strips: openLot(missing.strips.map(({ pair }) => pair)),
-    patterns: openLot(missing.patterns.map(({ pair }) => pair)),
-    pdfs: openLot(pdfs.missing),
-    pdfMemo: memos.pdfs.folder,
-    output,
-    isShown: process.stderr.isTTY === true,
-  };
+  const order = orderFor(call, missing, pdfs);
   const helpers = Array.from({ length: helpersFor(order, call.most) }, () =>
     openHelper(order, engine, call.project),
   );
@@ -68,12 +66,7 @@ export function startHelpers(call: HelpCall): Helpers {
     makePieces: async () => {
       if (helpers.length === 0) return;
       try {
-        for (const made of makeHere(order)) {
-          pieces.keep(made);
-          // Between two pieces it hears its helpers.
-          await setImmediate();
-        }
-        await Promise.race([pieces.isWhole, ended.then(() => pieces.isWhole)]);
+        await makeBeside(ended, order, pieces);
       } catch (error) {
         await stop();
         throw error;
@@ -86,6 +79,37 @@ export function startHelpers(call: HelpCall): Helpers {
     },
     stop,
   };
+}
+
+/** What is to be made, in lots of which nothing is taken yet. */
+function orderFor(
+  { content, memos, output = "" }: HelpCall,
+  { strips, patterns }: MissingPieces,
+  pdfs: SortedPdfs,
+): HelpOrder {
+  return {
+    content,
+    strips: openLot(strips.map(({ pair }) => pair)),
+    patterns: openLot(patterns.map(({ pair }) => pair)),
+    pdfs: openLot(pdfs.missing),
+    pdfMemo: memos.pdfs.folder,
+    output,
+    isShown: process.stderr.isTTY === true,
+  };
+}
+
+/** Makes what no helper takes, then waits for what they have taken. Fails with what stopped a helper. */
+async function makeBeside(
+  ended: Promise<unknown>,
+  order: HelpOrder,
+  pieces: Collection,
+): Promise<void> {
+  for (const made of makeHere(order)) {
+    pieces.keep(made);
+    // Between two pieces it hears its helpers.
+    await setImmediate();
+  }
+  await Promise.race([pieces.isWhole, ended.then(() => pieces.isWhole)]);
 }
 
 /** Patterns first, for helpers begin with the strips. */

@@ -1,6 +1,7 @@
 /** The sentence that stands at a field whose content will not do. */
 import type { FieldProblem } from "../field-problem.ts";
-import { sayCount, sayMm } from "./say-count.ts";
+import { sayCount } from "./say-count.ts";
+import { sayGridFaultAtField } from "./say-grid-fault.ts";
 import { sayWanted } from "./say-wanted.ts";
 
 /** What would do in the field, and the words on the button that puts it there; none for most problems. */
@@ -25,28 +26,8 @@ export function sayFieldProblem(problem: FieldProblem): string {
     case "no-stretch":
       return `This needs a number from ${problem.min} to ${problem.max}. A printer that is off by more does not print at actual size.`;
     case "dots-beyond-paper":
-      return beyondPaper(problem);
     case "first-dot-beyond-paper":
-      return `The first dot lies ${sayMm(problem.firstMm)} in, and the sheet is ${sayMm(problem.paperMm)} ${
-        problem.axis === "across" ? "wide" : "high"
-      }.`;
     case "empty-edge-step":
-      return `The ${problem.end} dot ${problem.axis} lies on the edge of the sheet, so the step between them has no size. ${
-        problem.end === "first" ? "Start" : "Stop"
-      } counting at the dot, or move the first dot.`;
+      return sayGridFaultAtField(problem);
   }
 }
-
-function beyondPaper(problem: Extract<FieldProblem, { kind: "dots-beyond-paper" }>): string {
-  const { axis, dots, pitchMm, needsMm, hasMm, isCentred, fitting } = problem;
-  if (isCentred) {
-    const size = `${sayMm(hasMm)} ${axis === "across" ? "wide" : "high"}`;
-    const need = `${dots} dots at ${sayMm(pitchMm)} need ${sayMm(needsMm)}; the sheet is ${size}`;
-    return fitting < 2 ? `${need}. ${SMALLER}` : `${need}; ${fitting} fit.`;
-  }
-  const behind = axis === "across" ? "to the right of" : "below";
-  const most = fitting < 2 ? SMALLER : `At this pitch ${fitting} dots fit.`;
-  return `These dots need ${sayMm(needsMm)}, and the sheet has ${sayMm(hasMm)} ${behind} the first. ${most}`;
-}
-
-const SMALLER = "Make the pitch smaller or the sheet larger.";

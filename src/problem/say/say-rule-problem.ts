@@ -2,7 +2,8 @@
 import type { RuleProblem } from "../rule-problem.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
-import { sayCount, sayMm } from "./say-count.ts";
+import { sayCount } from "./say-count.ts";
+import { sayGridFaultInFile } from "./say-grid-fault.ts";
 
 /** Sentence and remedy for one. */
 export function sayRuleProblem(problem: RuleProblem): Said {
@@ -24,14 +25,9 @@ export function sayRuleProblem(problem: RuleProblem): Said {
     case "unknown-leftover":
       return unknownLeftover(problem);
     case "dots-beyond-paper":
-      return beyondPaper(problem);
     case "first-dot-beyond-paper":
-      return firstBeyondPaper(problem);
     case "empty-edge-step":
-      return {
-        sentence: `The ${problem.end} dot ${problem.axis} lies on the paper's edge, so the step between them has no size.`,
-        hint: `Let counting ${problem.end === "first" ? "start" : "end"} at the dot, with \`count\`, or move \`firstDot\`.`,
-      };
+      return sayGridFaultInFile(problem);
   }
 }
 
@@ -70,25 +66,3 @@ function unknownLeftover(problem: Of<"unknown-leftover">): Said {
 }
 
 const MOST_LABELS = 8;
-
-function firstBeyondPaper({ axis, firstMm, paperMm }: Of<"first-dot-beyond-paper">): Said {
-  const [side, size] = axis === "across" ? ["left", "wide"] : ["top", "high"];
-  return {
-    sentence: `The first dot ${axis} lies ${sayMm(firstMm)} in, and the paper is ${sayMm(paperMm)} ${size}.`,
-    hint: `\`firstDot\` is measured from the ${side} edge. Left out, the grid is centred.`,
-  };
-}
-
-function beyondPaper(problem: Of<"dots-beyond-paper">): Said {
-  const { axis, dots, pitchMm, needsMm, hasMm, isCentred, fitting } = problem;
-  const behind = `${axis === "across" ? "to the right of" : "below"} the first`;
-  return {
-    sentence: isCentred
-      ? `${dots} dots ${axis} at ${sayMm(pitchMm)} need ${sayMm(needsMm)} and the paper is ${sayMm(hasMm)} ${axis === "across" ? "wide" : "high"}.`
-      : `The dots ${axis} need ${sayMm(needsMm)} and the paper has ${sayMm(hasMm)} ${behind}.`,
-    hint:
-      fitting < 2
-        ? "Make the pitch smaller or the paper larger."
-        : `At this pitch ${fitting} dots ${axis} fit.`,
-  };
-}
