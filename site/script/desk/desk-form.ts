@@ -6,7 +6,7 @@ import { slugFault } from "../fit/slug-for.ts";
 import { fieldOf, fillForm, showFaults } from "../page/form.ts";
 import type { Hold } from "../page/hold-buttons.ts";
 import { partOf, theOne } from "../page/parts.ts";
-import type { DeskBench } from "./desk-bench.ts";
+import type { DeskBench, OnDesk } from "./desk-bench.ts";
 import type { RecipeTexts } from "./start-desk.ts";
 
 interface Asks {
@@ -20,32 +20,67 @@ interface Asks {
 export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say, hold }: Asks): void {
   const form = theOne(page, '[data-part="desk-fields"]', HTMLFormElement);
   const note = partOf(page, "file-note");
-  const { shelf } = bench;
-  const { notebook: own } = bench.lying().desk;
-  /** The text that was started from last. */
-  let taken: string | undefined;
-  /** The last name that would do; another one on the desk came from elsewhere and is put into its field. */
-  let { slug } = bench.lying().desk;
-  nameFile(slug);
   form.addEventListener("submit", (event) => event.preventDefault());
   // The file's name stands apart from the form, so the fields are listened to one by one.
-  fieldOf(form, "from").addEventListener("input", () => void takeFrom());
-  fieldOf(form, "notebook").addEventListener("input", takeNotebook);
-  fieldOf(form, "slug").addEventListener("input", takeSlug);
-  bench.tell(({ desk, result }) => {
-    const twin = shelf.notebooks.find((one) => isSameGrid(desk.notebook, one));
-    if (desk.text !== taken) fillForm(form, { from: "" });
-    fillForm(form, { notebook: twin?.slug ?? "" });
-    if (desk.slug !== slug) nameFile(desk.slug);
-    if (result.ok) fieldOf(form, "slug").setAttribute("placeholder", result.recipe.slug);
-    const name = result.ok ? result.recipe.slug : desk.slug;
-    note.textContent = shelf.slugs.has(name)
+  const nameFile = bindFileName(form, bench, hold);
+  bindStart(form, bench, { texts, say, nameFile });
+  bindNotebook(form, bench);
+  bench.tell((lying) => {
+    note.textContent = bench.shelf.slugs.has(nameOf(lying))
       ? "A pattern of the book has this name: in its folder, this file takes its place."
       : "";
   });
+}
 
-  async function takeFrom(): Promise<void> {
-    const slug = fieldOf(form, "from").value;
+/** The name that the file is saved under: the recipe's own where it can be read. */
+function nameOf({ desk, result }: OnDesk): string {
+  return result.ok ? result.recipe.slug : desk.slug;
+}
+
+/** The file's name, and a function that puts another one into the field. */
+function bindFileName(form: HTMLFormElement, bench: DeskBench, hold: Hold): (name: string) => void {
+  const field = fieldOf(form, "slug");
+  /** The last name that would do; another one on the desk came from elsewhere and is put into its field. */
+  let { slug } = bench.lying().desk;
+  const judge = (problems: readonly FieldProblem[]) => {
+    showFaults(form, problems);
+    hold(form, problems);
+  };
+  const nameFile = (name: string) => {
+    slug = name;
+    fillForm(form, { slug });
+    judge([]);
+  };
+  nameFile(slug);
+  field.addEventListener("input", () => {
+    const typed = field.value.trim();
+    const isGood = typed === "" || isSlug(typed);
+    judge(isGood ? [] : [slugFault("slug", typed)]);
+    if (!isGood) return;
+    slug = typed;
+    bench.change({ slug });
+  });
+  bench.tell(({ desk, result }) => {
+    if (desk.slug !== slug) nameFile(desk.slug);
+    if (result.ok) field.setAttribute("placeholder", result.recipe.slug);
+  });
+  return nameFile;
+}
+
+interface StartAsks extends Pick<Asks, "texts" | "say"> {
+  readonly nameFile: (name: string) => void;
+}
+
+/** The recipe to start from; none is named any more when the text has changed. */
+function bindStart(
+  form: HTMLFormElement,
+  bench: DeskBench,
+  { texts, say, nameFile }: StartAsks,
+): void {
+  const field = fieldOf(form, "from");
+  /** The text that was started from last. */
+  let taken: string | undefined;
+  const take = async (slug: string) => {
     try {
       const text = (await texts())[slug];
       if (text === undefined) return;
@@ -55,31 +90,24 @@ export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say, h
     } catch {
       say("The recipe could not be loaded: a part of this page is missing.");
     }
-  }
+  };
+  field.addEventListener("input", () => void take(field.value));
+  bench.tell(({ desk }) => {
+    if (desk.text !== taken) fillForm(form, { from: "" });
+  });
+}
 
-  function takeNotebook(): void {
-    const slug = fieldOf(form, "notebook").value;
-    const chosen = shelf.notebooks.find((one) => one.slug === slug);
+/** The book's notebook; where none is chosen, the one that lay on the desk first. */
+function bindNotebook(form: HTMLFormElement, bench: DeskBench): void {
+  const field = fieldOf(form, "notebook");
+  const { notebooks } = bench.shelf;
+  const { notebook: own } = bench.lying().desk;
+  field.addEventListener("input", () => {
+    const chosen = notebooks.find((one) => one.slug === field.value);
     bench.change({ notebook: chosen ? { ...chosen, title: "", slug: "", body: "" } : own });
-  }
-
-  function takeSlug(): void {
-    const typed = fieldOf(form, "slug").value.trim();
-    const isGood = typed === "" || isSlug(typed);
-    judgeName(isGood ? [] : [slugFault("slug", typed)]);
-    if (!isGood) return;
-    slug = typed;
-    bench.change({ slug });
-  }
-
-  function nameFile(name: string): void {
-    slug = name;
-    fillForm(form, { slug });
-    judgeName([]);
-  }
-
-  function judgeName(problems: readonly FieldProblem[]): void {
-    showFaults(form, problems);
-    hold(form, problems);
-  }
+  });
+  bench.tell(({ desk }) => {
+    const twin = notebooks.find((one) => isSameGrid(desk.notebook, one));
+    fillForm(form, { notebook: twin?.slug ?? "" });
+  });
 }

@@ -2,6 +2,7 @@
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
+import type { Problem } from "../../../src/problem/problem.ts";
 import { sayStaleDrawing } from "../../../src/problem/say/say-stale.ts";
 import type { Draw } from "../fit/draw.ts";
 import { verdictOf } from "../fit/plan-verdict.ts";
@@ -21,54 +22,90 @@ interface Shows {
   readonly editor: () => Editor;
 }
 
+type Planned = Extract<DeskResult, { ok: true }>;
+
 /** A function that shows one result after another. */
 export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) => void {
-  const [plate, verdict] = [partOf(page, "plate"), partOf(page, "verdict")];
-  const [telling, problems] = [partOf(page, "telling"), partOf(page, "problems")];
-  const data = theOne(page, "#plan-data", HTMLScriptElement);
-  const { draw, queue, reader, editor } = shows;
+  const parts = deskParts(page);
   return (result) => {
-    plate.classList.toggle("stale", !result.ok);
-    telling.hidden = !result.ok;
-    if (!result.ok) {
-      const { problems: found } = result;
-      verdict.dataset.state = "misfit";
-      verdict.textContent = sayStaleDrawing(found.length);
-      problems.replaceChildren(
-        ...problemItems({
-          problems: found,
-          say: reader.sayProblem,
-          goTo: (place) => editor().goTo(place),
-        }),
-      );
-      markSoon(result);
-      return;
+    parts.plate.classList.toggle("stale", !result.ok);
+    parts.telling.hidden = !result.ok;
+    if (result.ok) {
+      showPlan(parts, result, shows.draw);
+      markSoon([], shows);
+      tellSoon(parts.telling, result, shows.queue);
+    } else {
+      showProblems(parts, result.problems, shows);
+      markSoon(result.problems, shows);
     }
-    const { plan, recipe, notebook } = result;
-    const { state, words } = verdictOf(plan);
-    verdict.dataset.state = state;
-    verdict.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
-    data.textContent = planJson(plan);
-    draw.show(plate, plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook));
-    problems.replaceChildren();
-    markSoon(result);
-    queue.put("telling", () => {
-      telling.replaceChildren(...(plan.fits ? tellFit(plan, recipe) : tellMisfit(plan, recipe)));
-      return false;
-    });
   };
+}
 
-  /** An editor may not be changed while it tells of a change. */
-  function markSoon(result: DeskResult): void {
-    queue.put("marks", () => {
-      const found = result.ok ? [] : result.problems;
-      editor().mark(
-        found.map((problem) => ({
-          place: problem.at,
-          words: spokenWords(reader.sayProblem(problem)),
-        })),
-      );
-      return false;
-    });
-  }
+interface DeskParts {
+  readonly plate: HTMLElement;
+  readonly verdict: HTMLElement;
+  readonly telling: HTMLElement;
+  readonly problems: HTMLElement;
+  readonly data: HTMLScriptElement;
+}
+
+function deskParts(page: ParentNode): DeskParts {
+  return {
+    plate: partOf(page, "plate"),
+    verdict: partOf(page, "verdict"),
+    telling: partOf(page, "telling"),
+    problems: partOf(page, "problems"),
+    data: theOne(page, "#plan-data", HTMLScriptElement),
+  };
+}
+
+function showPlan(
+  { plate, verdict, problems, data }: DeskParts,
+  planned: Planned,
+  draw: Draw,
+): void {
+  const { plan, recipe, notebook } = planned;
+  const { state, words } = verdictOf(plan);
+  verdict.dataset.state = state;
+  verdict.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
+  data.textContent = planJson(plan);
+  draw.show(plate, plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook));
+  problems.replaceChildren();
+}
+
+/** The drawing stays as it is. */
+function showProblems(
+  { verdict, problems }: DeskParts,
+  found: readonly Problem[],
+  { reader, editor }: Shows,
+): void {
+  verdict.dataset.state = "misfit";
+  verdict.textContent = sayStaleDrawing(found.length);
+  problems.replaceChildren(
+    ...problemItems({
+      problems: found,
+      say: reader.sayProblem,
+      goTo: (place) => editor().goTo(place),
+    }),
+  );
+}
+
+/** An editor may not be changed while it tells of a change. */
+function markSoon(found: readonly Problem[], { queue, reader, editor }: Shows): void {
+  queue.put("marks", () => {
+    editor().mark(
+      found.map((problem) => ({
+        place: problem.at,
+        words: spokenWords(reader.sayProblem(problem)),
+      })),
+    );
+    return false;
+  });
+}
+
+function tellSoon(telling: HTMLElement, { plan, recipe }: Planned, queue: Queue): void {
+  queue.put("telling", () => {
+    telling.replaceChildren(...(plan.fits ? tellFit(plan, recipe) : tellMisfit(plan, recipe)));
+    return false;
+  });
 }

@@ -1,15 +1,14 @@
-/** The gallery at work: what the address and the controls ask for is shown, and written into the address. */
+/** The gallery at work: what the address and the controls ask for is shown. */
 import type { GalleryFacts } from "../../../src/book/gallery/gallery-facts.ts";
 import { keptNotebook } from "../keep-notebook.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { onPress, partOf } from "../page/parts.ts";
-import { openControls } from "./controls.ts";
-import { readGalleryAddress, writeGalleryAddress } from "./gallery-address.ts";
-import { EVERYTHING, type GalleryState, wishesOf, without } from "./gallery-state.ts";
+import { type Asked, openAsked } from "./asked.ts";
+import { type Controls, openControls } from "./controls.ts";
+import { EVERYTHING, type GalleryState, type Wish, wishesOf, without } from "./gallery-state.ts";
 import { openView } from "./gallery-view.ts";
-import { openQuery } from "./query.ts";
+import { openQuery, type Query } from "./query.ts";
 import type { Search } from "./search-patterns.ts";
-import { type Step, setAddress } from "./set-address.ts";
 
 export interface GalleryTools {
   readonly facts: GalleryFacts;
@@ -22,7 +21,7 @@ const REST = 160;
 
 /** Takes the page over. */
 export function openGallery(window: Window, { facts, device, loadSearch }: GalleryTools): void {
-  const { document: page, location } = window;
+  const { document: page } = window;
   const known = {
     notebooks: facts.notebooks,
     tags: facts.patterns.flatMap(({ tags }) => tags),
@@ -30,48 +29,45 @@ export function openGallery(window: Window, { facts, device, loadSearch }: Galle
   const own = () => keptNotebook(page, device) ?? facts.notebooks[0] ?? "";
   const controls = openControls(page, known);
   // Whoever types on while the search is on its way keeps what is in the field.
-  const query = openQuery(loadSearch, () => view(state, shownNotebook()));
-  const takeBack = (wish: Parameters<typeof without>[1]) => {
-    change(without(state, wish), "new");
-    focusFound(page);
-  };
+  const query = openQuery(loadSearch, () => view(asked.state(), asked.notebook()));
+  const takeBack = (wish: Wish) => widen(without(asked.state(), wish));
   const view = openView(page, { facts, query, takeBack });
-  let state = EVERYTHING;
-
-  const shownNotebook = () => state.notebook || own();
   const show = () => {
-    controls.fill(state, shownNotebook());
-    view(state, shownNotebook());
+    controls.fill(asked.state(), asked.notebook());
+    view(asked.state(), asked.notebook());
   };
-  // The address names the notebook, too: whoever is sent it would else see another one, their own.
-  const change = (next: GalleryState, step: Step) => {
-    state = { ...next, notebook: next.notebook || own() };
-    setAddress(window, writeGalleryAddress(state), step);
-    show();
-  };
-  const showAll = () => {
-    change({ ...EVERYTHING, notebook: shownNotebook(), sort: state.sort }, "new");
+  const asked = openAsked(window, { known, own, show });
+  const widen = (next: GalleryState) => {
+    asked.change(next, "new");
     focusFound(page);
   };
-  /** An address that says nothing, or names a place on the page, stays as it is: it is everybody's own gallery. */
-  const arrive = () => {
-    state = readGalleryAddress(location.hash, known);
-    if (writeGalleryAddress(state) === "") show();
-    else change(state, "same");
-  };
 
-  window.addEventListener("hashchange", arrive);
+  bindControls(controls, asked, { device, query });
+  onPress(page, "show-all", () => {
+    widen({ ...EVERYTHING, notebook: asked.notebook(), sort: asked.state().sort });
+  });
+  asked.arrive();
+}
+
+interface Bound {
+  readonly device: Device;
+  readonly query: Query;
+}
+
+/** What is chosen or searched for is asked for; a chosen notebook becomes the reader's own. */
+function bindControls(controls: Controls, asked: Asked, { device, query }: Bound): void {
   controls.onChoice((name) => {
     const next = controls.read();
     if (name === "on") device.keep(KEPT.notebook, next.notebook);
-    change(next, name === "on" ? "same" : "new");
+    asked.change(next, name === "on" ? "same" : "new");
   });
   bindSearch(controls.search, {
     prepare: query.prepare,
-    search: () => change(controls.read(), wishesOf(state).includes("query") ? "same" : "new"),
+    search: () => {
+      const isRefined = wishesOf(asked.state()).includes("query");
+      asked.change(controls.read(), isRefined ? "same" : "new");
+    },
   });
-  onPress(page, "show-all", showAll);
-  arrive();
 }
 
 /** The button that was pressed is gone: what came of it is where one goes on. */

@@ -1,5 +1,6 @@
 /** The files of one build that are kept on the device. */
 import { fileAddress } from "./file-address.ts";
+import { openBuilds } from "./kept-builds.ts";
 import type { WorkerScope } from "./worker-scope.ts";
 
 export interface KeptFiles {
@@ -20,13 +21,12 @@ export interface KeptFiles {
 /** How many files are fetched at a time. */
 const AT_ONCE = 6;
 
-/** Several books may share a host: a cache is named after the book's own folder and its build. */
+/** Opens what this build keeps; nothing is kept at first. */
 export function openKeptFiles(scope: WorkerScope): KeptFiles {
-  const book = `spanbook ${scope.registration.scope} `;
-  const own = book + scope.spanbookBuild.version;
-  const opened = () => scope.caches.open(own);
+  const builds = openBuilds(scope);
+  const find = async (address: string) => (await builds.own()).match(fileAddress(address));
   const put = async (address: string, answer: Response) => {
-    const cache = await opened();
+    const cache = await builds.own();
     await cache.put(fileAddress(address), await plainAnswer(answer));
   };
   const fetchOne = async (address: string): Promise<Response> => {
@@ -36,40 +36,26 @@ export function openKeptFiles(scope: WorkerScope): KeptFiles {
     await put(address, answer.clone());
     return answer;
   };
-  const others = async () =>
-    (await scope.caches.keys()).filter((name) => name.startsWith(book) && name !== own);
-  const find = async (address: string) => (await opened()).match(fileAddress(address));
+  const fetchWithParts = async (address: string) => {
+    const page = await fetchOne(address);
+    for (const part of await partsOf(page, address)) if (!(await find(part))) await fetchOne(part);
+  };
   return {
     find,
     put,
     fetchAll: (addresses) => inTurns(addresses, async (address) => void (await fetchOne(address))),
-    fetchSome: async (addresses, tell = () => {}) => {
-      let failures = 0;
-      let done = 0;
-      await inTurns(addresses, async (address) => {
-        try {
-          const page = await fetchOne(address);
-          for (const part of await partsOf(page, address))
-            if (!(await find(part))) await fetchOne(part);
-        } catch {
-          failures += 1;
-        }
-        done += 1;
-        tell(done);
-      });
-      return failures;
-    },
+    fetchSome: (addresses, tell = () => {}) => countFailures(addresses, fetchWithParts, tell),
     missing: async () => {
-      const own = new Set((await (await opened()).keys()).map(({ url }) => url));
-      const kept = await Promise.all(
-        (await others()).map(async (name) => (await scope.caches.open(name)).keys()),
-      );
-      return [...new Set(kept.flat().map(({ url }) => url))].filter((url) => !own.has(url));
+      const own = new Set(await addressesIn(await builds.own()));
+      const others = await Promise.all((await builds.others()).map(addressesIn));
+      return [...new Set(others.flat())].filter((url) => !own.has(url));
     },
-    forgetOthers: async () => {
-      await Promise.all((await others()).map((name) => scope.caches.delete(name)));
-    },
+    forgetOthers: builds.forgetOthers,
   };
+}
+
+async function addressesIn(cache: Cache): Promise<readonly string[]> {
+  return (await cache.keys()).map(({ url }) => url);
 }
 
 /** The same answer without the way that led to it: a browser refuses to open a page that it was sent on to. */
@@ -88,6 +74,24 @@ async function partsOf(answer: Response, address: string): Promise<readonly stri
   );
   const addresses = [...tags].map(([, part = ""]) => new URL(part, address).href);
   return [...new Set(addresses)].filter((part) => part.startsWith(new URL(address).origin));
+}
+
+/** Goes on where one fails; tells after each how many are over. */
+async function countFailures(
+  addresses: readonly string[],
+  act: (address: string) => Promise<void>,
+  tell: (done: number) => void,
+): Promise<number> {
+  let failures = 0;
+  let done = 0;
+  await inTurns(addresses, async (address) => {
+    await act(address).catch(() => {
+      failures += 1;
+    });
+    done += 1;
+    tell(done);
+  });
+  return failures;
 }
 
 async function inTurns(
