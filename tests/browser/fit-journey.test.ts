@@ -183,8 +183,10 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
     });
 
     it("is told of a broken link, and shown what was kept", async () => {
-      await page.goto(`${page.url().replace(/#.*/, "")}#v=1&paper=A5&pitch=wide&dots=26,38`);
-      await page.reload();
+      const fit = page.url().replace(/#.*/, "");
+      // From elsewhere, as one follows a link: else only the address changes, and the page is not opened anew.
+      await page.goto("about:blank");
+      await page.goto(`${fit}#v=1&paper=A5&pitch=wide&dots=26,38`);
       await expectText(
         page.locator('[data-part="notice"]'),
         "What it says as “pitch” will not do. This needs a number of millimetres from 0.5 to 100. What was kept on this device is shown instead.",
