@@ -1,13 +1,13 @@
 /** Why each split of a plan came out as it did. */
-import { divide, isShortage } from "../divide/divide.ts";
+import { isShortage } from "../divide/divide.ts";
 import { kindsOf } from "../divide/kinds.ts";
-import type { Division, Question, TrackSize } from "../divide/question.ts";
+import type { Division, TrackSize } from "../divide/question.ts";
 import { type WithoutLeftover, withoutLeftover } from "../divide/without-leftover.ts";
 import type { SplitReason } from "../problem/split-reason.ts";
 import type { Area, Recipe, Split } from "../recipe/recipe.ts";
-import { trackSizes } from "./named-sizes.ts";
 import type { FittingPlan, PlanPage, PlanSplit } from "./plan.ts";
 import { areasOf } from "./same-names.ts";
+import { type AskedSplit, openSolving } from "./solve-split.ts";
 
 /** One reason for each split, page by page, in the order of the plan's splits. */
 export function splitReasons(recipe: Recipe, plan: FittingPlan): readonly SplitReason[] {
@@ -39,30 +39,29 @@ interface Answer {
   readonly even: WithoutLeftover;
 }
 
-/** Solves each question once: repeated areas share the very same split. */
+/** Answers each question once: repeated areas share the very same split. */
 function openReasoning(
   same: ReadonlyMap<string, number>,
 ): (split: Split, planned: PlanSplit) => Answer {
-  const known = new Map<Split, Map<number, Answer>>();
+  const ask = openSolving();
+  const known = new Map<AskedSplit, Answer>();
   return (split, planned) => {
-    const byLength = known.get(split) ?? new Map<number, Answer>();
-    known.set(split, byLength);
-    const answer = byLength.get(planned.length) ?? answerFor(split, planned, same);
-    byLength.set(planned.length, answer);
+    const asked = ask(split, planned.length, same);
+    const answer = known.get(asked) ?? answerFor(asked, split, planned);
+    known.set(asked, answer);
     return answer;
   };
 }
 
 function answerFor(
-  split: Split,
+  { tracks, answer }: AskedSplit,
+  { gap }: Split,
   { length, path }: PlanSplit,
-  same: ReadonlyMap<string, number>,
 ): Answer {
-  const tracks = trackSizes(split, same);
-  const question: Question = { length, tracks, gap: split.gap };
-  const division = divide(question);
+  const division = answer();
   if (isShortage(division)) throw new RangeError(`${path} does not fit its own plan`);
-  const even = division.leftover > 0 ? withoutLeftover(question) : { gaps: [], counts: [] };
+  const isEven = division.leftover === 0;
+  const even = isEven ? { gaps: [], counts: [] } : withoutLeftover({ length, tracks, gap });
   return { tracks, division, even };
 }
 

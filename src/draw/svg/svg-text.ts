@@ -17,7 +17,7 @@ export function svgText(root: Element, hasNamespace: boolean): string {
 
 function innerText(parent: Element): string {
   let lines = "";
-  for (const child of parent.childNodes) lines += elementText(child as Element);
+  for (const child of parent.children) lines += elementText(child);
   return lines;
 }
 
