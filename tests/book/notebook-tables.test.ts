@@ -50,6 +50,16 @@ describe("a notebook's numbers", () => {
     const odd = { ...A5, axes: { ...A5.axes, across: axis(27, 9, 148, "dot-to-dot") } };
     expect(notebookFacts(odd).at(-1)?.across).toBe("74 mm, dot 14");
   });
+
+  it.each([
+    ["to the right of it", axis(10, 150, 210, "dot-to-dot"), "105 mm, before the first dot"],
+    ["to the left of it", axis(10, 5, 210, "edge-to-dot"), "105 mm, behind the last dot"],
+    ["on it with the first dot", axis(10, 105, 210, "dot-to-dot"), "105 mm, dot 1"],
+    ["on it with the last dot", axis(10, 60, 210, "dot-to-dot"), "105 mm, dot 10"],
+  ])("name no dot that is not there where the grid lies wholly %s", (_, across, text) => {
+    const aside = { ...A5, axes: { ...A5.axes, across } };
+    expect(notebookFacts(aside).at(-1)?.across).toBe(text);
+  });
 });
 
 describe("four ways of counting 26 dots", () => {

@@ -3,6 +3,7 @@ import {
   dotLength,
   type GridAxis,
   middlesOf,
+  paperMiddle,
   positionLength,
   usableSteps,
 } from "../../measure/grid-axis.ts";
@@ -46,7 +47,7 @@ export function notebookFacts(notebook: Notebook): readonly AxisFact[] {
     fact("Before the first dot", (axis) => mmText(axis.firstDot)),
     fact("After the last dot", (axis) => mmText(lastMargin(axis))),
     fact("Middle by counting", (axis) => countedMiddle(axis, notebook)),
-    fact("Middle of the paper", paperMiddle),
+    fact("Middle of the paper", middleOfPaper),
   ];
 }
 
@@ -88,10 +89,15 @@ function countedMiddle(axis: GridAxis, { middle }: Notebook): string {
     .join(" and ");
 }
 
-function paperMiddle(axis: GridAxis): string {
-  const half = length(axis.paper / 2);
-  const before = Math.floor((half - axis.firstDot) / axis.pitch) + 1;
-  const isOnDot = dotLength(axis, before) === half;
-  const place = isOnDot ? `dot ${before}` : `between dots ${before} and ${before + 1}`;
-  return `${mmText(half)}, ${place}`;
+function middleOfPaper(axis: GridAxis): string {
+  const { at, dots } = paperMiddle(axis);
+  return `${mmText(at)}, ${placeBetween(dots, axis)}`;
+}
+
+/** The two dots are one where the middle lies on it; 0 and one more than there are stand for the paper's edges. */
+function placeBetween([lower, higher]: readonly [number, number], axis: GridAxis): string {
+  if (lower === higher) return `dot ${lower}`;
+  if (lower === 0) return "before the first dot";
+  if (higher > axis.dots) return "behind the last dot";
+  return `between dots ${lower} and ${higher}`;
 }

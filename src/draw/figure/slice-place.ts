@@ -7,7 +7,7 @@ import { type PagePlace, pagePlace } from "../page/page-place.ts";
 
 /** Two rows of dots with half a step above and below; `across` is whatever axis was sliced. */
 export function slicePlace(notebook: Notebook, axis: Axis): PagePlace {
-  const { lines, dots, pitch, paper } = pagePlace(notebook, 0);
+  const { lines, dots, pitch, paper, middle } = pagePlace(notebook, 0);
   const step = pitch[axis];
   const rows = [step / 2, (3 * step) / 2];
   return {
@@ -15,5 +15,6 @@ export function slicePlace(notebook: Notebook, axis: Axis): PagePlace {
     lines: { across: lines[axis], down: rows },
     dots: { across: dots[axis], down: rows },
     pitch: { across: step, down: pitch[otherAxis(axis)] },
+    middle: { across: middle[axis], down: step },
   };
 }

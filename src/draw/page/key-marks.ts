@@ -6,7 +6,6 @@ import { formatNumber, polygonData } from "../path-data.ts";
 import { stretchAlong } from "../rect.ts";
 import type { Mark, PathMark, TextMark } from "../scene.ts";
 import { BAND, type KeySize } from "./band.ts";
-import { paperMiddle } from "./middle-marks.ts";
 import type { PagePlace } from "./page-place.ts";
 
 const SIZE = 2.4;
@@ -57,7 +56,7 @@ function keyEntries(place: PagePlace, middle: Middle): readonly KeyEntry[] {
     return `${positions.join(" and ")} ${axis}`;
   };
   const measured = (axis: Axis) => {
-    const mm = paperMiddle(place, axis) - stretchAlong(place.paper, axis).from;
+    const mm = place.middle[axis] - stretchAlong(place.paper, axis).from;
     return `${formatNumber(mm)} mm ${axis}`;
   };
   return [

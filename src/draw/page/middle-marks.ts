@@ -16,7 +16,7 @@ export function middleSigns(sides: readonly BandSide[], middle: Middle): readonl
   const wedges = sides.flatMap((side) =>
     countedMiddles(side.place, side.axis, middle).map((along) => wedgeData(side, along)),
   );
-  const diamonds = sides.map((side) => diamondData(side, paperMiddle(side.place, side.axis)));
+  const diamonds = sides.map((side) => diamondData(side, side.place.middle[side.axis]));
   return [
     { kind: "path", role: "paper-middle", d: diamonds.join("") },
     { kind: "path", role: "middle", d: wedges.join("") },
@@ -38,7 +38,7 @@ export function middleLines(places: readonly PagePlace[], middle: Middle): reado
     {
       kind: "path",
       role: "paper-middle",
-      d: through((place, axis) => [paperMiddle(place, axis)]),
+      d: through((place, axis) => [place.middle[axis]]),
       dash: [0.3, 1.2],
     },
     {
@@ -53,12 +53,6 @@ export function middleLines(places: readonly PagePlace[], middle: Middle): reado
 /** Millimetres of the counted middle, or of both. */
 function countedMiddles({ lines }: PagePlace, axis: Axis, middle: Middle): readonly number[] {
   return middlesOf(lines[axis].length - 1, middle).map((position) => lines[axis][position] ?? 0);
-}
-
-/** Millimetres of the middle between the two edges of the paper. */
-export function paperMiddle({ paper }: PagePlace, axis: Axis): number {
-  const { from, to } = stretchAlong(paper, axis);
-  return (from + to) / 2;
 }
 
 function wedgeData(side: BandSide, along: number): string {

@@ -1,6 +1,12 @@
 /** Where one page of a drawing lies: its paper and its positions, in the drawing's millimetres. */
 import type { Axis } from "../../measure/axis.ts";
-import { dotLength, type GridAxis, positionLength, usableSteps } from "../../measure/grid-axis.ts";
+import {
+  dotLength,
+  type GridAxis,
+  paperMiddle,
+  positionLength,
+  usableSteps,
+} from "../../measure/grid-axis.ts";
 import { type Length, length, toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { Rect } from "../rect.ts";
@@ -12,6 +18,8 @@ export interface PagePlace {
   /** Of every dot along an axis, dot 1 first. */
   readonly dots: Readonly<Record<Axis, readonly number[]>>;
   readonly pitch: Readonly<Record<Axis, number>>;
+  /** The paper's own middle along an axis. */
+  readonly middle: Readonly<Record<Axis, number>>;
 }
 
 /** The place of page `index` (0, or 1 for the second of a spread); pages stand side by side, 0, 0 is the first one's corner. */
@@ -32,6 +40,7 @@ export function pagePlace(notebook: Pick<Notebook, "axes">, index: number): Page
     lines: perAxis(positionsMm),
     dots: perAxis(dotsMm),
     pitch: perAxis((axis) => toMm(axis.pitch)),
+    middle: perAxis((axis, offset) => toMm(length(offset + paperMiddle(axis).at))),
   };
 }
 

@@ -1,4 +1,5 @@
 /** The counted middle as a solid mark at the edge, the middle of the paper as a hollow one. */
+import { paperMiddle } from "../../measure/grid-axis.ts";
 import { toMm } from "../../measure/length.ts";
 import type { StripSide } from "../../strip/strip.ts";
 import { mmAt } from "./strip-face.ts";
@@ -9,7 +10,7 @@ const ARROW = { half: 0.8, depth: 1.5 };
 /** The marks of both; one only where they are the same. */
 export function middleMarks(side: StripSide): readonly StripMark[] {
   const counted = side.middles.map((position) => arrow(mmAt(side, position)));
-  const paper = hasOwnPaperMiddle(side) ? [arrow(paperMiddle(side))] : [];
+  const paper = hasOwnPaperMiddle(side) ? [arrow(paperMiddleMm(side))] : [];
   return [
     { kind: "outlines", role: "paper-middle", outlines: paper },
     { kind: "outlines", role: "middle", outlines: counted },
@@ -18,7 +19,7 @@ export function middleMarks(side: StripSide): readonly StripMark[] {
 
 /** Does the middle of the paper lie where no counted middle is? */
 export function hasOwnPaperMiddle(side: StripSide): boolean {
-  return !side.middles.some((position) => mmAt(side, position) === paperMiddle(side));
+  return !side.middles.some((position) => mmAt(side, position) === paperMiddleMm(side));
 }
 
 /** A small triangle, 1.6 mm wide, whose tip is at a point of the edge. */
@@ -30,6 +31,6 @@ export function arrow(x: number, y = 0): readonly XY[] {
   ];
 }
 
-function paperMiddle(side: StripSide): number {
-  return toMm(side.grid.paper) / 2;
+function paperMiddleMm(side: StripSide): number {
+  return toMm(paperMiddle(side.grid).at);
 }
