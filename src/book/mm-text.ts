@@ -1,6 +1,7 @@
 /** Lengths on paper as people read them. */
+
+import { sayMm } from "../issue/words/say-count.ts";
 import { type Length, toMm } from "../measure/length.ts";
-import { sayMm } from "../problem/say/say-count.ts";
 
 /** `11.5 mm`, `148 mm`. */
 export function mmText(length: Length): string {

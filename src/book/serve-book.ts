@@ -1,7 +1,7 @@
 /** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
 import { existsSync } from "node:fs";
 import { join } from "node:path";
-import { reportProblems } from "../problem/report.ts";
+import { reportProblems } from "../issue/report/report.ts";
 import { openRoot } from "./content/load-file.ts";
 import { freePort } from "./free-port.ts";
 import { keyOf } from "./memo.ts";

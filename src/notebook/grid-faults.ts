@@ -1,8 +1,9 @@
 /** Whether a grid lies on its paper and every step of it has a size. */
+
+import type { GridFault } from "../issue/facts/grid-fault.ts";
 import type { Axis } from "../measure/axis.ts";
 import { dotLength, endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";
 import { length, toMm } from "../measure/length.ts";
-import type { GridFault } from "../problem/grid-fault.ts";
 
 /** What is wrong with one axis of a grid; none where it is all right. */
 export function gridFaults(grid: GridAxis, axis: Axis): readonly GridFault[] {

@@ -1,8 +1,9 @@
 /** Which way of counting makes all steps of an axis alike, judged by where its first and last dot lie. */
+
+import type { CountProposal, EndMargin } from "../issue/facts/count-proposal.ts";
 import type { Axis } from "../measure/axis.ts";
 import { type Count, dotLength, type GridAxis } from "../measure/grid-axis.ts";
 import { type Length, length, toMm } from "../measure/length.ts";
-import type { CountProposal, EndMargin } from "../problem/count-proposal.ts";
 
 /** A margin within this part of a pitch of one pitch still reads as one step (common practice, no source). */
 const TOLERANCE = 1 / 4;

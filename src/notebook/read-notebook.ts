@@ -1,9 +1,10 @@
 /** Reads a notebook's file: paper and grid in exact lengths, and whether the grid lies on the paper. */
+
+import type { Problem } from "../issue/facts/issue.ts";
+import { type Note, type Reading, readingOf, type TextFile } from "../issue/facts/reading.ts";
 import { AXES, type Axis } from "../measure/axis.ts";
 import type { GridAxis } from "../measure/grid-axis.ts";
 import { fromMm } from "../measure/length.ts";
-import type { Problem } from "../problem/problem.ts";
-import { type Note, type Reading, readingOf, type TextFile } from "../problem/reading.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { plainKeys } from "../written/plain-value.ts";
 import { readFrontMatter } from "../written/read-front-matter.ts";

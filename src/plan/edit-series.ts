@@ -1,8 +1,9 @@
 /** The edits as they are tried and told: each a fact, and the attempt after it. */
+
+import type { Misfit } from "../issue/facts/misfit.ts";
+import type { NearFit } from "../issue/facts/near-fit.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Binding } from "../notebook/notebook.ts";
-import type { Misfit } from "../problem/misfit.ts";
-import type { NearFit } from "../problem/near-fit.ts";
 import type { Area, Attempt, MarginKey } from "../recipe/recipe.ts";
 import { smallerMargin, withoutMargin } from "./edit-margin.ts";
 import { largerNameMax, smallerNameMin } from "./edit-name.ts";

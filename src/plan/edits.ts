@@ -1,8 +1,9 @@
 /** The small edits of a recipe that can help where something does not fit, in series from small to large. */
+
+import type { Misfit } from "../issue/facts/misfit.ts";
+import type { NearFit } from "../issue/facts/near-fit.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Binding } from "../notebook/notebook.ts";
-import type { Misfit } from "../problem/misfit.ts";
-import type { NearFit } from "../problem/near-fit.ts";
 import type { Area, Attempt } from "../recipe/recipe.ts";
 import {
   clashSeries,

@@ -1,10 +1,10 @@
 /** From the page inward: an area's margin comes off, its split is solved, and its tracks are laid out in turn. */
 import { isShortage } from "../divide/divide.ts";
 import { placeLeftover } from "../divide/place-leftover.ts";
+import type { Misfit } from "../issue/facts/misfit.ts";
 import { AXES, type Axis } from "../measure/axis.ts";
 import { type Box, spanAlong, withSpan } from "../measure/box.ts";
 import type { Binding } from "../notebook/notebook.ts";
-import type { Misfit } from "../problem/misfit.ts";
 import { type MarginSides, marginSides } from "../recipe/margin-conflict.ts";
 import type { Area, Split } from "../recipe/recipe.ts";
 import { type Budget, MOST_BOXES, MOST_WORK } from "./budget.ts";

@@ -1,6 +1,7 @@
 /** The nearest changes with which a pattern fits a notebook, each one solved and not guessed. */
+
+import type { Misfit } from "../issue/facts/misfit.ts";
 import type { Notebook } from "../notebook/notebook.ts";
-import type { Misfit } from "../problem/misfit.ts";
 import type { Attempt, Recipe } from "../recipe/recipe.ts";
 import { type Budget, MOST_NEAR_WORK, newBudget, TRY_WORK } from "./budget.ts";
 import type { Edited } from "./edit-series.ts";

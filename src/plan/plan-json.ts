@@ -1,7 +1,7 @@
 /** A plan as the build writes it into `plan.json`: plain facts, and the words a reader needs. */
-import { sayMisfit } from "../problem/say/say-misfit.ts";
-import { sayNearFit } from "../problem/say/say-near-fit.ts";
-import { sayPlanNote } from "../problem/say/say-plan-note.ts";
+import { sayMisfit } from "../issue/words/say-misfit.ts";
+import { sayNearFit } from "../issue/words/say-near-fit.ts";
+import { sayPlanNote } from "../issue/words/say-plan-note.ts";
 import type { FittingPlan, MisfitPlan, Plan, PlanBox, PlanPage, PlanSplit } from "./plan.ts";
 
 /** The text of `plan.json`, the same bytes in the build and in the page. */

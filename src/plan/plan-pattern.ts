@@ -1,6 +1,7 @@
 /** A pattern on a notebook: the first of its attempts that fits, or why the first one does not. */
+
+import type { Misfit } from "../issue/facts/misfit.ts";
 import type { Notebook } from "../notebook/notebook.ts";
-import type { Misfit } from "../problem/misfit.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { newBudget } from "./budget.ts";
 import { layOutAttempt } from "./lay-out-attempt.ts";

@@ -1,9 +1,10 @@
 /** A plan: a pattern worked out for one notebook, in whole steps. */
+
+import type { Misfit } from "../issue/facts/misfit.ts";
+import type { NearFit } from "../issue/facts/near-fit.ts";
+import type { PlanNote } from "../issue/facts/plan-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Box } from "../measure/box.ts";
-import type { Misfit } from "../problem/misfit.ts";
-import type { NearFit } from "../problem/near-fit.ts";
-import type { PlanNote } from "../problem/plan-note.ts";
 import type { Fill } from "../recipe/recipe.ts";
 
 export type Plan = FittingPlan | MisfitPlan;

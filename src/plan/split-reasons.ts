@@ -3,7 +3,7 @@ import { isShortage } from "../divide/divide.ts";
 import { kindsOf } from "../divide/kinds.ts";
 import type { Division, TrackSize } from "../divide/question.ts";
 import { type WithoutLeftover, withoutLeftover } from "../divide/without-leftover.ts";
-import type { SplitReason } from "../problem/split-reason.ts";
+import type { SplitReason } from "../issue/facts/split-reason.ts";
 import type { Area, Recipe, Split } from "../recipe/recipe.ts";
 import type { FittingPlan, PlanPage, PlanSplit } from "./plan.ts";
 import { areasOf } from "./same-names.ts";

@@ -1,6 +1,6 @@
 /** What all parts of one recipe share while it is read: where problems go, and what may not grow without end. */
-import type { Place } from "../problem/place.ts";
-import type { Note } from "../problem/reading.ts";
+import type { Place } from "../issue/facts/place.ts";
+import type { Note } from "../issue/facts/reading.ts";
 import { LIMITS } from "./recipe-keys.ts";
 
 export interface Desk {

@@ -1,7 +1,7 @@
 /** Reads `book.yaml`: the book's title, and which notebooks and patterns it has. */
 import * as z from "zod";
-import type { Problem } from "../problem/problem.ts";
-import { type Note, readingOf, type TextFile } from "../problem/reading.ts";
+import type { Problem } from "../issue/facts/issue.ts";
+import { type Note, readingOf, type TextFile } from "../issue/facts/reading.ts";
 import { addressFaults } from "../written/address-faults.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { namedSlugs } from "../written/named-slugs.ts";

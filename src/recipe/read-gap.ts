@@ -1,5 +1,5 @@
 /** Reads a split's gap: one number of steps, or a range. */
-import type { Note } from "../problem/reading.ts";
+import type { Note } from "../issue/facts/reading.ts";
 import { takeMap } from "../written/take-map.ts";
 import { takeWhole } from "../written/take-value.ts";
 import { entryOf, type WrittenEntry } from "../written/written.ts";

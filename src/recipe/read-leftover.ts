@@ -1,6 +1,7 @@
 /** Reads where a split's leftover goes: a keyword, or the label of one of its tracks. */
+
+import type { Note } from "../issue/facts/reading.ts";
 import { nearest } from "../problem/nearest.ts";
-import type { Note } from "../problem/reading.ts";
 import { unsuitable } from "../written/take-value.ts";
 import { isNothing, type WrittenEntry } from "../written/written.ts";
 import type { Leftover, Track } from "./recipe.ts";

@@ -1,5 +1,5 @@
 /** Reads an area's margin: one number for all four sides, or steps by side. */
-import type { Note } from "../problem/reading.ts";
+import type { Note } from "../issue/facts/reading.ts";
 import { takeMap } from "../written/take-map.ts";
 import { takeWhole } from "../written/take-value.ts";
 import type { WrittenEntry } from "../written/written.ts";

@@ -1,6 +1,6 @@
 /** Reads a pattern's file: its head, its page or spread, and what to try where that does not fit. */
-import type { Problem } from "../problem/problem.ts";
-import { type Reading, readingOf, type TextFile } from "../problem/reading.ts";
+import type { Problem } from "../issue/facts/issue.ts";
+import { type Reading, readingOf, type TextFile } from "../issue/facts/reading.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { readFrontMatter } from "../written/read-front-matter.ts";
 import { slugOf } from "../written/slug-of.ts";

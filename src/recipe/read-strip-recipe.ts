@@ -1,7 +1,7 @@
 /** Reads a strip's file: which patterns it carries and how it is made. */
 import * as z from "zod";
-import type { Problem } from "../problem/problem.ts";
-import { type Note, readingOf, type TextFile } from "../problem/reading.ts";
+import type { Problem } from "../issue/facts/issue.ts";
+import { type Note, readingOf, type TextFile } from "../issue/facts/reading.ts";
 import { checkShape } from "../written/check-shape.ts";
 import { namedSlugs } from "../written/named-slugs.ts";
 import { readFrontMatter } from "../written/read-front-matter.ts";

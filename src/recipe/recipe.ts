@@ -1,8 +1,8 @@
 /** What a pattern's recipe says, checked and with all short forms written out. */
 
 import type { TrackSize } from "../divide/question.ts";
+import type { Place } from "../issue/facts/place.ts";
 import type { Axis } from "../measure/axis.ts";
-import type { Place } from "../problem/place.ts";
 
 export const PURPOSES = [
   "year",

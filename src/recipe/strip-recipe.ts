@@ -1,5 +1,5 @@
 /** What a strip's recipe says, checked: which patterns a strip carries and how it is made. */
-import type { Reading } from "../problem/reading.ts";
+import type { Reading } from "../issue/facts/reading.ts";
 import type { NamedSlug } from "../written/named-slugs.ts";
 
 /** Both sides on one face, the second turned round; one sheet folded lengthwise; or two strips. */

@@ -1,9 +1,10 @@
 /** One side of a strip: what the chosen patterns mark along one axis of a notebook. */
+
+import type { LeftOut } from "../issue/facts/strip-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import { middlesOf, usableSteps } from "../measure/grid-axis.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
-import type { LeftOut } from "../problem/left-out.ts";
 import { layLanes } from "./lay-lanes.ts";
 import { mergeRuns } from "./merge-runs.ts";
 import { runsOfPlan } from "./runs-of-plan.ts";

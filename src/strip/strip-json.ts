@@ -1,8 +1,9 @@
 /** A strip as the book puts it out for other programs: `strip.json`. */
+
+import { sayLeftOut } from "../issue/words/say-strip-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import { positionLength } from "../measure/grid-axis.ts";
 import { toMm } from "../measure/length.ts";
-import { sayLeftOut } from "../problem/say/say-left-out.ts";
 import { patternOf } from "./pattern-of.ts";
 import type { Run, Strip, StripPattern, StripSide } from "./strip.ts";
 

@@ -1,9 +1,10 @@
 /** A strip: the runs of chosen patterns, worked out for one notebook and laid into lanes. */
+
+import type { LeftOut } from "../issue/facts/strip-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Span } from "../measure/box.ts";
 import type { GridAxis } from "../measure/grid-axis.ts";
 import type { Side } from "../plan/plan.ts";
-import type { LeftOut } from "../problem/left-out.ts";
 import type { Make } from "../recipe/strip-recipe.ts";
 
 export interface Strip {

@@ -1,6 +1,7 @@
 /** Checks a flat group of keys against a zod schema, and says what zod found in our own facts and places. */
+
+import type { Note } from "../issue/facts/reading.ts";
 import { nearest } from "../problem/nearest.ts";
-import type { Note } from "../problem/reading.ts";
 import { plainKeys } from "./plain-value.ts";
 import type { Shape } from "./shape.ts";
 import { noteShapeIssue } from "./shape-issue.ts";

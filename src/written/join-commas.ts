@@ -1,8 +1,9 @@
 /** Puts values together again that a comma between braces has cut into keys with nothing behind them. */
+
+import type { Place } from "../issue/facts/place.ts";
+import type { Note } from "../issue/facts/reading.ts";
+import type { Wanted } from "../issue/facts/value-type.ts";
 import { nearest } from "../problem/nearest.ts";
-import type { Place } from "../problem/place.ts";
-import type { Note } from "../problem/reading.ts";
-import type { Wanted } from "../problem/wanted.ts";
 import type { Keys } from "./keys.ts";
 import { keyMeantBy } from "./other-words.ts";
 import { runTogether } from "./run-together.ts";

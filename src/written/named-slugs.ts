@@ -1,6 +1,6 @@
 /** Lists of file names inside a file: each with its place, none of them twice. */
-import type { Place } from "../problem/place.ts";
-import type { Note } from "../problem/reading.ts";
+import type { Place } from "../issue/facts/place.ts";
+import type { Note } from "../issue/facts/reading.ts";
 import { isSlug } from "./slug.ts";
 import type { WrittenEntry } from "./written.ts";
 

@@ -1,5 +1,5 @@
 /** Written trees as the plain values that a schema checks. */
-import type { Wanted } from "../problem/wanted.ts";
+import type { Wanted } from "../issue/facts/value-type.ts";
 import type { Keys } from "./keys.ts";
 import { isSlug } from "./slug.ts";
 import { isNothing, type Written, type WrittenMap } from "./written.ts";

@@ -1,7 +1,8 @@
 /** Takes a Markdown file apart: the YAML between its two lines of dashes, and the text below. */
-import type { Place } from "../problem/place.ts";
-import type { Problem } from "../problem/problem.ts";
-import type { Reading, TextFile } from "../problem/reading.ts";
+
+import type { Problem } from "../issue/facts/issue.ts";
+import type { Place } from "../issue/facts/place.ts";
+import type { Reading, TextFile } from "../issue/facts/reading.ts";
 import { readYaml } from "./read-yaml.ts";
 import { isNothing, type WrittenMap } from "./written.ts";
 

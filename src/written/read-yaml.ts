@@ -1,7 +1,7 @@
 /** Turns YAML into a tree with places, and refuses what a recipe never needs: anchors, tags, several documents. */
 import { Composer, type Document, LineCounter, Parser } from "yaml";
-import type { Problem } from "../problem/problem.ts";
-import { type Reading, readingOf } from "../problem/reading.ts";
+import type { Problem } from "../issue/facts/issue.ts";
+import { type Reading, readingOf } from "../issue/facts/reading.ts";
 import { type PlaceFinder, placeFinder } from "./place-finder.ts";
 import { treeOf } from "./tree-of.ts";
 import type { Written } from "./written.ts";

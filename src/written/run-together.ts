@@ -1,6 +1,7 @@
 /** Knows a key and its value that were written without what stands between them. */
-import type { Place } from "../problem/place.ts";
-import type { Problem } from "../problem/problem.ts";
+
+import type { Problem } from "../issue/facts/issue.ts";
+import type { Place } from "../issue/facts/place.ts";
 
 /** A key and its value that were meant and became one word, because a colon or the space behind it is missing. */
 export function runTogether(

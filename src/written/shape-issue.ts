@@ -1,7 +1,7 @@
 /** Turns what zod says about a value into our own facts, at the place where the value is written. */
 import type * as z from "zod";
-import type { Note } from "../problem/reading.ts";
-import type { Wanted } from "../problem/wanted.ts";
+import type { Note } from "../issue/facts/reading.ts";
+import type { Wanted } from "../issue/facts/value-type.ts";
 import { addressFaults } from "./address-faults.ts";
 import { foulCharacter } from "./foul-character.ts";
 import type { Shape } from "./shape.ts";

@@ -1,7 +1,8 @@
 /** Takes a group of keys out of a written tree and notes every key that does not belong. */
+
+import type { Note } from "../issue/facts/reading.ts";
+import type { Owner } from "../issue/facts/shape-issue.ts";
 import { nearest } from "../problem/nearest.ts";
-import type { Note } from "../problem/reading.ts";
-import type { Owner } from "../problem/shape-problem.ts";
 import { joinCommas } from "./join-commas.ts";
 import { type Grammar, type Keys, ownerOf } from "./keys.ts";
 import { keyMeantBy } from "./other-words.ts";

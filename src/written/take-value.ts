@@ -1,9 +1,10 @@
 /** Takes single values out of a written tree: whole numbers, shares, choices, text. */
+
+import type { Problem } from "../issue/facts/issue.ts";
+import type { Note } from "../issue/facts/reading.ts";
+import type { Found } from "../issue/facts/shape-issue.ts";
+import type { Wanted } from "../issue/facts/value-type.ts";
 import { nearest } from "../problem/nearest.ts";
-import type { Problem } from "../problem/problem.ts";
-import type { Note } from "../problem/reading.ts";
-import type { Found } from "../problem/shape-problem.ts";
-import type { Wanted } from "../problem/wanted.ts";
 import { hasMoreDecimals } from "./decimals.ts";
 import { foulCharacter } from "./foul-character.ts";
 import { isNothing, type Written } from "./written.ts";

@@ -1,6 +1,6 @@
 /** The zod schemas of single values, made from what a key takes. */
 import * as z from "zod";
-import type { Wanted } from "../problem/wanted.ts";
+import type { Wanted } from "../issue/facts/value-type.ts";
 import { hasMoreDecimals } from "./decimals.ts";
 import { foulCharacter } from "./foul-character.ts";
 import { LONGEST_SLUG, SLUG } from "./slug.ts";

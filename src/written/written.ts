@@ -1,5 +1,5 @@
 /** Front matter as it was written: a plain tree in which every part knows its place. */
-import type { Place } from "../problem/place.ts";
+import type { Place } from "../issue/facts/place.ts";
 
 export type Written = WrittenScalar | WrittenList | WrittenMap;
 

@@ -1,6 +1,6 @@
 /** Which of our own faults an error of the YAML reader stands for, and where it is. */
 import type { YAMLError } from "yaml";
-import type { YamlFault } from "../problem/yaml-problem.ts";
+import type { YamlFault } from "../issue/facts/yaml-issue.ts";
 import { indentFault } from "./yaml-indent.ts";
 import { CLOSING, isClosing } from "./yaml-opened.ts";
 

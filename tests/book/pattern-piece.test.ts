@@ -4,10 +4,10 @@ import { describe, expect, it } from "vitest";
 import { wallRecipe } from "../../src/book/notebook/wall-recipe.ts";
 import { makePatternPiece } from "../../src/book/pattern/pattern-piece.ts";
 import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
+import type { Reading } from "../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import type { Reading } from "../../src/problem/reading.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 

@@ -2,10 +2,10 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { loadContent } from "../../src/book/content/load-content.ts";
+import { sayMarks, sayStroke } from "../../src/issue/words/say-stroke.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { type DrawOrder, drawOrder, type Hand, type Stroke } from "../../src/plan/draw-order.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { sayMarks, sayStroke } from "../../src/problem/say/say-stroke.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
 const content = await loadContent(`${PROJECT}content`);

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { sayProblem } from "../../src/problem/say/say-problem.ts";
+import { sayProblem } from "../../src/issue/words/say-issue.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { testDesk } from "./test-desk.ts";

@@ -5,7 +5,7 @@ import { type Fit, readFitAddress, writeFitAddress } from "../../site/script/fit
 import { USUAL_FIELDS } from "../../site/script/fit/notebook-fields.ts";
 import { readFields } from "../../site/script/fit/read-fields.ts";
 import { NO_STRIP } from "../../site/script/fit/strip-choice.ts";
-import { sayAddressProblem } from "../../src/problem/say/say-address-problem.ts";
+import { sayAddressProblem } from "../../src/issue/words/say-address-issue.ts";
 import { MAKES } from "../../src/recipe/strip-recipe.ts";
 import { anyLine, anyNotebook } from "../random/any-notebook.ts";
 

@@ -4,7 +4,7 @@ import { type FormName, openBench } from "../../site/script/fit/bench.ts";
 import { USUAL_FIELDS } from "../../site/script/fit/notebook-fields.ts";
 import { readFields } from "../../site/script/fit/read-fields.ts";
 import { NO_STRIP } from "../../site/script/fit/strip-choice.ts";
-import type { FieldProblem } from "../../src/problem/field-problem.ts";
+import type { FieldProblem } from "../../src/issue/facts/field-issue.ts";
 import { demoShelf } from "./page-shelf.ts";
 
 const { shelf } = await demoShelf();

@@ -5,7 +5,7 @@ import { printerLine, readBars } from "../../site/script/measure/printed-bars.ts
 import { keepScale, keptScale, pxPerMm } from "../../site/script/measure/screen-scale.ts";
 import { type Device, openDevice } from "../../site/script/page/device.ts";
 import { keepPrinter, keptPrinter } from "../../site/script/page/kept-printer.ts";
-import { sayFieldProblem } from "../../src/problem/say/say-field-problem.ts";
+import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
 import { readBook } from "../../src/recipe/read-book.ts";
 
 function memoryDevice(): Device {

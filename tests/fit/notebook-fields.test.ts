@@ -7,8 +7,8 @@ import {
   USUAL_FIELDS,
 } from "../../site/script/fit/notebook-fields.ts";
 import { readFields } from "../../site/script/fit/read-fields.ts";
+import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
-import { sayFieldProblem } from "../../src/problem/say/say-field-problem.ts";
 import { plausibleFields } from "../random/any-fields.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 

@@ -1,11 +1,11 @@
 /** What is proposed from where the first and the last dot lie. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { sayCountProposal } from "../../src/issue/words/say-count-proposal.ts";
 import type { Count } from "../../src/measure/grid-axis.ts";
 import { positionLength, usableSteps } from "../../src/measure/grid-axis.ts";
 import { fromMm, length } from "../../src/measure/length.ts";
 import { proposeCount } from "../../src/notebook/propose-count.ts";
-import { sayCountProposal } from "../../src/problem/say/say-count-proposal.ts";
 
 /** An axis as someone would write it down, in millimetres. */
 function axisOf(paper: number, pitch: number, dots: number, firstDot: number) {

@@ -1,7 +1,13 @@
 /** A recipe changed as a near fit tells it: by its words alone, at the place that it names, as an author would. */
+
+import type {
+  MarginChange,
+  NameChange,
+  NearFit,
+  SplitChange,
+} from "../../src/issue/facts/near-fit.ts";
 import type { Axis } from "../../src/measure/axis.ts";
 import type { Binding } from "../../src/notebook/notebook.ts";
-import type { MarginChange, NameChange, NearFit, SplitChange } from "../../src/problem/near-fit.ts";
 import {
   type Area,
   type Attempt,

@@ -1,10 +1,10 @@
 /** Each change that is told where nothing fits, made by hand: it does fit, and a smaller one of its kind does not. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { NearFit } from "../../src/issue/facts/near-fit.ts";
 import type { Binding, Notebook } from "../../src/notebook/notebook.ts";
 import type { Change } from "../../src/plan/plan.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import type { NearFit } from "../../src/problem/near-fit.ts";
 import type { Attempt, Recipe, WrittenSize } from "../../src/recipe/recipe.ts";
 import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
 import { arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { sayWanted } from "../../src/issue/words/say-value-type.ts";
 import { NOTEBOOK_KEYS } from "../../src/notebook/notebook-keys.ts";
 import { NOTEBOOK_SHAPE } from "../../src/notebook/notebook-shape.ts";
-import { sayWanted } from "../../src/problem/say/say-wanted.ts";
 import { BOOK_KEYS } from "../../src/recipe/book-keys.ts";
 import { MARGIN_KEYS } from "../../src/recipe/recipe.ts";
 import { RECIPE_KEYS } from "../../src/recipe/recipe-keys.ts";

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { LeftOut } from "../../src/problem/left-out.ts";
-import { sayLeftOut } from "../../src/problem/say/say-left-out.ts";
-import { sayStripNote } from "../../src/problem/say/say-strip-note.ts";
+import type { LeftOut } from "../../src/issue/facts/strip-note.ts";
+import { sayLeftOut, sayStripNote } from "../../src/issue/words/say-strip-note.ts";
 
 const noLane = { kind: "no-lane", pattern: "week", axis: "across", from: 1, to: 26 } as const;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { AddressFault } from "../../src/problem/shape-problem.ts";
+import type { AddressFault } from "../../src/issue/facts/shape-issue.ts";
 import { addressFaults } from "../../src/written/address-faults.ts";
 
 describe("the address of a book", () => {

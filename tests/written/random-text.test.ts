@@ -2,10 +2,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Problem } from "../../src/issue/facts/issue.ts";
+import type { Reading, TextFile } from "../../src/issue/facts/reading.ts";
+import { reportProblems } from "../../src/issue/report/report.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
-import type { Problem } from "../../src/problem/problem.ts";
-import type { Reading, TextFile } from "../../src/problem/reading.ts";
-import { reportProblems } from "../../src/problem/report.ts";
 import { readBook } from "../../src/recipe/read-book.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from "vitest";
-import type { Problem } from "../../src/problem/problem.ts";
+import type { Problem } from "../../src/issue/facts/issue.ts";
 import { noteUnknownKeys } from "../../src/written/take-map.ts";
 import type { WrittenMap } from "../../src/written/written.ts";
 

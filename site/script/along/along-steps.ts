@@ -3,11 +3,11 @@ import type { AlongPlan } from "../../../src/book/pattern/along-data.ts";
 import { lineAlong, type Point, pointAlong } from "../../../src/draw/along.ts";
 import { type PagePlace, pagePlace } from "../../../src/draw/page/page-place.ts";
 import { type Rect, stretchAlong } from "../../../src/draw/rect.ts";
+import { sayMarks, sayStroke } from "../../../src/issue/words/say-stroke.ts";
 import { type Axis, otherAxis } from "../../../src/measure/axis.ts";
 import { dotAt, type GridAxis } from "../../../src/measure/grid-axis.ts";
 import { drawOrder, type Hand, type Stroke, type Ticks } from "../../../src/plan/draw-order.ts";
 import type { Side } from "../../../src/plan/plan.ts";
-import { sayMarks, sayStroke } from "../../../src/problem/say/say-stroke.ts";
 
 /** One thing to do: the marks along two sides of the page, or one line of the pen. */
 export type AlongStep = MarksStep | StrokeStep;

@@ -1,5 +1,5 @@
 /** The desk's fields: what to start from, for which notebook, and the name of the file. */
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import { isSlug } from "../../../src/written/slug.ts";
 import { isSameGrid } from "../fit/name-notebook.ts";
 import { slugFault } from "../fit/slug-for.ts";

@@ -1,5 +1,5 @@
 /** What the desk needs of an editor: a plain field does it, and so does the one that is loaded when it can be. */
-import type { Place } from "../../../src/problem/place.ts";
+import type { Place } from "../../../src/issue/facts/place.ts";
 
 export interface Editor {
   text(): string;

@@ -1,5 +1,5 @@
 /** Keeps the desk in the address and on the device, and follows an address that someone else sets. */
-import { sayAddressProblem } from "../../../src/problem/say/say-address-problem.ts";
+import { sayAddressProblem } from "../../../src/issue/words/say-address-issue.ts";
 import { LONGEST_ADDRESS, writeAddress } from "../fit/address.ts";
 import { notebookEntries } from "../fit/notebook-address.ts";
 import { type Device, KEPT } from "../page/device.ts";

@@ -1,8 +1,9 @@
 /** The problems of a recipe as a list: each place can be gone to, each has the build's own words. */
-import type { Place } from "../../../src/problem/place.ts";
-import type { Problem } from "../../../src/problem/problem.ts";
-import type { Said } from "../../../src/problem/say/said.ts";
-import { sayCount } from "../../../src/problem/say/say-count.ts";
+
+import type { Problem } from "../../../src/issue/facts/issue.ts";
+import type { Place } from "../../../src/issue/facts/place.ts";
+import type { Said } from "../../../src/issue/words/said.ts";
+import { sayCount } from "../../../src/issue/words/say-count.ts";
 import { makeElement } from "../page/make-element.ts";
 
 /** More at once would only bury the first ones. */

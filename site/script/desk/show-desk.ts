@@ -1,9 +1,9 @@
 /** Shows what a recipe comes to: its drawing, what there is to say of it, or its problems beside the last good one. */
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
+import type { Problem } from "../../../src/issue/facts/issue.ts";
+import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
-import type { Problem } from "../../../src/problem/problem.ts";
-import { sayStaleDrawing } from "../../../src/problem/say/say-stale.ts";
 import type { Draw } from "../fit/draw.ts";
 import { verdictOf } from "../fit/plan-verdict.ts";
 import { misfitReason, tellFit, tellMisfit } from "../fit/telling.ts";

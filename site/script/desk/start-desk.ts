@@ -1,5 +1,5 @@
 /** What lies on the desk first: what the address says, else what was kept on the device, else a small recipe. */
-import type { AddressProblem } from "../../../src/problem/address-problem.ts";
+import type { AddressProblem } from "../../../src/issue/facts/address-issue.ts";
 import type { BookShelf } from "../fit/book-content.ts";
 import { startFit } from "../fit/start-fit.ts";
 import { type Device, KEPT } from "../page/device.ts";

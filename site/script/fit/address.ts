@@ -1,5 +1,5 @@
 /** What a page keeps behind the # of its address: a version, then keys with their values. */
-import type { AddressProblem } from "../../../src/problem/address-problem.ts";
+import type { AddressProblem } from "../../../src/issue/facts/address-issue.ts";
 
 /** Changes when an old address would be read as something else. */
 export const ADDRESS_VERSION = 1;

@@ -1,5 +1,5 @@
 /** The bench: what the fit page shows now, and who is told when that changes. */
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import type { BookShelf } from "./book-content.ts";
 import type { Fit } from "./fit-address.ts";
 import { type WorkedOut, workOut } from "./work-out.ts";

@@ -1,8 +1,9 @@
 /** How one counts a notebook once and right, in the numbers of that very notebook. */
+
+import { sayCount, sayMm } from "../../../src/issue/words/say-count.ts";
 import { type GridAxis, startsAtEdge, usableSteps } from "../../../src/measure/grid-axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
-import { sayCount, sayMm } from "../../../src/problem/say/say-count.ts";
 import { makeElement } from "../page/make-element.ts";
 
 /** A numbered list, and what counting from the edge comes to. */

@@ -1,5 +1,5 @@
 /** Keeps the bench in the address and on the device, and follows an address that someone else sets. */
-import { sayAddressProblem } from "../../../src/problem/say/say-address-problem.ts";
+import { sayAddressProblem } from "../../../src/issue/words/say-address-issue.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { openKeeper } from "../page/keep-address.ts";
 import { openNotice } from "../page/notice.ts";

@@ -1,8 +1,8 @@
 /** How a pattern comes out on a notebook, in one word and in a few. */
 import { type FitState, fitState } from "../../../src/book/fit-state.ts";
+import { sayOver } from "../../../src/issue/words/say-leftover.ts";
 import { leftoverOf, sharedOutOf } from "../../../src/plan/leftover-of.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
-import { sayOver } from "../../../src/problem/say/say-leftover.ts";
 
 export interface Verdict {
   readonly state: FitState;

@@ -1,4 +1,6 @@
 /** Reads a notebook from its fields: the same limits and the same rules as for a notebook's file. */
+
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import { AXES, type Axis } from "../../../src/measure/axis.ts";
 import { COUNTS, type GridAxis } from "../../../src/measure/grid-axis.ts";
 import { fromMm } from "../../../src/measure/length.ts";
@@ -13,7 +15,6 @@ import {
   RULINGS,
 } from "../../../src/notebook/notebook-keys.ts";
 import { isPaperName, PAPERS } from "../../../src/notebook/paper.ts";
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import { AXIS_FIELDS, type FieldName, type NotebookFields, OWN_PAPER } from "./notebook-fields.ts";
 import {
   takeChoiceField,

@@ -1,11 +1,11 @@
 /** The notebook's picture, its numbers, and how to count it. */
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
+import { sayMm } from "../../../src/issue/words/say-count.ts";
 import { AXES } from "../../../src/measure/axis.ts";
 import { type GridAxis, middlesOf, usableSteps } from "../../../src/measure/grid-axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
-import { sayMm } from "../../../src/problem/say/say-count.ts";
 import { makeElement } from "../page/make-element.ts";
 import { partOf } from "../page/parts.ts";
 import type { Queue } from "../page/queue.ts";

@@ -2,8 +2,8 @@
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
+import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
-import { sayStaleDrawing } from "../../../src/problem/say/say-stale.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import type { Queue } from "../page/queue.ts";
 import type { Bench, Shown } from "./bench.ts";

@@ -1,8 +1,9 @@
 /** Which way of counting is proposed for the notebook, and why; one press takes it. */
+
+import type { CountProposal } from "../../../src/issue/facts/count-proposal.ts";
+import { sayCountProposal } from "../../../src/issue/words/say-count-proposal.ts";
 import { AXES } from "../../../src/measure/axis.ts";
 import { proposeCount } from "../../../src/notebook/propose-count.ts";
-import type { CountProposal } from "../../../src/problem/count-proposal.ts";
-import { sayCountProposal } from "../../../src/problem/say/say-count-proposal.ts";
 import { makeElement } from "../page/make-element.ts";
 import { partOf } from "../page/parts.ts";
 import type { Bench, Shown } from "./bench.ts";

@@ -1,7 +1,7 @@
 /** The strip of the chosen patterns in true size, what it had to leave out, and its data. */
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
+import { sayLeftOut } from "../../../src/issue/words/say-strip-note.ts";
 import { AXES } from "../../../src/measure/axis.ts";
-import { sayLeftOut } from "../../../src/problem/say/say-left-out.ts";
 import { CUTTING_CAUTION } from "../../../src/strip/cutting-caution.ts";
 import { stripJsonText } from "../../../src/strip/strip-json-text.ts";
 import { makeElement } from "../page/make-element.ts";

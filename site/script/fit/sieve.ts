@@ -1,5 +1,5 @@
 /** Shows only those patterns that come out as someone wants, and says how many there are. */
-import { STALE_PATTERNS } from "../../../src/problem/say/say-stale.ts";
+import { STALE_PATTERNS } from "../../../src/issue/words/say-stale.ts";
 import { partOf } from "../page/parts.ts";
 import type { Card } from "./card.ts";
 

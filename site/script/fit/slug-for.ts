@@ -1,5 +1,5 @@
 /** File names made from titles, by the book's rule: small letters a–z, figures and hyphens, not a hyphen first. */
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import { plainSlug } from "../../../src/written/slug.ts";
 
 /** What is wrong with a name that is no slug, and the nearest one that is. */

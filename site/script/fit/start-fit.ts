@@ -1,5 +1,5 @@
 /** What the fit page shows first: what its address says, else what was kept on the device, else what is usual. */
-import type { AddressProblem } from "../../../src/problem/address-problem.ts";
+import type { AddressProblem } from "../../../src/issue/facts/address-issue.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import type { BookShelf } from "./book-content.ts";
 import { type Fit, readFitAddress } from "./fit-address.ts";

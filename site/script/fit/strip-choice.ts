@@ -1,6 +1,7 @@
 /** What someone chose for their strip: the patterns in their order of use, and how it is made. */
+
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import type { Axis } from "../../../src/measure/axis.ts";
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
 import { STRIP_BOUNDS, STRIP_KEYS } from "../../../src/recipe/strip-keys.ts";
 import { MAKES, type StripRecipe } from "../../../src/recipe/strip-recipe.ts";
 import type { FieldReading } from "./read-fields.ts";

@@ -1,6 +1,6 @@
 /** Takes single values out of fields; what will not do is noted with what is wanted there. */
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
-import type { Wanted } from "../../../src/problem/wanted.ts";
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
+import type { Wanted } from "../../../src/issue/facts/value-type.ts";
 import { foulCharacter } from "../../../src/written/foul-character.ts";
 import { isSlug } from "../../../src/written/slug.ts";
 import { typedLength } from "../page/typed-length.ts";

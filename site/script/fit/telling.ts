@@ -1,12 +1,12 @@
 /** What there is to say of a plan beside its drawing: what the paper does, why it does not fit, how it divides. */
 import { labelsOf } from "../../../src/book/label-at.ts";
 import { type SplitRow, splitRows } from "../../../src/book/pattern/split-rows.ts";
+import { sayAlternative } from "../../../src/issue/words/say-alternative.ts";
+import { sayMisfit } from "../../../src/issue/words/say-misfit.ts";
+import { sayNearFit, sayNearFits } from "../../../src/issue/words/say-near-fit.ts";
+import type { LabelAt } from "../../../src/issue/words/say-path.ts";
+import { sayPlanNote } from "../../../src/issue/words/say-plan-note.ts";
 import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
-import { sayAlternative } from "../../../src/problem/say/say-alternative.ts";
-import { sayMisfit } from "../../../src/problem/say/say-misfit.ts";
-import { sayNearFit, sayNearFits } from "../../../src/problem/say/say-near-fit.ts";
-import type { LabelAt } from "../../../src/problem/say/say-path.ts";
-import { sayPlanNote } from "../../../src/problem/say/say-plan-note.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import { makeElement } from "../page/make-element.ts";
 

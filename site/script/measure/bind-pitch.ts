@@ -1,5 +1,5 @@
 /** A notebook's pitch, measured over many steps, and taken to the bench. */
-import { sayFieldProblem } from "../../../src/problem/say/say-field-problem.ts";
+import { sayFieldProblem } from "../../../src/issue/words/say-field-issue.ts";
 import type { BookShelf } from "../fit/book-content.ts";
 import { writeFitAddress } from "../fit/fit-address.ts";
 import { fieldsOf } from "../fit/notebook-fields.ts";

@@ -1,7 +1,8 @@
 /** A notebook's pitch from a length over many steps, and how sure one can be of it. */
+
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
+import { sayMm } from "../../../src/issue/words/say-count.ts";
 import { BOUNDS } from "../../../src/notebook/notebook-keys.ts";
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
-import { sayMm } from "../../../src/problem/say/say-count.ts";
 import type { FieldReading } from "../fit/read-fields.ts";
 import { takeMmField, takeWholeField } from "../fit/take-fields.ts";
 

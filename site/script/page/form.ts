@@ -1,6 +1,6 @@
 /** A form's fields as text by name, and the words that stand at a field: what will not do, or how it was read. */
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
-import { fieldOffer, sayFieldProblem } from "../../../src/problem/say/say-field-problem.ts";
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
+import { fieldOffer, sayFieldProblem } from "../../../src/issue/words/say-field-issue.ts";
 import { makeElement } from "./make-element.ts";
 import { sayTypedLength } from "./typed-length.ts";
 

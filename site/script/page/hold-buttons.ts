@@ -1,6 +1,6 @@
 /** Holds back what would save or print something old: while a form has a fault, the buttons that need it say why. */
-import type { FieldProblem } from "../../../src/problem/field-problem.ts";
-import { sayHeld } from "../../../src/problem/say/say-stale.ts";
+import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
+import { sayHeld } from "../../../src/issue/words/say-stale.ts";
 import { fieldOf } from "./form.ts";
 
 /** Tells of all that is wrong in a form now; nothing lets go of its buttons. */

@@ -1,8 +1,9 @@
 /** What the part that reads files gives to a page, once it is loaded: the build's own readers and their words. */
+
+import type { Problem } from "../../../src/issue/facts/issue.ts";
+import type { Reading, TextFile } from "../../../src/issue/facts/reading.ts";
+import type { Said } from "../../../src/issue/words/said.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
-import type { Problem } from "../../../src/problem/problem.ts";
-import type { Reading, TextFile } from "../../../src/problem/reading.ts";
-import type { Said } from "../../../src/problem/say/said.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import type { StripReading } from "../../../src/recipe/strip-recipe.ts";
 

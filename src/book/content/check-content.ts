@@ -1,6 +1,6 @@
 /** Reads the whole content and says what is wrong with it, or what it holds. */
 
-import { reportProblems } from "../../problem/report.ts";
+import { reportProblems } from "../../issue/report/report.ts";
 import { type Content, loadContent } from "./load-content.ts";
 
 /** The checked content, or the report of all its problems. */

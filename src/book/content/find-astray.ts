@@ -1,8 +1,8 @@
 /** Finds what lies in a content folder beside its own folders and files and was plainly meant to be one of them. */
 import { readdir, stat } from "node:fs/promises";
 import { join } from "node:path";
+import type { Problem } from "../../issue/facts/issue.ts";
 import { letterEdits } from "../../problem/nearest.ts";
-import type { Problem } from "../../problem/problem.ts";
 import { type Root, wholeFileProblem } from "./load-file.ts";
 import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./meant-file.ts";
 

@@ -1,6 +1,7 @@
 /** Which notebooks and patterns a book has, and whether those it names are there. */
+
+import type { Problem } from "../../issue/facts/issue.ts";
 import { nearest } from "../../problem/nearest.ts";
-import type { Problem } from "../../problem/problem.ts";
 import type { Chosen } from "../../recipe/book-file.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { NamedSlug } from "../../written/named-slugs.ts";

@@ -1,8 +1,9 @@
 /** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
+
+import type { Problem } from "../../issue/facts/issue.ts";
+import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
-import type { Problem } from "../../problem/problem.ts";
-import type { Reading, TextFile } from "../../problem/reading.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
 import { readBook } from "../../recipe/read-book.ts";
 import { readRecipe } from "../../recipe/read-recipe.ts";

@@ -1,8 +1,8 @@
 /** Reads one file of the content from disk: small enough, inside the folder, and UTF-8 text. */
 import { lstat, readFile, realpath, stat } from "node:fs/promises";
 import { join, sep } from "node:path";
-import type { Problem } from "../../problem/problem.ts";
-import type { Reading, TextFile } from "../../problem/reading.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import { utf8Text } from "../../written/utf8-text.ts";
 
 const MOST_KIB = 256;

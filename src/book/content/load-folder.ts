@@ -2,8 +2,8 @@
 import type { Dirent } from "node:fs";
 import { lstat, readdir, realpath, stat } from "node:fs/promises";
 import { join } from "node:path";
-import type { Problem } from "../../problem/problem.ts";
-import type { TextFile } from "../../problem/reading.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import type { TextFile } from "../../issue/facts/reading.ts";
 import { isInside, loadFile, type Root, wholeFileProblem } from "./load-file.ts";
 import {
   betterName,

@@ -1,6 +1,7 @@
 /** Which margins of a pattern land on one side in a notebook that the book has. */
+
+import type { Problem } from "../../issue/facts/issue.ts";
 import type { Binding, Notebook } from "../../notebook/notebook.ts";
-import type { Problem } from "../../problem/problem.ts";
 import { marginSides, type PageSide } from "../../recipe/margin-conflict.ts";
 import type { Area, Attempt, Margin, Recipe } from "../../recipe/recipe.ts";
 

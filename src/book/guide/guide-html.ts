@@ -1,6 +1,6 @@
 /** What the guide shows beside its sources, as HTML. */
 import type { Scene } from "../../draw/scene.ts";
-import { sayNearFits } from "../../problem/say/say-near-fit.ts";
+import { sayNearFits } from "../../issue/words/say-near-fit.ts";
 import { htmlText } from "../html-text.ts";
 import type { Shown } from "./guide-example.ts";
 

@@ -1,7 +1,8 @@
 /** The notebooks on which the guide draws its examples: few dots and round numbers, so that every step can be counted. */
+
+import { reportProblems } from "../../issue/report/report.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
-import { reportProblems } from "../../problem/report.ts";
 
 /** Files like any other, by the name that an example calls them by. */
 const FILES: Readonly<Record<string, string>> = {

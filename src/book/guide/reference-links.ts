@@ -1,6 +1,6 @@
 /** Which group of keys a value of several parts is made of, so that the reference can lead there. */
-import type { Owner } from "../../problem/shape-problem.ts";
-import type { Form } from "../../problem/wanted.ts";
+import type { Owner } from "../../issue/facts/shape-issue.ts";
+import type { Form } from "../../issue/facts/value-type.ts";
 
 /** Undefined for a form without keys of its own. */
 export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {

@@ -1,7 +1,8 @@
 /** Which keys a group cannot do without, asked of the readers themselves: they are given next to nothing and complain. */
+
+import type { Reading, TextFile } from "../../issue/facts/reading.ts";
+import type { Owner } from "../../issue/facts/shape-issue.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
-import type { Reading, TextFile } from "../../problem/reading.ts";
-import type { Owner } from "../../problem/shape-problem.ts";
 import { readBook } from "../../recipe/read-book.ts";
 import { readRecipe } from "../../recipe/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";

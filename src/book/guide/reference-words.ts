@@ -2,11 +2,11 @@
 import { createSVGWindow } from "svgdom";
 import { pageScene } from "../../draw/page/page-scene.ts";
 import { createSvgWriter } from "../../draw/svg/write-svg.ts";
+import { asSentence } from "../../issue/words/say-count.ts";
+import { COUNT_WORDS } from "../../issue/words/say-plan-note.ts";
 import { COUNTS } from "../../measure/grid-axis.ts";
 import { PAPER_NAMES, PAPERS } from "../../notebook/paper.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
-import { asSentence } from "../../problem/say/say-count.ts";
-import { COUNT_WORDS } from "../../problem/say/say-plan-note.ts";
 import { FILLS, type Fill, PURPOSES, type Recipe } from "../../recipe/recipe.ts";
 import { PURPOSE_WORDS } from "../purpose-words.ts";
 import { guideNotebook } from "./guide-notebooks.ts";

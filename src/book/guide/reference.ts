@@ -1,10 +1,11 @@
 /** The reference of the guide: every key of every file with what it takes and means, from the tables that check them. */
+
+import { OWNERS, type Owner } from "../../issue/facts/shape-issue.ts";
+import type { Wanted } from "../../issue/facts/value-type.ts";
+import { sayList } from "../../issue/words/say-count.ts";
+import { asOwner, ownerPlace } from "../../issue/words/say-owner.ts";
+import { sayWanted } from "../../issue/words/say-value-type.ts";
 import { NOTEBOOK_KEYS } from "../../notebook/notebook-keys.ts";
-import { sayList } from "../../problem/say/say-count.ts";
-import { asOwner, ownerPlace } from "../../problem/say/say-owner.ts";
-import { sayWanted } from "../../problem/say/say-wanted.ts";
-import { OWNERS, type Owner } from "../../problem/shape-problem.ts";
-import type { Wanted } from "../../problem/wanted.ts";
 import { BOOK_KEYS } from "../../recipe/book-keys.ts";
 import { RECIPE_KEYS } from "../../recipe/recipe-keys.ts";
 import { STRIP_KEYS } from "../../recipe/strip-keys.ts";

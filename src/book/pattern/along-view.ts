@@ -1,14 +1,15 @@
 /** The draw order of a plan as its page tells it: words for each mark and stroke, page by page. */
-import type { Notebook } from "../../notebook/notebook.ts";
-import { drawOrder } from "../../plan/draw-order.ts";
-import type { FittingPlan, Side } from "../../plan/plan.ts";
+
 import {
   sayCounting,
   sayMarks,
   sayOrder,
   saySavings,
   sayStroke,
-} from "../../problem/say/say-stroke.ts";
+} from "../../issue/words/say-stroke.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import { drawOrder } from "../../plan/draw-order.ts";
+import type { FittingPlan, Side } from "../../plan/plan.ts";
 import { alongData } from "./along-data.ts";
 import { type MarksTable, marksTables } from "./marks-tables.ts";
 

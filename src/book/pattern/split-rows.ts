@@ -1,11 +1,12 @@
 /** A plan's splits as the rows of a table: what is divided, into what, at which positions, and why so. */
+
+import type { SplitReason } from "../../issue/facts/split-reason.ts";
+import { asSentence } from "../../issue/words/say-count.ts";
+import { saySplit } from "../../issue/words/say-path.ts";
+import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { FittingPlan, PlanSplit } from "../../plan/plan.ts";
 import { splitReasons } from "../../plan/split-reasons.ts";
-import { asSentence } from "../../problem/say/say-count.ts";
-import { saySplit } from "../../problem/say/say-path.ts";
-import { saySplitReason } from "../../problem/say/say-split-reason.ts";
-import type { SplitReason } from "../../problem/split-reason.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { labelsOf } from "../label-at.ts";
 

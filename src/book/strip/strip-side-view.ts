@@ -4,9 +4,9 @@ import { type CardStep, openingSteps, runStep } from "../../draw/card/card-words
 import { laneInk } from "../../draw/lane-ink.ts";
 import { sideScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
+import type { LabelAt } from "../../issue/words/say-path.ts";
+import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
 import { startsAtEdge } from "../../measure/grid-axis.ts";
-import { sayLeftOut } from "../../problem/say/say-left-out.ts";
-import type { LabelAt } from "../../problem/say/say-path.ts";
 import type { CardSide } from "../../strip/copying-card.ts";
 import { patternsOfRun } from "../../strip/pattern-of.ts";
 import { runLabels } from "../../strip/run-labels.ts";

@@ -1,5 +1,5 @@
 /** What is to be said of a strip as it is drawn. */
-import type { StripNote } from "../../problem/strip-note.ts";
+import type { StripNote } from "../../issue/facts/strip-note.ts";
 import type { Strip } from "../../strip/strip.ts";
 import { finishedSize } from "./strip-body.ts";
 import type { StripLook } from "./strip-face.ts";

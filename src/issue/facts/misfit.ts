@@ -1,0 +1,45 @@
+/** Why a pattern cannot be laid out on a notebook, as facts. */
+import type { Axis } from "../../measure/axis.ts";
+import type { PaperSide } from "../../measure/paper-side.ts";
+
+/** Why an attempt does not fit. Sizes are in steps; `side` is the page of a spread. */
+export type Misfit =
+  | {
+      /** A split's tracks and gaps need more steps than its area has. */
+      readonly kind: "split-too-short";
+      readonly side: "single" | "left" | "right";
+      readonly path: string;
+      readonly axis: Axis;
+      readonly needs: number;
+      readonly has: number;
+    }
+  | {
+      /** Margins leave less than one step of an area. */
+      readonly kind: "area-too-small";
+      readonly side: "single" | "left" | "right";
+      readonly path: string;
+      readonly axis: Axis;
+      readonly margins: number;
+      readonly has: number;
+    }
+  | {
+      /** No size of a `same` name lies within all its limits. */
+      readonly kind: "same-impossible";
+      readonly name: string;
+      readonly min: number;
+      readonly max: number;
+    }
+  | {
+      /** Two written margins land on one side of the page with this binding. */
+      readonly kind: "margin-clash";
+      readonly side: "single" | "left" | "right";
+      readonly path: string;
+      readonly paperSide: PaperSide;
+      readonly keys: readonly string[];
+    }
+  | {
+      /** The recipe asks for more boxes or more work than a page can carry. */
+      readonly kind: "too-much";
+      readonly what: "boxes" | "work";
+      readonly limit: number;
+    };

@@ -1,0 +1,56 @@
+/** Many problems as one report: sorted by place, each with its line, its sentence and its hint. */
+
+import type { Problem } from "../facts/issue.ts";
+import type { Place } from "../facts/place.ts";
+import { harmless } from "../words/harmless-text.ts";
+import { sayCount } from "../words/say-count.ts";
+import { sayProblem } from "../words/say-issue.ts";
+import { excerpt } from "./excerpt.ts";
+
+/** A file with more problems than this has one cause. */
+const MOST_PER_FILE = 50;
+
+/** The report, without a line end at its end. `texts` are the files by path; a file without one gets no excerpt. */
+export function reportProblems(
+  problems: readonly Problem[],
+  texts: ReadonlyMap<string, string>,
+): string {
+  const lines = new Map([...texts].map(([path, text]) => [path, linesOf(text)]));
+  const sorted = [...problems].sort(byPlace);
+  const files = new Set(sorted.map(({ at }) => at.file));
+  const blocks = [...files].flatMap((file) => {
+    const found = sorted.filter(({ at }) => at.file === file);
+    const shown = found.slice(0, MOST_PER_FILE);
+    const rest = found.length - shown.length;
+    const said = shown.map((problem) => block(problem, lines.get(file)));
+    return rest > 0 ? [...said, `${harmless(file)}\n  … and ${rest} more in this file.`] : said;
+  });
+  const total = `${sayCount(problems.length, "problem")} in ${sayCount(files.size, "file")}.`;
+  return [...blocks, total].join("\n\n");
+}
+
+/** By file, line and column; by the characters' numbers alone, so that no locale has a say. */
+function byPlace({ at: a }: Problem, { at: b }: Problem): number {
+  if (a.file !== b.file) return a.file < b.file ? -1 : 1;
+  return a.line - b.line || a.column - b.column;
+}
+
+function block(problem: Problem, lines: readonly string[] | undefined): string {
+  const { sentence, hint } = sayProblem(problem);
+  const rows = [...excerptOf(problem.at, lines), sentence, ...(hint ? [hint] : [])];
+  return [whereWords(problem.at), ...rows.map((row) => `  ${row}`)].join("\n");
+}
+
+/** A problem of the file as a whole has no width: it names no line. */
+function whereWords({ file, line, column, width }: Place): string {
+  return width === 0 ? harmless(file) : `${harmless(file)}:${line}:${column}`;
+}
+
+function excerptOf(place: Place, lines: readonly string[] | undefined): readonly string[] {
+  const line = place.width === 0 ? undefined : lines?.[place.line - 1];
+  return line === undefined || line.trim() === "" ? [] : excerpt(line, place);
+}
+
+function linesOf(text: string): readonly string[] {
+  return text.replace(/^\uFEFF/, "").split(/\r\n?|\n/);
+}

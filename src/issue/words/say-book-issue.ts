@@ -1,0 +1,46 @@
+/** The words for what is wrong between files. */
+import type { BookProblem } from "../facts/book-issue.ts";
+import type { Said } from "./said.ts";
+import { sayCode, sayCodes } from "./say-code.ts";
+import { sayCount, sayList } from "./say-count.ts";
+
+/** Sentence and remedy for one. */
+export function sayBookProblem(problem: BookProblem): Said {
+  switch (problem.kind) {
+    case "unknown-slug":
+      return unknownSlug(problem);
+    case "repeated-slug":
+      return {
+        sentence: `${sayCode(problem.slug)} is named twice.`,
+        hint: `It stands in line ${problem.first.line} already: keep one of the two.`,
+      };
+    case "margin-clash":
+      return marginClash(problem);
+  }
+}
+
+type Of<K extends BookProblem["kind"]> = Extract<BookProblem, { kind: K }>;
+
+function unknownSlug({ what, slug, known, nearest }: Of<"unknown-slug">): Said {
+  const meant = nearest ? `Did you mean ${sayCode(nearest)}? ` : "";
+  const named = known.slice(0, MOST_KNOWN);
+  const rest = known.length - named.length;
+  const more = rest > 0 ? ` and ${sayCount(rest, "other")}` : "";
+  return {
+    sentence: `There is no ${what} ${sayCode(slug)}.`,
+    hint: `${meant}${known.length === 0 ? `The folder \`${what}s\` is empty.` : `There are ${sayCodes(named)}${more}.`}`,
+  };
+}
+
+const MOST_KNOWN = 12;
+
+function marginClash(problem: Of<"margin-clash">): Said {
+  const { side, keys, page, binding, notebooks } = problem;
+  const bound = binding === "none" ? "not bound" : `bound at the ${binding}`;
+  const where = page === "single" ? "a page" : `a ${page} page`;
+  const books = notebooks.slice(0, MOST_KNOWN).map(sayCode);
+  return {
+    sentence: `${sayList(keys.map(sayCode), "and")} land on the same side, the ${side}, of ${where} that is ${bound}.`,
+    hint: `Keep one of them. ${sayList(books, "and")} ${books.length === 1 ? "is" : "are"} ${bound}.`,
+  };
+}

@@ -1,0 +1,54 @@
+/** The sentence for each reason why a pattern does not fit a notebook. */
+import type { Misfit } from "../facts/misfit.ts";
+import { asSentence, sayCount, sayList } from "./say-count.ts";
+import { type LabelAt, sayArea, saySplit } from "./say-path.ts";
+
+/** One plain sentence for a keeper. Areas are called by their labels where a lookup is given. */
+export function sayMisfit(misfit: Misfit, labelAt?: LabelAt): string {
+  switch (misfit.kind) {
+    case "split-too-short":
+      return shortSplit(misfit, labelAt);
+    case "area-too-small":
+      return smallArea(misfit, labelAt);
+    case "same-impossible":
+      return `No one size suits all tracks named “${misfit.name}”: ${limitWords(misfit)}.`;
+    case "margin-clash": {
+      const area = sayArea(misfit, labelAt);
+      const keys = sayList(misfit.keys, "and");
+      return `Two margins of ${area} land on its ${misfit.paperSide} side with this binding: ${keys}.`;
+    }
+    case "too-much":
+      return misfit.what === "boxes"
+        ? `The pattern has more than ${sayCount(misfit.limit, "box")}, more than a page can carry.`
+        : "The pattern takes more working out than one page is given.";
+  }
+}
+
+function shortSplit(
+  misfit: Extract<Misfit, { kind: "split-too-short" }>,
+  labelAt: LabelAt | undefined,
+): string {
+  const { needs, has } = misfit;
+  const split = asSentence(saySplit(misfit, labelAt));
+  return `${split} need ${sayCount(needs, "step")} and have ${has}: ${needs - has} too few.`;
+}
+
+function smallArea(
+  misfit: Extract<Misfit, { kind: "area-too-small" }>,
+  labelAt: LabelAt | undefined,
+): string {
+  const { margins, has, axis } = misfit;
+  const area = asSentence(sayArea(misfit, labelAt));
+  const size = `${area} has ${sayCount(has, "step")} ${axis}`;
+  if (margins === 0) return `${size}: too few to draw in.`;
+  return `${size} and its margins take ${margins}: no step is left to draw in.`;
+}
+
+function limitWords({ min, max }: Extract<Misfit, { kind: "same-impossible" }>): string {
+  if (min > max) {
+    return `one needs at least ${sayCount(min, "step")} and one takes at most ${max}`;
+  }
+  if (!Number.isFinite(max)) return `at ${sayCount(min, "step")} or more the pattern does not fit`;
+  if (min === max) return `at ${sayCount(min, "step")} the pattern does not fit`;
+  return `from ${min} to ${sayCount(max, "step")} the pattern does not fit`;
+}

@@ -1,0 +1,46 @@
+/** The words for groups of keys, and for where their keys are written. */
+import type { Owner } from "../facts/shape-issue.ts";
+
+/** As a sentence begins: `A split`. */
+export function asOwner(owner: Owner): string {
+  return OWNERS[owner];
+}
+
+/** Where a key of that group is written. */
+export function ownerPlace(owner: Owner): string {
+  return PLACES[owner];
+}
+
+const OWNERS: Readonly<Record<Owner, string>> = {
+  notebook: "A notebook",
+  recipe: "A pattern",
+  strip: "A strip",
+  book: "The book",
+  spread: "A spread",
+  attempt: "An entry of `otherwise`",
+  area: "An area",
+  track: "A track",
+  split: "A split",
+  gap: "A gap",
+  margin: "A margin",
+  axes: "A value for each axis",
+  printer: "A printer",
+};
+
+const TOP = "at the beginning of a line, outside all other keys";
+
+const PLACES: Readonly<Record<Owner, string>> = {
+  notebook: TOP,
+  recipe: TOP,
+  strip: TOP,
+  book: TOP,
+  spread: "inside `spread`",
+  attempt: "inside an entry of `otherwise`",
+  area: "inside `page`, `left`, `right` or a track",
+  track: "inside `each` or an entry of `tracks`",
+  split: "inside `columns` or `rows`",
+  gap: "inside `gap`",
+  margin: "inside `margin`",
+  axes: "inside the braces",
+  printer: "inside `printer`",
+};

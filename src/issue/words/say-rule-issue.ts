@@ -1,0 +1,68 @@
+/** The words for a recipe or a notebook that makes no sense although its keys are all right. */
+import type { RuleProblem } from "../facts/rule-issue.ts";
+import type { Said } from "./said.ts";
+import { sayCode, sayCodes } from "./say-code.ts";
+import { sayCount } from "./say-count.ts";
+import { sayGridFaultInFile } from "./say-grid-fault.ts";
+
+/** Sentence and remedy for one. */
+export function sayRuleProblem(problem: RuleProblem): Said {
+  switch (problem.kind) {
+    case "too-many-labels":
+      return {
+        sentence: `There are ${sayCount(problem.labels, "label")} for ${sayCount(problem.tracks, "track")}.`,
+        hint: "There may be fewer labels than tracks, not more. This is the first one too many.",
+      };
+    case "too-many-tracks":
+      return {
+        sentence: `With \`repeat\` written out these are ${sayCount(problem.tracks, "track")}.`,
+        hint: `A split has at most ${problem.limit}.`,
+      };
+    case "too-many-areas":
+    case "too-many-names":
+    case "too-deep":
+      return tooMuch(problem);
+    case "unknown-leftover":
+      return unknownLeftover(problem);
+    case "dots-beyond-paper":
+    case "first-dot-beyond-paper":
+    case "empty-edge-step":
+      return sayGridFaultInFile(problem);
+  }
+}
+
+type Of<K extends RuleProblem["kind"]> = Extract<RuleProblem, { kind: K }>;
+
+function tooMuch({ kind, limit }: Of<"too-many-areas" | "too-many-names" | "too-deep">): Said {
+  switch (kind) {
+    case "too-many-areas":
+      return {
+        sentence: `The pattern has more than ${limit} written areas.`,
+        hint: "Use `count`, `each` and `repeat` for areas that are alike.",
+      };
+    case "too-many-names":
+      return {
+        sentence: `The pattern has more than ${limit} different \`same\` names.`,
+        hint: "Take `same` from tracks that may differ, or give several of them one name.",
+      };
+    case "too-deep":
+      return {
+        sentence: `Splits lie more than ${limit} deep in one another.`,
+        hint: "Put tracks side by side in one split, instead of splitting a track once more.",
+      };
+  }
+}
+
+function unknownLeftover(problem: Of<"unknown-leftover">): Said {
+  const { written, keywords, labels, nearest } = problem;
+  const meant = nearest ? `Did you mean ${sayCode(nearest)}? ` : "";
+  const named = labels.slice(0, MOST_LABELS);
+  const more = labels.length > named.length ? " and so on" : "";
+  const tracks = labels.length === 0 ? "" : ` or a track's label: ${sayCodes(named)}${more}`;
+  return {
+    sentence: `The leftover cannot go to ${sayCode(written)}.`,
+    hint: `${meant}It goes to ${keywords.join(", ")}${tracks}.`,
+  };
+}
+
+const MOST_LABELS = 8;

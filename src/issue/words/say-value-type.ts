@@ -1,0 +1,70 @@
+/** The words for what a key takes; they follow "`key` takes". */
+
+import type { Form, Wanted } from "../facts/value-type.ts";
+import { sayList } from "./say-count.ts";
+
+/** `a whole number of steps from 1 to 400`. */
+export function sayWanted(wanted: Wanted): string {
+  switch (wanted.kind) {
+    case "text":
+      return `one line of text, at most ${wanted.longest} characters`;
+    case "whole":
+      return `a whole number of ${wanted.unit} from ${wanted.min} to ${wanted.max}`;
+    case "millimetres":
+      return `a number of millimetres from ${wanted.min} to ${wanted.max}`;
+    case "share":
+      return `a number above 0, at most ${wanted.max}, with no more than two decimals`;
+    case "choice":
+      return sayList(wanted.allowed, "or");
+    case "form":
+      return FORMS[wanted.form](limitsOf(wanted));
+  }
+}
+
+interface Limits {
+  readonly min: number;
+  readonly max: number;
+  readonly names: string;
+}
+
+type WantedForm = Extract<Wanted, { kind: "form" }>;
+
+function limitsOf({ min = 0, max = 0, names = [] }: WantedForm): Limits {
+  return { min, max, names: sayList(names, "or") };
+}
+
+const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
+  area: () => "an area, such as {rows: 7} or {fill: lines}",
+  spread: () => "two areas: {left: {…}, right: {…}}",
+  attempts: ({ max }) =>
+    `a list of at most ${max} entries, each {page: {…}} or {spread: {left: {…}, right: {…}}}`,
+  attempt: () => "{page: {…}} or {spread: {left: {…}, right: {…}}}",
+  split: ({ min, max }) =>
+    `a number from ${min} to ${max}, or keys such as {count: 3, gap: 1} or {tracks: [{steps: 4}, {share: 1}]}`,
+  tracks: () => "a list with at least one track, such as [{steps: 4}, {share: 1}]",
+  track: () => "the keys of a track, such as {fill: lines} or {share: 1}",
+  gap: ({ min, max }) => `a whole number of steps from ${min} to ${max}, or {min: 1, max: 2}`,
+  margin: ({ min, max }) =>
+    `a whole number of steps from ${min} to ${max}, or steps by side: {top: 1, inner: 2}`,
+  leftover: ({ names }) => `${names}, or the label of one of the tracks`,
+  labels: () => "a list of labels, such as [Mon, Tue, Wed]",
+  tags: ({ max }) => `a list of at most ${max} words, such as [plan, harvest]`,
+  paper: ({ min, max, names }) =>
+    `${names}, or its width and height in mm from ${min} to ${max}, such as [148, 210]`,
+  pitch: ({ min, max }) =>
+    `a number of millimetres from ${min} to ${max}, or one for each axis: {across: 5, down: 7}`,
+  dots: ({ min, max }) =>
+    `two whole numbers from ${min} to ${max}, across and down, such as [26, 38]`,
+  "first-dot": ({ min, max }) =>
+    `two numbers of millimetres from ${min} to ${max}, from the left and the top edge, such as [11.5, 12.5]`,
+  count: ({ names }) => `${names}, or one for each axis: {across: edge-to-edge, down: dot-to-dot}`,
+  slugs: ({ max }) =>
+    `a list of at most ${max} file names without .md, such as [two-row-week, seed-list]`,
+  slug: () => "the name of a file without .md, such as seed-list",
+  "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
+  "chosen-patterns": () =>
+    "all, or a list of file names without .md, such as [two-row-week, seed-list]",
+  address: () => "an address that begins with https:// or http://",
+  printer: ({ min, max }) =>
+    `numbers from ${min} to ${max} for the short and the long side of the paper, such as {x: 1.004, y: 0.998}`,
+};
