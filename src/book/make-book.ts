@@ -1,12 +1,12 @@
 /** Makes the book from checked content: lists for its overviews, and an answer for each page. */
 import type { MarkdownIt } from "markdown-it";
+import { frontMatterOf } from "../source/front-matter/read-front-matter.ts";
 import { bodyHtml } from "./body-html.ts";
 import type { Book } from "./book.ts";
 import { makeCards } from "./cards.ts";
 import type { Content } from "./content/load-content.ts";
 import type { Pair } from "./entries.ts";
 import { fitFiles } from "./fit-files.ts";
-import { frontMatterOf } from "./front-matter-of.ts";
 import { galleryFiles } from "./gallery/gallery-files.ts";
 import { keyOf } from "./memo.ts";
 import { notebookEntry } from "./notebook/notebook-facts.ts";

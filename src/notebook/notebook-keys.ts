@@ -1,6 +1,6 @@
 /** The keys of a notebook: for each what it takes and what it means. */
 import { COUNTS } from "../measure/grid-axis.ts";
-import type { Grammar } from "../written/keys.ts";
+import type { Grammar } from "../source/schema/keys.ts";
 import { PAPER_NAMES } from "./paper.ts";
 
 /** Bounds that keep a notebook on paper that exists; lengths in mm. */

@@ -5,11 +5,11 @@ import { type Note, type Reading, readingOf, type TextFile } from "../issue/fact
 import { AXES, type Axis } from "../measure/axis.ts";
 import type { GridAxis } from "../measure/grid-axis.ts";
 import { fromMm } from "../measure/length.ts";
-import { checkShape } from "../written/check-shape.ts";
-import { plainKeys } from "../written/plain-value.ts";
-import { readFrontMatter } from "../written/read-front-matter.ts";
-import { slugOf } from "../written/slug-of.ts";
-import { entryOf, type WrittenMap } from "../written/written.ts";
+import { readFrontMatter } from "../source/front-matter/read-front-matter.ts";
+import { checkShape } from "../source/schema/check-schema.ts";
+import { plainKeys } from "../source/schema/plain-value.ts";
+import { slugOf } from "../source/slug.ts";
+import { entryOf, type WrittenMap } from "../source/tree.ts";
 import { centredDot } from "./centred-dot.ts";
 import { gridFaults } from "./grid-faults.ts";
 import type { Notebook } from "./notebook.ts";

@@ -1,7 +1,7 @@
 /** Writes a notebook as the file that reads back as the same notebook. */
 import { AXES } from "../measure/axis.ts";
 import { toMm } from "../measure/length.ts";
-import { writeText } from "../written/write-text.ts";
+import { writeText } from "../source/front-matter/quote-text.ts";
 import { centredDot } from "./centred-dot.ts";
 import type { Notebook } from "./notebook.ts";
 

@@ -1,6 +1,6 @@
 /** What `book.yaml` says, checked: the book's title, and which notebooks and patterns it has. */
 import type { Reading } from "../issue/facts/reading.ts";
-import type { NamedSlug } from "../written/named-slugs.ts";
+import type { NamedSlug } from "../source/schema/named-slugs.ts";
 
 /** A list of slugs in its written order, or all there are. */
 export type Chosen = "all" | readonly NamedSlug[];

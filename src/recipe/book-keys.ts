@@ -1,5 +1,5 @@
 /** The keys of `book.yaml`: for each what it takes and what it means. */
-import type { Grammar } from "../written/keys.ts";
+import type { Grammar } from "../source/schema/keys.ts";
 import { LIMITS } from "./recipe-keys.ts";
 
 /** A printer that is off by more than a tenth does not print at actual size. */

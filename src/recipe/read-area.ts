@@ -1,7 +1,7 @@
 /** Reads an area: its label, its margin, and its split or its fill. */
-import { noteNotTogether, takeMap } from "../written/take-map.ts";
-import { takeChoice, takeText, takeWhole } from "../written/take-value.ts";
-import { entryOf, type Written, type WrittenMap } from "../written/written.ts";
+import { noteNotTogether, takeMap } from "../source/schema/take-map.ts";
+import { takeChoice, takeText, takeWhole } from "../source/schema/take-value.ts";
+import { entryOf, type Written, type WrittenMap } from "../source/tree.ts";
 import type { Desk } from "./desk.ts";
 import { readMargin } from "./read-margin.ts";
 import { readSplit } from "./read-split.ts";

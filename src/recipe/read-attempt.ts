@@ -1,7 +1,7 @@
 /** Reads one way to lay a pattern out: a page, or a spread of two. */
-import { noteNotTogether, takeMap } from "../written/take-map.ts";
-import { unsuitable } from "../written/take-value.ts";
-import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "../written/written.ts";
+import { noteNotTogether, takeMap } from "../source/schema/take-map.ts";
+import { unsuitable } from "../source/schema/take-value.ts";
+import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "../source/tree.ts";
 import type { Desk } from "./desk.ts";
 import { readArea } from "./read-area.ts";
 import type { Area, Attempt } from "./recipe.ts";

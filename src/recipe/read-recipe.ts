@@ -1,10 +1,10 @@
 /** Reads a pattern's file: its head, its page or spread, and what to try where that does not fit. */
 import type { Problem } from "../issue/facts/issue.ts";
 import { type Reading, readingOf, type TextFile } from "../issue/facts/reading.ts";
-import { checkShape } from "../written/check-shape.ts";
-import { readFrontMatter } from "../written/read-front-matter.ts";
-import { slugOf } from "../written/slug-of.ts";
-import { entryOf } from "../written/written.ts";
+import { readFrontMatter } from "../source/front-matter/read-front-matter.ts";
+import { checkShape } from "../source/schema/check-schema.ts";
+import { slugOf } from "../source/slug.ts";
+import { entryOf } from "../source/tree.ts";
 import { openDesk } from "./desk.ts";
 import { readAttempt, readOtherwise } from "./read-attempt.ts";
 import type { Recipe } from "./recipe.ts";

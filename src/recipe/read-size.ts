@@ -1,7 +1,7 @@
 /** Reads a track's size: exact steps, a share with limits, or a `same` name. */
-import { noteNotTogether } from "../written/take-map.ts";
-import { takeShare, takeText, takeWhole, unsuitable } from "../written/take-value.ts";
-import { entryOf, type WrittenMap } from "../written/written.ts";
+import { noteNotTogether } from "../source/schema/take-map.ts";
+import { takeShare, takeText, takeWhole, unsuitable } from "../source/schema/take-value.ts";
+import { entryOf, type WrittenMap } from "../source/tree.ts";
 import type { Desk } from "./desk.ts";
 import type { WrittenSize } from "./recipe.ts";
 import { RECIPE_KEYS } from "./recipe-keys.ts";

@@ -1,8 +1,8 @@
 /** Reads a split: a number, a count with what each track is, or its tracks one by one. */
 import type { Axis } from "../measure/axis.ts";
-import { noteNotTogether, takeMap } from "../written/take-map.ts";
-import { takeText, takeWhole, unsuitable } from "../written/take-value.ts";
-import { entryOf, type WrittenEntry, type WrittenMap } from "../written/written.ts";
+import { noteNotTogether, takeMap } from "../source/schema/take-map.ts";
+import { takeText, takeWhole, unsuitable } from "../source/schema/take-value.ts";
+import { entryOf, type WrittenEntry, type WrittenMap } from "../source/tree.ts";
 import { readGap } from "./read-gap.ts";
 import { readLeftover } from "./read-leftover.ts";
 import { type AreaDesk, PLAIN_TRACK, readTrack } from "./read-track.ts";

@@ -2,12 +2,12 @@
 import * as z from "zod";
 import type { Problem } from "../issue/facts/issue.ts";
 import { type Note, readingOf, type TextFile } from "../issue/facts/reading.ts";
-import { checkShape } from "../written/check-shape.ts";
-import { namedSlugs } from "../written/named-slugs.ts";
-import { readFrontMatter } from "../written/read-front-matter.ts";
-import { slugOf } from "../written/slug-of.ts";
-import { mmSchema, slugSchema, textSchema, wholeSchema } from "../written/value-schema.ts";
-import { entryOf } from "../written/written.ts";
+import { readFrontMatter } from "../source/front-matter/read-front-matter.ts";
+import { checkShape } from "../source/schema/check-schema.ts";
+import { namedSlugs } from "../source/schema/named-slugs.ts";
+import { mmSchema, slugSchema, textSchema, wholeSchema } from "../source/schema/value-schema.ts";
+import { slugOf } from "../source/slug.ts";
+import { entryOf } from "../source/tree.ts";
 import { STRIP_BOUNDS, STRIP_KEYS } from "./strip-keys.ts";
 import { MAKES, type StripReading } from "./strip-recipe.ts";
 

@@ -1,7 +1,7 @@
 /** Reads one track: its size, how often it is repeated, and the area that it is. */
-import { takeMap } from "../written/take-map.ts";
-import { takeWhole } from "../written/take-value.ts";
-import { entryOf, isNothing, type Written, type WrittenMap } from "../written/written.ts";
+import { takeMap } from "../source/schema/take-map.ts";
+import { takeWhole } from "../source/schema/take-value.ts";
+import { entryOf, isNothing, type Written, type WrittenMap } from "../source/tree.ts";
 import type { Desk } from "./desk.ts";
 import { readSize } from "./read-size.ts";
 import { type Area, FILLS, type Track } from "./recipe.ts";

@@ -1,5 +1,5 @@
 /** The keys of a recipe: for each what it takes and what it means. The check and the reference both read this table. */
-import type { Grammar, KeyEntry } from "../written/keys.ts";
+import type { Grammar, KeyEntry } from "../source/schema/keys.ts";
 import { FILLS, PURPOSES } from "./recipe.ts";
 
 export const LIMITS = {

@@ -1,7 +1,7 @@
 /** The head of a recipe as a zod schema; its areas are read by hand, where a tree needs better words. */
 import * as z from "zod";
-import { textSchema } from "../written/value-schema.ts";
-import type { Written } from "../written/written.ts";
+import { textSchema } from "../source/schema/value-schema.ts";
+import type { Written } from "../source/tree.ts";
 import { PURPOSES } from "./recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 

@@ -1,5 +1,5 @@
 /** The keys of a strip: for each what it takes and what it means. */
-import type { Grammar } from "../written/keys.ts";
+import type { Grammar } from "../source/schema/keys.ts";
 import { LIMITS } from "./recipe-keys.ts";
 import { MAKES } from "./strip-recipe.ts";
 

@@ -1,6 +1,6 @@
 /** What a strip's recipe says, checked: which patterns a strip carries and how it is made. */
 import type { Reading } from "../issue/facts/reading.ts";
-import type { NamedSlug } from "../written/named-slugs.ts";
+import type { NamedSlug } from "../source/schema/named-slugs.ts";
 
 /** Both sides on one face, the second turned round; one sheet folded lengthwise; or two strips. */
 export const MAKES = ["edges", "fold", "two"] as const;

@@ -1,5 +1,5 @@
 /** Writes a strip's recipe as the file that reads back as the same recipe. */
-import { writeText } from "../written/write-text.ts";
+import { writeText } from "../source/front-matter/quote-text.ts";
 import type { StripRecipe } from "./strip-recipe.ts";
 
 /** The file's text for `strips/<slug>.md`. */

@@ -7,7 +7,7 @@ import { type NotebookFields, USUAL_FIELDS } from "../../site/script/fit/noteboo
 import { readFields } from "../../site/script/fit/read-fields.ts";
 import { slugFault, slugFor } from "../../site/script/fit/slug-for.ts";
 import { NO_STRIP, nameStrip } from "../../site/script/fit/strip-choice.ts";
-import { SLUG } from "../../src/written/slug.ts";
+import { SLUG } from "../../src/source/slug.ts";
 import { demoShelf } from "./page-shelf.ts";
 
 const { shelf } = await demoShelf();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { PAPER_NAMES } from "../../src/notebook/paper.ts";
-import { nearest } from "../../src/problem/nearest.ts";
+import { nearest } from "../../src/source/nearest-word.ts";
 
 const SPLIT = ["count", "tracks", "each", "labels", "gap", "leftover"];
 const AREA = ["label", "margin", "columns", "rows", "fill", "every"];

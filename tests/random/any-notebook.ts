@@ -5,7 +5,7 @@ import { fromMm, length } from "../../src/measure/length.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { BINDINGS, BOUNDS, MIDDLES, RULINGS } from "../../src/notebook/notebook-keys.ts";
 import { PAPER_NAMES, PAPERS, type PaperName } from "../../src/notebook/paper.ts";
-import { foulCharacter } from "../../src/written/foul-character.ts";
+import { foulCharacter } from "../../src/source/schema/forbidden-character.ts";
 
 /** Checked notebooks: on named paper and on paper of any size, the grid anywhere on it. */
 export function anyNotebook(): fc.Arbitrary<Notebook> {

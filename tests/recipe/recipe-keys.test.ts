@@ -7,7 +7,7 @@ import { MARGIN_KEYS } from "../../src/recipe/recipe.ts";
 import { RECIPE_KEYS } from "../../src/recipe/recipe-keys.ts";
 import { RECIPE_SHAPE } from "../../src/recipe/recipe-shape.ts";
 import { STRIP_KEYS } from "../../src/recipe/strip-keys.ts";
-import type { KeyEntry } from "../../src/written/keys.ts";
+import type { KeyEntry } from "../../src/source/schema/keys.ts";
 
 const GRAMMARS = { ...NOTEBOOK_KEYS, ...BOOK_KEYS, ...STRIP_KEYS, ...RECIPE_KEYS };
 

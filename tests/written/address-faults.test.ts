@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { AddressFault } from "../../src/issue/facts/shape-issue.ts";
-import { addressFaults } from "../../src/written/address-faults.ts";
+import { addressFaults } from "../../src/source/schema/url-faults.ts";
 
 describe("the address of a book", () => {
   it.each([

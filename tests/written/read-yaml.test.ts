@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { readFrontMatter, readYamlFile } from "../../src/written/read-front-matter.ts";
-import { readYaml } from "../../src/written/read-yaml.ts";
-import type { Written } from "../../src/written/written.ts";
+import { readFrontMatter, readYamlFile } from "../../src/source/front-matter/read-front-matter.ts";
+import type { Written } from "../../src/source/tree.ts";
+import { readYaml } from "../../src/source/yaml/read-yaml.ts";
 
 /** The tree with places as `line:column+width`. */
 function treeOf(text: string): unknown {

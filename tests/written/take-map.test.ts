@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from "vitest";
 import type { Problem } from "../../src/issue/facts/issue.ts";
-import { noteUnknownKeys } from "../../src/written/take-map.ts";
-import type { WrittenMap } from "../../src/written/written.ts";
+import { noteUnknownKeys } from "../../src/source/schema/take-map.ts";
+import type { WrittenMap } from "../../src/source/tree.ts";
 
 const AT = { file: "patterns/many.md", line: 1, column: 1, width: 1 };
 const GROUP = { owner: "area", allowed: ["rows"], grammar: {} } as const;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { utf8Text } from "../../src/written/utf8-text.ts";
+import { utf8Text } from "../../src/source/front-matter/utf8-text.ts";
 
 const bytesOf = (text: string) => [...new TextEncoder().encode(text)];
 

@@ -1,6 +1,6 @@
 /** What the recipe desk keeps behind its #: the recipe or the pattern that it starts from, and the notebook. */
 
-import { isSlug } from "../../../src/written/slug.ts";
+import { isSlug } from "../../../src/source/slug.ts";
 import { type AddressReading, LONGEST_ADDRESS, readAddress, writeAddress } from "../fit/address.ts";
 import {
   NOTEBOOK_ADDRESS_KEYS,

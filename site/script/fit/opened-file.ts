@@ -4,7 +4,7 @@ import type { Problem } from "../../../src/issue/facts/issue.ts";
 import type { TextFile } from "../../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { StripReading, StripRecipe } from "../../../src/recipe/strip-recipe.ts";
-import { utf8Text } from "../../../src/written/utf8-text.ts";
+import { utf8Text } from "../../../src/source/front-matter/utf8-text.ts";
 import type { ReaderPart } from "../reader/reader-part.ts";
 import { slugFor } from "./slug-for.ts";
 

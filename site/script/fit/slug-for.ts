@@ -1,6 +1,6 @@
 /** File names made from titles, by the book's rule: small letters a–z, figures and hyphens, not a hyphen first. */
 import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
-import { plainSlug } from "../../../src/written/slug.ts";
+import { plainSlug } from "../../../src/source/slug.ts";
 
 /** What is wrong with a name that is no slug, and the nearest one that is. */
 export function slugFault<F extends string>(field: F, text: string): FieldProblem<F> {

@@ -1,8 +1,8 @@
 /** Takes single values out of fields; what will not do is noted with what is wanted there. */
 import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import type { Wanted } from "../../../src/issue/facts/value-type.ts";
-import { foulCharacter } from "../../../src/written/foul-character.ts";
-import { isSlug } from "../../../src/written/slug.ts";
+import { foulCharacter } from "../../../src/source/schema/forbidden-character.ts";
+import { isSlug } from "../../../src/source/slug.ts";
 import { typedLength } from "../page/typed-length.ts";
 import { typedNumber } from "../page/typed-number.ts";
 import { slugFault } from "./slug-for.ts";

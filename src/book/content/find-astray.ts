@@ -2,7 +2,7 @@
 import { readdir, stat } from "node:fs/promises";
 import { join } from "node:path";
 import type { Problem } from "../../issue/facts/issue.ts";
-import { letterEdits } from "../../problem/nearest.ts";
+import { letterEdits } from "../../source/nearest-word.ts";
 import { type Root, wholeFileProblem } from "./load-file.ts";
 import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./meant-file.ts";
 

@@ -3,7 +3,7 @@ import { lstat, readFile, realpath, stat } from "node:fs/promises";
 import { join, sep } from "node:path";
 import type { Problem } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
-import { utf8Text } from "../../written/utf8-text.ts";
+import { utf8Text } from "../../source/front-matter/utf8-text.ts";
 
 const MOST_KIB = 256;
 

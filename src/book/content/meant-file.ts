@@ -1,7 +1,7 @@
 /** Which files beside the content's own were plainly meant as content, by their names and how they begin. */
 import { lstat, open, readdir, stat } from "node:fs/promises";
 import { join } from "node:path";
-import { isSlug, slugFrom } from "../../written/slug.ts";
+import { isSlug, slugFrom } from "../../source/slug.ts";
 
 /** What people call a text file that is to be a recipe. */
 const ENDINGS = /(\.(md|mdx|markdown|txt|ya?ml))+$/i;

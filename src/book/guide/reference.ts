@@ -9,7 +9,7 @@ import { NOTEBOOK_KEYS } from "../../notebook/notebook-keys.ts";
 import { BOOK_KEYS } from "../../recipe/book-keys.ts";
 import { RECIPE_KEYS } from "../../recipe/recipe-keys.ts";
 import { STRIP_KEYS } from "../../recipe/strip-keys.ts";
-import type { Grammar, KeyEntry } from "../../written/keys.ts";
+import type { Grammar, KeyEntry } from "../../source/schema/keys.ts";
 import { FORM_GROUPS } from "./reference-links.ts";
 import { neededKeys } from "./reference-needed.ts";
 

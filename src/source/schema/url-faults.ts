@@ -1,5 +1,5 @@
 /** Which addresses a book can have: those of a folder on the web, to which the names of pages can be added. */
-import type { AddressFault } from "../issue/facts/shape-issue.ts";
+import type { AddressFault } from "../../issue/facts/shape-issue.ts";
 
 /** Everything that keeps a text from being such an address; none where it is one. */
 export function addressFaults(text: string): readonly AddressFault[] {

@@ -1,6 +1,6 @@
 /** All faults of one YAML document, each told once: what only follows from another one is left out. */
 import type { YAMLError } from "yaml";
-import { type FaultAt, faultOf, type Looked } from "./yaml-fault.ts";
+import { type FaultAt, faultOf, type Looked } from "./yaml-error.ts";
 import { indentFault } from "./yaml-indent.ts";
 
 /** More would only bury the first ones. */

@@ -1,5 +1,5 @@
 /** Which fault a line has that stands further in or further out than YAML expects: its indentation, or a missing dash. */
-import type { YamlFault } from "../issue/facts/yaml-issue.ts";
+import type { YamlFault } from "../../issue/facts/yaml-issue.ts";
 
 /** The fault of the first line with something in it from an offset on, told at its first character. */
 export function indentFault(

@@ -1,13 +1,13 @@
 /** Puts values together again that a comma between braces has cut into keys with nothing behind them. */
 
-import type { Place } from "../issue/facts/place.ts";
-import type { Note } from "../issue/facts/reading.ts";
-import type { Wanted } from "../issue/facts/value-type.ts";
-import { nearest } from "../problem/nearest.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import type { Place } from "../../issue/facts/place.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import type { Wanted } from "../../issue/facts/value-type.ts";
+import { nearest } from "../nearest-word.ts";
+import type { Written, WrittenEntry, WrittenMap, WrittenScalar } from "../tree.ts";
+import { keyMeantBy } from "./key-synonyms.ts";
 import type { Keys } from "./keys.ts";
-import { keyMeantBy } from "./other-words.ts";
-import { runTogether } from "./run-together.ts";
-import type { Written, WrittenEntry, WrittenMap, WrittenScalar } from "./written.ts";
 
 interface Known {
   readonly allowed: readonly string[];
@@ -96,4 +96,17 @@ function joined(head: WrittenScalar, rest: readonly WrittenEntry[]): WrittenScal
 
 function stretch(from: Place, to: Place): Place {
   return from.line === to.line ? { ...from, width: to.column + to.width - from.column } : from;
+}
+
+/** A key and its value that were meant and became one word, because a colon or the space behind it is missing. */
+export function runTogether(
+  written: string,
+  at: Place,
+  { allowed }: { readonly allowed: readonly string[] },
+): Problem | undefined {
+  const parts = written.match(/^(\p{L}+)(:|\s*=\s*|\s+)(\S.*)$/u);
+  const [, key = "", between = "", value = ""] = parts ?? [];
+  if (!parts || (between !== ":" && !allowed.includes(key))) return undefined;
+  const lacks = between === ":" ? "space" : "colon";
+  return { about: "shape", kind: "run-together", written, key, value, lacks, at };
 }

@@ -1,10 +1,10 @@
 /** Takes a Markdown file apart: the YAML between its two lines of dashes, and the text below. */
 
-import type { Problem } from "../issue/facts/issue.ts";
-import type { Place } from "../issue/facts/place.ts";
-import type { Reading, TextFile } from "../issue/facts/reading.ts";
-import { readYaml } from "./read-yaml.ts";
-import { isNothing, type WrittenMap } from "./written.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import type { Place } from "../../issue/facts/place.ts";
+import type { Reading, TextFile } from "../../issue/facts/reading.ts";
+import { isNothing, type WrittenMap } from "../tree.ts";
+import { readYaml } from "../yaml/read-yaml.ts";
 
 export interface ReadKeys {
   readonly tree: WrittenMap;
@@ -72,4 +72,11 @@ function isDashes(line: string | undefined): boolean {
 
 function startOf(file: string): Place {
   return { file, line: 1, column: 1, width: 3 };
+}
+
+/** "" where there is none. */
+export function frontMatterOf(text: string): string {
+  return (
+    /^---[ \t]*\r?\n[\s\S]*?\n---[ \t]*(?=\r?\n|$)/.exec(text.replace(/^\uFEFF/, ""))?.[0] ?? ""
+  );
 }

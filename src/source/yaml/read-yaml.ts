@@ -1,15 +1,15 @@
 /** Turns YAML into a tree with places, and refuses what a recipe never needs: anchors, tags, several documents. */
 import { Composer, type Document, LineCounter, Parser } from "yaml";
-import type { Problem } from "../issue/facts/issue.ts";
-import { type Reading, readingOf } from "../issue/facts/reading.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import { type Reading, readingOf } from "../../issue/facts/reading.ts";
+import type { Written } from "../tree.ts";
 import { type PlaceFinder, placeFinder } from "./place-finder.ts";
-import { treeOf } from "./tree-of.ts";
-import type { Written } from "./written.ts";
+import { propertiesIn } from "./yaml-anchors.ts";
 import { deepToken } from "./yaml-depth.ts";
-import type { Looked } from "./yaml-fault.ts";
-import { faultsOf } from "./yaml-faults.ts";
-import { openedAt } from "./yaml-opened.ts";
-import { propertiesIn } from "./yaml-properties.ts";
+import type { Looked } from "./yaml-error.ts";
+import { faultsOf } from "./yaml-errors.ts";
+import { treeOf } from "./yaml-tree.ts";
+import { openedAt } from "./yaml-unclosed.ts";
 
 /** A stretch of a file that is YAML: `firstLine` is the number of its first line in the file. */
 export interface YamlText {

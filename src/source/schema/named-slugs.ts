@@ -1,8 +1,8 @@
 /** Lists of file names inside a file: each with its place, none of them twice. */
-import type { Place } from "../issue/facts/place.ts";
-import type { Note } from "../issue/facts/reading.ts";
-import { isSlug } from "./slug.ts";
-import type { WrittenEntry } from "./written.ts";
+import type { Place } from "../../issue/facts/place.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import { isSlug } from "../slug.ts";
+import type { WrittenEntry } from "../tree.ts";
 
 /** The name of another file, and where it stands. */
 export interface NamedSlug {

@@ -1,13 +1,13 @@
 /** Takes single values out of a written tree: whole numbers, shares, choices, text. */
 
-import type { Problem } from "../issue/facts/issue.ts";
-import type { Note } from "../issue/facts/reading.ts";
-import type { Found } from "../issue/facts/shape-issue.ts";
-import type { Wanted } from "../issue/facts/value-type.ts";
-import { nearest } from "../problem/nearest.ts";
-import { hasMoreDecimals } from "./decimals.ts";
-import { foulCharacter } from "./foul-character.ts";
-import { isNothing, type Written } from "./written.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import type { Found } from "../../issue/facts/shape-issue.ts";
+import type { Wanted } from "../../issue/facts/value-type.ts";
+import { nearest } from "../nearest-word.ts";
+import { isNothing, type Written } from "../tree.ts";
+import { foulCharacter } from "./forbidden-character.ts";
+import { hasMoreDecimals } from "./value-schema.ts";
 
 /** A value to take: the key it stands behind, and where its problems go. */
 export interface Taking<W extends Wanted = Wanted> {

@@ -1,9 +1,9 @@
 /** Walks a parsed YAML document into a tree with places and notes what a recipe must not contain. */
 import { isAlias, isMap, isScalar, isSeq, type Pair, type ParsedNode } from "yaml";
-import type { Place } from "../issue/facts/place.ts";
-import type { Note } from "../issue/facts/reading.ts";
+import type { Place } from "../../issue/facts/place.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import type { Written, WrittenEntry, WrittenMap, WrittenScalar } from "../tree.ts";
 import type { PlaceFinder } from "./place-finder.ts";
-import type { Written, WrittenEntry, WrittenMap, WrittenScalar } from "./written.ts";
 
 /** The tree below a node. `key` is the place of its key, if it has one. */
 export function treeOf(

@@ -1,14 +1,13 @@
 /** Takes a group of keys out of a written tree and notes every key that does not belong. */
 
-import type { Note } from "../issue/facts/reading.ts";
-import type { Owner } from "../issue/facts/shape-issue.ts";
-import { nearest } from "../problem/nearest.ts";
-import { joinCommas } from "./join-commas.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import type { Owner } from "../../issue/facts/shape-issue.ts";
+import { nearest } from "../nearest-word.ts";
+import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "../tree.ts";
+import { joinCommas, runTogether } from "./join-commas.ts";
+import { keyMeantBy } from "./key-synonyms.ts";
 import { type Grammar, type Keys, ownerOf } from "./keys.ts";
-import { keyMeantBy } from "./other-words.ts";
-import { runTogether } from "./run-together.ts";
 import { type Unsuitable, unsuitable } from "./take-value.ts";
-import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "./written.ts";
 
 /** What a group of keys is and which keys it may have. */
 export interface Group {

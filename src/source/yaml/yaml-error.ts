@@ -1,8 +1,8 @@
 /** Which of our own faults an error of the YAML reader stands for, and where it is. */
 import type { YAMLError } from "yaml";
-import type { YamlFault } from "../issue/facts/yaml-issue.ts";
+import type { YamlFault } from "../../issue/facts/yaml-issue.ts";
 import { indentFault } from "./yaml-indent.ts";
-import { CLOSING, isClosing } from "./yaml-opened.ts";
+import { CLOSING, isClosing } from "./yaml-unclosed.ts";
 
 /** A fault and the stretch of the text that it is told at, as offsets. */
 export interface FaultAt {

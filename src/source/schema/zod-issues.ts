@@ -1,14 +1,14 @@
 /** Turns what zod says about a value into our own facts, at the place where the value is written. */
 import type * as z from "zod";
-import type { Note } from "../issue/facts/reading.ts";
-import type { Wanted } from "../issue/facts/value-type.ts";
-import { addressFaults } from "./address-faults.ts";
-import { foulCharacter } from "./foul-character.ts";
-import type { Shape } from "./shape.ts";
-import { isSlug, slugFrom } from "./slug.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import type { Wanted } from "../../issue/facts/value-type.ts";
+import { isSlug, slugFrom } from "../slug.ts";
+import { entryOf, isNothing, type Written, type WrittenMap } from "../tree.ts";
+import { foulCharacter } from "./forbidden-character.ts";
+import type { Shape } from "./key-schema.ts";
 import { type Group, noteUnknownKeys } from "./take-map.ts";
 import { type Taking, type Unsuitable, unsuitable } from "./take-value.ts";
-import { entryOf, isNothing, type Written, type WrittenMap } from "./written.ts";
+import { addressFaults } from "./url-faults.ts";
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];

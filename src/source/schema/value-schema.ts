@@ -1,9 +1,8 @@
 /** The zod schemas of single values, made from what a key takes. */
 import * as z from "zod";
-import type { Wanted } from "../issue/facts/value-type.ts";
-import { hasMoreDecimals } from "./decimals.ts";
-import { foulCharacter } from "./foul-character.ts";
-import { LONGEST_SLUG, SLUG } from "./slug.ts";
+import type { Wanted } from "../../issue/facts/value-type.ts";
+import { LONGEST_SLUG, SLUG } from "../slug.ts";
+import { foulCharacter } from "./forbidden-character.ts";
 
 type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
 
@@ -34,4 +33,9 @@ const MM_DECIMALS = 6;
 /** A file name without its ending. */
 export function slugSchema() {
   return z.string().max(LONGEST_SLUG).regex(SLUG);
+}
+
+/** Has a number more decimals than so many? Exact: a number with few is the one nearest to its own short form. */
+export function hasMoreDecimals(value: number, decimals: number): boolean {
+  return Number(value.toFixed(decimals)) !== value;
 }

@@ -1,12 +1,12 @@
 /** Checks a flat group of keys against a zod schema, and says what zod found in our own facts and places. */
 
-import type { Note } from "../issue/facts/reading.ts";
-import { nearest } from "../problem/nearest.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import { nearest } from "../nearest-word.ts";
+import { entryOf, type WrittenMap } from "../tree.ts";
+import type { Shape } from "./key-schema.ts";
 import { plainKeys } from "./plain-value.ts";
-import type { Shape } from "./shape.ts";
-import { noteShapeIssue } from "./shape-issue.ts";
 import { noteUnknownKeys } from "./take-map.ts";
-import { entryOf, type WrittenMap } from "./written.ts";
+import { noteShapeIssue } from "./zod-issues.ts";
 
 /** The checked value, or nothing where problems were noted. */
 export function checkShape<T>(shape: Shape<T>, written: WrittenMap, note: Note): T | undefined {

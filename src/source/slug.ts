@@ -25,3 +25,8 @@ export function plainSlug(text: string, longest = LONGEST_SLUG): string {
 export function isSlug(name: string): boolean {
   return SLUG.test(name) && name.length <= LONGEST_SLUG;
 }
+
+/** `patterns/seed-list.md` is `seed-list`. */
+export function slugOf(path: string): string {
+  return path.slice(path.lastIndexOf("/") + 1).replace(/\.md$/, "");
+}

@@ -1,6 +1,6 @@
 /** A zod schema together with the group of keys that it is for. */
 import type * as z from "zod";
-import type { Owner } from "../issue/facts/shape-issue.ts";
+import type { Owner } from "../../issue/facts/shape-issue.ts";
 import type { Grammar, Keys } from "./keys.ts";
 
 export interface Shape<T> {

@@ -1,6 +1,6 @@
 /** Turns offsets into a stretch of YAML into places in its file. */
 import type { LineCounter } from "yaml";
-import type { Place } from "../issue/facts/place.ts";
+import type { Place } from "../../issue/facts/place.ts";
 
 /** The place from one offset up to another; it never goes beyond the end of its line. */
 export type PlaceFinder = (from: number, to?: number) => Place;

@@ -1,8 +1,8 @@
 /** Written trees as the plain values that a schema checks. */
-import type { Wanted } from "../issue/facts/value-type.ts";
+import type { Wanted } from "../../issue/facts/value-type.ts";
+import { isSlug } from "../slug.ts";
+import { isNothing, type Written, type WrittenMap } from "../tree.ts";
 import type { Keys } from "./keys.ts";
-import { isSlug } from "./slug.ts";
-import { isNothing, type Written, type WrittenMap } from "./written.ts";
 
 /** The values behind the known keys. Where text is wanted, a number or a word like `true` is text. */
 export function plainKeys(tree: WrittenMap, keys: Keys): Readonly<Record<string, unknown>> {
