@@ -2,7 +2,7 @@
 import type { Axis } from "../measure/axis.ts";
 import type { PaperSide } from "../measure/paper-side.ts";
 import type { Binding } from "../notebook/notebook.ts";
-import { type PageSide, sideOfKey } from "../recipe/margin-conflict.ts";
+import { type PageSide, sideOfKey } from "../recipe/margin-sides.ts";
 import { MARGIN_KEYS, type Margin, type MarginKey } from "../recipe/recipe.ts";
 import type { Edit } from "./edit.ts";
 

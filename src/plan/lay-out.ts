@@ -5,7 +5,7 @@ import type { Misfit } from "../issue/facts/misfit.ts";
 import { AXES, type Axis } from "../measure/axis.ts";
 import { type Box, spanAlong, withSpan } from "../measure/box.ts";
 import type { Binding } from "../notebook/notebook.ts";
-import { type MarginSides, marginSides } from "../recipe/margin-conflict.ts";
+import { type MarginSides, marginSides } from "../recipe/margin-sides.ts";
 import type { Area, Split } from "../recipe/recipe.ts";
 import { type Budget, MOST_BOXES, MOST_WORK } from "./budget.ts";
 import { exceedsShare, type Trial } from "./named-sizes.ts";

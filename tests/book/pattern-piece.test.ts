@@ -8,7 +8,7 @@ import type { Reading } from "../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 
 const write = createSvgWriter(createSVGWindow());

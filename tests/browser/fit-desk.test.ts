@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { sayProblem } from "../../src/issue/words/say-issue.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";

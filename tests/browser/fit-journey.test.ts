@@ -4,7 +4,7 @@ import { pathToFileURL } from "node:url";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
-import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { testDesk } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 

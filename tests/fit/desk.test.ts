@@ -17,7 +17,7 @@ import type { Device } from "../../site/script/page/device.ts";
 import { sayAddressProblem } from "../../src/issue/words/say-address-issue.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { demoShelf } from "./page-shelf.ts";

@@ -19,7 +19,7 @@ import { sayProblem } from "../../src/issue/words/say-issue.ts";
 import { sayMisfit } from "../../src/issue/words/say-misfit.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { Plan } from "../../src/plan/plan.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { wildFields } from "../random/any-fields.ts";
 import { wildRecipe } from "../random/wild-recipe.ts";

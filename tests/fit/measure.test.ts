@@ -6,7 +6,7 @@ import { keepScale, keptScale, pxPerMm } from "../../site/script/measure/screen-
 import { type Device, openDevice } from "../../site/script/page/device.ts";
 import { keepPrinter, keptPrinter } from "../../site/script/page/kept-printer.ts";
 import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
-import { readBook } from "../../src/recipe/read-book.ts";
+import { readBook } from "../../src/recipe/read/read-book.ts";
 
 function memoryDevice(): Device {
   const memory = new Map<string, string>();

@@ -6,8 +6,8 @@ import { openedFile } from "../../site/script/fit/opened-file.ts";
 import { reportProblems } from "../../src/issue/report/report.ts";
 import { sayProblem } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
-import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
+import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { demoShelf } from "./page-shelf.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Problem } from "../../src/issue/facts/issue.ts";
 import { reportProblems } from "../../src/issue/report/report.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 
 /** The report of one recipe. */
 function reportOn(path: string, text: string): string {

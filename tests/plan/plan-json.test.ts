@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { RECIPE_KEYS } from "../../src/recipe/recipe-keys.ts";
 
 const A5 = `---

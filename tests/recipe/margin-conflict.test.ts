@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Binding } from "../../src/notebook/notebook.ts";
-import { marginSides, type PageSide, sideOfKey } from "../../src/recipe/margin-conflict.ts";
+import { marginSides, type PageSide, sideOfKey } from "../../src/recipe/margin-sides.ts";
 import type { MarginKey } from "../../src/recipe/recipe.ts";
 
 const INNER: readonly (readonly [Binding, PageSide, string, string])[] = [

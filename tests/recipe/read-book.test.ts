@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readBook } from "../../src/recipe/read-book.ts";
+import { readBook } from "../../src/recipe/read/read-book.ts";
 
 const read = (text: string) => readBook({ path: "book.yaml", text });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import type { Area, Recipe, Track } from "../../src/recipe/recipe.ts";
 
 /** The recipe of a pattern whose page, and what follows it, is written so. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 
 const read = (keys: string) =>
   readStripRecipe({

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { STRIP_BOUNDS } from "../../src/recipe/strip-keys.ts";
 import { MAKES, type StripRecipe } from "../../src/recipe/strip-recipe.ts";
 import { writeStripRecipe } from "../../src/recipe/write-strip-recipe.ts";

@@ -5,9 +5,9 @@ import type { Reading, TextFile } from "../../src/issue/facts/reading.ts";
 import { reportProblems } from "../../src/issue/report/report.ts";
 import { sayProblem } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
-import { readBook } from "../../src/recipe/read-book.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
-import { readStripRecipe } from "../../src/recipe/read-strip-recipe.ts";
+import { readBook } from "../../src/recipe/read/read-book.ts";
+import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
+import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { type Expected, expectedProblems, withoutExpectations } from "./expected-problems.ts";
 
 type Read = (file: TextFile) => Reading<unknown>;

@@ -1,9 +1,10 @@
 /** What a recipe comes to on a notebook while it is written: read and planned as in the build, or what is wrong with it. */
-import { marginClashes } from "../../../src/book/content/load-margins.ts";
+
 import type { Problem } from "../../../src/issue/facts/issue.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
+import { marginClashes } from "../../../src/recipe/margin-clashes.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import { nameNotebook } from "../fit/name-notebook.ts";
 import { MOST_KIB } from "../fit/opened-file.ts";

@@ -1,8 +1,9 @@
 /** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
-import { unknownIn } from "../../../src/book/content/load-chosen.ts";
+
 import type { Problem } from "../../../src/issue/facts/issue.ts";
 import type { TextFile } from "../../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
+import { unknownIn } from "../../../src/recipe/chosen.ts";
 import type { StripReading, StripRecipe } from "../../../src/recipe/strip-recipe.ts";
 import { utf8Text } from "../../../src/source/front-matter/utf8-text.ts";
 import type { ReaderPart } from "../reader/reader-part.ts";

@@ -1,5 +1,5 @@
 /** What there is to say of a plan beside its drawing: what the paper does, why it does not fit, how it divides. */
-import { labelsOf } from "../../../src/book/label-at.ts";
+
 import { type SplitRow, splitRows } from "../../../src/book/pattern/split-rows.ts";
 import { sayAlternative } from "../../../src/issue/words/say-alternative.ts";
 import { sayMisfit } from "../../../src/issue/words/say-misfit.ts";
@@ -7,6 +7,7 @@ import { sayNearFit, sayNearFits } from "../../../src/issue/words/say-near-fit.t
 import type { LabelAt } from "../../../src/issue/words/say-path.ts";
 import { sayPlanNote } from "../../../src/issue/words/say-plan-note.ts";
 import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
+import { labelsOf } from "../../../src/recipe/area-tree.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import { makeElement } from "../page/make-element.ts";
 

@@ -3,8 +3,8 @@ import "../../../src/written/without-eval.ts";
 import { reportProblems } from "../../../src/issue/report/report.ts";
 import { sayProblem } from "../../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../../src/notebook/read-notebook.ts";
-import { readRecipe } from "../../../src/recipe/read-recipe.ts";
-import { readStripRecipe } from "../../../src/recipe/read-strip-recipe.ts";
+import { readRecipe } from "../../../src/recipe/read/read-recipe.ts";
+import { readStripRecipe } from "../../../src/recipe/read/read-strip-recipe.ts";
 import type { ReaderPart } from "./reader-part.ts";
 
 const part: ReaderPart = {

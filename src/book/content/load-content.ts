@@ -5,16 +5,16 @@ import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
-import { readBook } from "../../recipe/read-book.ts";
-import { readRecipe } from "../../recipe/read-recipe.ts";
-import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";
+import { chosenOf, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
+import { marginClashes } from "../../recipe/margin-clashes.ts";
+import { readBook } from "../../recipe/read/read-book.ts";
+import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { type Astray, BOOK, findAstray } from "./find-astray.ts";
-import { chosenOf, unknownIn, unlistedOf } from "./load-chosen.ts";
 import { loadFile, openRoot } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
-import { marginClashes } from "./load-margins.ts";
 
 export interface Content {
   readonly book: BookFile;

@@ -10,7 +10,7 @@ import { COUNTS, usableSteps } from "../../measure/grid-axis.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import { sheetScene } from "../../print/sheet/sheet-scene.ts";
 import { stripSheets } from "../../print/sheet/strip-sheets.ts";
-import { readRecipe } from "../../recipe/read-recipe.ts";
+import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 

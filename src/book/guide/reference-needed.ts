@@ -3,9 +3,9 @@
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Owner } from "../../issue/facts/shape-issue.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
-import { readBook } from "../../recipe/read-book.ts";
-import { readRecipe } from "../../recipe/read-recipe.ts";
-import { readStripRecipe } from "../../recipe/read-strip-recipe.ts";
+import { readBook } from "../../recipe/read/read-book.ts";
+import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 
 /** Keys that must be there, and sets of which one must. */
 export interface NeededKeys {

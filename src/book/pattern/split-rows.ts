@@ -7,8 +7,8 @@ import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { FittingPlan, PlanSplit } from "../../plan/plan.ts";
 import { splitReasons } from "../../plan/split-reasons.ts";
+import { labelsOf } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import { labelsOf } from "../label-at.ts";
 
 export interface SplitRow {
   /** Such as `The columns of row 2`. */

@@ -2,7 +2,7 @@
 import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan, PlanPage } from "../../plan/plan.ts";
-import { type MarginSides, marginSides } from "../../recipe/margin-conflict.ts";
+import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Recipe } from "../../recipe/recipe.ts";
 import { INK } from "../ink.ts";
 import { rectData } from "../path-data.ts";

@@ -3,7 +3,7 @@ import { type Axis, otherAxis } from "../../measure/axis.ts";
 import type { PaperSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
 import type { Side } from "../../plan/plan.ts";
-import { sideOfKey } from "../../recipe/margin-conflict.ts";
+import { sideOfKey } from "../../recipe/margin-sides.ts";
 import { lineAlong } from "../along.ts";
 import { rectData } from "../path-data.ts";
 import { type Rect, type Stretch, stretchAlong } from "../rect.ts";

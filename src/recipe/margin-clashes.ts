@@ -1,9 +1,9 @@
 /** Which margins of a pattern land on one side in a notebook that the book has. */
 
-import type { Problem } from "../../issue/facts/issue.ts";
-import type { Binding, Notebook } from "../../notebook/notebook.ts";
-import { marginSides, type PageSide } from "../../recipe/margin-conflict.ts";
-import type { Area, Attempt, Margin, Recipe } from "../../recipe/recipe.ts";
+import type { Problem } from "../issue/facts/issue.ts";
+import type { Binding, Notebook } from "../notebook/notebook.ts";
+import { marginSides, type PageSide } from "./margin-sides.ts";
+import type { Area, Attempt, Margin, Recipe } from "./recipe.ts";
 
 /**
  * One problem for each margin and binding; a margin that was written once is told once. `inner` beside `top` is usual

@@ -1,11 +1,11 @@
 /** Reads one track: its size, how often it is repeated, and the area that it is. */
-import { takeMap } from "../source/schema/take-map.ts";
-import { takeWhole } from "../source/schema/take-value.ts";
-import { entryOf, isNothing, type Written, type WrittenMap } from "../source/tree.ts";
-import type { Desk } from "./desk.ts";
+import { takeMap } from "../../source/schema/take-map.ts";
+import { takeWhole } from "../../source/schema/take-value.ts";
+import { entryOf, isNothing, type Written, type WrittenMap } from "../../source/tree.ts";
+import { type Area, FILLS, type Track } from "../recipe.ts";
+import { RECIPE_KEYS } from "../recipe-keys.ts";
+import type { Desk } from "./read-context.ts";
 import { readSize } from "./read-size.ts";
-import { type Area, FILLS, type Track } from "./recipe.ts";
-import { RECIPE_KEYS } from "./recipe-keys.ts";
 
 /** A desk that also reads the area among a track's keys, one split deeper. */
 export interface AreaDesk extends Desk {

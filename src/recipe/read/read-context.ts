@@ -1,7 +1,7 @@
 /** What all parts of one recipe share while it is read: where problems go, and what may not grow without end. */
-import type { Place } from "../issue/facts/place.ts";
-import type { Note } from "../issue/facts/reading.ts";
-import { LIMITS } from "./recipe-keys.ts";
+import type { Place } from "../../issue/facts/place.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import { LIMITS } from "../recipe-keys.ts";
 
 export interface Desk {
   readonly note: Note;

@@ -1,10 +1,10 @@
 /** Which notebooks and patterns a book has, and whether those it names are there. */
 
-import type { Problem } from "../../issue/facts/issue.ts";
-import type { Chosen } from "../../recipe/book-file.ts";
-import type { Recipe } from "../../recipe/recipe.ts";
-import { nearest } from "../../source/nearest-word.ts";
-import type { NamedSlug } from "../../source/schema/named-slugs.ts";
+import type { Problem } from "../issue/facts/issue.ts";
+import { nearest } from "../source/nearest-word.ts";
+import type { NamedSlug } from "../source/schema/named-slugs.ts";
+import type { Chosen } from "./book-file.ts";
+import type { Recipe } from "./recipe.ts";
 
 type What = "notebook" | "pattern";
 

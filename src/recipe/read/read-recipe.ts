@@ -1,14 +1,14 @@
 /** Reads a pattern's file: its head, its page or spread, and what to try where that does not fit. */
-import type { Problem } from "../issue/facts/issue.ts";
-import { type Reading, readingOf, type TextFile } from "../issue/facts/reading.ts";
-import { readFrontMatter } from "../source/front-matter/read-front-matter.ts";
-import { checkShape } from "../source/schema/check-schema.ts";
-import { slugOf } from "../source/slug.ts";
-import { entryOf } from "../source/tree.ts";
-import { openDesk } from "./desk.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import { type Reading, readingOf, type TextFile } from "../../issue/facts/reading.ts";
+import { readFrontMatter } from "../../source/front-matter/read-front-matter.ts";
+import { checkShape } from "../../source/schema/check-schema.ts";
+import { slugOf } from "../../source/slug.ts";
+import { entryOf } from "../../source/tree.ts";
+import type { Recipe } from "../recipe.ts";
+import { RECIPE_SHAPE } from "../recipe-shape.ts";
 import { readAttempt, readOtherwise } from "./read-attempt.ts";
-import type { Recipe } from "./recipe.ts";
-import { RECIPE_SHAPE } from "./recipe-shape.ts";
+import { openDesk } from "./read-context.ts";
 
 /** The checked recipe, or every problem in it. */
 export function readRecipe(file: TextFile): Reading<Recipe> {

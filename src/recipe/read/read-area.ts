@@ -1,12 +1,12 @@
 /** Reads an area: its label, its margin, and its split or its fill. */
-import { noteNotTogether, takeMap } from "../source/schema/take-map.ts";
-import { takeChoice, takeText, takeWhole } from "../source/schema/take-value.ts";
-import { entryOf, type Written, type WrittenMap } from "../source/tree.ts";
-import type { Desk } from "./desk.ts";
+import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
+import { takeChoice, takeText, takeWhole } from "../../source/schema/take-value.ts";
+import { entryOf, type Written, type WrittenMap } from "../../source/tree.ts";
+import { type Area, FILLS, type Split } from "../recipe.ts";
+import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
+import type { Desk } from "./read-context.ts";
 import { readMargin } from "./read-margin.ts";
 import { readSplit } from "./read-split.ts";
-import { type Area, FILLS, type Split } from "./recipe.ts";
-import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 
 const AREA_KEYS = Object.keys(RECIPE_KEYS.area);
 const AREA = {

@@ -1,11 +1,11 @@
 /** Reads where a split's leftover goes: a keyword, or the label of one of its tracks. */
 
-import type { Note } from "../issue/facts/reading.ts";
-import { nearest } from "../source/nearest-word.ts";
-import { unsuitable } from "../source/schema/take-value.ts";
-import { isNothing, type WrittenEntry } from "../source/tree.ts";
-import type { Leftover, Track } from "./recipe.ts";
-import { LEFTOVER_KEYWORDS, RECIPE_KEYS } from "./recipe-keys.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import { nearest } from "../../source/nearest-word.ts";
+import { unsuitable } from "../../source/schema/take-value.ts";
+import { isNothing, type WrittenEntry } from "../../source/tree.ts";
+import type { Leftover, Track } from "../recipe.ts";
+import { LEFTOVER_KEYWORDS, RECIPE_KEYS } from "../recipe-keys.ts";
 
 /** Keywords win over labels; of tracks with one label the first is meant. At the end where nothing is written. */
 export function readLeftover(

@@ -1,10 +1,10 @@
 /** Reads a split's gap: one number of steps, or a range. */
-import type { Note } from "../issue/facts/reading.ts";
-import { takeMap } from "../source/schema/take-map.ts";
-import { takeWhole } from "../source/schema/take-value.ts";
-import { entryOf, type WrittenEntry } from "../source/tree.ts";
-import type { GapRange } from "./recipe.ts";
-import { RECIPE_KEYS } from "./recipe-keys.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import { takeMap } from "../../source/schema/take-map.ts";
+import { takeWhole } from "../../source/schema/take-value.ts";
+import { entryOf, type WrittenEntry } from "../../source/tree.ts";
+import type { GapRange } from "../recipe.ts";
+import { RECIPE_KEYS } from "../recipe-keys.ts";
 
 const GAP = {
   owner: "gap",

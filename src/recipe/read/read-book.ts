@@ -1,15 +1,15 @@
 /** Reads `book.yaml`: the book's title, and which notebooks and patterns it has. */
 import * as z from "zod";
-import type { Problem } from "../issue/facts/issue.ts";
-import { type Note, readingOf, type TextFile } from "../issue/facts/reading.ts";
-import { readYamlFile } from "../source/front-matter/read-front-matter.ts";
-import { checkShape } from "../source/schema/check-schema.ts";
-import { namedSlugs } from "../source/schema/named-slugs.ts";
-import { addressFaults } from "../source/schema/url-faults.ts";
-import { slugSchema, textSchema } from "../source/schema/value-schema.ts";
-import { entryOf, type WrittenEntry } from "../source/tree.ts";
-import type { BookFile, BookReading, Chosen } from "./book-file.ts";
-import { BOOK_KEYS, STRETCH } from "./book-keys.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
+import { readYamlFile } from "../../source/front-matter/read-front-matter.ts";
+import { checkShape } from "../../source/schema/check-schema.ts";
+import { namedSlugs } from "../../source/schema/named-slugs.ts";
+import { addressFaults } from "../../source/schema/url-faults.ts";
+import { slugSchema, textSchema } from "../../source/schema/value-schema.ts";
+import { entryOf, type WrittenEntry } from "../../source/tree.ts";
+import type { BookFile, BookReading, Chosen } from "../book-file.ts";
+import { BOOK_KEYS, STRETCH } from "../book-keys.ts";
 
 const { book: KEYS } = BOOK_KEYS;
 const chosen = () =>

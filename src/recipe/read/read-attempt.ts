@@ -1,11 +1,11 @@
 /** Reads one way to lay a pattern out: a page, or a spread of two. */
-import { noteNotTogether, takeMap } from "../source/schema/take-map.ts";
-import { unsuitable } from "../source/schema/take-value.ts";
-import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "../source/tree.ts";
-import type { Desk } from "./desk.ts";
+import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
+import { unsuitable } from "../../source/schema/take-value.ts";
+import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "../../source/tree.ts";
+import type { Area, Attempt } from "../recipe.ts";
+import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import { readArea } from "./read-area.ts";
-import type { Area, Attempt } from "./recipe.ts";
-import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
+import type { Desk } from "./read-context.ts";
 
 const ATTEMPT = {
   owner: "attempt",

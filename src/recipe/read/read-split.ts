@@ -1,13 +1,13 @@
 /** Reads a split: a number, a count with what each track is, or its tracks one by one. */
-import type { Axis } from "../measure/axis.ts";
-import { noteNotTogether, takeMap } from "../source/schema/take-map.ts";
-import { takeText, takeWhole, unsuitable } from "../source/schema/take-value.ts";
-import { entryOf, type WrittenEntry, type WrittenMap } from "../source/tree.ts";
+import type { Axis } from "../../measure/axis.ts";
+import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
+import { takeText, takeWhole, unsuitable } from "../../source/schema/take-value.ts";
+import { entryOf, type WrittenEntry, type WrittenMap } from "../../source/tree.ts";
+import type { Split, Track } from "../recipe.ts";
+import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import { readGap } from "./read-gap.ts";
 import { readLeftover } from "./read-leftover.ts";
 import { type AreaDesk, PLAIN_TRACK, readTrack } from "./read-track.ts";
-import type { Split, Track } from "./recipe.ts";
-import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 
 const SPLIT = {
   owner: "split",

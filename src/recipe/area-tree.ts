@@ -1,6 +1,6 @@
 /** The labels of a recipe's areas, by their place in a plan. */
 import type { LabelAt } from "../issue/words/say-path.ts";
-import type { Area, Attempt } from "../recipe/recipe.ts";
+import type { Area, Attempt } from "./recipe.ts";
 
 /** Looks up the label of the area at a place of one attempt; undefined where it has none. */
 export function labelsOf(attempt: Attempt): LabelAt {

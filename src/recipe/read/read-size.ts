@@ -1,10 +1,10 @@
 /** Reads a track's size: exact steps, a share with limits, or a `same` name. */
-import { noteNotTogether } from "../source/schema/take-map.ts";
-import { takeShare, takeText, takeWhole, unsuitable } from "../source/schema/take-value.ts";
-import { entryOf, type WrittenMap } from "../source/tree.ts";
-import type { Desk } from "./desk.ts";
-import type { WrittenSize } from "./recipe.ts";
-import { RECIPE_KEYS } from "./recipe-keys.ts";
+import { noteNotTogether } from "../../source/schema/take-map.ts";
+import { takeShare, takeText, takeWhole, unsuitable } from "../../source/schema/take-value.ts";
+import { entryOf, type WrittenMap } from "../../source/tree.ts";
+import type { WrittenSize } from "../recipe.ts";
+import { RECIPE_KEYS } from "../recipe-keys.ts";
+import type { Desk } from "./read-context.ts";
 
 /** The size among a track's keys; a share of 1 without limits where none is written. */
 export function readSize(map: WrittenMap, desk: Desk): WrittenSize {

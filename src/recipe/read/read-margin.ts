@@ -1,10 +1,10 @@
 /** Reads an area's margin: one number for all four sides, or steps by side. */
-import type { Note } from "../issue/facts/reading.ts";
-import { takeMap } from "../source/schema/take-map.ts";
-import { takeWhole } from "../source/schema/take-value.ts";
-import type { WrittenEntry } from "../source/tree.ts";
-import { MARGIN_KEYS, type Margin } from "./recipe.ts";
-import { RECIPE_KEYS } from "./recipe-keys.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import { takeMap } from "../../source/schema/take-map.ts";
+import { takeWhole } from "../../source/schema/take-value.ts";
+import type { WrittenEntry } from "../../source/tree.ts";
+import { MARGIN_KEYS, type Margin } from "../recipe.ts";
+import { RECIPE_KEYS } from "../recipe-keys.ts";
 
 const MARGIN = {
   owner: "margin",

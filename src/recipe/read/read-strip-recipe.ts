@@ -1,15 +1,15 @@
 /** Reads a strip's file: which patterns it carries and how it is made. */
 import * as z from "zod";
-import type { Problem } from "../issue/facts/issue.ts";
-import { type Note, readingOf, type TextFile } from "../issue/facts/reading.ts";
-import { readFrontMatter } from "../source/front-matter/read-front-matter.ts";
-import { checkShape } from "../source/schema/check-schema.ts";
-import { namedSlugs } from "../source/schema/named-slugs.ts";
-import { mmSchema, slugSchema, textSchema, wholeSchema } from "../source/schema/value-schema.ts";
-import { slugOf } from "../source/slug.ts";
-import { entryOf } from "../source/tree.ts";
-import { STRIP_BOUNDS, STRIP_KEYS } from "./strip-keys.ts";
-import { MAKES, type StripReading } from "./strip-recipe.ts";
+import type { Problem } from "../../issue/facts/issue.ts";
+import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
+import { readFrontMatter } from "../../source/front-matter/read-front-matter.ts";
+import { checkShape } from "../../source/schema/check-schema.ts";
+import { namedSlugs } from "../../source/schema/named-slugs.ts";
+import { mmSchema, slugSchema, textSchema, wholeSchema } from "../../source/schema/value-schema.ts";
+import { slugOf } from "../../source/slug.ts";
+import { entryOf } from "../../source/tree.ts";
+import { STRIP_BOUNDS, STRIP_KEYS } from "../strip-keys.ts";
+import { MAKES, type StripReading } from "../strip-recipe.ts";
 
 const { strip: KEYS } = STRIP_KEYS;
 const slugs = () => z.array(slugSchema()).max(STRIP_BOUNDS.patterns).default([]);
