@@ -3,11 +3,11 @@
 import type { Misfit } from "../issue/facts/misfit.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import { newBudget } from "./budget.ts";
-import { layOutAttempt } from "./lay-out-attempt.ts";
-import { nearFits } from "./near-fits.ts";
-import { paperNotes } from "./paper-notes.ts";
+import { paperNotes } from "./explain/paper-notes.ts";
+import { newBudget } from "./layout/budget.ts";
+import { layOutAttempt } from "./layout/lay-out-attempt.ts";
 import type { Plan } from "./plan.ts";
+import { nearFits } from "./repair/near-fits.ts";
 
 /** Works a recipe out for a notebook. Exact, and the same on every machine; it never throws for a checked recipe. */
 export function planPattern(recipe: Recipe, notebook: Notebook): Plan {

@@ -5,7 +5,7 @@ import { openCourse } from "../../site/script/along/course.ts";
 import { readStepAddress, stepAddress } from "../../site/script/along/course-address.ts";
 import { countWords } from "../../site/script/along/show-words.ts";
 import { alongData, readAlongData } from "../../src/book/pattern/along-data.ts";
-import { drawOrder } from "../../src/plan/draw-order.ts";
+import { drawOrder } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { axisOf, notebookWith, pageOf, planOf } from "../draw/plan-of.ts";
 import { samplePlans } from "../draw/sample-plans.ts";

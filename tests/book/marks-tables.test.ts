@@ -1,7 +1,7 @@
 /** The marks to copy: by step, by dot and in millimetres from the paper's edge. */
 import { describe, expect, it } from "vitest";
 import { marksTables } from "../../src/book/pattern/marks-tables.ts";
-import { drawOrder } from "../../src/plan/draw-order.ts";
+import { drawOrder } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { axisOf, notebookWith, pageOf } from "../draw/plan-of.ts";
 

@@ -4,7 +4,12 @@ import { join } from "node:path";
 import { loadContent } from "../../src/book/content/load-content.ts";
 import { sayMarks, sayStroke } from "../../src/issue/words/say-stroke.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import { type DrawOrder, drawOrder, type Hand, type Stroke } from "../../src/plan/draw-order.ts";
+import {
+  type DrawOrder,
+  drawOrder,
+  type Hand,
+  type Stroke,
+} from "../../src/plan/order/draw-order.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { PROJECT } from "../setup/run-command.ts";
 

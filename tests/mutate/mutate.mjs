@@ -1,6 +1,6 @@
 /**
  * `npm run mutate`: puts one small mistake at a time into the engine and runs its tests, which ought to fail.
- * `npm run mutate -- src/plan` does it for another folder, `-- src/plan/replace.ts` for one file.
+ * `npm run mutate -- src/plan` does it for another folder, `-- src/plan/repair/replace-part.ts` for one file.
  */
 import { spawn } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";

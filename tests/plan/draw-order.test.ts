@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { AXES, otherAxis } from "../../src/measure/axis.ts";
 import { spanAlong } from "../../src/measure/box.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import { drawOrder, type Stroke } from "../../src/plan/draw-order.ts";
+import { drawOrder, type Stroke } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import type { Area } from "../../src/recipe/recipe.ts";

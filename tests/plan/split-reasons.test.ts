@@ -1,8 +1,8 @@
 /** Each split of a plan is explained in words and numbers. */
 import { describe, expect, it } from "vitest";
 import { saySplitReason } from "../../src/issue/words/say-split-reason.ts";
+import { splitReasons } from "../../src/plan/explain/split-reasons.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { splitReasons } from "../../src/plan/split-reasons.ts";
 import type { Split } from "../../src/recipe/recipe.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { area, columns, onePage, recipeOf, rows, same, track } from "../oracle/recipe-of.ts";

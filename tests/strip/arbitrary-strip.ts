@@ -1,8 +1,8 @@
 /** Any strip, for property tests: patterns that the engine has laid out, in few or many lanes. */
 import fc from "fast-check";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import { newBudget } from "../../src/plan/budget.ts";
-import { layOutAttempt } from "../../src/plan/lay-out-attempt.ts";
+import { newBudget } from "../../src/plan/layout/budget.ts";
+import { layOutAttempt } from "../../src/plan/layout/lay-out-attempt.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { buildStrip } from "../../src/strip/build-strip.ts";

@@ -6,7 +6,12 @@ import { type Rect, stretchAlong } from "../../../src/draw/rect.ts";
 import { sayMarks, sayStroke } from "../../../src/issue/words/say-stroke.ts";
 import { type Axis, otherAxis } from "../../../src/measure/axis.ts";
 import { dotAt, type GridAxis } from "../../../src/measure/grid-axis.ts";
-import { drawOrder, type Hand, type Stroke, type Ticks } from "../../../src/plan/draw-order.ts";
+import {
+  drawOrder,
+  type Hand,
+  type Stroke,
+  type Ticks,
+} from "../../../src/plan/order/draw-order.ts";
 import type { Side } from "../../../src/plan/plan.ts";
 
 /** One thing to do: the marks along two sides of the page, or one line of the pen. */

@@ -1,5 +1,5 @@
 /** Brings the drawing, the words, the keys and the buttons of a page together around one course. */
-import type { Hand } from "../../../src/plan/draw-order.ts";
+import type { Hand } from "../../../src/plan/order/draw-order.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { onPress, partOf, theOne } from "../page/parts.ts";
 import { type Course, stepOf } from "./course.ts";

@@ -1,6 +1,6 @@
 /** Where the keeper is on the way through the steps. */
 import type { AlongPlan } from "../../../src/book/pattern/along-data.ts";
-import type { Hand } from "../../../src/plan/draw-order.ts";
+import type { Hand } from "../../../src/plan/order/draw-order.ts";
 import { type AlongStep, alongSteps } from "./along-steps.ts";
 
 export interface CourseState {

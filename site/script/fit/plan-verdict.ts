@@ -1,7 +1,7 @@
 /** How a pattern comes out on a notebook, in one word and in a few. */
 import { type FitState, fitState } from "../../../src/book/fit-state.ts";
 import { sayOver } from "../../../src/issue/words/say-leftover.ts";
-import { leftoverOf, sharedOutOf } from "../../../src/plan/leftover-of.ts";
+import { leftoverOf, sharedOutOf } from "../../../src/plan/explain/leftover-of.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 
 export interface Verdict {

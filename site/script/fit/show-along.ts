@@ -1,7 +1,7 @@
 /** Drawing along on the keeper's own notebook: whatever the page shows can be drawn stroke by stroke. */
 import { marksTables } from "../../../src/book/pattern/marks-tables.ts";
 import { sayCounting, sayOrder } from "../../../src/issue/words/say-stroke.ts";
-import { drawOrder } from "../../../src/plan/draw-order.ts";
+import { drawOrder } from "../../../src/plan/order/draw-order.ts";
 import { bindAlong, keptHand } from "../along/bind-along.ts";
 import { type Course, openCourse } from "../along/course.ts";
 import { writeList } from "../along/write-list.ts";

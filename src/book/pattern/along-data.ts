@@ -2,7 +2,7 @@
 import type { Axis } from "../../measure/axis.ts";
 import type { GridAxis } from "../../measure/grid-axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { BoxedPage } from "../../plan/draw-order.ts";
+import type { BoxedPage } from "../../plan/order/draw-order.ts";
 import type { FittingPlan } from "../../plan/plan.ts";
 
 /** A plan that can be drawn along, read back. */

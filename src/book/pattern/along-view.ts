@@ -8,7 +8,7 @@ import {
   sayStroke,
 } from "../../issue/words/say-stroke.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { drawOrder } from "../../plan/draw-order.ts";
+import { drawOrder } from "../../plan/order/draw-order.ts";
 import type { FittingPlan, Side } from "../../plan/plan.ts";
 import { alongData } from "./along-data.ts";
 import { type MarksTable, marksTables } from "./marks-tables.ts";

@@ -3,7 +3,7 @@ import { AXES, type Axis } from "../../measure/axis.ts";
 import { dotAt, type GridAxis, positionLength } from "../../measure/grid-axis.ts";
 import { roundedMm, toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { DrawOrder, Ticks } from "../../plan/draw-order.ts";
+import type { DrawOrder, Ticks } from "../../plan/order/draw-order.ts";
 import type { Side } from "../../plan/plan.ts";
 
 export interface MarksTable {

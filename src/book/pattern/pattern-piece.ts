@@ -11,7 +11,7 @@ import { sayNearFit, sayNearFits } from "../../issue/words/say-near-fit.ts";
 import { sayPlanNote } from "../../issue/words/say-plan-note.ts";
 import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { leftoverOf, sharedOutOf } from "../../plan/leftover-of.ts";
+import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";

@@ -5,8 +5,8 @@ import { asSentence } from "../../issue/words/say-count.ts";
 import { saySplit } from "../../issue/words/say-path.ts";
 import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import type { Axis } from "../../measure/axis.ts";
+import { splitReasons } from "../../plan/explain/split-reasons.ts";
 import type { FittingPlan, PlanSplit } from "../../plan/plan.ts";
-import { splitReasons } from "../../plan/split-reasons.ts";
 import { labelsOf } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 

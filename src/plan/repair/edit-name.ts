@@ -1,8 +1,8 @@
 /** Looser limits of all tracks of one `same` name, wherever they stand. */
-import type { Attempt, SameSize } from "../recipe/recipe.ts";
+import type { Attempt, SameSize } from "../../recipe/recipe.ts";
+import { type SameName, splitsNaming } from "../layout/same-names.ts";
 import type { Edit } from "./edit.ts";
-import { replaceNamed } from "./replace.ts";
-import { type SameName, splitsNaming } from "./same-names.ts";
+import { replaceNamed } from "./replace-part.ts";
 
 /** An edit of a whole attempt: made only when it is tried. */
 export type NameEdit = Omit<Edit<unknown>, "replacement" | "only"> & {

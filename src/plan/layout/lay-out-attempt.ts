@@ -1,14 +1,14 @@
 /** One attempt on one notebook: its `same` names are fixed one after another, then its pages are laid out. */
 
-import type { Misfit } from "../issue/facts/misfit.ts";
-import type { Axis } from "../measure/axis.ts";
-import { usableSteps } from "../measure/grid-axis.ts";
-import type { Notebook } from "../notebook/notebook.ts";
-import type { Attempt } from "../recipe/recipe.ts";
+import type { Misfit } from "../../issue/facts/misfit.ts";
+import type { Axis } from "../../measure/axis.ts";
+import { usableSteps } from "../../measure/grid-axis.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { Attempt } from "../../recipe/recipe.ts";
+import type { PlanPage, Side } from "../plan.ts";
 import type { Budget } from "./budget.ts";
 import { type LaidOut, layOut, type Setting } from "./lay-out.ts";
 import type { Trial } from "./named-sizes.ts";
-import type { PlanPage, Side } from "./plan.ts";
 import { areasOf, type SameName, sameNames } from "./same-names.ts";
 
 /** The pages of an attempt that fits, or the first thing that does not. */

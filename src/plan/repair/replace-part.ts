@@ -1,5 +1,5 @@
 /** An attempt with one written thing replaced, wherever a repeated track shares it. */
-import type { Area, Attempt, Margin, SameSize, Split, Track } from "../recipe/recipe.ts";
+import type { Area, Attempt, Margin, SameSize, Split, Track } from "../../recipe/recipe.ts";
 
 /** The attempt with every use of one split replaced. */
 export function replaceSplit(attempt: Attempt, old: Split, replacement: Split): Attempt {

@@ -1,15 +1,15 @@
 /** From the page inward: an area's margin comes off, its split is solved, and its tracks are laid out in turn. */
-import { isShortage } from "../divide/divide.ts";
-import { placeLeftover } from "../divide/place-leftover.ts";
-import type { Misfit } from "../issue/facts/misfit.ts";
-import { AXES, type Axis } from "../measure/axis.ts";
-import { type Box, spanAlong, withSpan } from "../measure/box.ts";
-import type { Binding } from "../notebook/notebook.ts";
-import { type MarginSides, marginSides } from "../recipe/margin-sides.ts";
-import type { Area, Split } from "../recipe/recipe.ts";
+import { isShortage } from "../../divide/divide.ts";
+import { placeLeftover } from "../../divide/place-leftover.ts";
+import type { Misfit } from "../../issue/facts/misfit.ts";
+import { AXES, type Axis } from "../../measure/axis.ts";
+import { type Box, spanAlong, withSpan } from "../../measure/box.ts";
+import type { Binding } from "../../notebook/notebook.ts";
+import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
+import type { Area, Split } from "../../recipe/recipe.ts";
+import type { PlanBox, PlanSplit, Side } from "../plan.ts";
 import { type Budget, MOST_BOXES, MOST_WORK } from "./budget.ts";
 import { exceedsShare, type Trial } from "./named-sizes.ts";
-import type { PlanBox, PlanSplit, Side } from "./plan.ts";
 
 /** What holds for the whole of one page while it is laid out. */
 export interface Setting {

@@ -1,10 +1,10 @@
 /** Where equal steps are not equal on paper: a part that begins or ends at the edge beside twins on dots. */
 
-import type { PlanNote } from "../issue/facts/plan-note.ts";
-import { COUNTS, type Count, type GridAxis, positionLength } from "../measure/grid-axis.ts";
-import { type Length, length, toMm } from "../measure/length.ts";
-import type { Notebook } from "../notebook/notebook.ts";
-import type { PlanPage, PlanSplit } from "./plan.ts";
+import type { PlanNote } from "../../issue/facts/plan-note.ts";
+import { COUNTS, type Count, type GridAxis, positionLength } from "../../measure/grid-axis.ts";
+import { type Length, length, toMm } from "../../measure/length.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { PlanPage, PlanSplit } from "../plan.ts";
 
 /** The notes of a plan, once for each way in which parts differ on a page. */
 export function paperNotes(pages: readonly PlanPage[], notebook: Notebook): readonly PlanNote[] {

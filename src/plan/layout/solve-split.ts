@@ -1,7 +1,7 @@
 /** Solves the splits of one plan, each question once: rows alike ask the same, and so do most trials of a name. */
-import { divide } from "../divide/divide.ts";
-import type { Division, Shortage, TrackSize } from "../divide/question.ts";
-import type { GapRange, Split } from "../recipe/recipe.ts";
+import { divide } from "../../divide/divide.ts";
+import type { Division, Shortage, TrackSize } from "../../divide/question.ts";
+import type { GapRange, Split } from "../../recipe/recipe.ts";
 import { trackSizes } from "./named-sizes.ts";
 
 /** A question, what it costs a plan each time that it is asked, and its answer, which is worked out once. */

@@ -1,13 +1,13 @@
 /** Why each split of a plan came out as it did. */
-import { isShortage } from "../divide/divide.ts";
-import { kindsOf } from "../divide/kinds.ts";
-import type { Division, TrackSize } from "../divide/question.ts";
-import { type WithoutLeftover, withoutLeftover } from "../divide/without-leftover.ts";
-import type { SplitReason } from "../issue/facts/split-reason.ts";
-import type { Area, Recipe, Split } from "../recipe/recipe.ts";
-import type { FittingPlan, PlanPage, PlanSplit } from "./plan.ts";
-import { areasOf } from "./same-names.ts";
-import { type AskedSplit, openSolving } from "./solve-split.ts";
+import { isShortage } from "../../divide/divide.ts";
+import { kindsOf } from "../../divide/kinds.ts";
+import type { Division, TrackSize } from "../../divide/question.ts";
+import { type WithoutLeftover, withoutLeftover } from "../../divide/without-leftover.ts";
+import type { SplitReason } from "../../issue/facts/split-reason.ts";
+import type { Area, Recipe, Split } from "../../recipe/recipe.ts";
+import { areasOf } from "../layout/same-names.ts";
+import { type AskedSplit, openSolving } from "../layout/solve-split.ts";
+import type { FittingPlan, PlanPage, PlanSplit } from "../plan.ts";
 
 /** One reason for each split, page by page, in the order of the plan's splits. */
 export function splitReasons(recipe: Recipe, plan: FittingPlan): readonly SplitReason[] {

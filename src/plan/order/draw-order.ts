@@ -1,10 +1,10 @@
 /** A plan's page as pen strokes, in the order in which a hand draws them. */
-import { AXES, type Axis, otherAxis } from "../measure/axis.ts";
-import type { Box } from "../measure/box.ts";
-import { endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";
-import type { Notebook } from "../notebook/notebook.ts";
+import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
+import type { Box } from "../../measure/box.ts";
+import { endsAtEdge, type GridAxis, startsAtEdge } from "../../measure/grid-axis.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { PlanPage, Side } from "../plan.ts";
 import { type Line, mergedEdges } from "./merged-edges.ts";
-import type { PlanPage, Side } from "./plan.ts";
 
 export type Hand = "right" | "left";
 

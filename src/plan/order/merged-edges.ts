@@ -1,6 +1,6 @@
 /** The edges of a page's boxes as single lines: what lies on one line and touches is one line. */
-import { type Axis, otherAxis } from "../measure/axis.ts";
-import { type Box, type Span, spanAlong } from "../measure/box.ts";
+import { type Axis, otherAxis } from "../../measure/axis.ts";
+import { type Box, type Span, spanAlong } from "../../measure/box.ts";
 
 /** A line that runs along an axis, at a position of the other axis; all in steps. */
 export interface Line {

@@ -1,5 +1,5 @@
 /** Which `same` names an attempt uses, in order of first appearance, and the limits that all their tracks set. */
-import type { Area, Attempt, SameSize, Split } from "../recipe/recipe.ts";
+import type { Area, Attempt, SameSize, Split } from "../../recipe/recipe.ts";
 
 export interface SameName {
   readonly name: string;

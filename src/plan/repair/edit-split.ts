@@ -1,5 +1,5 @@
 /** Edits of one split that free steps: fewer tracks, a narrower gap, smaller minimums, smaller fixed tracks. */
-import type { Split, Track, WrittenSize } from "../recipe/recipe.ts";
+import type { Split, Track, WrittenSize } from "../../recipe/recipe.ts";
 import type { Edit } from "./edit.ts";
 
 type Edits = (split: Split) => readonly Edit<Split>[];

@@ -1,5 +1,5 @@
 /** What a plan leaves over in all: the same number wherever a pattern is called even, and how much of it was shared out. */
-import type { FittingPlan } from "./plan.ts";
+import type { FittingPlan } from "../plan.ts";
 
 /** Steps of all splits that neither tracks nor gaps were meant to have, wherever they were then placed. */
 export function leftoverOf({ pages }: FittingPlan): number {

@@ -1,17 +1,17 @@
 /** The edits as they are tried and told: each a fact, and the attempt after it. */
 
-import type { Misfit } from "../issue/facts/misfit.ts";
-import type { NearFit } from "../issue/facts/near-fit.ts";
-import type { Axis } from "../measure/axis.ts";
-import type { Binding } from "../notebook/notebook.ts";
-import type { Area, Attempt, MarginKey } from "../recipe/recipe.ts";
+import type { Misfit } from "../../issue/facts/misfit.ts";
+import type { NearFit } from "../../issue/facts/near-fit.ts";
+import type { Axis } from "../../measure/axis.ts";
+import type { Binding } from "../../notebook/notebook.ts";
+import type { Area, Attempt, MarginKey } from "../../recipe/recipe.ts";
+import { splitPath } from "../layout/lay-out.ts";
+import type { SameName } from "../layout/same-names.ts";
+import type { Side } from "../plan.ts";
 import { smallerMargin, withoutMargin } from "./edit-margin.ts";
 import { largerNameMax, smallerNameMin } from "./edit-name.ts";
 import { fewerTracks, narrowerGap, smallerMin, smallerSteps } from "./edit-split.ts";
-import { splitPath } from "./lay-out.ts";
-import type { Side } from "./plan.ts";
-import { replaceMargin, replaceSplit } from "./replace.ts";
-import type { SameName } from "./same-names.ts";
+import { replaceMargin, replaceSplit } from "./replace-part.ts";
 
 /** One edit of an attempt. */
 export interface Edited {

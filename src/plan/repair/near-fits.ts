@@ -1,14 +1,14 @@
 /** The nearest changes with which a pattern fits a notebook, each one solved and not guessed. */
 
-import type { Misfit } from "../issue/facts/misfit.ts";
-import type { Notebook } from "../notebook/notebook.ts";
-import type { Attempt, Recipe } from "../recipe/recipe.ts";
-import { type Budget, MOST_NEAR_WORK, newBudget, TRY_WORK } from "./budget.ts";
+import type { Misfit } from "../../issue/facts/misfit.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { Attempt, Recipe } from "../../recipe/recipe.ts";
+import { type Budget, MOST_NEAR_WORK, newBudget, TRY_WORK } from "../layout/budget.ts";
+import { layOutAttempt } from "../layout/lay-out-attempt.ts";
+import { sameNames } from "../layout/same-names.ts";
+import type { Change } from "../plan.ts";
 import type { Edited } from "./edit-series.ts";
-import { editsAt } from "./edits.ts";
-import { layOutAttempt } from "./lay-out-attempt.ts";
-import type { Change } from "./plan.ts";
-import { sameNames } from "./same-names.ts";
+import { editsAt } from "./find-edits.ts";
 import { tidyEdits } from "./tidy-edits.ts";
 
 /** How many changes are told, and how many edits one may need. */

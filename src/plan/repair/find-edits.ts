@@ -1,10 +1,12 @@
 /** The small edits of a recipe that can help where something does not fit, in series from small to large. */
 
-import type { Misfit } from "../issue/facts/misfit.ts";
-import type { NearFit } from "../issue/facts/near-fit.ts";
-import type { Axis } from "../measure/axis.ts";
-import type { Binding } from "../notebook/notebook.ts";
-import type { Area, Attempt } from "../recipe/recipe.ts";
+import type { Misfit } from "../../issue/facts/misfit.ts";
+import type { NearFit } from "../../issue/facts/near-fit.ts";
+import type { Axis } from "../../measure/axis.ts";
+import type { Binding } from "../../notebook/notebook.ts";
+import type { Area, Attempt } from "../../recipe/recipe.ts";
+import { type SameName, sameNames, splitsNaming } from "../layout/same-names.ts";
+import type { Side } from "../plan.ts";
 import {
   clashSeries,
   type Edited,
@@ -13,8 +15,6 @@ import {
   type Series,
   splitSeries,
 } from "./edit-series.ts";
-import type { Side } from "./plan.ts";
-import { type SameName, sameNames, splitsNaming } from "./same-names.ts";
 
 /** All series of edits that a misfit can be mended with; none where it asks for too much altogether. */
 export function editsAt(attempt: Attempt, misfit: Misfit, binding: Binding): readonly Series[] {
