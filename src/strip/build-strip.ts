@@ -4,7 +4,7 @@ import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 import { buildSide } from "./build-side.ts";
-import { letterOf } from "./letter-of.ts";
+import { letterOf } from "./run-labels.ts";
 import type { Strip, StripPattern } from "./strip.ts";
 
 export interface StripQuestion {

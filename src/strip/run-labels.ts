@@ -1,5 +1,3 @@
-/** The short label of each run of a side: its patterns' letters, and which of the pattern's runs it is. */
-import { letterOf } from "./letter-of.ts";
 import { patternsOfRun } from "./pattern-of.ts";
 import type { Run, StripPattern, StripSide } from "./strip.ts";
 
@@ -21,4 +19,14 @@ export function runLabels(
       return [run, [first + suffix, ...others].join("+")];
     }),
   );
+}
+
+const FIRST = "A".codePointAt(0) ?? 65;
+const LETTERS = 26;
+
+/** The letter of the pattern with an index from 0. */
+export function letterOf(index: number): string {
+  const last = String.fromCodePoint(FIRST + (index % LETTERS));
+  const rest = Math.floor(index / LETTERS);
+  return rest === 0 ? last : letterOf(rest - 1) + last;
 }

@@ -65,3 +65,8 @@ function runJson(run: Run, patterns: readonly StripPattern[]): RunJson {
     colour: patternOf(run, patterns).colour,
   };
 }
+
+/** The same bytes in the build and in the page. */
+export function stripJsonText(strip: Strip): string {
+  return `${JSON.stringify(stripJson(strip), null, 1)}\n`;
+}

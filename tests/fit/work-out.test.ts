@@ -11,7 +11,7 @@ import { writeNotebook } from "../../src/notebook/write-notebook.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { buildStrip } from "../../src/strip/build-strip.ts";
-import { stripJsonText } from "../../src/strip/strip-json-text.ts";
+import { stripJsonText } from "../../src/strip/strip-json.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
 import { demoShelf } from "./page-shelf.ts";
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { letterOf } from "../../src/strip/letter-of.ts";
-import { runLabels } from "../../src/strip/run-labels.ts";
+import { letterOf, runLabels } from "../../src/strip/run-labels.ts";
 import { type HandSplit, planOf, stripOf } from "./hand-plans.ts";
 
 const LABELLED: readonly (readonly [

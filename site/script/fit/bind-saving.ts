@@ -3,7 +3,7 @@ import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeStripRecipe } from "../../../src/recipe/write-strip-recipe.ts";
-import { stripJsonText } from "../../../src/strip/strip-json-text.ts";
+import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import { onPress } from "../page/parts.ts";
 import { printOut } from "../page/print-out.ts";
 import { saveFile } from "../page/save-file.ts";

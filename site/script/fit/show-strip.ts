@@ -3,7 +3,7 @@ import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { sayLeftOut } from "../../../src/issue/words/say-strip-note.ts";
 import { AXES } from "../../../src/measure/axis.ts";
 import { CUTTING_CAUTION } from "../../../src/strip/cutting-caution.ts";
-import { stripJsonText } from "../../../src/strip/strip-json-text.ts";
+import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import { makeElement } from "../page/make-element.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import type { Queue } from "../page/queue.ts";

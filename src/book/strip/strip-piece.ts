@@ -9,7 +9,7 @@ import { sayStripNote } from "../../issue/words/say-strip-note.ts";
 import type { Stretch } from "../../print/stretch.ts";
 import { labelsOf } from "../../recipe/area-tree.ts";
 import { copyingCard } from "../../strip/copying-card.ts";
-import { stripJsonText } from "../../strip/strip-json-text.ts";
+import { stripJsonText } from "../../strip/strip-json.ts";
 import { pixelsOf } from "../pixels-of.ts";
 import type { Planner } from "../planner.ts";
 import { stripPictures } from "./strip-pictures.ts";
