@@ -1,8 +1,9 @@
 /** The file `page.pdf` of a pattern that does not fit: the notebook's bare page, and on it why. */
+
+import { pagePlace } from "../draw/geometry/page-place.ts";
+import { breakLines, LINE_STEP, wordMarks } from "../draw/label/text-block.ts";
 import { gridMarks } from "../draw/page/grid-marks.ts";
-import { pagePlace } from "../draw/page/page-place.ts";
 import type { TextMark } from "../draw/scene.ts";
-import { breakLines, LINE_STEP, wordMarks } from "../draw/sheet/sheet-words.ts";
 import { sayMisfit } from "../issue/words/say-misfit.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { MisfitPlan } from "../plan/plan.ts";

@@ -1,8 +1,8 @@
 /** A sheet of paper and what is printed on it, in millimetres from its top left corner. */
 
-import type { Rect } from "../draw/rect.ts";
+import type { Rect } from "../draw/geometry/rect.ts";
+import { marksOnSheet, type SheetPlace } from "../draw/print-marks/placed-drawing.ts";
 import type { Mark, TextMark } from "../draw/scene.ts";
-import { marksOnSheet, type SheetPlace } from "../draw/sheet/sheet-place.ts";
 
 export interface Sheet {
   readonly title: string;

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { Resvg } from "@resvg/resvg-js";
 import { PNG } from "pngjs";
 import { expect, it } from "vitest";
-import { COLOURS } from "../../src/draw/ink.ts";
+import { COLOURS } from "../../src/draw/style/role-style.ts";
 import { compare } from "../print/golden.ts";
 
 const site = (name: string) => readFileSync(new URL(`../../site/${name}`, import.meta.url));

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { textWidth } from "../../src/draw/label/text-width.ts";
 import { countedPositions, edgePositions } from "../../src/draw/page/counted-positions.ts";
+import { textWidth } from "../../src/draw/text-width.ts";
 
 const every5 = (steps: number) => Array.from({ length: steps + 1 }, (_, position) => position * 5);
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { FILL_DRAWINGS } from "../../src/draw/fill/fill-drawings.ts";
-import { BASELINE } from "../../src/draw/label/text-width.ts";
-import { type Leaf, leafOn } from "../../src/draw/page/leaf.ts";
-import { pagePlace } from "../../src/draw/page/page-place.ts";
-import { formatNumber } from "../../src/draw/path-data.ts";
-import type { Rect } from "../../src/draw/rect.ts";
+import { pagePlace } from "../../src/draw/geometry/page-place.ts";
+import { type Leaf, leafOn } from "../../src/draw/geometry/paper-box.ts";
+import { formatNumber } from "../../src/draw/geometry/path-data.ts";
+import type { Rect } from "../../src/draw/geometry/rect.ts";
+import { BASELINE } from "../../src/draw/text-width.ts";
 import type { PlanBox } from "../../src/plan/plan.ts";
 import { FILLS } from "../../src/recipe/recipe.ts";
 import { axisOf, boxOf, notebookWith, type ShortBox } from "./plan-of.ts";

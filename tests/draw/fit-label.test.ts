@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fitLabel, LINE_HEIGHT, SMALLEST } from "../../src/draw/label/fit-label.ts";
-import { textWidth } from "../../src/draw/label/text-width.ts";
+import { textWidth } from "../../src/draw/text-width.ts";
 
 const room = (width: number, height: number, size = 3) =>
   ({ width, height, size, weight: "normal" }) as const;

@@ -1,6 +1,6 @@
 /** The paper's middle as drawings take it: the one that the fencepost knows, wherever the grid lies. */
 import { describe, expect, it } from "vitest";
-import { pagePlace } from "../../src/draw/page/page-place.ts";
+import { pagePlace } from "../../src/draw/geometry/page-place.ts";
 import { paperMiddle } from "../../src/measure/grid-axis.ts";
 import { fromMm, toMm } from "../../src/measure/length.ts";
 import { notebookWith } from "./plan-of.ts";

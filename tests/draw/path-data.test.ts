@@ -6,7 +6,7 @@ import {
   moveData,
   polygonData,
   rectData,
-} from "../../src/draw/path-data.ts";
+} from "../../src/draw/geometry/path-data.ts";
 
 describe("a number in a drawing", () => {
   it.each([

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { laneInk } from "../../src/draw/lane-ink.ts";
 import type { TextMark } from "../../src/draw/scene.ts";
 import { textStretch } from "../../src/draw/strip/strip-clip.ts";
 import { sideScene, stripScene } from "../../src/draw/strip/strip-scene.ts";
-import { markLook } from "../../src/draw/svg/mark-look.ts";
+import { laneInk } from "../../src/draw/style/lane-style.ts";
+import { markLook } from "../../src/draw/style/mark-style.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { planOf, stripOf } from "../strip/hand-plans.ts";
 import { ACROSS, acrossOf, DOWN, EVERYDAY } from "./strip-everyday.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { PLAY, pocketScene } from "../../src/draw/sheet/pocket-scene.ts";
+import { PLAY, pocketScene } from "../../src/draw/strip/pocket-scene.ts";
 import { finishedSize } from "../../src/draw/strip/strip-body.ts";
 import { EVERYDAY } from "./strip-everyday.ts";
 import { pathsOf, segmentsOf, textsOf } from "./strip-lines.ts";

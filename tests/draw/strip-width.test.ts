@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { finishedSize, stripBodies } from "../../src/draw/strip/strip-body.ts";
-import { stripNotes } from "../../src/draw/strip/strip-notes.ts";
+import { finishedSize, stripBodies, stripNotes } from "../../src/draw/strip/strip-body.ts";
 import type { Make } from "../../src/recipe/strip-recipe.ts";
 import { planOf, stripOf } from "../strip/hand-plans.ts";
 

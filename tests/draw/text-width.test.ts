@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { create } from "fontkit";
 import { describe, expect, it } from "vitest";
-import { DIGIT_WIDTH, textWidth } from "../../src/draw/label/text-width.ts";
+import { DIGIT_WIDTH, textWidth } from "../../src/draw/text-width.ts";
 
 /** Fira Sans as @fontsource/fira-sans packs it: the font in which the site shows the drawings. */
 function firaWidth(text: string, weight: 400 | 600): number {

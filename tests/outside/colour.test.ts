@@ -8,8 +8,8 @@ import {
   wcagContrast,
 } from "culori";
 import { describe, expect, it } from "vitest";
-import { COLOURS } from "../../src/draw/ink.ts";
-import { LANE_INKS } from "../../src/draw/lane-ink.ts";
+import { LANE_INKS } from "../../src/draw/style/lane-style.ts";
+import { COLOURS } from "../../src/draw/style/role-style.ts";
 
 const difference = differenceCiede2000();
 

@@ -1,6 +1,6 @@
 /** How true a printed strip can be: our own rounding beside the tolerance of a ruler. */
 import { describe, expect, it } from "vitest";
-import { formatNumber } from "../../src/draw/path-data.ts";
+import { formatNumber } from "../../src/draw/geometry/path-data.ts";
 import { positionLength, usableSteps } from "../../src/measure/grid-axis.ts";
 import { toMm } from "../../src/measure/length.ts";
 import { stripPdf } from "../../src/print/strip-pdf.ts";

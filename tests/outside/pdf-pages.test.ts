@@ -1,6 +1,6 @@
 /** Pages as another program measures them: every dot and every line where the notebook has them. */
 import { describe, expect, it } from "vitest";
-import { INK } from "../../src/draw/ink.ts";
+import { INK } from "../../src/draw/style/role-style.ts";
 import {
   dotLength,
   type GridAxis,

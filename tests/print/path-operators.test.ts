@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { lineData, polygonData, rectData } from "../../src/draw/path-data.ts";
+import { lineData, polygonData, rectData } from "../../src/draw/geometry/path-data.ts";
 import { pathOperators } from "../../src/print/pen/path-operators.ts";
 
 describe("path data as a PDF writes it", () => {

@@ -1,6 +1,7 @@
 /** A printed strip as a hand would use it: cut out, its pieces laid on one another's line, and its ticks read off. */
-import { INK } from "../../src/draw/ink.ts";
-import type { Rect } from "../../src/draw/rect.ts";
+
+import type { Rect } from "../../src/draw/geometry/rect.ts";
+import { INK } from "../../src/draw/style/role-style.ts";
 import { type ReadLine, type ReadStroke, readSizes, readStrokes } from "./poppler.ts";
 
 /** Two lines that are nearer than this lie on one another: a tenth of the finest pen. */

@@ -1,7 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import {
+  marksOnSheet,
+  type SheetPlace,
+  sheetMatrix,
+} from "../../src/draw/print-marks/placed-drawing.ts";
 import type { Mark, Scene } from "../../src/draw/scene.ts";
-import { marksOnSheet, type SheetPlace, sheetMatrix } from "../../src/draw/sheet/sheet-place.ts";
 
 const scene = (...marks: readonly Mark[]): Scene => ({
   id: "a",

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { textWidth } from "../../src/draw/label/text-width.ts";
-import { breakLines, wordMarks } from "../../src/draw/sheet/sheet-words.ts";
+import { breakLines, wordMarks } from "../../src/draw/label/text-block.ts";
+import { textWidth } from "../../src/draw/text-width.ts";
 
 describe("a paragraph", () => {
   it.each([

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { LANE_INKS } from "../../src/draw/lane-ink.ts";
+import { LANE_INKS } from "../../src/draw/style/lane-style.ts";
 import type { MisfitPlan } from "../../src/plan/plan.ts";
 import { buildStrip, COLOUR_COUNT } from "../../src/strip/build-strip.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";

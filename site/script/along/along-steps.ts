@@ -1,8 +1,8 @@
 /** Drawing a page as one thing to do after another: marks first, then strokes, each with its words and its lines. */
 import type { AlongPlan } from "../../../src/book/pattern/along-data.ts";
-import { lineAlong, type Point, pointAlong } from "../../../src/draw/along.ts";
-import { type PagePlace, pagePlace } from "../../../src/draw/page/page-place.ts";
-import { type Rect, stretchAlong } from "../../../src/draw/rect.ts";
+import { lineAlong, type Point, pointAlong } from "../../../src/draw/geometry/on-axis.ts";
+import { type PagePlace, pagePlace } from "../../../src/draw/geometry/page-place.ts";
+import { type Rect, stretchAlong } from "../../../src/draw/geometry/rect.ts";
 import { sayMarks, sayStroke } from "../../../src/issue/words/say-stroke.ts";
 import { type Axis, otherAxis } from "../../../src/measure/axis.ts";
 import { dotAt, type GridAxis } from "../../../src/measure/grid-axis.ts";

@@ -1,6 +1,7 @@
 /** All patterns of the book on this notebook: worked out when there is time, drawn when they come into view. */
-import { blankScene } from "../../../src/book/blank-scene.ts";
+
 import { PURPOSE_WORDS } from "../../../src/book/purpose-words.ts";
+import { blankScene } from "../../../src/draw/page/blank-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";

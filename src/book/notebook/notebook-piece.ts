@@ -1,4 +1,6 @@
 /** A notebook's drawing and file, finished. */
+
+import { blankScene } from "../../draw/page/blank-scene.ts";
 import { gridScene } from "../../draw/page/grid-scene.ts";
 import { pageScene } from "../../draw/page/page-scene.ts";
 import type { Scene } from "../../draw/scene.ts";
@@ -6,7 +8,6 @@ import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
-import { blankScene } from "../blank-scene.ts";
 import { type AxisFigures, axisFigures } from "./notebook-figures.ts";
 import { notebookJson } from "./notebook-json.ts";
 import { wallRecipe } from "./wall-recipe.ts";

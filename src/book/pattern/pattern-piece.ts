@@ -1,7 +1,10 @@
 /** What one pattern comes to on one notebook, finished: drawings, files and sentences, ready to be put on a page. */
+
+import { blankScene } from "../../draw/page/blank-scene.ts";
 import { gridScene } from "../../draw/page/grid-scene.ts";
 import { pageScene } from "../../draw/page/page-scene.ts";
 import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
+import { pixelsOf } from "../../draw/scene.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { sayAlternative } from "../../issue/words/say-alternative.ts";
@@ -18,8 +21,6 @@ import { planPattern } from "../../plan/plan-pattern.ts";
 import { labelsOf } from "../../recipe/area-tree.ts";
 import type { Attempt, Recipe } from "../../recipe/recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
-import { blankScene } from "../blank-scene.ts";
-import { pixelsOf } from "../pixels-of.ts";
 import { type AlongView, alongView } from "./along-view.ts";
 import { sheetClass } from "./sheet-class.ts";
 import { type SplitRow, splitRows } from "./split-rows.ts";

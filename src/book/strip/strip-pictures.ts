@@ -1,5 +1,5 @@
 /** The sheets of a strip's PDF file as drawings, so that a page shows what will be printed and prints the same. */
-import { formatNumber } from "../../draw/path-data.ts";
+import { formatNumber } from "../../draw/geometry/path-data.ts";
 import { finishedSize } from "../../draw/strip/strip-body.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { sheetScene } from "../../print/sheet/sheet-scene.ts";

@@ -1,8 +1,8 @@
 /** A strip on a notebook, finished: its drawings, its file, its sheets, and the words that depend on the notebook. */
 import { cardScene } from "../../draw/card/card-scene.ts";
 import { CLOSING_STEPS } from "../../draw/card/card-words.ts";
-import { finishedSize } from "../../draw/strip/strip-body.ts";
-import { stripNotes } from "../../draw/strip/strip-notes.ts";
+import { pixelsOf } from "../../draw/scene.ts";
+import { finishedSize, stripNotes } from "../../draw/strip/strip-body.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { sayStripNote } from "../../issue/words/say-strip-note.ts";
@@ -10,7 +10,6 @@ import type { Stretch } from "../../print/stretch.ts";
 import { labelsOf } from "../../recipe/area-tree.ts";
 import { copyingCard } from "../../strip/copying-card.ts";
 import { stripJsonText } from "../../strip/strip-json.ts";
-import { pixelsOf } from "../pixels-of.ts";
 import type { Planner } from "../planner.ts";
 import { stripPictures } from "./strip-pictures.ts";
 import { cardLine, stripPatternView, stripSideView } from "./strip-side-view.ts";

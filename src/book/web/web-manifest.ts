@@ -1,5 +1,5 @@
 /** What a phone is told when a book is put on its home screen. */
-import { COLOURS } from "../../draw/ink.ts";
+import { COLOURS } from "../../draw/style/role-style.ts";
 import type { SideFile } from "../side-files.ts";
 
 /** All addresses are relative to the file itself, so that the folder may lie anywhere (W3C, Web Application Manifest). */

@@ -2,7 +2,7 @@
 import { length } from "../../measure/length.ts";
 import { type CardSide, copyingCard } from "../../strip/copying-card.ts";
 import type { Strip, StripSide } from "../../strip/strip.ts";
-import { lineData, rectData } from "../path-data.ts";
+import { lineData, rectData } from "../geometry/path-data.ts";
 import type { Mark, Scene } from "../scene.ts";
 import { type Face, faceOf, laneTop } from "../strip/strip-face.ts";
 import { laneMarks } from "../strip/strip-lane.ts";

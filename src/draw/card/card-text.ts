@@ -1,8 +1,8 @@
 /** Instructions as lines of text, broken to a width, each with a sign at its head. */
 
-import { textWidth } from "../label/text-width.ts";
-import { lineData } from "../path-data.ts";
+import { lineData } from "../geometry/path-data.ts";
 import type { Mark } from "../scene.ts";
+import { textWidth } from "../text-width.ts";
 import type { CardStep } from "./card-words.ts";
 
 /** In millimetres. */

@@ -3,7 +3,7 @@ import type { Axis } from "../../measure/axis.ts";
 import type { Span } from "../../measure/box.ts";
 import type { CardRun, CardSide } from "../../strip/copying-card.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
-import { laneInk } from "../lane-ink.ts";
+import { laneInk } from "../style/lane-style.ts";
 import { sayPositions, sayTracks } from "./card-numbers.ts";
 
 /** One instruction; a run's carries the colour number and the label it is drawn with. */

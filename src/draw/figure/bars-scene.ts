@@ -1,8 +1,9 @@
 /** The drawing of what a printed sheet is checked with: the two bars, and a bank card that lies in their corner. */
+
+import { rectData } from "../geometry/path-data.ts";
 import { sheetMark } from "../page/paper-marks.ts";
-import { rectData } from "../path-data.ts";
+import { BAR, CARD, sheetBars } from "../print-marks/scale-bars.ts";
 import type { Scene } from "../scene.ts";
-import { BAR, CARD, sheetBars } from "../sheet/sheet-bars.ts";
 
 /** Around the bars, in millimetres. */
 const ROOM = 6;

@@ -8,12 +8,12 @@ import {
   positionLength,
   usableSteps,
 } from "../../measure/grid-axis.ts";
-import { BASELINE } from "../label/text-width.ts";
-import { dottedRow } from "../page/dotted-row.ts";
-import { hatchData } from "../page/hatching.ts";
+import { dottedRow } from "../geometry/dotted-row.ts";
+import { lineData, polygonData, rectData } from "../geometry/path-data.ts";
+import type { Rect } from "../geometry/rect.ts";
 import { sheetMark } from "../page/paper-marks.ts";
-import { lineData, polygonData, rectData } from "../path-data.ts";
 import type { Mark, PathMark, Scene, TextMark } from "../scene.ts";
+import { BASELINE } from "../text-width.ts";
 
 export interface CountedParts {
   readonly id: string;
@@ -130,4 +130,19 @@ function wedgeData(x: number): string {
     [x - half, top],
     [x + half, top],
   ]);
+}
+
+/** From one line to the next, in millimetres. */
+const APART = 1.25;
+
+/** Lines from the top right down to the left, each cut off at the sides. */
+export function hatchData({ x, y, width, height }: Rect): string {
+  const count = Math.ceil((width + height) / APART);
+  return Array.from({ length: count }, (_, index) => (index + 0.5) * APART)
+    .filter((reach) => reach < width + height)
+    .map((reach) => {
+      const [left, right] = [Math.max(0, reach - height), Math.min(width, reach)];
+      return lineData(x + left, y + reach - left, x + right, y + reach - right);
+    })
+    .join("");
 }

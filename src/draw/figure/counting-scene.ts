@@ -4,9 +4,9 @@ import type { GridAxis } from "../../measure/grid-axis.ts";
 import { type Count, positionLength, usableSteps } from "../../measure/grid-axis.ts";
 import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { dottedRow } from "../page/dotted-row.ts";
+import { dottedRow } from "../geometry/dotted-row.ts";
+import { lineData } from "../geometry/path-data.ts";
 import { sheetMark } from "../page/paper-marks.ts";
-import { lineData } from "../path-data.ts";
 import type { Mark, Scene, TextMark } from "../scene.ts";
 import { slicePlace } from "./slice-place.ts";
 

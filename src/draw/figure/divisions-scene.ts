@@ -1,10 +1,10 @@
 /** The drawing of a division table: equal parts of one length with one gap, a bar for each count. */
 import { type EqualParts, equalParts, TABLE_COUNTS } from "../../divide/division-table.ts";
-import { INK } from "../ink.ts";
-import { BASELINE } from "../label/text-width.ts";
+import { lineData, rectData } from "../geometry/path-data.ts";
 import { sheetMark } from "../page/paper-marks.ts";
-import { lineData, rectData } from "../path-data.ts";
 import type { Mark, PathMark, Scene, TextMark } from "../scene.ts";
+import { INK } from "../style/role-style.ts";
+import { BASELINE } from "../text-width.ts";
 
 export interface Divisions {
   readonly id: string;

@@ -3,7 +3,7 @@
 import type { Axis } from "../../measure/axis.ts";
 import { otherAxis } from "../../measure/axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { type PagePlace, pagePlace } from "../page/page-place.ts";
+import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
 
 /** Two rows of dots with half a step above and below; `across` is whatever axis was sliced. */
 export function slicePlace(notebook: Notebook, axis: Axis): PagePlace {

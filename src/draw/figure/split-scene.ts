@@ -2,15 +2,15 @@
 import { middlesOf } from "../../measure/grid-axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { PlanSplit } from "../../plan/plan.ts";
-import { BASELINE, textWidth } from "../label/text-width.ts";
+import { dottedRow } from "../geometry/dotted-row.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { lineData, rectData } from "../geometry/path-data.ts";
+import type { Rect } from "../geometry/rect.ts";
 import { countedPositions } from "../page/counted-positions.ts";
-import { dottedRow } from "../page/dotted-row.ts";
 import { middleSigns } from "../page/middle-marks.ts";
-import type { PagePlace } from "../page/page-place.ts";
 import { sheetMark } from "../page/paper-marks.ts";
-import { lineData, rectData } from "../path-data.ts";
-import type { Rect } from "../rect.ts";
 import type { Mark, Scene, TextMark } from "../scene.ts";
+import { BASELINE, textWidth } from "../text-width.ts";
 import { slicePlace } from "./slice-place.ts";
 
 export interface SplitDrawing {

@@ -1,7 +1,7 @@
 /** The fill `checks`: a box to tick at the start of each line, and the rules between the lines. */
-import { type Leaf, writingStep } from "../page/leaf.ts";
-import { rectData } from "../path-data.ts";
-import { overlaps, type Rect, rectOf, stretchAlong } from "../rect.ts";
+import { type Leaf, writingStep } from "../geometry/paper-box.ts";
+import { rectData } from "../geometry/path-data.ts";
+import { overlaps, type Rect, rectOf, stretchAlong } from "../geometry/rect.ts";
 import type { DrawFill } from "./fill-marks.ts";
 import { ruleLines } from "./rule-lines.ts";
 

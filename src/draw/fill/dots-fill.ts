@@ -1,7 +1,7 @@
 /** The fill `dots`: stronger dots, every so many steps both ways. */
-import { dottedRow } from "../page/dotted-row.ts";
-import { leafStretch } from "../page/leaf.ts";
-import { isInside } from "../rect.ts";
+import { dottedRow } from "../geometry/dotted-row.ts";
+import { leafStretch } from "../geometry/paper-box.ts";
+import { isInside } from "../geometry/rect.ts";
 import type { DrawFill } from "./fill-marks.ts";
 import { innerSteps } from "./rule-lines.ts";
 

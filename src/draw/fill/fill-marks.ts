@@ -1,5 +1,5 @@
 /** What a fill draws in one box, as text for the paths and marks of the page. */
-import type { Leaf } from "../page/leaf.ts";
+import type { Leaf } from "../geometry/paper-box.ts";
 import type { TextMark } from "../scene.ts";
 
 /** Every part is left out where a fill has none of it. */

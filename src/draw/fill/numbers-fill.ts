@@ -1,9 +1,9 @@
 /** The fill `numbers`: 1 and up along the longer side of the box, one every so many steps. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { BASELINE, CAPITAL, DIGIT_WIDTH, textWidth } from "../label/text-width.ts";
-import { type Leaf, writingStep } from "../page/leaf.ts";
-import { overlaps, type Rect, rectOf, type Stretch, stretchAlong } from "../rect.ts";
+import { type Leaf, writingStep } from "../geometry/paper-box.ts";
+import { overlaps, type Rect, rectOf, type Stretch, stretchAlong } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
+import { BASELINE, CAPITAL, DIGIT_WIDTH, textWidth } from "../text-width.ts";
 import type { DrawFill } from "./fill-marks.ts";
 
 /** The largest number and the smallest one that can be read, in millimetres; between them a part of a step. */

@@ -1,8 +1,8 @@
 /** Straight lines inside a box, every so many steps, that leave the label free. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { lineAlong } from "../along.ts";
-import { type Leaf, leafStretch } from "../page/leaf.ts";
-import { overlaps, type Stretch, stretchAlong } from "../rect.ts";
+import { lineAlong } from "../geometry/on-axis.ts";
+import { type Leaf, leafStretch } from "../geometry/paper-box.ts";
+import { overlaps, type Stretch, stretchAlong } from "../geometry/rect.ts";
 
 /** Positions inside the box, every `every` steps along an axis, without its edges: steps from its first edge. */
 export function innerSteps({ box, lines }: Leaf, axis: Axis): readonly number[] {

@@ -1,5 +1,5 @@
 /** How a label goes into its box: whole, smaller, in two lines, turned, or cut short. */
-import { textWidth } from "./text-width.ts";
+import { textWidth } from "../text-width.ts";
 
 /** Room for a label in millimetres, without padding, and the size it would like to have. */
 export interface LabelRoom {

@@ -1,12 +1,12 @@
 /** Where the label of a box stands: its lines of text, and the room that they take. */
 
-import { INK } from "../ink.ts";
-import type { Leaf } from "../page/leaf.ts";
-import type { Rect } from "../rect.ts";
+import type { Leaf } from "../geometry/paper-box.ts";
+import type { Rect } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
+import { INK } from "../style/role-style.ts";
+import { BASELINE, CAPITAL, textWidth } from "../text-width.ts";
 import { type FittedLabel, fitLabel, LINE_HEIGHT, SMALLEST } from "./fit-label.ts";
 import { type LabelKind, labelZone } from "./label-zone.ts";
-import { BASELINE, CAPITAL, textWidth } from "./text-width.ts";
 
 export interface PlacedLabel {
   readonly marks: readonly TextMark[];

@@ -1,9 +1,9 @@
 /** The bands beside the paper that hold the counts, and the frame that they make. All in millimetres. */
 import type { Axis } from "../../measure/axis.ts";
 import { otherAxis } from "../../measure/axis.ts";
-import { pointAlong } from "../along.ts";
-import { type Rect, stretchAlong } from "../rect.ts";
-import type { PagePlace } from "./page-place.ts";
+import { pointAlong } from "../geometry/on-axis.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { type Rect, stretchAlong } from "../geometry/rect.ts";
 
 /** How far from the paper's edge things stand. */
 export const BAND = {

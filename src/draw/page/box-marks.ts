@@ -2,13 +2,13 @@
 import type { PlanPage } from "../../plan/plan.ts";
 import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
 import type { FillMarks } from "../fill/fill-marks.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { leafOn } from "../geometry/paper-box.ts";
+import type { Rect } from "../geometry/rect.ts";
 import { placeLabel } from "../label/label-place.ts";
 import { labelKinds } from "../label/label-zone.ts";
-import type { Rect } from "../rect.ts";
 import type { Mark } from "../scene.ts";
 import { gatherFills } from "./gather-fills.ts";
-import { leafOn } from "./leaf.ts";
-import type { PagePlace } from "./page-place.ts";
 
 export interface BoxMarks {
   readonly fills: readonly Mark[];

@@ -1,8 +1,8 @@
 /** The counts beside the paper: a tick for every step, and numbers where they tell something. */
 import { type Middle, middlesOf } from "../../measure/grid-axis.ts";
-import { BASELINE } from "../label/text-width.ts";
-import { lineData } from "../path-data.ts";
+import { lineData } from "../geometry/path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
+import { BASELINE } from "../text-width.ts";
 import { BAND, type BandSide, bandPoint } from "./band.ts";
 import { type CountedPosition, countedPositions } from "./counted-positions.ts";
 

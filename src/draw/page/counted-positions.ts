@@ -1,6 +1,6 @@
 /** Which positions carry their number beside the paper: as many as can be read, the weightiest first. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { CAPITAL, textWidth } from "../label/text-width.ts";
+import { CAPITAL, textWidth } from "../text-width.ts";
 import type { EdgeLine } from "./box-edges.ts";
 
 export interface CountedPosition {

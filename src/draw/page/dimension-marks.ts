@@ -1,11 +1,11 @@
 /** Where the first dot lies: a dimension line from the paper's edge along each axis, with its millimetres. */
 import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
-import { lineAlong, pointAlong } from "../along.ts";
-import { BASELINE, CAPITAL } from "../label/text-width.ts";
-import { formatNumber } from "../path-data.ts";
-import { stretchAlong } from "../rect.ts";
+import { lineAlong, pointAlong } from "../geometry/on-axis.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { formatNumber } from "../geometry/path-data.ts";
+import { stretchAlong } from "../geometry/rect.ts";
 import type { Mark, PathMark, TextMark } from "../scene.ts";
-import type { PagePlace } from "./page-place.ts";
+import { BASELINE, CAPITAL } from "../text-width.ts";
 
 const END = 0.9;
 const SIZE = 2.5;

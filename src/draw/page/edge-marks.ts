@@ -1,11 +1,11 @@
 /** The boxes of a page as lines: one path for the fine ones, one for the strong ones. */
 import { otherAxis } from "../../measure/axis.ts";
-import { lineAlong } from "../along.ts";
-import { INK } from "../ink.ts";
-import { stretchAlong } from "../rect.ts";
+import { lineAlong } from "../geometry/on-axis.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { stretchAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
+import { INK } from "../style/role-style.ts";
 import type { EdgeLine, EdgeWeight } from "./box-edges.ts";
-import type { PagePlace } from "./page-place.ts";
 
 const ROLES = { fine: "edge-fine", strong: "edge" } as const;
 

@@ -1,11 +1,11 @@
 /** The notebook's own ruling: dots, squares or lines, as few paths as they need. */
 import { AXES, otherAxis } from "../../measure/axis.ts";
 import type { Ruling } from "../../notebook/notebook.ts";
-import { lineAlong } from "../along.ts";
-import { isInside, type Rect, stretchAlong } from "../rect.ts";
+import { dottedRow } from "../geometry/dotted-row.ts";
+import { lineAlong } from "../geometry/on-axis.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { isInside, type Rect, stretchAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
-import { dottedRow } from "./dotted-row.ts";
-import type { PagePlace } from "./page-place.ts";
 
 /** The ruling of one page. Dots keep clear of labels; printed lines run through below them. */
 export function gridMarks(

@@ -1,15 +1,15 @@
 /** The drawing of a notebook: its bare grid with the counts, the first dot's place and both middles. */
 import type { Axis } from "../../measure/axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
+import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
 import type { Mark, Scene } from "../scene.ts";
-import { inLayers } from "../svg/layers.ts";
 import { bandedFrame, bandSides, bareSides } from "./band.ts";
 import { countMarks } from "./count-marks.ts";
 import { dimensionMarks } from "./dimension-marks.ts";
 import { gridMarks } from "./grid-marks.ts";
 import { keyMarks, keySize } from "./key-marks.ts";
+import { inLayers } from "./layers.ts";
 import { middleLines, middleSigns } from "./middle-marks.ts";
-import { type PagePlace, pagePlace } from "./page-place.ts";
 import { bindingMarks, sheetMark } from "./paper-marks.ts";
 
 const EVERY = 5;

@@ -1,12 +1,12 @@
 /** The key below a drawing: what the wedge and the diamond stand for, with their numbers. */
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { type Middle, middlesOf } from "../../measure/grid-axis.ts";
-import { BASELINE, textWidth } from "../label/text-width.ts";
-import { formatNumber, polygonData } from "../path-data.ts";
-import { stretchAlong } from "../rect.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { formatNumber, polygonData } from "../geometry/path-data.ts";
+import { stretchAlong } from "../geometry/rect.ts";
 import type { Mark, PathMark, TextMark } from "../scene.ts";
+import { BASELINE, textWidth } from "../text-width.ts";
 import { BAND, type KeySize } from "./band.ts";
-import type { PagePlace } from "./page-place.ts";
 
 const SIZE = 2.4;
 const SIGN = { half: 0.9, width: 3 };

@@ -4,11 +4,11 @@ import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan, PlanPage } from "../../plan/plan.ts";
 import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Recipe } from "../../recipe/recipe.ts";
-import { INK } from "../ink.ts";
-import { rectData } from "../path-data.ts";
-import { type Rect, rectOf, type Stretch, stretchAlong } from "../rect.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { rectData } from "../geometry/path-data.ts";
+import { type Rect, rectOf, type Stretch, stretchAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
-import type { PagePlace } from "./page-place.ts";
+import { INK } from "../style/role-style.ts";
 
 /** The bands of one page in one path, each from outline to outline of the paper; nothing where its recipe writes no margin. */
 export function marginMarks(

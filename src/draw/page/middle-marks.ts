@@ -1,12 +1,12 @@
 /** The counted middle and the paper's own: solid against hollow, dashed against dotted, so that colour is never needed. */
 import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
 import { type Middle, middlesOf } from "../../measure/grid-axis.ts";
-import { lineAlong } from "../along.ts";
-import { polygonData } from "../path-data.ts";
-import { stretchAlong } from "../rect.ts";
+import { lineAlong } from "../geometry/on-axis.ts";
+import type { PagePlace } from "../geometry/page-place.ts";
+import { polygonData } from "../geometry/path-data.ts";
+import { stretchAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 import { type BandSide, bandPoint } from "./band.ts";
-import type { PagePlace } from "./page-place.ts";
 
 const WEDGE = { half: 0.9, from: 0.7, to: 2.5 };
 const DIAMOND = { half: 1.15, centre: 1.75 };

@@ -2,8 +2,8 @@
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan, PlanPage } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
+import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
 import type { Mark, Scene } from "../scene.ts";
-import { inLayers, type Layer } from "../svg/layers.ts";
 import { bandedFrame, bandSides, bareSides, type KeySize, NO_KEY, papersRect } from "./band.ts";
 import { boxEdges, type EdgeLine } from "./box-edges.ts";
 import { boxMarks } from "./box-marks.ts";
@@ -13,9 +13,9 @@ import { describePlan, pageTitle } from "./describe-drawing.ts";
 import { edgeMarks } from "./edge-marks.ts";
 import { gridMarks } from "./grid-marks.ts";
 import { keyMarks, keySize } from "./key-marks.ts";
+import { inLayers, type Layer } from "./layers.ts";
 import { marginMarks, marginsOf } from "./margin-marks.ts";
 import { middleSigns } from "./middle-marks.ts";
-import { type PagePlace, pagePlace } from "./page-place.ts";
 import { bindingMarks, sheetMark } from "./paper-marks.ts";
 
 export interface PageDrawing {

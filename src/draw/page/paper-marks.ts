@@ -4,9 +4,9 @@ import type { PaperSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
 import type { Side } from "../../plan/plan.ts";
 import { sideOfKey } from "../../recipe/margin-sides.ts";
-import { lineAlong } from "../along.ts";
-import { rectData } from "../path-data.ts";
-import { type Rect, type Stretch, stretchAlong } from "../rect.ts";
+import { lineAlong } from "../geometry/on-axis.ts";
+import { rectData } from "../geometry/path-data.ts";
+import { type Rect, type Stretch, stretchAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 
 /** From the bound edge to its stitches, and from a corner to the first of them, in millimetres. */

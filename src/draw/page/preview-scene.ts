@@ -1,9 +1,9 @@
 /** The picture that stands beside a shared link: what a pattern is called, and how its page looks. */
 
-import { lineData } from "../path-data.ts";
+import { lineData } from "../geometry/path-data.ts";
+import { breakLines, wordMarks } from "../label/text-block.ts";
+import { marksOnSheet } from "../print-marks/placed-drawing.ts";
 import type { PathMark, Scene, TextMark } from "../scene.ts";
-import { marksOnSheet } from "../sheet/sheet-place.ts";
-import { breakLines, wordMarks } from "../sheet/sheet-words.ts";
 import { sheetMark } from "./paper-marks.ts";
 
 export interface PreviewDrawing {

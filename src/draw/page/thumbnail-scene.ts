@@ -1,18 +1,18 @@
 /** A plan as a small picture: its lines alone, drawn with a broad pen, and a bar for each label. */
 import type { PlanBox, PlanPage } from "../../plan/plan.ts";
 import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
+import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
+import { type Leaf, leafOn } from "../geometry/paper-box.ts";
+import { rectData } from "../geometry/path-data.ts";
 import { placeLabel } from "../label/label-place.ts";
 import { labelKinds } from "../label/label-zone.ts";
-import { rectData } from "../path-data.ts";
 import type { PathMark, Scene } from "../scene.ts";
-import { inLayers, type Layer } from "../svg/layers.ts";
 import { papersRect } from "./band.ts";
 import { boxEdges } from "./box-edges.ts";
 import { describePlan, pageTitle } from "./describe-drawing.ts";
 import { edgeMarks } from "./edge-marks.ts";
 import { gatherFills } from "./gather-fills.ts";
-import { type Leaf, leafOn } from "./leaf.ts";
-import { type PagePlace, pagePlace } from "./page-place.ts";
+import { inLayers, type Layer } from "./layers.ts";
 import type { PageDrawing } from "./page-scene.ts";
 import { sheetMark } from "./paper-marks.ts";
 

@@ -1,4 +1,6 @@
 /** The pieces of paper that a strip is cut from: what lies on each, and where it is cut and folded. */
+
+import type { StripNote } from "../../issue/facts/strip-note.ts";
 import type { Strip, StripSide } from "../../strip/strip.ts";
 import { type Face, faceOf, leastFaceHeight, type StripLook } from "./strip-face.ts";
 import { faceLength, faceMarks } from "./strip-face-marks.ts";
@@ -98,4 +100,12 @@ function foldMarks(strip: Strip, heights: readonly number[], width: number): rea
   if (heights.length < 2 || y === undefined) return [];
   const lines = [[0, y, width, y] as const];
   return [{ kind: "lines", role: strip.make === "fold" ? "fold" : "tick", lines }];
+}
+
+/** A note where the strip had to be drawn wider than its recipe says; widths to a tenth of a millimetre. */
+export function stripNotes(strip: Strip, look: StripLook = {}): readonly StripNote[] {
+  const needs = Math.round(finishedSize(strip, look).width * 10) / 10;
+  if (needs <= strip.width) return [];
+  const lanes = strip.sides.map((side) => side.lanes.length);
+  return [{ kind: "too-narrow", width: strip.width, needs, lanes }];
 }

@@ -1,7 +1,7 @@
 /** What of a strip's marks lies between two places along it. */
 import type { Piece } from "../../strip/cut-strip.ts";
-import { textWidth } from "../label/text-width.ts";
 import type { TextMark } from "../scene.ts";
+import { textWidth } from "../text-width.ts";
 import type { Line, StripMark, XY } from "./strip-mark.ts";
 
 /** Lines are shortened, outlines kept to the stretch, texts kept whole where any of them is inside. */

@@ -1,8 +1,7 @@
 /** Everything on one face of a strip. */
 import type { Face } from "./strip-face.ts";
-import { stripHeading } from "./strip-heading.ts";
 import { laneMarks } from "./strip-lane.ts";
-import { legendOf } from "./strip-legend.ts";
+import { legendOf, stripHeading } from "./strip-legend.ts";
 import type { StripMark } from "./strip-mark.ts";
 import { middleMarks } from "./strip-middles.ts";
 import { scaleMarks } from "./strip-scale.ts";

@@ -2,10 +2,9 @@
 import { toMm } from "../../measure/length.ts";
 import { patternsOfRun } from "../../strip/pattern-of.ts";
 import type { StripPattern } from "../../strip/strip.ts";
-import { textWidth } from "../label/text-width.ts";
 import type { TextMark } from "../scene.ts";
+import { textWidth } from "../text-width.ts";
 import type { Face } from "./strip-face.ts";
-import { stripHeading } from "./strip-heading.ts";
 import type { StripMark } from "./strip-mark.ts";
 import { arrow, hasOwnPaperMiddle } from "./strip-middles.ts";
 import { scaleEnd } from "./strip-numbers.ts";
@@ -140,4 +139,9 @@ function shortened(title: string): string {
     (_, index) => textWidth(`${letters.slice(0, index).join("")}…`, SIZE) <= LONGEST,
   );
   return `${letters.slice(0, Math.max(1, fitting)).join("").trimEnd()}…`;
+}
+
+/** Such as `Everyday strip · across · A5, 26 × 38`. */
+export function stripHeading({ strip, side }: Face): string {
+  return [strip.title, side.axis, strip.notebook.title].join(" · ");
 }

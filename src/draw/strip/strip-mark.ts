@@ -1,5 +1,5 @@
 /** Marks of a strip while they can still be moved, turned and cut: lines and outlines as points in millimetres. */
-import { lineData, polygonData } from "../path-data.ts";
+import { lineData, polygonData } from "../geometry/path-data.ts";
 import type { Role } from "../role.ts";
 import type { Mark, TextMark } from "../scene.ts";
 

@@ -1,8 +1,8 @@
 /** The numbers along a face's edge: every position where there is room, else fives and marks. */
 import type { StripSide } from "../../strip/strip.ts";
-import { textWidth } from "../label/text-width.ts";
-import type { Stretch } from "../rect.ts";
+import type { Stretch } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
+import { textWidth } from "../text-width.ts";
 import { type Face, mmAt, NUMBER_ROW } from "./strip-face.ts";
 import { sideMarks } from "./strip-stems.ts";
 

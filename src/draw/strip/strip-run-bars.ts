@@ -1,6 +1,6 @@
 /** A run's bars: a line along each track, broken where something is written. */
 import type { Run } from "../../strip/strip.ts";
-import type { Stretch } from "../rect.ts";
+import type { Stretch } from "../geometry/rect.ts";
 import { type Face, mmAt } from "./strip-face.ts";
 
 /** Between a bar and the stem at its end, and between a bar and a text in it. */

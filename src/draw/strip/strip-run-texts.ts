@@ -1,9 +1,9 @@
 /** What is written in a run: how many steps each track has, and once the run's label. */
 import type { Span } from "../../measure/box.ts";
 import type { Run } from "../../strip/strip.ts";
-import { textWidth } from "../label/text-width.ts";
-import type { Stretch } from "../rect.ts";
+import type { Stretch } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
+import { textWidth } from "../text-width.ts";
 import { type Face, laneTop, mmAt } from "./strip-face.ts";
 import { markedBy } from "./strip-stems.ts";
 

@@ -1,6 +1,6 @@
 /** Marks as SVG elements to be: one of each kind after another in a group that says their look once. */
 import type { Mark, Scene, TextMark } from "../scene.ts";
-import { markLook } from "./mark-look.ts";
+import { markLook } from "../style/mark-style.ts";
 import { isNumber, isSameHand, numberRun } from "./number-run.ts";
 import {
   type Attributes,

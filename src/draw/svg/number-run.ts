@@ -1,7 +1,8 @@
 /** Numbers in one text element: each digit at its own place, for an element costs more than its bytes. */
-import { DIGIT_WIDTH } from "../label/text-width.ts";
-import { formatNumber } from "../path-data.ts";
+
+import { formatNumber } from "../geometry/path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
+import { DIGIT_WIDTH } from "../text-width.ts";
 
 /** The digits of several numbers, and their middles in millimetres as SVG's lists, as they stand before the turn. */
 export interface NumberRun {

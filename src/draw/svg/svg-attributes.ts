@@ -1,7 +1,8 @@
 /** The presentation attributes of marks, as names and texts in the one order in which they are written. */
-import type { Ink } from "../ink.ts";
-import { formatNumber } from "../path-data.ts";
+
+import { formatNumber } from "../geometry/path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
+import type { Ink } from "../style/role-style.ts";
 import type { NumberRun } from "./number-run.ts";
 
 export type Attributes = Readonly<Record<string, string>>;

@@ -1,8 +1,8 @@
 /** A scene as SVG text, drawn with svg.js in a window that is passed in: svgdom's when building, the page's own in a browser. */
 import { type Dom, Svg, withWindow } from "@svgdotjs/svg.js";
-import { FONT_FAMILY } from "../ink.ts";
-import { formatNumber } from "../path-data.ts";
+import { formatNumber } from "../geometry/path-data.ts";
 import type { Scene } from "../scene.ts";
+import { FONT_FAMILY } from "../style/role-style.ts";
 import { groupMarks, type Shape, type ShapeGroup } from "./mark-group.ts";
 import type { Attributes } from "./svg-attributes.ts";
 import { svgText } from "./svg-text.ts";

@@ -1,8 +1,9 @@
 /** Marks on paper, in their order: what a screen needs to look like paper is left away. */
-import type { Ink } from "../../draw/ink.ts";
+
 import type { Role } from "../../draw/role.ts";
 import type { Mark } from "../../draw/scene.ts";
-import { markLook } from "../../draw/svg/mark-look.ts";
+import { markLook } from "../../draw/style/mark-style.ts";
+import type { Ink } from "../../draw/style/role-style.ts";
 import { drawPath } from "./draw-path.ts";
 import { drawText } from "./draw-text.ts";
 import { openOperators } from "./operators.ts";

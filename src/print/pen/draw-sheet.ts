@@ -1,6 +1,6 @@
 /** One sheet as one page of a PDF file: its size, its scale, its parts and their meaning. */
 import type { PdfStructure } from "pdfkit";
-import { sheetMatrix } from "../../draw/sheet/sheet-place.ts";
+import { sheetMatrix } from "../../draw/print-marks/placed-drawing.ts";
 import type { Sheet, SheetPart } from "../sheet.ts";
 import { type Stretch, stretchOf } from "../stretch.ts";
 import { drawMarks } from "./draw-marks.ts";

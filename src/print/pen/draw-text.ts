@@ -1,6 +1,7 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
-import type { Ink } from "../../draw/ink.ts";
+
 import type { TextMark } from "../../draw/scene.ts";
+import type { Ink } from "../../draw/style/role-style.ts";
 import type { SetRun } from "../font/set-line.ts";
 import { decimal, fillOperator, type Operators } from "./operators.ts";
 import type { PaperPen } from "./paper-pen.ts";

@@ -1,5 +1,5 @@
 /** A notebook's whole book on paper: the contents, and then every pattern that fits, each page in true size. */
-import type { Rect } from "../../draw/rect.ts";
+import type { Rect } from "../../draw/geometry/rect.ts";
 import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { Plan } from "../../plan/plan.ts";

@@ -1,9 +1,9 @@
 /** The contents of a book on paper: its groups, its patterns with their page numbers, and what did not fit. */
 
-import { textWidth } from "../../draw/label/text-width.ts";
-import { lineData } from "../../draw/path-data.ts";
-import type { Rect } from "../../draw/rect.ts";
+import { lineData } from "../../draw/geometry/path-data.ts";
+import type { Rect } from "../../draw/geometry/rect.ts";
 import type { Mark, TextMark } from "../../draw/scene.ts";
+import { textWidth } from "../../draw/text-width.ts";
 import type { Sheet, SheetLink, SheetPart } from "../sheet.ts";
 import type { PaperSize } from "../stretch.ts";
 import { type ContentsRow, type FlownRow, flowRows } from "./contents-flow.ts";

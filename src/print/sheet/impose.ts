@@ -1,6 +1,6 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
-import { cropMarks } from "../../draw/sheet/sheet-crop-marks.ts";
-import type { SheetPlace } from "../../draw/sheet/sheet-place.ts";
+import { cropMarks } from "../../draw/print-marks/crop-marks.ts";
+import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
 import type { Sheet, SheetPart } from "../sheet.ts";
 import { NO_STRETCH, type PaperSize, type Stretch } from "../stretch.ts";
 import { turned } from "./pack.ts";

@@ -1,7 +1,7 @@
 /** How rectangles find their places on sheets without touching: the free room is kept as its largest rectangles. */
 
-import type { Rect } from "../../draw/rect.ts";
-import type { QuarterTurn } from "../../draw/sheet/sheet-place.ts";
+import type { Rect } from "../../draw/geometry/rect.ts";
+import type { QuarterTurn } from "../../draw/print-marks/placed-drawing.ts";
 
 export interface Size {
   readonly width: number;

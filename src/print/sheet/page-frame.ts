@@ -1,5 +1,5 @@
 /** A page of the book on the keeper's own paper: the pattern's name, the page in true size with its counts, and a number. */
-import type { Rect } from "../../draw/rect.ts";
+import type { Rect } from "../../draw/geometry/rect.ts";
 import type { Scene, TextMark } from "../../draw/scene.ts";
 import type { Sheet, SheetPart } from "../sheet.ts";
 import type { PaperSize } from "../stretch.ts";

@@ -1,7 +1,7 @@
 /** Where pieces go on sheets: the room for crop marks around them, and extras only where they need no further sheet. */
-import type { Rect } from "../../draw/rect.ts";
-import { CROP_ROOM } from "../../draw/sheet/sheet-crop-marks.ts";
-import type { SheetPlace } from "../../draw/sheet/sheet-place.ts";
+import type { Rect } from "../../draw/geometry/rect.ts";
+import { CROP_ROOM } from "../../draw/print-marks/crop-marks.ts";
+import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
 import { type Packed, pack, type Room, roomOf, type Size } from "./pack.ts";
 import type { SheetPiece } from "./sheet-piece.ts";
 

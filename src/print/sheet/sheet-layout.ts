@@ -1,8 +1,8 @@
 /** What every sheet of pieces carries beside them, and the room that it leaves. */
-import type { Rect } from "../../draw/rect.ts";
+import type { Rect } from "../../draw/geometry/rect.ts";
+import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts";
+import { BAR, BAR_DEPTH, sheetBars } from "../../draw/print-marks/scale-bars.ts";
 import type { TextMark } from "../../draw/scene.ts";
-import { BAR, BAR_DEPTH, sheetBars } from "../../draw/sheet/sheet-bars.ts";
-import { breakLines, LINE_STEP, wordMarks } from "../../draw/sheet/sheet-words.ts";
 import type { SheetPart } from "../sheet.ts";
 import type { PaperSize, Stretch } from "../stretch.ts";
 import type { PieceRoom } from "./place-pieces.ts";

@@ -1,5 +1,5 @@
 /** What a sheet says about itself: how it is printed, checked, corrected and cut. */
-import { BAR } from "../../draw/sheet/sheet-bars.ts";
+import { BAR } from "../../draw/print-marks/scale-bars.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import type { PaperSize, Stretch } from "../stretch.ts";
 

@@ -1,5 +1,5 @@
 /** The paper of printers at home, and how much of it they can print on, in millimetres. */
-import type { Rect } from "../../draw/rect.ts";
+import type { Rect } from "../../draw/geometry/rect.ts";
 import { type PaperSize, type Stretch, stretchOf } from "../stretch.ts";
 
 export type PaperName = "A4" | "letter";

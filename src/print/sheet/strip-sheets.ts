@@ -1,6 +1,7 @@
 /** Strips on sheets: in pieces that can be printed, as many copies as are wanted, and a pocket where there is room. */
-import { pocketScene } from "../../draw/sheet/pocket-scene.ts";
-import { CROP_ROOM } from "../../draw/sheet/sheet-crop-marks.ts";
+
+import { CROP_ROOM } from "../../draw/print-marks/crop-marks.ts";
+import { pocketScene } from "../../draw/strip/pocket-scene.ts";
 import type { StripLook } from "../../draw/strip/strip-face.ts";
 import { stripPieces } from "../../draw/strip/strip-pieces.ts";
 import type { Strip } from "../../strip/strip.ts";

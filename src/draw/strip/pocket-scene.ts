@@ -1,11 +1,11 @@
 /** A pocket for a strip, flat: cut along the solid lines, fold along the dashed ones, glue the flaps. */
 import type { Strip } from "../../strip/strip.ts";
-import { textWidth } from "../label/text-width.ts";
-import { lineData, polygonData } from "../path-data.ts";
+import { lineData, polygonData } from "../geometry/path-data.ts";
 import type { Mark, Scene } from "../scene.ts";
-import { finishedSize } from "../strip/strip-body.ts";
-import type { StripLook } from "../strip/strip-face.ts";
-import type { XY } from "../strip/strip-mark.ts";
+import { textWidth } from "../text-width.ts";
+import { finishedSize } from "./strip-body.ts";
+import type { StripLook } from "./strip-face.ts";
+import type { XY } from "./strip-mark.ts";
 
 /** So much wider and longer than the strip, so that it slides. */
 export const PLAY = 1.5;

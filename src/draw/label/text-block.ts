@@ -1,8 +1,8 @@
 /** Paragraphs on a sheet: broken into lines by the estimated width of their words. */
 
-import { textWidth } from "../label/text-width.ts";
 import type { Role } from "../role.ts";
 import type { TextMark } from "../scene.ts";
+import { textWidth } from "../text-width.ts";
 
 /** From one baseline to the next, in parts of the font size. */
 export const LINE_STEP = 1.38;

@@ -1,7 +1,7 @@
 /** What a printed sheet is checked with: a bar of 100 mm across and one down that meet in a corner, for a bank card too. */
 import { AXES, type Axis } from "../../measure/axis.ts";
-import { type Point, pointAlong } from "../along.ts";
-import { lineData } from "../path-data.ts";
+import { type Point, pointAlong } from "../geometry/on-axis.ts";
+import { lineData } from "../geometry/path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
 
 /** The length of a bar in millimetres. */

@@ -1,7 +1,8 @@
 /** The look of one mark: its role's ink, with its lane's colour and dash and its own dash. */
-import { INK, type Ink } from "../ink.ts";
-import { laneInk } from "../lane-ink.ts";
+
 import type { Mark } from "../scene.ts";
+import { laneInk } from "./lane-style.ts";
+import { INK, type Ink } from "./role-style.ts";
 
 /** What both the SVG and the PDF draw a mark with. `penScale` is the scene's. */
 export function markLook(mark: Mark, penScale = 1): Ink {

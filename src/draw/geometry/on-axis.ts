@@ -1,5 +1,5 @@
 /** Lines and points written once for both axes: along one axis, aside of it. */
-import type { Axis } from "../measure/axis.ts";
+import type { Axis } from "../../measure/axis.ts";
 import { lineData } from "./path-data.ts";
 import type { Stretch } from "./rect.ts";
 

@@ -1,5 +1,5 @@
 /** A rectangle in millimetres, and its reading along one axis. */
-import type { Axis } from "../measure/axis.ts";
+import type { Axis } from "../../measure/axis.ts";
 
 export interface Rect {
   readonly x: number;

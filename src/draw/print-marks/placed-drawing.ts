@@ -1,6 +1,6 @@
 /** A drawing where it lies on a sheet: moved, and turned by quarters. */
-import { lineData, moveData } from "../path-data.ts";
-import type { Rect } from "../rect.ts";
+import { lineData, moveData } from "../geometry/path-data.ts";
+import type { Rect } from "../geometry/rect.ts";
 import type { Mark, Scene } from "../scene.ts";
 
 /** Degrees clockwise. */

@@ -1,9 +1,10 @@
 /** A notebook's page with nothing drawn on it, for lists. */
-import { gridScene } from "../draw/page/grid-scene.ts";
-import type { Role } from "../draw/role.ts";
-import type { Scene } from "../draw/scene.ts";
-import { toMm } from "../measure/length.ts";
-import type { Notebook } from "../notebook/notebook.ts";
+
+import { toMm } from "../../measure/length.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { Role } from "../role.ts";
+import type { Scene } from "../scene.ts";
+import { gridScene } from "./grid-scene.ts";
 
 const KEPT: ReadonlySet<Role> = new Set(["paper", "binding", "grid", "grid-line"]);
 

@@ -2,8 +2,8 @@
 import type { Axis } from "../../measure/axis.ts";
 import { spanAlong } from "../../measure/box.ts";
 import type { PlanBox } from "../../plan/plan.ts";
-import { type Rect, rectOf, type Stretch } from "../rect.ts";
 import type { PagePlace } from "./page-place.ts";
+import { type Rect, rectOf, type Stretch } from "./rect.ts";
 
 export interface Leaf {
   readonly box: PlanBox;

@@ -1,5 +1,5 @@
 /** A row of dots as few dotted lines: a dash of no length with a round cap is a dot. */
-import { lineAlong } from "../along.ts";
+import { lineAlong } from "./on-axis.ts";
 
 export interface DotRow {
   /** Millimetres of the dots, evenly apart. */

@@ -9,7 +9,7 @@ import {
 } from "../../measure/grid-axis.ts";
 import { type Length, length, toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { Rect } from "../rect.ts";
+import type { Rect } from "./rect.ts";
 
 export interface PagePlace {
   readonly paper: Rect;

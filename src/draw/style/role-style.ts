@@ -1,5 +1,5 @@
 /** How each role looks: one table for the screen and for paper, in millimetres and sRGB colours. */
-import type { Role } from "./role.ts";
+import type { Role } from "../role.ts";
 
 /** The look of one role. Path marks use stroke and fill, text marks use text and weight. */
 export interface Ink {

@@ -1,6 +1,6 @@
 /** Crop marks: short lines outside of a cut, in line with its edges. */
-import { lineData } from "../path-data.ts";
-import type { Rect } from "../rect.ts";
+import { lineData } from "../geometry/path-data.ts";
+import type { Rect } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 
 /** From the cut to the mark, and to its end, in millimetres. */
