@@ -1,6 +1,6 @@
 /** Which sheet a drawing is printed on. Paper sizes: ISO 216 for A and B, ANSI/ASME Y14.1 for letter (from memory). */
 import { describe, expect, it } from "vitest";
-import { sheetClass } from "../../src/book/pattern/sheet-class.ts";
+import { sheetClass } from "../../src/print/sheets/css-page.ts";
 
 /** The frame adds 10 mm at the left and the top, 3.5 mm at the right (10 mm for a spread), about 8.7 mm below. */
 const framed = (width: number, height: number, right: number) => ({

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { formatNumber } from "../../src/draw/geometry/path-data.ts";
 import { positionLength, usableSteps } from "../../src/measure/grid-axis.ts";
 import { toMm } from "../../src/measure/length.ts";
-import { stripPdf } from "../../src/print/strip-pdf.ts";
+import { stripPdf } from "../../src/print/pdf/pdf-files.ts";
 import { NOTEBOOKS, notebookOf, SETTINGS, stripsOf } from "../print/demo-book.ts";
 import { readPieces, ticksAlong } from "../print/read-strip.ts";
 

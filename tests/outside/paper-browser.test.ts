@@ -6,10 +6,10 @@ import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { FONT_FILES } from "../../src/print/font/print-fonts.ts";
-import { stripSheets } from "../../src/print/sheet/strip-sheets.ts";
-import type { Sheet } from "../../src/print/sheet.ts";
-import { writePdf } from "../../src/print/write-pdf.ts";
+import { FONT_FILES } from "../../src/print/pdf/font/print-fonts.ts";
+import { writePdf } from "../../src/print/pdf/write-pdf.ts";
+import type { Sheet } from "../../src/print/sheets/sheet.ts";
+import { stripSheets } from "../../src/print/sheets/strip-sheets.ts";
 import { launchChromium } from "../browser/launch.ts";
 import { fontFile, SETTINGS, stripOf } from "../print/demo-book.ts";
 import { readFonts, readStrokes, readText } from "../print/poppler.ts";
@@ -20,8 +20,8 @@ const POLICY = "default-src 'none'; script-src file:";
 
 /** A classic script that prints sheets with fonts given as base64, and answers in base64. */
 const SCRIPT = `
-  import { readFonts } from "./src/print/font/print-fonts.ts";
-  import { writePdf } from "./src/print/write-pdf.ts";
+  import { readFonts } from "./src/print/pdf/font/print-fonts.ts";
+  import { writePdf } from "./src/print/pdf/write-pdf.ts";
   const bytes = (text) => Uint8Array.from(atob(text), (character) => character.charCodeAt(0));
   globalThis.printSheets = async (pages, files) => {
     const fonts = readFonts({ normal: files.normal.map(bytes), bold: files.bold.map(bytes) });

@@ -1,8 +1,6 @@
 /** Files as other programs open them: paper, fonts, text, structure, and what a printer is asked for. */
 import { describe, expect, it } from "vitest";
-import { bookPdf } from "../../src/print/book-pdf.ts";
-import { pagePdf } from "../../src/print/page-pdf.ts";
-import { stripPdf } from "../../src/print/strip-pdf.ts";
+import { bookPdf, pagePdf, stripPdf } from "../../src/print/pdf/pdf-files.ts";
 import { PURPOSES } from "../../src/recipe/recipe.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import {

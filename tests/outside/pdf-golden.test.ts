@@ -2,9 +2,8 @@
 import { PNG } from "pngjs";
 import { describe, expect, it } from "vitest";
 import { stripPieces } from "../../src/draw/strip/strip-pieces.ts";
-import { bookPdf } from "../../src/print/book-pdf.ts";
-import { stripPdf } from "../../src/print/strip-pdf.ts";
-import { writePdf } from "../../src/print/write-pdf.ts";
+import { bookPdf, stripPdf } from "../../src/print/pdf/pdf-files.ts";
+import { writePdf } from "../../src/print/pdf/write-pdf.ts";
 import { PURPOSES } from "../../src/recipe/recipe.ts";
 import { BOOK, notebookOf, pageOf, RECIPES, SETTINGS, stripOf } from "../print/demo-book.ts";
 import { compare, differenceFrom } from "../print/golden.ts";

@@ -8,7 +8,7 @@ import {
   usableSteps,
 } from "../../src/measure/grid-axis.ts";
 import { toMm } from "../../src/measure/length.ts";
-import { pagePdf } from "../../src/print/page-pdf.ts";
+import { pagePdf } from "../../src/print/pdf/pdf-files.ts";
 import { notebookOf, pageOf, plansOf, RECIPES, SETTINGS } from "../print/demo-book.ts";
 import { readStrokes } from "../print/poppler.ts";
 

@@ -1,6 +1,6 @@
 /** The bars and the card corner of a sheet as another program measures them. */
 import { describe, expect, it } from "vitest";
-import { stripPdf } from "../../src/print/strip-pdf.ts";
+import { stripPdf } from "../../src/print/pdf/pdf-files.ts";
 import { SETTINGS, stripOf } from "../print/demo-book.ts";
 import { type ReadLine, readStrokes } from "../print/poppler.ts";
 

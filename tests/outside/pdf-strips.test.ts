@@ -1,9 +1,9 @@
 /** Strips as another program measures them in the file that is printed. */
 import { describe, expect, it } from "vitest";
 import { stripBodies } from "../../src/draw/strip/strip-body.ts";
-import type { PaperName } from "../../src/print/sheet/sheet-paper.ts";
-import { stripSheets } from "../../src/print/sheet/strip-sheets.ts";
-import { stripPdf } from "../../src/print/strip-pdf.ts";
+import { stripPdf } from "../../src/print/pdf/pdf-files.ts";
+import type { PaperName } from "../../src/print/sheets/printer-paper.ts";
+import { stripSheets } from "../../src/print/sheets/strip-sheets.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { NOTEBOOKS, SETTINGS, stripsOf } from "../print/demo-book.ts";
 import { joinPieces, readPieces, ticksAlong } from "../print/read-strip.ts";

@@ -2,7 +2,7 @@
 import { PNG } from "pngjs";
 import { describe, expect, it } from "vitest";
 import type { TextMark } from "../../src/draw/scene.ts";
-import { writePdf } from "../../src/print/write-pdf.ts";
+import { writePdf } from "../../src/print/pdf/write-pdf.ts";
 import { SETTINGS } from "../print/demo-book.ts";
 import { readCopied, readFonts, readPicture, readText, readWords } from "../print/poppler.ts";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type ContentsRow, flowRows } from "../../src/print/sheet/contents-flow.ts";
+import { type ContentsRow, flowRows } from "../../src/print/sheets/contents-flow.ts";
 
 const group = (title: string): ContentsRow => ({ kind: "group", title });
 const pattern = (title: string): ContentsRow => ({ kind: "pattern", title, page: 0 });

@@ -1,10 +1,10 @@
 import { deflateSync, inflateSync } from "node:zlib";
 import { create, type Font } from "fontkit";
 import { describe, expect, it } from "vitest";
-import type { CodedGlyph } from "../../src/print/font/font-codes.ts";
-import { rememberFontFiles } from "../../src/print/font/font-file.ts";
-import { openFont } from "../../src/print/font/print-font.ts";
-import { unpackWoff } from "../../src/print/font/unpack-woff.ts";
+import type { CodedGlyph } from "../../src/print/pdf/font/font-codes.ts";
+import { rememberFontFiles } from "../../src/print/pdf/font/font-file.ts";
+import { openFont } from "../../src/print/pdf/font/print-font.ts";
+import { unpackWoff } from "../../src/print/pdf/font/unpack-woff.ts";
 import { fontFile } from "./demo-book.ts";
 
 const packed = fontFile("fira-sans-latin-400-normal.woff");

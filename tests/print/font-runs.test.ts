@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { fontRuns } from "../../src/print/font/font-runs.ts";
-import { directedParts } from "../../src/print/font/text-direction.ts";
+import { fontRuns } from "../../src/print/pdf/font/font-runs.ts";
+import { directedParts } from "../../src/print/pdf/font/text-direction.ts";
 import { FONTS } from "./demo-book.ts";
 
 const [LATIN, EXTENDED, GREEK, CYRILLIC] = [0, 1, 2, 4];

@@ -1,12 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Scene } from "../../src/draw/scene.ts";
-import { impose } from "../../src/print/sheet/impose.ts";
-import { SAFE_MARGIN, SHEET_PAPERS, safeArea } from "../../src/print/sheet/sheet-paper.ts";
-import type { SheetPiece } from "../../src/print/sheet/sheet-piece.ts";
-import { sheetScene } from "../../src/print/sheet/sheet-scene.ts";
-import { stripSheets } from "../../src/print/sheet/strip-sheets.ts";
-import { partMarks, type Sheet } from "../../src/print/sheet.ts";
-import { NO_STRETCH } from "../../src/print/stretch.ts";
+import { NO_STRETCH } from "../../src/print/printer-correction.ts";
+import { impose } from "../../src/print/sheets/impose.ts";
+import { SAFE_MARGIN, SHEET_PAPERS, safeArea } from "../../src/print/sheets/printer-paper.ts";
+import { partMarks, type Sheet, type SheetPiece } from "../../src/print/sheets/sheet.ts";
+import { sheetScene } from "../../src/print/sheets/sheet-scene.ts";
+import { stripSheets } from "../../src/print/sheets/strip-sheets.ts";
 import { NOTEBOOKS, notebookOf, stripOf, stripsOf } from "./demo-book.ts";
 
 // All strips are drawn, on machines that may be busy.

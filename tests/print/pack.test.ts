@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Rect } from "../../src/draw/geometry/rect.ts";
-import { type Packed, pack, roomOf, type Size, turned } from "../../src/print/sheet/pack.ts";
+import { type Packed, pack, roomOf, type Size, turned } from "../../src/print/sheets/pack.ts";
 
 const AREA: Rect = { x: 10, y: 20, width: 270, height: 190 };
 

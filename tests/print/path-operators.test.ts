@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { lineData, polygonData, rectData } from "../../src/draw/geometry/path-data.ts";
-import { pathOperators } from "../../src/print/pen/path-operators.ts";
+import { pathOperators } from "../../src/print/pdf/write/path-operators.ts";
 
 describe("path data as a PDF writes it", () => {
   it.each([

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { bookSheets } from "../../src/print/sheet/book-sheets.ts";
-import { pageSheets } from "../../src/print/sheet/page-sheets.ts";
-import { rememberDrawings } from "../../src/print/sheet/remember-drawings.ts";
-import { stripSheets } from "../../src/print/sheet/strip-sheets.ts";
+import { bookSheets } from "../../src/print/sheets/book-sheets.ts";
+import { rememberDrawings } from "../../src/print/sheets/drawing-cache.ts";
+import { pageSheets } from "../../src/print/sheets/page-sheets.ts";
+import { stripSheets } from "../../src/print/sheets/strip-sheets.ts";
 import { BOOK, pageOf, stripOf } from "./demo-book.ts";
 
 describe("drawings that are kept", () => {

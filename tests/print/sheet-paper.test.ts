@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { NO_STRETCH, type Stretch, stretchOf } from "../../src/print/printer-correction.ts";
 import {
   type PaperName,
   SAFE_MARGIN,
   SHEET_PAPERS,
   safeArea,
   sidewise,
-} from "../../src/print/sheet/sheet-paper.ts";
-import { NO_STRETCH, type Stretch, stretchOf } from "../../src/print/stretch.ts";
+} from "../../src/print/sheets/printer-paper.ts";
 
 /** 36 points at the ends, 18 at the sides: generic printer descriptions (PPD, `*ImageableArea: "18 36 577 806"` on A4). */
 describe("what a printer can print on", () => {

@@ -1,7 +1,7 @@
 import { create } from "fontkit";
 import { describe, expect, it } from "vitest";
-import { FONT_FILES } from "../../src/print/font/print-fonts.ts";
-import { unpackWoff } from "../../src/print/font/unpack-woff.ts";
+import { FONT_FILES } from "../../src/print/pdf/font/print-fonts.ts";
+import { unpackWoff } from "../../src/print/pdf/font/unpack-woff.ts";
 import { fontFile } from "./demo-book.ts";
 
 // Fonts are opened, on machines that may be busy.

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Mark } from "../../src/draw/scene.ts";
-import { FONT_FILES, readFonts } from "../../src/print/font/print-fonts.ts";
-import type { Sheet } from "../../src/print/sheet.ts";
-import { writePdf } from "../../src/print/write-pdf.ts";
+import { FONT_FILES, readFonts } from "../../src/print/pdf/font/print-fonts.ts";
+import { writePdf } from "../../src/print/pdf/write-pdf.ts";
+import type { Sheet } from "../../src/print/sheets/sheet.ts";
 import { FONTS, fontFile } from "./demo-book.ts";
 import { readFacts, readSizes, readText } from "./poppler.ts";
 

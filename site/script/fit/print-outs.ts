@@ -1,13 +1,14 @@
 /** What is printed from the page: the strip on its sheets, or the drawn pattern, stretched as the printer needs it. */
-import { sheetClass } from "../../../src/book/pattern/sheet-class.ts";
+
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { toMm } from "../../../src/measure/length.ts";
-import { sheetScene } from "../../../src/print/sheet/sheet-scene.ts";
-import { stripSheets } from "../../../src/print/sheet/strip-sheets.ts";
-import { type PaperSize, type Stretch, stretchOf } from "../../../src/print/stretch.ts";
+import { type PaperSize, type Stretch, stretchOf } from "../../../src/print/printer-correction.ts";
+import { sheetClass } from "../../../src/print/sheets/css-page.ts";
+import { sheetScene } from "../../../src/print/sheets/sheet-scene.ts";
+import { stripSheets } from "../../../src/print/sheets/strip-sheets.ts";
 import type { Strip } from "../../../src/strip/strip.ts";
 import { makeElement } from "../page/make-element.ts";
 import type { PrintOut } from "../page/print-out.ts";

@@ -1,6 +1,7 @@
 /** Which sheets the printer takes and how it is corrected: filled in once, and kept on the device. */
-import type { PaperName } from "../../../src/print/sheet/sheet-paper.ts";
-import type { Stretch } from "../../../src/print/stretch.ts";
+
+import type { Stretch } from "../../../src/print/printer-correction.ts";
+import type { PaperName } from "../../../src/print/sheets/printer-paper.ts";
 import type { Device } from "../page/device.ts";
 import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
 import { keepPrinter, keptPrinter, readStretch } from "../page/kept-printer.ts";

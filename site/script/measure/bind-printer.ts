@@ -1,5 +1,5 @@
 /** The printer's correction from the bars that it printed, kept on the device and told for `book.yaml`. */
-import { NO_STRETCH, type Stretch } from "../../../src/print/stretch.ts";
+import { NO_STRETCH, type Stretch } from "../../../src/print/printer-correction.ts";
 import type { Device } from "../page/device.ts";
 import { readForm, showFaults } from "../page/form.ts";
 import { holdButtons } from "../page/hold-buttons.ts";

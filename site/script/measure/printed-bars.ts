@@ -1,7 +1,7 @@
 /** The correction of a printer from what its printed bars of 100 mm measure. */
 import { BAR } from "../../../src/draw/print-marks/scale-bars.ts";
 import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
-import { NO_STRETCH, type Stretch } from "../../../src/print/stretch.ts";
+import { NO_STRETCH, type Stretch } from "../../../src/print/printer-correction.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
 import type { FieldReading } from "../fit/read-fields.ts";
 import { typedLength } from "../page/typed-length.ts";

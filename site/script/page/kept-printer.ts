@@ -1,7 +1,7 @@
 /** The printer's correction as it is kept on the device, and as it is typed. */
 
 import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
-import { NO_STRETCH, type Stretch } from "../../../src/print/stretch.ts";
+import { NO_STRETCH, type Stretch } from "../../../src/print/printer-correction.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
 import { type Device, KEPT } from "./device.ts";
 import { typedNumber } from "./typed-number.ts";

@@ -13,7 +13,7 @@ import latinExt400 from "@fontsource/fira-sans/files/fira-sans-latin-ext-400-nor
 import latinExt700 from "@fontsource/fira-sans/files/fira-sans-latin-ext-700-normal.woff";
 import vietnamese400 from "@fontsource/fira-sans/files/fira-sans-vietnamese-400-normal.woff";
 import vietnamese700 from "@fontsource/fira-sans/files/fira-sans-vietnamese-700-normal.woff";
-import { FONT_FILES, type FontFiles } from "../../../src/print/font/print-fonts.ts";
+import { FONT_FILES, type FontFiles } from "../../../src/print/pdf/font/print-fonts.ts";
 
 /** By the names under which the engine asks for them. */
 const FILES: Readonly<Record<string, Uint8Array>> = {

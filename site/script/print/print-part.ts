@@ -1,7 +1,8 @@
 /** What the part that makes PDF files gives to the page, once it is loaded. */
-import type { PagesQuestion } from "../../../src/print/sheet/page-sheets.ts";
-import type { StripsQuestion } from "../../../src/print/sheet/strip-sheets.ts";
-import type { Stretch } from "../../../src/print/stretch.ts";
+
+import type { Stretch } from "../../../src/print/printer-correction.ts";
+import type { PagesQuestion } from "../../../src/print/sheets/page-sheets.ts";
+import type { StripsQuestion } from "../../../src/print/sheets/strip-sheets.ts";
 
 export interface PrintPart {
   pagePdf(question: PagesQuestion, printer: Stretch): Promise<Uint8Array>;

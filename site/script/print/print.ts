@@ -1,10 +1,9 @@
 /** The part that makes PDF files: loaded when the first one is asked for, since it is larger than all the rest. */
-import { readFonts } from "../../../src/print/font/print-fonts.ts";
-import { pagePdf } from "../../../src/print/page-pdf.ts";
-import type { PagesQuestion } from "../../../src/print/sheet/page-sheets.ts";
-import type { StripsQuestion } from "../../../src/print/sheet/strip-sheets.ts";
-import type { Stretch } from "../../../src/print/stretch.ts";
-import { stripPdf } from "../../../src/print/strip-pdf.ts";
+import { readFonts } from "../../../src/print/pdf/font/print-fonts.ts";
+import { pagePdf, stripPdf } from "../../../src/print/pdf/pdf-files.ts";
+import type { Stretch } from "../../../src/print/printer-correction.ts";
+import type { PagesQuestion } from "../../../src/print/sheets/page-sheets.ts";
+import type { StripsQuestion } from "../../../src/print/sheets/strip-sheets.ts";
 import { printFontFiles } from "./print-font-files.ts";
 import type { PrintPart } from "./print-part.ts";
 

@@ -18,11 +18,11 @@ import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
+import { sheetClass } from "../../print/sheets/css-page.ts";
 import { labelsOf } from "../../recipe/area-tree.ts";
 import type { Attempt, Recipe } from "../../recipe/recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { type AlongView, alongView } from "./along-view.ts";
-import { sheetClass } from "./sheet-class.ts";
 import { type SplitRow, splitRows } from "./split-rows.ts";
 
 /** Plain JSON: it is kept on disk between builds. */

@@ -1,11 +1,14 @@
 /** Makes one PDF file of a book. */
 import { cardScene } from "../../draw/card/card-scene.ts";
-import { bookPdf } from "../../print/book-pdf.ts";
-import type { PrintFonts } from "../../print/font/print-fonts.ts";
-import { misfitPdf } from "../../print/misfit-pdf.ts";
-import { type PrintSettings, pagePdf } from "../../print/page-pdf.ts";
-import { scenePdf } from "../../print/scene-pdf.ts";
-import { stripPdf } from "../../print/strip-pdf.ts";
+import type { PrintFonts } from "../../print/pdf/font/print-fonts.ts";
+import { misfitPdf } from "../../print/pdf/misfit-pdf.ts";
+import {
+  bookPdf,
+  type PrintSettings,
+  pagePdf,
+  scenePdf,
+  stripPdf,
+} from "../../print/pdf/pdf-files.ts";
 import { PURPOSES } from "../../recipe/recipe.ts";
 import { PURPOSE_WORDS } from "../purpose-words.ts";
 import type { PdfDesk } from "./pdf-desk.ts";

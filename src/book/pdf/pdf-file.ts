@@ -1,5 +1,5 @@
 /** The PDF files of a book: where each lies, what it shows, and the texts that it is made from. */
-import type { PaperName } from "../../print/sheet/sheet-paper.ts";
+import type { PaperName } from "../../print/sheets/printer-paper.ts";
 import type { Content } from "../content/load-content.ts";
 import { notebookPath, patternPath, stripPath } from "../pieces.ts";
 

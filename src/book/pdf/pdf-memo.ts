@@ -4,7 +4,7 @@ import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { deflateSync } from "node:zlib";
-import { FONT_FILES, type PrintFonts, readFonts } from "../../print/font/print-fonts.ts";
+import { FONT_FILES, type PrintFonts, readFonts } from "../../print/pdf/font/print-fonts.ts";
 import { pieceFolder } from "../piece-folder.ts";
 
 export interface PdfMemo {

@@ -2,10 +2,10 @@
 import { formatNumber } from "../../draw/geometry/path-data.ts";
 import { finishedSize } from "../../draw/strip/strip-body.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
-import { sheetScene } from "../../print/sheet/sheet-scene.ts";
-import { longestPiece, stripSheets } from "../../print/sheet/strip-sheets.ts";
-import type { Sheet } from "../../print/sheet.ts";
-import { NO_STRETCH, type Stretch, stretchOf } from "../../print/stretch.ts";
+import { NO_STRETCH, type Stretch, stretchOf } from "../../print/printer-correction.ts";
+import type { Sheet } from "../../print/sheets/sheet.ts";
+import { sheetScene } from "../../print/sheets/sheet-scene.ts";
+import { longestPiece, stripSheets } from "../../print/sheets/strip-sheets.ts";
 import type { Strip } from "../../strip/strip.ts";
 import type { StripSheetsView } from "./strip-view.ts";
 

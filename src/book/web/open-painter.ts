@@ -3,8 +3,8 @@ import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { PREVIEW_PIXELS } from "../../draw/page/preview-scene.ts";
-import { FONT_FILES } from "../../print/font/print-fonts.ts";
-import { unpackWoff } from "../../print/font/unpack-woff.ts";
+import { FONT_FILES } from "../../print/pdf/font/print-fonts.ts";
+import { unpackWoff } from "../../print/pdf/font/unpack-woff.ts";
 
 /** The bytes of a PNG file from the text of an SVG file. */
 export type Paint = (svg: string) => Promise<Uint8Array>;

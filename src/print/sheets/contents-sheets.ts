@@ -4,9 +4,9 @@ import { lineData } from "../../draw/geometry/path-data.ts";
 import type { Rect } from "../../draw/geometry/rect.ts";
 import type { Mark, TextMark } from "../../draw/scene.ts";
 import { textWidth } from "../../draw/text-width.ts";
-import type { Sheet, SheetLink, SheetPart } from "../sheet.ts";
-import type { PaperSize } from "../stretch.ts";
+import type { PaperSize } from "../printer-correction.ts";
 import { type ContentsRow, type FlownRow, flowRows } from "./contents-flow.ts";
+import type { Sheet, SheetLink, SheetPart } from "./sheet.ts";
 
 export interface ContentsQuestion {
   readonly title: string;

@@ -1,10 +1,10 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
 
-import type { TextMark } from "../../draw/scene.ts";
-import type { Ink } from "../../draw/style/role-style.ts";
+import type { TextMark } from "../../../draw/scene.ts";
+import type { Ink } from "../../../draw/style/role-style.ts";
 import type { SetRun } from "../font/set-line.ts";
 import { decimal, fillOperator, type Operators } from "./operators.ts";
-import type { PaperPen } from "./paper-pen.ts";
+import type { PaperPen } from "./pdf-writer.ts";
 
 /** Writes a mark in its look. Characters that no font has become boxes. */
 export function drawText(

@@ -5,9 +5,9 @@ import { pocketScene } from "../../draw/strip/pocket-scene.ts";
 import type { StripLook } from "../../draw/strip/strip-face.ts";
 import { stripPieces } from "../../draw/strip/strip-pieces.ts";
 import type { Strip } from "../../strip/strip.ts";
-import { NO_STRETCH, type Stretch } from "../stretch.ts";
+import { NO_STRETCH, type Stretch } from "../printer-correction.ts";
+import type { Drawings } from "./drawing-cache.ts";
 import { type Imposed, impose } from "./impose.ts";
-import type { Drawings } from "./remember-drawings.ts";
 import {
   type PaperName,
   type PrinterMargin,
@@ -15,8 +15,8 @@ import {
   SHEET_PAPERS,
   safeArea,
   sidewise,
-} from "./sheet-paper.ts";
-import type { SheetPiece } from "./sheet-piece.ts";
+} from "./printer-paper.ts";
+import type { SheetPiece } from "./sheet.ts";
 
 export interface StripsQuestion {
   readonly title: string;

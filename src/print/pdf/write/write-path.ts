@@ -1,7 +1,7 @@
 /** Lines and outlines on paper. */
 
-import type { PathMark } from "../../draw/scene.ts";
-import type { Ink } from "../../draw/style/role-style.ts";
+import type { PathMark } from "../../../draw/scene.ts";
+import type { Ink } from "../../../draw/style/role-style.ts";
 import { decimal, fillOperator, type Operators, strokeOperator } from "./operators.ts";
 import { pathOperators } from "./path-operators.ts";
 

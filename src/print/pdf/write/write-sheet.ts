@@ -1,11 +1,11 @@
 /** One sheet as one page of a PDF file: its size, its scale, its parts and their meaning. */
 import type { PdfStructure } from "pdfkit";
-import { sheetMatrix } from "../../draw/print-marks/placed-drawing.ts";
-import type { Sheet, SheetPart } from "../sheet.ts";
-import { type Stretch, stretchOf } from "../stretch.ts";
-import { drawMarks } from "./draw-marks.ts";
+import { sheetMatrix } from "../../../draw/print-marks/placed-drawing.ts";
+import { type Stretch, stretchOf } from "../../printer-correction.ts";
+import type { Sheet, SheetPart } from "../../sheets/sheet.ts";
 import { decimal } from "./operators.ts";
-import type { PaperPen } from "./paper-pen.ts";
+import type { PaperPen } from "./pdf-writer.ts";
+import { drawMarks } from "./write-marks.ts";
 
 /** PDF counts in points of 1/72 inch. */
 const POINTS_PER_MM = 72 / 25.4;

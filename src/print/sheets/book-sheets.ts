@@ -4,21 +4,21 @@ import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { Plan } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import type { Sheet } from "../sheet.ts";
-import { NO_STRETCH, type PaperSize, type Stretch } from "../stretch.ts";
-import type { Bookmark } from "../write-pdf.ts";
+import type { Bookmark } from "../pdf/write-pdf.ts";
+import { NO_STRETCH, type PaperSize, type Stretch } from "../printer-correction.ts";
 import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
+import type { Drawings } from "./drawing-cache.ts";
 import { framedSheet, hasFrameRoom, withNumber } from "./page-frame.ts";
 import { pageScenes, pageSheets } from "./page-sheets.ts";
-import type { Drawings } from "./remember-drawings.ts";
 import {
   type PaperName,
   type PrinterMargin,
   SAFE_MARGIN,
   SHEET_PAPERS,
   safeArea,
-} from "./sheet-paper.ts";
+} from "./printer-paper.ts";
+import type { Sheet } from "./sheet.ts";
 
 export interface BookQuestion {
   readonly title: string;

@@ -1,19 +1,18 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
 import { cropMarks } from "../../draw/print-marks/crop-marks.ts";
 import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
-import type { Sheet, SheetPart } from "../sheet.ts";
-import { NO_STRETCH, type PaperSize, type Stretch } from "../stretch.ts";
+import { NO_STRETCH, type PaperSize, type Stretch } from "../printer-correction.ts";
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
-import { type SheetLayout, sheetLayout } from "./sheet-layout.ts";
 import {
   type PaperName,
   type PrinterMargin,
   SAFE_MARGIN,
   SHEET_PAPERS,
   sidewise,
-} from "./sheet-paper.ts";
-import type { SheetPiece } from "./sheet-piece.ts";
+} from "./printer-paper.ts";
+import type { Sheet, SheetPart, SheetPiece } from "./sheet.ts";
+import { type SheetLayout, sheetLayout } from "./sheet-layout.ts";
 
 export interface ImposeQuestion {
   readonly title: string;

@@ -3,7 +3,7 @@ import type { Rect } from "../../draw/geometry/rect.ts";
 import { CROP_ROOM } from "../../draw/print-marks/crop-marks.ts";
 import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
 import { type Packed, pack, type Room, roomOf, type Size } from "./pack.ts";
-import type { SheetPiece } from "./sheet-piece.ts";
+import type { SheetPiece } from "./sheet.ts";
 
 /** Packing counts in whole tenths of a millimetre, so that nothing is lost in sums. */
 const TENTHS = 10;

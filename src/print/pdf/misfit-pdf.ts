@@ -1,15 +1,15 @@
 /** The file `page.pdf` of a pattern that does not fit: the notebook's bare page, and on it why. */
 
-import { pagePlace } from "../draw/geometry/page-place.ts";
-import { breakLines, LINE_STEP, wordMarks } from "../draw/label/text-block.ts";
-import { gridMarks } from "../draw/page/grid-marks.ts";
-import type { TextMark } from "../draw/scene.ts";
-import { sayMisfit } from "../issue/words/say-misfit.ts";
-import type { Notebook } from "../notebook/notebook.ts";
-import type { MisfitPlan } from "../plan/plan.ts";
-import type { Recipe } from "../recipe/recipe.ts";
-import type { PrintSettings } from "./page-pdf.ts";
-import type { Sheet } from "./sheet.ts";
+import { pagePlace } from "../../draw/geometry/page-place.ts";
+import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts";
+import { gridMarks } from "../../draw/page/grid-marks.ts";
+import type { TextMark } from "../../draw/scene.ts";
+import { sayMisfit } from "../../issue/words/say-misfit.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { MisfitPlan } from "../../plan/plan.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import type { Sheet } from "../sheets/sheet.ts";
+import type { PrintSettings } from "./pdf-files.ts";
 import { writePdf } from "./write-pdf.ts";
 
 export interface MisfitQuestion {

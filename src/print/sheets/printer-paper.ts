@@ -1,6 +1,6 @@
 /** The paper of printers at home, and how much of it they can print on, in millimetres. */
 import type { Rect } from "../../draw/geometry/rect.ts";
-import { type PaperSize, type Stretch, stretchOf } from "../stretch.ts";
+import { type PaperSize, type Stretch, stretchOf } from "../printer-correction.ts";
 
 export type PaperName = "A4" | "letter";
 

@@ -3,11 +3,11 @@ import type { Rect } from "../../draw/geometry/rect.ts";
 import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts";
 import { BAR, BAR_DEPTH, sheetBars } from "../../draw/print-marks/scale-bars.ts";
 import type { TextMark } from "../../draw/scene.ts";
-import type { SheetPart } from "../sheet.ts";
-import type { PaperSize, Stretch } from "../stretch.ts";
+import type { PaperSize, Stretch } from "../printer-correction.ts";
 import type { PieceRoom } from "./place-pieces.ts";
+import { type PrinterMargin, safeArea } from "./printer-paper.ts";
+import type { SheetPart } from "./sheet.ts";
 import { ACTUAL_SIZE, barNames, sheetNotes } from "./sheet-notes.ts";
-import { type PrinterMargin, safeArea } from "./sheet-paper.ts";
 
 const TITLE = { size: 4.2, baseline: 3.6, height: 7 };
 const SAID = { size: 2.9 };

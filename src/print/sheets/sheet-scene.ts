@@ -2,7 +2,7 @@
 
 import { sheetMark } from "../../draw/page/paper-marks.ts";
 import type { Scene } from "../../draw/scene.ts";
-import { partMarks, type Sheet } from "../sheet.ts";
+import { partMarks, type Sheet } from "./sheet.ts";
 
 /** The drawing; `id` is made from slugs. */
 export function sheetScene({ title, width, height, parts }: Sheet, id: string): Scene {

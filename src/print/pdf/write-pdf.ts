@@ -1,13 +1,13 @@
 /** Sheets as one PDF file in true size: the same sheets give the same bytes. */
 import PDFDocument from "pdfkit";
 import { toBytes } from "pdfkit/output";
+import { NO_STRETCH, type Stretch } from "../printer-correction.ts";
+import type { Sheet } from "../sheets/sheet.ts";
 import { createEmbeddedFonts } from "./font/embedded-fonts.ts";
 import { createMissingGlyphs } from "./font/missing-glyphs.ts";
 import type { PrintFonts } from "./font/print-fonts.ts";
-import { drawSheet } from "./pen/draw-sheet.ts";
-import type { PaperPen } from "./pen/paper-pen.ts";
-import type { Sheet } from "./sheet.ts";
-import { NO_STRETCH, type Stretch } from "./stretch.ts";
+import type { PaperPen } from "./write/pdf-writer.ts";
+import { drawSheet } from "./write/write-sheet.ts";
 
 export interface PdfQuestion {
   readonly pages: readonly Sheet[];

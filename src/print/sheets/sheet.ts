@@ -1,8 +1,8 @@
 /** A sheet of paper and what is printed on it, in millimetres from its top left corner. */
 
-import type { Rect } from "../draw/geometry/rect.ts";
-import { marksOnSheet, type SheetPlace } from "../draw/print-marks/placed-drawing.ts";
-import type { Mark, TextMark } from "../draw/scene.ts";
+import type { Rect } from "../../draw/geometry/rect.ts";
+import { marksOnSheet, type SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
+import type { Mark, Scene, TextMark } from "../../draw/scene.ts";
 
 export interface Sheet {
   readonly title: string;
@@ -39,4 +39,13 @@ export interface SheetLink {
   readonly area: Rect;
   /** Page of the file, from 0. */
   readonly page: number;
+}
+
+/** Something to be printed in true size. */
+export interface SheetPiece {
+  readonly scene: Scene;
+  /** Where it is cut: along its frame, with crop marks, or along lines of its own. */
+  readonly cut: "frame" | "own";
+  /** Only printed where it needs no further sheet. */
+  readonly isExtra?: boolean;
 }

@@ -4,8 +4,8 @@ import type { Scene } from "../../draw/scene.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import type { Sheet } from "../sheet.ts";
-import type { Drawings } from "./remember-drawings.ts";
+import type { Drawings } from "./drawing-cache.ts";
+import type { Sheet } from "./sheet.ts";
 
 export interface PagesQuestion {
   readonly plan: FittingPlan;

@@ -1,13 +1,13 @@
 /** Marks on paper, in their order: what a screen needs to look like paper is left away. */
 
-import type { Role } from "../../draw/role.ts";
-import type { Mark } from "../../draw/scene.ts";
-import { markLook } from "../../draw/style/mark-style.ts";
-import type { Ink } from "../../draw/style/role-style.ts";
-import { drawPath } from "./draw-path.ts";
-import { drawText } from "./draw-text.ts";
+import type { Role } from "../../../draw/role.ts";
+import type { Mark } from "../../../draw/scene.ts";
+import { markLook } from "../../../draw/style/mark-style.ts";
+import type { Ink } from "../../../draw/style/role-style.ts";
 import { openOperators } from "./operators.ts";
-import type { PaperPen } from "./paper-pen.ts";
+import type { PaperPen } from "./pdf-writer.ts";
+import { drawPath } from "./write-path.ts";
+import { drawText } from "./write-text.ts";
 
 /** What the sheet lies on, and a tint that would only cost ink. */
 const ON_SCREEN_ONLY: ReadonlySet<Role> = new Set(["ground", "margin"]);
