@@ -1,13 +1,12 @@
 /** The book as its pages see it: lists with links to make, and one view for each page. */
 import type { Purpose } from "../recipe/recipe.ts";
-import type { NotebookEntry, Pair } from "./entries.ts";
-import type { FitState } from "./fit-state.ts";
-import type { CountingRow } from "./notebook/counting-table.ts";
-import type { DivisionRow } from "./notebook/division-rows.ts";
-import type { EvenRow } from "./notebook/even-rows.ts";
-import type { AxisFact } from "./notebook/notebook-facts.ts";
-import type { AxisFigures } from "./notebook/notebook-figures.ts";
-import type { PatternPiece } from "./pattern/pattern-piece.ts";
+import type { NotebookEntry, Pair } from "../view/entries.ts";
+import type { CountingRow } from "../view/notebook/counting-table.ts";
+import type { DivisionRow, EvenRow } from "../view/notebook/division-rows.ts";
+import type { AxisFact } from "../view/notebook/notebook-facts.ts";
+import type { AxisFigures } from "../view/notebook/notebook-figures.ts";
+import type { PatternPiece } from "../view/pattern/pattern-view.ts";
+import type { FitState } from "../view/pattern/plan-status.ts";
 import type { AskPdf } from "./pdf/ask-pdf.ts";
 import type { SideFile } from "./side-files.ts";
 import type { StripBook } from "./strip/strip-book.ts";

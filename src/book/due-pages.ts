@@ -1,6 +1,7 @@
 /** Which pages of patterns an edit changes, so that the others may lie where they are while the book is served. */
+
+import type { Pair } from "../view/entries.ts";
 import type { Book } from "./book.ts";
-import type { Pair } from "./entries.ts";
 import { keyOf } from "./memo.ts";
 
 export interface DuePages {

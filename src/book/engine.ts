@@ -1,4 +1,6 @@
 /** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
+
+export { reference } from "../view/guide/reference.ts";
 export { help } from "./ahead/help.ts";
 export { startHelpers } from "./ahead/start-helpers.ts";
 export { buildBook } from "./build-book.ts";
@@ -8,7 +10,6 @@ export { emptyBook } from "./empty-book.ts";
 export { openBytesUntilWritten } from "./free-written.ts";
 export { chapterSections } from "./guide/chapter-sections.ts";
 export { showChapter } from "./guide/guide-chapter.ts";
-export { reference } from "./guide/reference.ts";
 export { referenceWords } from "./guide/reference-words.ts";
 export { codesHtml } from "./html-text.ts";
 export { inlineSvg } from "./inline-svg.ts";

@@ -1,19 +1,18 @@
 /** Makes the book from checked content: lists for its overviews, and an answer for each page. */
 import type { MarkdownIt } from "markdown-it";
 import { frontMatterOf } from "../source/front-matter/read-front-matter.ts";
+import type { Pair } from "../view/entries.ts";
+import { notebookEntry, shelfScale } from "../view/notebook/notebook-facts.ts";
+import { openSurroundings } from "../view/pattern/around-pattern.ts";
+import { makeCards } from "../view/pattern/pattern-cards.ts";
 import { bodyHtml } from "./body-html.ts";
 import type { Book } from "./book.ts";
-import { makeCards } from "./cards.ts";
 import type { Content } from "./content/load-content.ts";
-import type { Pair } from "./entries.ts";
 import { fitFiles } from "./fit-files.ts";
 import { galleryFiles } from "./gallery/gallery-files.ts";
 import { keyOf } from "./memo.ts";
-import { notebookEntry } from "./notebook/notebook-facts.ts";
 import { notebookPage } from "./notebook/notebook-page.ts";
-import { shelfScale } from "./notebook/shelf-scale.ts";
 import type { Memos } from "./open-memos.ts";
-import { openSurroundings } from "./pattern/around-pattern.ts";
 import { patternPage } from "./pattern/pattern-page.ts";
 import { openAskPdf } from "./pdf/ask-pdf.ts";
 import {

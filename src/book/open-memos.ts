@@ -1,12 +1,12 @@
 /** The book's memos, one for each kind of piece. */
 import { join } from "node:path";
+import type { NotebookPiece } from "../view/notebook/notebook-view.ts";
+import type { PatternPiece } from "../view/pattern/pattern-view.ts";
+import type { StripPiece } from "../view/strip/strip-view.ts";
 import type { ChapterPiece } from "./guide/guide-chapter.ts";
 import { type Memo, type MemoTally, openMemo } from "./memo.ts";
 import type { Mode } from "./mode.ts";
-import type { NotebookPiece } from "./notebook/notebook-piece.ts";
-import type { PatternPiece } from "./pattern/pattern-piece.ts";
 import { openPdfMemo, type PdfMemo } from "./pdf/pdf-memo.ts";
-import type { StripPiece } from "./strip/strip-view.ts";
 
 export interface Memos {
   readonly patterns: Memo<PatternPiece>;

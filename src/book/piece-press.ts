@@ -3,9 +3,9 @@ import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../draw/svg/write-svg.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Recipe } from "../recipe/recipe.ts";
+import type { Pair } from "../view/entries.ts";
+import { makePatternPiece, type PatternPiece } from "../view/pattern/pattern-view.ts";
 import type { Content } from "./content/load-content.ts";
-import type { Pair } from "./entries.ts";
-import { makePatternPiece, type PatternPiece } from "./pattern/pattern-piece.ts";
 
 /** Makes the piece of a pair. Throws where the content has no such pattern or notebook. */
 export type PiecePress = (pair: Pair) => PatternPiece;

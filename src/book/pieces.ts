@@ -3,11 +3,11 @@ import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../draw/svg/write-svg.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Recipe } from "../recipe/recipe.ts";
+import type { Pair } from "../view/entries.ts";
+import { makeNotebookPiece, type NotebookPiece } from "../view/notebook/notebook-view.ts";
+import type { PatternPiece } from "../view/pattern/pattern-view.ts";
 import type { Content } from "./content/load-content.ts";
-import type { Pair } from "./entries.ts";
-import { makeNotebookPiece, type NotebookPiece } from "./notebook/notebook-piece.ts";
 import type { Memos } from "./open-memos.ts";
-import type { PatternPiece } from "./pattern/pattern-piece.ts";
 import { lookUp, openPiecePress } from "./piece-press.ts";
 
 export interface Pieces {

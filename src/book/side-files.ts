@@ -1,8 +1,8 @@
 /** The files that lie beside the pages, and putting them there. */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import type { NotebookPiece } from "./notebook/notebook-piece.ts";
-import type { PatternPiece } from "./pattern/pattern-piece.ts";
+import type { NotebookPiece } from "../view/notebook/notebook-view.ts";
+import type { PatternPiece } from "../view/pattern/pattern-view.ts";
 
 /** The path is from the book's root, with forward slashes. */
 export interface SideFile {

@@ -1,12 +1,12 @@
 /** The steps of drawing along: in the order of the hand, numbered over all pages, each with its words and its lines. */
 import { describe, expect, it } from "vitest";
-import { type AlongStep, alongSteps } from "../../site/script/along/along-steps.ts";
 import { openCourse } from "../../site/script/along/course.ts";
 import { readStepAddress, stepAddress } from "../../site/script/along/course-address.ts";
 import { countWords } from "../../site/script/along/show-words.ts";
-import { alongData, readAlongData } from "../../src/book/pattern/along-data.ts";
 import { drawOrder } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
+import { alongData, readAlongData } from "../../src/view/draw-along/plan-data.ts";
+import { type AlongStep, alongSteps } from "../../src/view/draw-along/steps.ts";
 import { axisOf, notebookWith, pageOf, planOf } from "../draw/plan-of.ts";
 import { samplePlans } from "../draw/sample-plans.ts";
 

@@ -1,9 +1,9 @@
 /** What stands at the line of now: as large on every screen, and never one on another at the paper's edge. */
 import { describe, expect, it } from "vitest";
-import { alongSteps } from "../../site/script/along/along-steps.ts";
 import { stepSigns } from "../../site/script/along/step-signs.ts";
-import { alongData, readAlongData } from "../../src/book/pattern/along-data.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
+import { alongData, readAlongData } from "../../src/view/draw-along/plan-data.ts";
+import { alongSteps } from "../../src/view/draw-along/steps.ts";
 import { axisOf, notebookWith, pageOf, planOf, type ShortBox } from "../draw/plan-of.ts";
 
 /** 120 × 180 mm, counted from the edge, the first dot 5 mm in. */

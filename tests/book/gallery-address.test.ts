@@ -1,13 +1,13 @@
 /** The gallery's address: short, the same again when it is read, and harmless whatever it says. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { PURPOSES } from "../../src/recipe/recipe.ts";
 import {
   LONGEST_QUERY,
   readGalleryAddress,
   writeGalleryAddress,
-} from "../../site/script/gallery/gallery-address.ts";
-import { EVERYTHING, type GalleryState } from "../../site/script/gallery/gallery-state.ts";
-import { PURPOSES } from "../../src/recipe/recipe.ts";
+} from "../../src/view/address/gallery-address.ts";
+import { EVERYTHING, type GalleryState } from "../../src/view/gallery/gallery-query.ts";
 
 const KNOWN = { notebooks: ["a5", "a6"], tags: ["sowing", "Müll & mehr"] };
 const read = (hash: string) => readGalleryAddress(hash, KNOWN);

@@ -3,8 +3,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { runInNewContext } from "node:vm";
 import { describe, expect, inject, it } from "vitest";
-import type { GalleryFacts } from "../../src/book/gallery/gallery-facts.ts";
 import { AXES, type Axis } from "../../src/measure/axis.ts";
+import type { GalleryFacts } from "../../src/view/gallery/gallery-facts.ts";
 
 const book = inject("book");
 const textOf = (path: string) => readFileSync(join(book, path), "utf8");

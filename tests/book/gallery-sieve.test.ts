@@ -1,12 +1,8 @@
 /** Which patterns the gallery shows for which wishes, and in which order. */
 import { describe, expect, it } from "vitest";
-import { EVERYTHING, type GalleryState } from "../../site/script/gallery/gallery-state.ts";
-import {
-  remediesFor,
-  type Sieve,
-  sievePatterns,
-} from "../../site/script/gallery/sieve-patterns.ts";
-import type { GalleryFacts, GalleryPattern } from "../../src/book/gallery/gallery-facts.ts";
+import { remediesFor, type Sieve, sievePatterns } from "../../src/view/gallery/filter-patterns.ts";
+import type { GalleryFacts, GalleryPattern } from "../../src/view/gallery/gallery-facts.ts";
+import { EVERYTHING, type GalleryState } from "../../src/view/gallery/gallery-query.ts";
 
 /** On the large notebook all fit; on the small one the plan does not, and the map takes one page. */
 const PATTERNS: readonly GalleryPattern[] = [

@@ -1,8 +1,8 @@
 /** The marks to copy: by step, by dot and in millimetres from the paper's edge. */
 import { describe, expect, it } from "vitest";
-import { marksTables } from "../../src/book/pattern/marks-tables.ts";
 import { drawOrder } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
+import { marksTables } from "../../src/view/draw-along/marks-tables.ts";
 import { axisOf, notebookWith, pageOf } from "../draw/plan-of.ts";
 
 /** Columns counted from the edge, 7 mm before the first dot; rows counted from the first dot, 5 mm down. */

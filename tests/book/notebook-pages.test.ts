@@ -3,9 +3,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
 import { loadContent } from "../../src/book/content/load-content.ts";
-import { evenRows } from "../../src/book/notebook/even-rows.ts";
-import { shelfScale } from "../../src/book/notebook/shelf-scale.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
+import { evenRows } from "../../src/view/notebook/division-rows.ts";
+import { shelfScale } from "../../src/view/notebook/notebook-facts.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
 const book = inject("book");

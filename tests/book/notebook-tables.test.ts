@@ -1,11 +1,11 @@
 /** What a notebook's page tells: its numbers, and the four ways of counting side by side. */
 import { describe, expect, it } from "vitest";
-import { countingTable } from "../../src/book/notebook/counting-table.ts";
-import { divisionRows } from "../../src/book/notebook/division-rows.ts";
-import { notebookEntry, notebookFacts } from "../../src/book/notebook/notebook-facts.ts";
 import type { Count } from "../../src/measure/grid-axis.ts";
 import { fromMm } from "../../src/measure/length.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
+import { countingTable } from "../../src/view/notebook/counting-table.ts";
+import { divisionRows } from "../../src/view/notebook/division-rows.ts";
+import { notebookEntry, notebookFacts } from "../../src/view/notebook/notebook-facts.ts";
 
 /** A5 with a centred grid of 26 × 38 dots at 5 mm: 25 steps of 5 mm leave 148 − 125 = 23 mm, 11.5 mm a side. */
 const A5: Notebook = {

@@ -1,8 +1,6 @@
 /** What a pattern's page is made of: the words beside the drawing, and the drawing of what does not fit. */
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import { wallRecipe } from "../../src/book/notebook/wall-recipe.ts";
-import { makePatternPiece } from "../../src/book/pattern/pattern-piece.ts";
 import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import type { Reading } from "../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
@@ -10,6 +8,8 @@ import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
+import { wallRecipe } from "../../src/view/notebook/equal-parts-recipe.ts";
+import { makePatternPiece } from "../../src/view/pattern/pattern-view.ts";
 
 const write = createSvgWriter(createSVGWindow());
 

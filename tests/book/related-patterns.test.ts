@@ -1,7 +1,7 @@
 /** Patterns near one another: by purpose first, then by tags and by how they are built. */
 import { describe, expect, it } from "vitest";
-import { relatedPatterns } from "../../src/book/pattern/related-patterns.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
+import { relatedPatterns } from "../../src/view/pattern/related-patterns.ts";
 import { area, columns, onePage, recipeOf, rows, spread } from "../oracle/recipe-of.ts";
 import { equalTracks } from "../oracle/track.ts";
 

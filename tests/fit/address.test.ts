@@ -1,12 +1,12 @@
 /** What an address says is read as it was written, and a broken one gets words. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Fit, readFitAddress, writeFitAddress } from "../../site/script/fit/fit-address.ts";
-import { USUAL_FIELDS } from "../../site/script/fit/notebook-fields.ts";
-import { readFields } from "../../site/script/fit/read-fields.ts";
-import { NO_STRIP } from "../../site/script/fit/strip-choice.ts";
 import { sayAddressProblem } from "../../src/issue/words/say-address-issue.ts";
 import { MAKES } from "../../src/recipe/strip-recipe.ts";
+import { type Fit, readFitAddress, writeFitAddress } from "../../src/view/address/fit-address.ts";
+import { USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
+import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
+import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { anyLine, anyNotebook } from "../random/any-notebook.ts";
 
 const PATTERNS = ["seed-list", "two-row-week", "year-in-twelve", "0-0"] as const;

@@ -3,14 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  type Desk,
-  readDeskAddress,
-  readKeptDesk,
-  writeDeskAddress,
-} from "../../site/script/desk/desk-address.ts";
 import { stretchOf } from "../../site/script/desk/editor.ts";
-import { packText, unpackText } from "../../site/script/desk/pack-text.ts";
 import { FIRST_RECIPE, startDesk } from "../../site/script/desk/start-desk.ts";
 import { workOutRecipe } from "../../site/script/desk/work-out-recipe.ts";
 import type { Device } from "../../site/script/page/device.ts";
@@ -18,6 +11,14 @@ import { sayAddressProblem } from "../../src/issue/words/say-address-issue.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
+import {
+  type Desk,
+  packText,
+  readDeskAddress,
+  readKeptDesk,
+  unpackText,
+  writeDeskAddress,
+} from "../../src/view/address/recipe-address.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { demoShelf } from "./page-shelf.ts";

@@ -2,12 +2,12 @@
 
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { nameNotebook } from "../../site/script/fit/name-notebook.ts";
-import { type NotebookFields, USUAL_FIELDS } from "../../site/script/fit/notebook-fields.ts";
-import { readFields } from "../../site/script/fit/read-fields.ts";
-import { slugFault, slugFor } from "../../site/script/fit/slug-for.ts";
-import { NO_STRIP, nameStrip } from "../../site/script/fit/strip-choice.ts";
 import { SLUG } from "../../src/source/slug.ts";
+import { nameNotebook } from "../../src/view/fields/name-notebook.ts";
+import { type NotebookFields, USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
+import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
+import { slugFault, slugFor } from "../../src/view/fields/slug-for.ts";
+import { NO_STRIP, nameStrip } from "../../src/view/fields/strip-fields.ts";
 import { demoShelf } from "./page-shelf.ts";
 
 const { shelf } = await demoShelf();

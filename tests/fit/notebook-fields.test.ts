@@ -1,14 +1,14 @@
 /** Fields make the same notebook as a file that says the same, or say at the field what is wrong. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
+import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import {
   fieldsOf,
   type NotebookFields,
   USUAL_FIELDS,
-} from "../../site/script/fit/notebook-fields.ts";
-import { readFields } from "../../site/script/fit/read-fields.ts";
-import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
-import { readNotebook } from "../../src/notebook/read-notebook.ts";
+} from "../../src/view/fields/notebook-fields.ts";
+import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { plausibleFields } from "../random/any-fields.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 

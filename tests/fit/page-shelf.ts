@@ -1,8 +1,8 @@
 /** The demo book as the page gets it: the script that the build writes, run as a page runs it. */
 import { runInNewContext } from "node:vm";
-import { type BookContent, type BookShelf, bookShelf } from "../../site/script/fit/book-content.ts";
 import { type Content, loadContent } from "../../src/book/content/load-content.ts";
 import { fitFiles } from "../../src/book/fit-files.ts";
+import { type BookContent, type BookShelf, bookShelf } from "../../src/view/catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
 /** The content as it was read from files, and the same as the page knows it. */

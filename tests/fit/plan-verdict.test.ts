@@ -1,11 +1,10 @@
 /** The fit page says of a pattern what the book says of it: fits, comes out even, or not, on every notebook of the demo. */
 import { expect, it } from "vitest";
-import { verdictOf } from "../../site/script/fit/plan-verdict.ts";
 import { loadContent } from "../../src/book/content/load-content.ts";
-import { fitState } from "../../src/book/fit-state.ts";
 import { openPiecePress } from "../../src/book/piece-press.ts";
 import { pairsOf } from "../../src/book/pieces.ts";
-import { openPlanner } from "../../src/book/planner.ts";
+import { fitState, verdictOf } from "../../src/view/pattern/plan-status.ts";
+import { openPlanner } from "../../src/view/planner.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
 it("is one verdict on both pages", async () => {

@@ -1,7 +1,7 @@
 /** The two lists of a strip, and what can be done with them. */
 import { describe, expect, it } from "vitest";
-import { NO_STRIP, type StripChoice } from "../../site/script/fit/strip-choice.ts";
 import { carryOn, dropFrom, moveOn, toggleCarried } from "../../site/script/fit/strip-lists.ts";
+import { NO_STRIP, type StripChoice } from "../../src/view/fields/strip-fields.ts";
 
 const strip: StripChoice = { ...NO_STRIP, across: ["a", "b", "c"], down: ["b"] };
 const lists = ({ across, down }: StripChoice) => [across.join(""), down.join("")];

@@ -1,8 +1,8 @@
 /** Lengths as people type them: exact where they can be, and said back where they were not typed as plain millimetres. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sayTypedLength, typedLength } from "../../site/script/page/typed-length.ts";
 import { fromMm, toMm } from "../../src/measure/length.ts";
+import { sayTypedLength, typedLength } from "../../src/view/fields/typed-length.ts";
 
 /** An inch is 25.4 mm exactly: international yard and pound agreement of 1959, and CSS Values 4, section 6.2. */
 const INCH_MM = 25.4;

@@ -1,10 +1,6 @@
 /** What the page works out is what the build writes, byte for byte. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fieldsOf } from "../../site/script/fit/notebook-fields.ts";
-import { readFields } from "../../site/script/fit/read-fields.ts";
-import { NO_STRIP } from "../../site/script/fit/strip-choice.ts";
-import { workOut } from "../../site/script/fit/work-out.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { writeNotebook } from "../../src/notebook/write-notebook.ts";
@@ -12,6 +8,10 @@ import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { buildStrip } from "../../src/strip/build-strip.ts";
 import { stripJsonText } from "../../src/strip/strip-json.ts";
+import { fieldsOf } from "../../src/view/fields/notebook-fields.ts";
+import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
+import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
+import { workOut } from "../../src/view/fit-result.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
 import { demoShelf } from "./page-shelf.ts";
 

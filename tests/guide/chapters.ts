@@ -1,6 +1,6 @@
 /** The chapters of the guide as they are written, and their fences. */
 import markdownIt from "markdown-it";
-import { type GuideFence, guideFence } from "../../src/book/guide/guide-fence.ts";
+import { type GuideFence, guideFence } from "../../src/view/guide/guide-fence.ts";
 import { sourceFiles } from "../house/source-files.ts";
 
 export interface WrittenFence {

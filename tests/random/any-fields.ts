@@ -1,9 +1,9 @@
 /** Fields as people fill them in, rightly and wrongly, for checks that must hold whatever is typed. */
 import fc from "fast-check";
-import { fieldsOf, type NotebookFields } from "../../site/script/fit/notebook-fields.ts";
 import { COUNTS } from "../../src/measure/grid-axis.ts";
 import { BINDINGS, MIDDLES, RULINGS } from "../../src/notebook/notebook-keys.ts";
 import { PAPER_NAMES } from "../../src/notebook/paper.ts";
+import { fieldsOf, type NotebookFields } from "../../src/view/fields/notebook-fields.ts";
 import { likelyNotebook } from "./any-notebook.ts";
 
 /** Numbers in every field that takes one, so that each is near what would do or just beyond it. */

@@ -1,5 +1,5 @@
 /** The step that the address names: `#stroke=5`, `#marks=1`, or `#drawn` behind the last. */
-import type { AlongStep } from "./along-steps.ts";
+import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
 import { type Course, isDrawn, stepOf } from "./course.ts";
 
 /** The address's part from # on for a step. */

@@ -1,7 +1,8 @@
 /** Where the keeper is on the way through the steps. */
-import type { AlongPlan } from "../../../src/book/pattern/along-data.ts";
+
 import type { Hand } from "../../../src/plan/order/draw-order.ts";
-import { type AlongStep, alongSteps } from "./along-steps.ts";
+import type { AlongPlan } from "../../../src/view/draw-along/plan-data.ts";
+import { type AlongStep, alongSteps } from "../../../src/view/draw-along/steps.ts";
 
 export interface CourseState {
   readonly hand: Hand;

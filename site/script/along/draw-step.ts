@@ -1,5 +1,5 @@
 /** Draws a step over the page's drawing: what is done, what comes, and the line of now with its ends and its counts. */
-import type { AlongStep } from "./along-steps.ts";
+import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
 import { type CourseState, stepOf } from "./course.ts";
 import { type Sign, stepSigns } from "./step-signs.ts";
 

@@ -1,8 +1,8 @@
 /** Says the step of now beside the drawing: how far one has come, and what to do. */
 import { sayCount } from "../../../src/issue/words/say-count.ts";
 import { sayDrawn } from "../../../src/issue/words/say-stroke.ts";
+import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
 import { partOf, theOne } from "../page/parts.ts";
-import type { AlongStep } from "./along-steps.ts";
 import { type Course, type CourseState, isDrawn, stepOf } from "./course.ts";
 
 const PAGE_WORDS: Readonly<Record<AlongStep["side"], string>> = {

@@ -1,5 +1,5 @@
 /** Drawing along on a pattern's page, whose address names the step; a page without strokes is left as it is. */
-import { readAlongData } from "../../../src/book/pattern/along-data.ts";
+import { readAlongData } from "../../../src/view/draw-along/plan-data.ts";
 import type { Device } from "../page/device.ts";
 import { theOne } from "../page/parts.ts";
 import { bindAlong, keptHand } from "./bind-along.ts";

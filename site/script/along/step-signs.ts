@@ -3,7 +3,7 @@ import { lineAlong, type Point, pointAlong } from "../../../src/draw/geometry/on
 import { formatNumber } from "../../../src/draw/geometry/path-data.ts";
 import { type Rect, type Stretch, stretchAlong } from "../../../src/draw/geometry/rect.ts";
 import type { Axis } from "../../../src/measure/axis.ts";
-import type { EndPoint, StrokeStep } from "./along-steps.ts";
+import type { EndPoint, StrokeStep } from "../../../src/view/draw-along/steps.ts";
 
 /** An SVG element to be. */
 export interface Sign {

@@ -1,7 +1,7 @@
 /** Writes the list of all steps, as the build writes it on a pattern's page. */
-import { SIDE_TITLES } from "../../../src/book/pattern/along-view.ts";
+import { SIDE_TITLES } from "../../../src/view/draw-along/draw-along-view.ts";
+import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
 import { makeElement } from "../page/make-element.ts";
-import type { AlongStep } from "./along-steps.ts";
 
 /** In place of what stands there: page by page, the marks and then the strokes with their numbers. */
 export function writeList(place: HTMLElement, steps: readonly AlongStep[]): void {

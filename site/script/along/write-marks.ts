@@ -1,5 +1,5 @@
 /** Writes the marks as tables to copy, as the build writes them on a pattern's page. */
-import type { MarksTable } from "../../../src/book/pattern/marks-tables.ts";
+import type { MarksTable } from "../../../src/view/draw-along/marks-tables.ts";
 import { makeElement } from "../page/make-element.ts";
 import { bindCopying } from "./copy-marks.ts";
 

@@ -1,7 +1,8 @@
 /** What lies on the desk now, what it comes to, and who is told when that changes. */
-import type { BookShelf } from "../fit/book-content.ts";
+
+import type { Desk } from "../../../src/view/address/recipe-address.ts";
+import type { BookShelf } from "../../../src/view/catalogue.ts";
 import type { ReaderPart } from "../reader/reader-part.ts";
-import type { Desk } from "./desk-address.ts";
 import { type DeskResult, workOutRecipe } from "./work-out-recipe.ts";
 
 export interface OnDesk {

@@ -1,8 +1,8 @@
 /** The desk's fields: what to start from, for which notebook, and the name of the file. */
 import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import { isSlug } from "../../../src/source/slug.ts";
-import { isSameGrid } from "../fit/name-notebook.ts";
-import { slugFault } from "../fit/slug-for.ts";
+import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
+import { slugFault } from "../../../src/view/fields/slug-for.ts";
 import { fieldOf, fillForm, showFaults } from "../page/form.ts";
 import type { Hold } from "../page/hold-buttons.ts";
 import { partOf, theOne } from "../page/parts.ts";

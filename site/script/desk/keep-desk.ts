@@ -1,12 +1,17 @@
 /** Keeps the desk in the address and on the device, and follows an address that someone else sets. */
 import { sayAddressProblem } from "../../../src/issue/words/say-address-issue.ts";
-import { LONGEST_ADDRESS, writeAddress } from "../fit/address.ts";
-import { notebookEntries } from "../fit/notebook-address.ts";
+import { LONGEST_ADDRESS, writeAddress } from "../../../src/view/address/hash-params.ts";
+import { notebookEntries } from "../../../src/view/address/notebook-address.ts";
+import {
+  type Desk,
+  type DeskAddress,
+  readDeskAddress,
+  writeDeskAddress,
+} from "../../../src/view/address/recipe-address.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { openKeeper } from "../page/keep-address.ts";
 import { openNotice } from "../page/notice.ts";
 import { theOne } from "../page/parts.ts";
-import { type Desk, type DeskAddress, readDeskAddress, writeDeskAddress } from "./desk-address.ts";
 import type { DeskBench } from "./desk-bench.ts";
 import type { DeskStart, RecipeTexts } from "./start-desk.ts";
 

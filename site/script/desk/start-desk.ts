@@ -1,9 +1,13 @@
 /** What lies on the desk first: what the address says, else what was kept on the device, else a small recipe. */
 import type { AddressProblem } from "../../../src/issue/facts/address-issue.ts";
-import type { BookShelf } from "../fit/book-content.ts";
+import {
+  type Desk,
+  readDeskAddress,
+  readKeptDesk,
+} from "../../../src/view/address/recipe-address.ts";
+import type { BookShelf } from "../../../src/view/catalogue.ts";
 import { startFit } from "../fit/start-fit.ts";
 import { type Device, KEPT } from "../page/device.ts";
-import { type Desk, readDeskAddress, readKeptDesk } from "./desk-address.ts";
 
 export interface DeskStart {
   readonly desk: Desk;

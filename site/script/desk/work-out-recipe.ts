@@ -6,11 +6,11 @@ import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
 import { marginClashes } from "../../../src/recipe/margin-clashes.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
-import { nameNotebook } from "../fit/name-notebook.ts";
+import type { Desk } from "../../../src/view/address/recipe-address.ts";
+import { nameNotebook } from "../../../src/view/fields/name-notebook.ts";
+import { slugFor } from "../../../src/view/fields/slug-for.ts";
 import { MOST_KIB } from "../fit/opened-file.ts";
-import { slugFor } from "../fit/slug-for.ts";
 import type { ReaderPart } from "../reader/reader-part.ts";
-import type { Desk } from "./desk-address.ts";
 
 export type DeskResult =
   | { readonly ok: true; readonly recipe: Recipe; readonly plan: Plan; readonly notebook: Notebook }

@@ -1,8 +1,8 @@
 /** The bench: what the fit page shows now, and who is told when that changes. */
 import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
-import type { BookShelf } from "./book-content.ts";
-import type { Fit } from "./fit-address.ts";
-import { type WorkedOut, workOut } from "./work-out.ts";
+import type { Fit } from "../../../src/view/address/fit-address.ts";
+import type { BookShelf } from "../../../src/view/catalogue.ts";
+import { type WorkedOut, workOut } from "../../../src/view/fit-result.ts";
 
 /** The forms of the page. While one has a fault, what is shown is of what was written in it before. */
 export type FormName = "notebook" | "strip" | "printer";

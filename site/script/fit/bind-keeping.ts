@@ -1,11 +1,12 @@
 /** The link to the bench, opening a file, and forgetting what is kept on the device. */
+
+import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
 import { copyLink } from "../page/copy-link.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { makeElement } from "../page/make-element.ts";
 import { onPress, partOf, theOne } from "../page/parts.ts";
 import { readerPart } from "../reader/reader-part.ts";
 import type { Bench } from "./bench.ts";
-import { writeFitAddress } from "./fit-address.ts";
 import { openedFile } from "./opened-file.ts";
 
 interface Keeping {

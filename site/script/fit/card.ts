@@ -1,7 +1,7 @@
 /** One pattern among all of the book: its picture, its name, how it comes out, and its place on the strip. */
 import type { Recipe } from "../../../src/recipe/recipe.ts";
+import type { Verdict } from "../../../src/view/pattern/plan-status.ts";
 import { makeElement } from "../page/make-element.ts";
-import type { Verdict } from "./plan-verdict.ts";
 
 export interface Card {
   readonly slug: string;

@@ -1,4 +1,6 @@
 /** The fit page: puts its parts together. */
+
+import { bookShelf } from "../../../src/view/catalogue.ts";
 import { openDevice } from "../page/device.ts";
 import { keepParts } from "../page/keep-parts.ts";
 import { ownAddress, scriptLoader } from "../page/load-script.ts";
@@ -9,7 +11,6 @@ import { openBench } from "./bench.ts";
 import { bindHolding } from "./bind-holding.ts";
 import { bindKeeping } from "./bind-keeping.ts";
 import { bindSaving } from "./bind-saving.ts";
-import { bookShelf } from "./book-content.ts";
 import { openDraw } from "./draw.ts";
 import { keepFit } from "./keep-fit.ts";
 import { bindNotebookForm } from "./notebook-form.ts";

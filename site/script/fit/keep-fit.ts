@@ -1,10 +1,10 @@
 /** Keeps the bench in the address and on the device, and follows an address that someone else sets. */
 import { sayAddressProblem } from "../../../src/issue/words/say-address-issue.ts";
+import { readFitAddress, writeFitAddress } from "../../../src/view/address/fit-address.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { openKeeper } from "../page/keep-address.ts";
 import { openNotice } from "../page/notice.ts";
 import type { Bench } from "./bench.ts";
-import { readFitAddress, writeFitAddress } from "./fit-address.ts";
 import { keptFit, type Start } from "./start-fit.ts";
 
 interface Keeping {

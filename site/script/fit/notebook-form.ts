@@ -3,18 +3,18 @@ import { AXES } from "../../../src/measure/axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import { centredDot } from "../../../src/notebook/centred-dot.ts";
 import { isPaperName, PAPERS } from "../../../src/notebook/paper.ts";
-import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
-import { partOf, theOne } from "../page/parts.ts";
-import type { Bench, Shown } from "./bench.ts";
-import { isSameGrid } from "./name-notebook.ts";
+import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
 import {
   AXIS_FIELDS,
   FIELD_NAMES,
   fieldsOf,
   type NotebookFields,
   OWN_PAPER,
-} from "./notebook-fields.ts";
-import { type AskedNotebook, readFields } from "./read-fields.ts";
+} from "../../../src/view/fields/notebook-fields.ts";
+import { type AskedNotebook, readFields } from "../../../src/view/fields/read-notebook-fields.ts";
+import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
+import { partOf, theOne } from "../page/parts.ts";
+import type { Bench, Shown } from "./bench.ts";
 
 /** Keeps the form and the bench the same. */
 export function bindNotebookForm(page: ParentNode, bench: Bench): void {

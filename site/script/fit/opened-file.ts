@@ -6,8 +6,8 @@ import type { Notebook } from "../../../src/notebook/notebook.ts";
 import { unknownIn } from "../../../src/recipe/chosen.ts";
 import type { StripReading, StripRecipe } from "../../../src/recipe/strip-recipe.ts";
 import { utf8Text } from "../../../src/source/front-matter/utf8-text.ts";
+import { slugFor } from "../../../src/view/fields/slug-for.ts";
 import type { ReaderPart } from "../reader/reader-part.ts";
-import { slugFor } from "./slug-for.ts";
 
 export type Opened =
   | { readonly kind: "notebook"; readonly notebook: Notebook }

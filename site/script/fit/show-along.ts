@@ -1,7 +1,8 @@
 /** Drawing along on the keeper's own notebook: whatever the page shows can be drawn stroke by stroke. */
-import { marksTables } from "../../../src/book/pattern/marks-tables.ts";
+
 import { sayCounting, sayOrder } from "../../../src/issue/words/say-stroke.ts";
 import { drawOrder } from "../../../src/plan/order/draw-order.ts";
+import { marksTables } from "../../../src/view/draw-along/marks-tables.ts";
 import { bindAlong, keptHand } from "../along/bind-along.ts";
 import { type Course, openCourse } from "../along/course.ts";
 import { writeList } from "../along/write-list.ts";

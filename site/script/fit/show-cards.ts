@@ -1,19 +1,19 @@
 /** All patterns of the book on this notebook: worked out when there is time, drawn when they come into view. */
 
-import { PURPOSE_WORDS } from "../../../src/book/purpose-words.ts";
 import { blankScene } from "../../../src/draw/page/blank-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
 import { PURPOSES } from "../../../src/recipe/recipe.ts";
+import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
+import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
 import { makeElement } from "../page/make-element.ts";
 import { partOf } from "../page/parts.ts";
 import type { Queue } from "../page/queue.ts";
 import type { Bench } from "./bench.ts";
 import { type Card, makeCard } from "./card.ts";
 import { type Draw, pictureAddress } from "./draw.ts";
-import { verdictOf } from "./plan-verdict.ts";
 import { bindSieve } from "./sieve.ts";
 import { isCarried, toggleCarried } from "./strip-lists.ts";
 

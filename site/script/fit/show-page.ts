@@ -4,12 +4,12 @@ import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
+import { writeDeskLink } from "../../../src/view/address/fit-address.ts";
+import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import type { Queue } from "../page/queue.ts";
 import type { Bench, Shown } from "./bench.ts";
 import type { Draw } from "./draw.ts";
-import { writeDeskLink } from "./fit-address.ts";
-import { verdictOf } from "./plan-verdict.ts";
 import { misfitReason, tellFit, tellMisfit } from "./telling.ts";
 
 interface Shows {

@@ -1,13 +1,13 @@
 /** What the fit page shows first: what its address says, else what was kept on the device, else what is usual. */
 import type { AddressProblem } from "../../../src/issue/facts/address-issue.ts";
+import { type Fit, readFitAddress } from "../../../src/view/address/fit-address.ts";
+import type { BookShelf } from "../../../src/view/catalogue.ts";
+import { USUAL_FIELDS } from "../../../src/view/fields/notebook-fields.ts";
+import { type AskedNotebook, readFields } from "../../../src/view/fields/read-notebook-fields.ts";
+import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
+import { workOut } from "../../../src/view/fit-result.ts";
+import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
 import { type Device, KEPT } from "../page/device.ts";
-import type { BookShelf } from "./book-content.ts";
-import { type Fit, readFitAddress } from "./fit-address.ts";
-import { USUAL_FIELDS } from "./notebook-fields.ts";
-import { verdictOf } from "./plan-verdict.ts";
-import { type AskedNotebook, readFields } from "./read-fields.ts";
-import { NO_STRIP } from "./strip-choice.ts";
-import { workOut } from "./work-out.ts";
 
 export interface Start {
   readonly fit: Fit;

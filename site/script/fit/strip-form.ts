@@ -1,10 +1,15 @@
 /** Which patterns the strip carries, in which order, and how it is made. */
 import { AXES, type Axis } from "../../../src/measure/axis.ts";
+import {
+  nameStrip,
+  readStripFields,
+  type StripChoice,
+  stripFieldsOf,
+} from "../../../src/view/fields/strip-fields.ts";
 import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
 import { makeElement } from "../page/make-element.ts";
 import { theOne } from "../page/parts.ts";
 import type { Bench } from "./bench.ts";
-import { nameStrip, readStripFields, type StripChoice, stripFieldsOf } from "./strip-choice.ts";
 import { bindStripSide } from "./strip-side.ts";
 
 const NAMES = ["title", "slug", "lanes", "make", "width"] as const;

@@ -1,7 +1,7 @@
 /** The two lists of a strip, most used first, and what can be done with them. */
 import type { Axis } from "../../../src/measure/axis.ts";
 import { STRIP_BOUNDS } from "../../../src/recipe/strip-keys.ts";
-import type { StripChoice } from "./strip-choice.ts";
+import type { StripChoice } from "../../../src/view/fields/strip-fields.ts";
 
 /** Does the strip carry the pattern on either side? */
 export function isCarried({ across, down }: StripChoice, slug: string): boolean {

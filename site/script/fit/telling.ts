@@ -1,6 +1,5 @@
 /** What there is to say of a plan beside its drawing: what the paper does, why it does not fit, how it divides. */
 
-import { type SplitRow, splitRows } from "../../../src/book/pattern/split-rows.ts";
 import { sayAlternative } from "../../../src/issue/words/say-alternative.ts";
 import { sayMisfit } from "../../../src/issue/words/say-misfit.ts";
 import { sayNearFit, sayNearFits } from "../../../src/issue/words/say-near-fit.ts";
@@ -9,6 +8,7 @@ import { sayPlanNote } from "../../../src/issue/words/say-plan-note.ts";
 import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
 import { labelsOf } from "../../../src/recipe/area-tree.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
+import { type SplitRow, splitRows } from "../../../src/view/pattern/split-rows.ts";
 import { makeElement } from "../page/make-element.ts";
 
 /** Headings, sentences and the table of divisions, of a plan that fits. */

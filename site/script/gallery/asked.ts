@@ -1,6 +1,10 @@
 /** What the reader asks the gallery for now, kept the same as the address. */
-import { type Known, readGalleryAddress, writeGalleryAddress } from "./gallery-address.ts";
-import { EVERYTHING, type GalleryState } from "./gallery-state.ts";
+import {
+  type Known,
+  readGalleryAddress,
+  writeGalleryAddress,
+} from "../../../src/view/address/gallery-address.ts";
+import { EVERYTHING, type GalleryState } from "../../../src/view/gallery/gallery-query.ts";
 import { type Step, setAddress } from "./set-address.ts";
 
 export interface Asked {

@@ -1,7 +1,8 @@
 /** The line of controls above the gallery, and the form that it is. */
+
+import { type Known, readGalleryWords } from "../../../src/view/address/gallery-address.ts";
+import { chosenCount, type GalleryState } from "../../../src/view/gallery/gallery-query.ts";
 import { theOne } from "../page/parts.ts";
-import { type Known, readGalleryWords } from "./gallery-address.ts";
-import { chosenCount, type GalleryState } from "./gallery-state.ts";
 
 export interface Controls {
   /** What they say now. */

@@ -1,11 +1,12 @@
 /** The gallery as it is seen: the cards that are as wished, and what is said about them. */
-import type { GalleryFacts } from "../../../src/book/gallery/gallery-facts.ts";
+
+import { remediesFor, sievePatterns } from "../../../src/view/gallery/filter-patterns.ts";
+import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
+import { type GalleryState, type Wish, wishesOf } from "../../../src/view/gallery/gallery-query.ts";
 import { partOf } from "../page/parts.ts";
-import { type GalleryState, type Wish, wishesOf } from "./gallery-state.ts";
 import { openPatternList } from "./pattern-list.ts";
 import type { Query } from "./query.ts";
 import { sayResult, showRemedies, showWords } from "./show-result.ts";
-import { remediesFor, sievePatterns } from "./sieve-patterns.ts";
 
 export interface ViewTools {
   readonly facts: GalleryFacts;

@@ -1,5 +1,5 @@
 /** What the gallery's page does by itself. */
-import type { GalleryFacts } from "../../../src/book/gallery/gallery-facts.ts";
+import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
 import { openDevice } from "../page/device.ts";
 import { searchLoader } from "./find-patterns.ts";
 import { openGallery } from "./open-gallery.ts";

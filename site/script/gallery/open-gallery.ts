@@ -1,11 +1,17 @@
 /** The gallery at work: what the address and the controls ask for is shown. */
-import type { GalleryFacts } from "../../../src/book/gallery/gallery-facts.ts";
+import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
+import {
+  EVERYTHING,
+  type GalleryState,
+  type Wish,
+  wishesOf,
+  without,
+} from "../../../src/view/gallery/gallery-query.ts";
 import { keptNotebook } from "../keep-notebook.ts";
 import { type Device, KEPT } from "../page/device.ts";
 import { onPress, partOf } from "../page/parts.ts";
 import { type Asked, openAsked } from "./asked.ts";
 import { type Controls, openControls } from "./controls.ts";
-import { EVERYTHING, type GalleryState, type Wish, wishesOf, without } from "./gallery-state.ts";
 import { openView } from "./gallery-view.ts";
 import { openQuery, type Query } from "./query.ts";
 import type { Search } from "./search-patterns.ts";

@@ -1,5 +1,5 @@
 /** The cards of the gallery: shown and put in order, by purpose or one after another. */
-import type { GalleryPattern } from "../../../src/book/gallery/gallery-facts.ts";
+import type { GalleryPattern } from "../../../src/view/gallery/gallery-facts.ts";
 import { openOnNotebook } from "../open-on-notebook.ts";
 import { partOf } from "../page/parts.ts";
 import { sayLines } from "./say-wish.ts";

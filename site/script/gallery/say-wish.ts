@@ -1,6 +1,7 @@
 /** The reader's wishes and what came of them, in words. */
-import { PURPOSE_WORDS } from "../../../src/book/purpose-words.ts";
-import type { GalleryState, Wish } from "./gallery-state.ts";
+
+import type { GalleryState, Wish } from "../../../src/view/gallery/gallery-query.ts";
+import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
 
 const LINE_WORDS = {
   few: "up to 15 lines",

@@ -1,6 +1,6 @@
 /** Full-text search over the patterns: exact words and beginnings of words first, slips of the pen only where those find nothing. */
 import MiniSearch, { type AsPlainObject } from "minisearch";
-import { SEARCH_OPTIONS } from "../../../src/book/gallery/search-options.ts";
+import { SEARCH_OPTIONS } from "../../../src/view/gallery/search-options.ts";
 
 export interface SearchResult {
   /** Places of patterns in the gallery's facts, the best first. */

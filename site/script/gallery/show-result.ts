@@ -1,10 +1,11 @@
 /** What the gallery says about what it shows: how much it is, and what to do where it is nothing. */
+
+import type { Remedy } from "../../../src/view/gallery/filter-patterns.ts";
+import type { GalleryState, Wish } from "../../../src/view/gallery/gallery-query.ts";
 import { makeElement } from "../page/make-element.ts";
 import { partOf } from "../page/parts.ts";
-import type { GalleryState, Wish } from "./gallery-state.ts";
 import type { QueryResult } from "./query.ts";
 import { sayFound, sayPatterns, sayWish } from "./say-wish.ts";
-import type { Remedy } from "./sieve-patterns.ts";
 
 /** How much was found, and what is to be known about the search. */
 export function sayResult(

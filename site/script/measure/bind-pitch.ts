@@ -1,14 +1,14 @@
 /** A notebook's pitch, measured over many steps, and taken to the bench. */
 import { sayFieldProblem } from "../../../src/issue/words/say-field-issue.ts";
-import type { BookShelf } from "../fit/book-content.ts";
-import { writeFitAddress } from "../fit/fit-address.ts";
-import { fieldsOf } from "../fit/notebook-fields.ts";
-import { readFields } from "../fit/read-fields.ts";
+import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
+import type { BookShelf } from "../../../src/view/catalogue.ts";
+import { fieldsOf } from "../../../src/view/fields/notebook-fields.ts";
+import { readPitch, sayPitch } from "../../../src/view/fields/pitch-check.ts";
+import { readFields } from "../../../src/view/fields/read-notebook-fields.ts";
 import { startFit } from "../fit/start-fit.ts";
 import type { Device } from "../page/device.ts";
 import { readForm, showFaults } from "../page/form.ts";
 import { partOf, theOne } from "../page/parts.ts";
-import { readPitch, sayPitch } from "./pitch-check.ts";
 
 interface Bench {
   readonly device: Device;

@@ -2,10 +2,10 @@
 
 import type { Scene } from "../../../src/draw/scene.ts";
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
-import type { BookShelf } from "../fit/book-content.ts";
+import type { BookShelf } from "../../../src/view/catalogue.ts";
+import { workOut } from "../../../src/view/fit-result.ts";
 import type { Draw } from "../fit/draw.ts";
 import { startFit } from "../fit/start-fit.ts";
-import { workOut } from "../fit/work-out.ts";
 import type { Device } from "../page/device.ts";
 import { partOf, theOne } from "../page/parts.ts";
 import { bindCard } from "./bind-card.ts";

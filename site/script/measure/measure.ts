@@ -1,5 +1,5 @@
 /** The measure page: puts its parts together. */
-import { bookShelf } from "../fit/book-content.ts";
+import { bookShelf } from "../../../src/view/catalogue.ts";
 import { openDraw } from "../fit/draw.ts";
 import { openDevice } from "../page/device.ts";
 import { wakePart } from "../page/parts.ts";

@@ -1,8 +1,8 @@
 /** A form's fields as text by name, and the words that stand at a field: what will not do, or how it was read. */
 import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import { fieldOffer, sayFieldProblem } from "../../../src/issue/words/say-field-issue.ts";
+import { sayTypedLength } from "../../../src/view/fields/typed-length.ts";
 import { makeElement } from "./make-element.ts";
-import { sayTypedLength } from "./typed-length.ts";
 
 type Field = HTMLInputElement | HTMLSelectElement;
 

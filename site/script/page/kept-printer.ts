@@ -3,8 +3,8 @@
 import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
 import { NO_STRETCH, type Stretch } from "../../../src/print/printer-correction.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
+import { typedNumber } from "../../../src/view/fields/typed-length.ts";
 import { type Device, KEPT } from "./device.ts";
-import { typedNumber } from "./typed-number.ts";
 
 export type PrinterField = keyof Stretch;
 

@@ -1,11 +1,12 @@
 /** What of a book is not ready from before. */
+
+import type { Pair } from "../../view/entries.ts";
+import type { StripPair } from "../../view/strip/strip-view.ts";
 import type { Content } from "../content/load-content.ts";
-import type { Pair } from "../entries.ts";
 import type { Memos } from "../open-memos.ts";
 import { type PdfTask, pdfTasks } from "../pdf/pdf-task.ts";
 import { pairsOf, patternSources } from "../pieces.ts";
 import { stripPairs, stripPieceSources } from "../strip/strip-press.ts";
-import type { StripPair } from "../strip/strip-view.ts";
 
 /** A piece to be made, and what it is kept under. */
 export interface Wanted<Page> {

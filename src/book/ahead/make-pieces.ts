@@ -1,10 +1,11 @@
 /** Takes pairs from an order's lots and makes their pieces: in the build's own thread and in those that help alike. */
+
+import type { Pair } from "../../view/entries.ts";
+import type { PatternPiece } from "../../view/pattern/pattern-view.ts";
+import type { StripPair, StripPiece } from "../../view/strip/strip-view.ts";
 import type { Content } from "../content/load-content.ts";
-import type { Pair } from "../entries.ts";
-import type { PatternPiece } from "../pattern/pattern-piece.ts";
 import { openPiecePress } from "../piece-press.ts";
 import { openStripPress } from "../strip/strip-press.ts";
-import type { StripPair, StripPiece } from "../strip/strip-view.ts";
 import { type Lot, takeFrom } from "./lot.ts";
 
 export interface PieceOrder {

@@ -1,10 +1,10 @@
 /** What the gallery's script loads beside its page. */
 import type { MarkdownIt } from "markdown-it";
-import type { Cards } from "../cards.ts";
+import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
+import type { Cards } from "../../view/pattern/pattern-cards.ts";
 import type { Content } from "../content/load-content.ts";
 import { pageScript } from "../page-script.ts";
 import type { SideFile } from "../side-files.ts";
-import { galleryFacts } from "./gallery-facts.ts";
 import { searchIndex } from "./search-index.ts";
 
 /** The facts, loaded with the page, and the index, loaded when somebody searches. */

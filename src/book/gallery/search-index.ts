@@ -2,8 +2,8 @@
 import type { MarkdownIt } from "markdown-it";
 import MiniSearch, { type AsPlainObject } from "minisearch";
 import type { Area, Attempt, Recipe } from "../../recipe/recipe.ts";
-import { PURPOSE_WORDS } from "../purpose-words.ts";
-import { SEARCH_OPTIONS, type SearchEntry } from "./search-options.ts";
+import { SEARCH_OPTIONS, type SearchEntry } from "../../view/gallery/search-options.ts";
+import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 
 /** The index as plain JSON; a pattern's id is its place in the list. */
 export function searchIndex(recipes: readonly Recipe[], markdown: MarkdownIt): AsPlainObject {

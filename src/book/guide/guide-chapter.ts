@@ -3,11 +3,11 @@ import type { StateCore, Token } from "markdown-it";
 import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../../draw/svg/write-svg.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
+import { readPattern, type Shown, showExample } from "../../view/guide/guide-example.ts";
+import { type ExampleFence, type FigureFence, guideFence } from "../../view/guide/guide-fence.ts";
+import { guideFigure } from "../../view/guide/guide-figures.ts";
 import type { Memo } from "../memo.ts";
 import { newLines } from "../new-lines.ts";
-import { readPattern, type Shown, showExample } from "./guide-example.ts";
-import { type ExampleFence, type FigureFence, guideFence } from "./guide-fence.ts";
-import { guideFigure } from "./guide-figures.ts";
 import { exampleHtml, figureHtml } from "./guide-html.ts";
 import { headingId } from "./heading-id.ts";
 

@@ -1,8 +1,8 @@
 /** What the guide shows beside its sources, as HTML. */
 import type { Scene } from "../../draw/scene.ts";
 import { sayNearFits } from "../../issue/words/say-near-fit.ts";
+import type { Shown } from "../../view/guide/guide-example.ts";
 import { htmlText } from "../html-text.ts";
-import type { Shown } from "./guide-example.ts";
 
 type Write = (scene: Scene) => string;
 

@@ -8,8 +8,8 @@ import { COUNTS } from "../../measure/grid-axis.ts";
 import { PAPER_NAMES, PAPERS } from "../../notebook/paper.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import { FILLS, type Fill, PURPOSES, type Recipe } from "../../recipe/recipe.ts";
-import { PURPOSE_WORDS } from "../purpose-words.ts";
-import { guideNotebook } from "./guide-notebooks.ts";
+import { guideNotebook } from "../../view/guide/guide-notebooks.ts";
+import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 
 interface ReferenceWord {
   readonly word: string;

@@ -1,14 +1,13 @@
 /** The page of one notebook. */
 import { AXES } from "../../measure/axis.ts";
 import { usableSteps } from "../../measure/grid-axis.ts";
+import { countingTable } from "../../view/notebook/counting-table.ts";
+import { divisionRows, evenRows } from "../../view/notebook/division-rows.ts";
+import { notebookEntry, notebookFacts } from "../../view/notebook/notebook-facts.ts";
+import type { FitState } from "../../view/pattern/plan-status.ts";
 import type { NotebookPage, PatternCard, StateGroup } from "../book.ts";
-import type { FitState } from "../fit-state.ts";
 import type { PageSources } from "../pattern/pattern-page.ts";
 import { notebookPath } from "../pieces.ts";
-import { countingTable } from "./counting-table.ts";
-import { divisionRows } from "./division-rows.ts";
-import { evenRows } from "./even-rows.ts";
-import { notebookEntry, notebookFacts } from "./notebook-facts.ts";
 
 /** What the template of a notebook's page shows. */
 export function notebookPage(slug: string, sources: PageSources): NotebookPage {

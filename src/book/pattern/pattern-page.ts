@@ -1,15 +1,15 @@
 /** The page of one pattern on one notebook. */
-import { writeDeskLink, writeFitAddress } from "../../../site/script/fit/fit-address.ts";
-import { NO_STRIP } from "../../../site/script/fit/strip-choice.ts";
+import { writeDeskLink, writeFitAddress } from "../../view/address/fit-address.ts";
+import type { Pair } from "../../view/entries.ts";
+import { NO_STRIP } from "../../view/fields/strip-fields.ts";
+import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
+import type { Surroundings } from "../../view/pattern/around-pattern.ts";
+import type { Cards } from "../../view/pattern/pattern-cards.ts";
+import { fitState } from "../../view/pattern/plan-status.ts";
+import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 import type { PatternPage } from "../book.ts";
-import type { Cards } from "../cards.ts";
 import type { Content } from "../content/load-content.ts";
-import type { Pair } from "../entries.ts";
-import { fitState } from "../fit-state.ts";
-import { notebookEntry } from "../notebook/notebook-facts.ts";
 import { type Pieces, patternPath } from "../pieces.ts";
-import { PURPOSE_WORDS } from "../purpose-words.ts";
-import type { Surroundings } from "./around-pattern.ts";
 
 export interface PageSources {
   readonly content: Content;

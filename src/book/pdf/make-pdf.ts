@@ -10,7 +10,7 @@ import {
   stripPdf,
 } from "../../print/pdf/pdf-files.ts";
 import { PURPOSES } from "../../recipe/recipe.ts";
-import { PURPOSE_WORDS } from "../purpose-words.ts";
+import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 import type { PdfDesk } from "./pdf-desk.ts";
 import type { PdfFile } from "./pdf-file.ts";
 

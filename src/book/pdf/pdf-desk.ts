@@ -1,8 +1,8 @@
 /** What the PDF files of one content are made from; what several files show is worked out once. */
 import { type Drawings, rememberDrawings } from "../../print/sheets/drawing-cache.ts";
 import type { Strip } from "../../strip/strip.ts";
+import { openPlanner, type Planner } from "../../view/planner.ts";
 import type { Content } from "../content/load-content.ts";
-import { openPlanner, type Planner } from "../planner.ts";
 
 export interface PdfDesk {
   readonly content: Content;

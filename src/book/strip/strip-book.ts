@@ -1,14 +1,24 @@
 /** The strips of a book: lists of them, the page of each on each notebook, and the files beside. */
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { openPlanner } from "../../view/planner.ts";
+import {
+  openStripFacts,
+  type StripFactsOf,
+  type StripPieceOf,
+} from "../../view/strip/strip-facts.ts";
+import type {
+  StripCard,
+  StripName,
+  StripPage,
+  StripPair,
+  StripPiece,
+} from "../../view/strip/strip-view.ts";
 import type { Content } from "../content/load-content.ts";
 import type { Memo } from "../memo.ts";
 import { stripPath } from "../pieces.ts";
-import { openPlanner } from "../planner.ts";
 import type { SideFile } from "../side-files.ts";
-import { openStripFacts, type StripFactsOf, type StripPieceOf } from "./strip-facts.ts";
 import { type StripPageSources, stripPage } from "./strip-page.ts";
 import { openStripPress, stripPairs, stripPieceSources } from "./strip-press.ts";
-import type { StripCard, StripName, StripPage, StripPair, StripPiece } from "./strip-view.ts";
 
 export interface StripBook {
   /** Every page of a strip, notebook by notebook. */

@@ -1,14 +1,15 @@
 /** The page of one strip on one notebook. */
-import { writeFitAddress } from "../../../site/script/fit/fit-address.ts";
+
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
+import { writeFitAddress } from "../../view/address/fit-address.ts";
+import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
+import type { Planner } from "../../view/planner.ts";
+import type { StripFactsOf, StripPieceOf } from "../../view/strip/strip-facts.ts";
+import type { StripPage, StripPair } from "../../view/strip/strip-view.ts";
 import type { Content } from "../content/load-content.ts";
-import { notebookEntry } from "../notebook/notebook-facts.ts";
 import { stripPath } from "../pieces.ts";
-import type { Planner } from "../planner.ts";
-import type { StripFactsOf, StripPieceOf } from "./strip-facts.ts";
-import type { StripPage, StripPair } from "./strip-view.ts";
 
 export interface StripPageSources {
   readonly content: Content;

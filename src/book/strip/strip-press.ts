@@ -1,12 +1,12 @@
 /** Makes the pieces of a book's strips, one after another. */
 import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../../draw/svg/write-svg.ts";
+import { openPlanner } from "../../view/planner.ts";
+import { makeStripPiece } from "../../view/strip/make-strip-view.ts";
+import type { StripPieceOf } from "../../view/strip/strip-facts.ts";
+import type { StripPair } from "../../view/strip/strip-view.ts";
 import type { Content } from "../content/load-content.ts";
 import { stripSources } from "../pdf/pdf-file.ts";
-import { openPlanner } from "../planner.ts";
-import type { StripPieceOf } from "./strip-facts.ts";
-import { makeStripPiece } from "./strip-piece.ts";
-import type { StripPair } from "./strip-view.ts";
 
 /** A press with a drawing window of its own, quickest for pairs in the order of `stripPairs`. */
 export function openStripPress(content: Content): StripPieceOf {

@@ -1,8 +1,8 @@
 /** The feed of a book that tells its address: an item for each pattern. */
 
+import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 import type { Content } from "../content/load-content.ts";
 import { htmlText } from "../html-text.ts";
-import { PURPOSE_WORDS } from "../purpose-words.ts";
 import type { SideFile } from "../side-files.ts";
 import { previewPath } from "./make-previews.ts";
 import { xmlElement, xmlFile, xmlHtmlElement } from "./xml-lines.ts";

@@ -12,11 +12,11 @@ import { sayCount } from "../../issue/words/say-count.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
+import { wallRecipe } from "../../view/notebook/equal-parts-recipe.ts";
+import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 import type { Content } from "../content/load-content.ts";
-import { wallRecipe } from "../notebook/wall-recipe.ts";
 import { pieceFolder } from "../piece-folder.ts";
 import { notebookPath, patternPath } from "../pieces.ts";
-import { PURPOSE_WORDS } from "../purpose-words.ts";
 import { openPainter } from "./open-painter.ts";
 
 export interface PreviewOrder {

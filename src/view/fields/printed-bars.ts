@@ -1,0 +1,48 @@
+/** The correction of a printer from what its printed bars of 100 mm measure. */
+import { BAR } from "../../draw/print-marks/scale-bars.ts";
+import type { FieldProblem } from "../../issue/facts/field-issue.ts";
+import { NO_STRETCH, type Stretch } from "../../print/printer-correction.ts";
+import { STRETCH } from "../../recipe/book-keys.ts";
+import type { FieldReading } from "./read-notebook-fields.ts";
+import { typedLength } from "./typed-length.ts";
+
+/** Four decimals are a hundredth of a millimetre on a bar, finer than any eye. */
+const DECIMALS = 4;
+
+/**
+ * The factors for `printer`: 100 divided by what a bar measures. On a sheet that was printed with a correction already,
+ * times that correction. An empty field is a bar that is true.
+ */
+export function readBars(
+  measured: Readonly<Record<keyof Stretch, string>>,
+  printedWith: Stretch = NO_STRETCH,
+): FieldReading<Stretch, keyof Stretch> {
+  const problems: FieldProblem<keyof Stretch>[] = [];
+  const read = (side: keyof Stretch): number => {
+    const text = measured[side];
+    if (text.trim() === "") return printedWith[side];
+    const typed = typedLength(text);
+    const mm = typed.kind === "length" ? typed.mm : Number.NaN;
+    const factor = Number(((printedWith[side] * BAR) / mm).toFixed(DECIMALS));
+    if (factor >= STRETCH.min && factor <= STRETCH.max) return factor;
+    problems.push({ field: side, kind: "unsuitable", wanted: barLength(printedWith[side]) });
+    return 1;
+  };
+  const value = { x: read("x"), y: read("y") };
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value };
+}
+
+/** Lengths of a bar that a correction can still make true, to a tenth of a millimetre. */
+function barLength(printedWith: number) {
+  const tenths = (mm: number, round: (value: number) => number) => round(mm * 10) / 10;
+  return {
+    kind: "millimetres",
+    min: tenths((printedWith * BAR) / STRETCH.max, Math.ceil),
+    max: tenths((printedWith * BAR) / STRETCH.min, Math.floor),
+  } as const;
+}
+
+/** The line of `book.yaml`. */
+export function printerLine({ x, y }: Stretch): string {
+  return `printer: {x: ${x}, y: ${y}}`;
+}

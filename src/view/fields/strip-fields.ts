@@ -1,0 +1,104 @@
+/** What someone chose for their strip: the patterns in their order of use, and how it is made. */
+
+import type { FieldProblem } from "../../issue/facts/field-issue.ts";
+import type { Axis } from "../../measure/axis.ts";
+import { STRIP_BOUNDS, STRIP_KEYS } from "../../recipe/strip-keys.ts";
+import { MAKES, type StripRecipe } from "../../recipe/strip-recipe.ts";
+import type { FieldReading } from "./read-notebook-fields.ts";
+import { slugFor } from "./slug-for.ts";
+import {
+  takeChoiceField,
+  takeMmField,
+  takeSlugField,
+  takeTextField,
+  takeWholeField,
+} from "./take-fields.ts";
+
+/** Slugs of patterns by side, most used first. */
+export type StripLists = Readonly<Record<Axis, readonly string[]>>;
+
+/** What is typed or picked beside the two lists; all text. */
+export interface StripFields {
+  /** "" where it has no name of its own. */
+  readonly title: string;
+  /** The file's name without its ending; "" to go by the title. */
+  readonly slug: string;
+  readonly lanes: string;
+  readonly make: string;
+  /** In mm. */
+  readonly width: string;
+}
+
+export type StripFieldName = keyof StripFields;
+
+/** A strip as it is asked for: its title and its slug are "" where none was given. */
+export type StripChoice = Omit<StripRecipe, "places">;
+
+export const USUAL_STRIP_FIELDS: StripFields = {
+  title: "",
+  slug: "",
+  lanes: "4",
+  make: "edges",
+  width: "30",
+};
+
+/** The fields that read as this strip. */
+export function stripFieldsOf({ title, slug, lanes, make, width }: StripChoice): StripFields {
+  return { title, slug, lanes: `${lanes}`, make, width: `${width}` };
+}
+
+/** The checked choice, or every problem with its field. The title is "" where none was given. */
+export function readStripFields(
+  fields: StripFields,
+  { across, down }: StripLists,
+): FieldReading<StripChoice, StripFieldName> {
+  const problems: FieldProblem<StripFieldName>[] = [];
+  const note = (problem: FieldProblem<StripFieldName>) => problems.push(problem);
+  const at = <F extends StripFieldName>(field: F) => ({ field, text: fields[field], note });
+  const title = takeTextField({ ...at("title"), wanted: STRIP_KEYS.strip.title.wanted }) ?? "";
+  const slug = takeSlugField(at("slug"));
+  const lanes = takeWholeField({ ...at("lanes"), wanted: LANES });
+  const make = takeChoiceField({ ...at("make"), allowed: MAKES });
+  const width = takeMmField({ ...at("width"), wanted: WIDTH });
+  if (problems.length > 0 || lanes === undefined || !make || width === undefined)
+    return { ok: false, problems };
+  return { ok: true, value: { title, slug, across, down, lanes, make, width, body: "" } };
+}
+
+const LANES = { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes } as const;
+const WIDTH = { kind: "millimetres", ...STRIP_BOUNDS.width } as const;
+
+/**
+ * The strip's recipe. One that is a strip of the book in all but its name is that strip, unless it was given another
+ * name; every other one goes by its own name, else it is just somebody's strip.
+ */
+export function nameStrip(choice: StripChoice, known: readonly StripRecipe[]): StripRecipe {
+  const twin = known.find(
+    (strip) =>
+      isSame(choice, strip) &&
+      (choice.title === "" || choice.title === strip.title) &&
+      (choice.slug === "" || choice.slug === strip.slug),
+  );
+  if (twin) return twin;
+  const title = choice.title || "My strip";
+  const taken = known.map(({ slug }) => slug);
+  return { ...choice, title, slug: choice.slug || slugFor(title, { fallback: "strip", taken }) };
+}
+
+function isSame(one: StripChoice, two: StripChoice): boolean {
+  const words = ({ across, down, lanes, make, width }: StripChoice) =>
+    JSON.stringify([across, down, lanes, make, width]);
+  return words(one) === words(two);
+}
+
+/** A strip that carries nothing yet. */
+export const NO_STRIP: StripChoice = {
+  title: "",
+  slug: "",
+  across: [],
+  down: [],
+  lanes: 4,
+  make: "edges",
+  width: 30,
+  body: "",
+};

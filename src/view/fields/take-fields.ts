@@ -1,0 +1,88 @@
+/** Takes single values out of fields; what will not do is noted with what is wanted there. */
+import type { FieldProblem } from "../../issue/facts/field-issue.ts";
+import type { Wanted } from "../../issue/facts/value-type.ts";
+import { foulCharacter } from "../../source/schema/forbidden-character.ts";
+import { isSlug } from "../../source/slug.ts";
+import { slugFault } from "./slug-for.ts";
+import { typedLength, typedNumber } from "./typed-length.ts";
+
+/** What one field holds, what it should, and where its problem goes. */
+export interface Taken<Field extends string, W extends Wanted> {
+  readonly field: Field;
+  readonly text: string;
+  readonly wanted: W;
+  readonly note: (problem: FieldProblem<Field>) => void;
+}
+
+type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
+
+/** Millimetres are kept to a millionth. */
+const MM_DECIMALS = 6;
+
+/** A whole number within its limits. */
+export function takeWholeField<F extends string>(
+  taken: Taken<F, WantedOf<"whole">>,
+): number | undefined {
+  const { field, wanted, note } = taken;
+  const typed = typedNumber(taken.text);
+  if (typed.kind === "number" && typed.decimals === 0 && isWithin(typed.number, wanted))
+    return typed.number;
+  note({ field, kind: "unsuitable", wanted });
+  return undefined;
+}
+
+/** Millimetres within their limits, however the length was typed. */
+export function takeMmField<F extends string>(
+  taken: Taken<F, WantedOf<"millimetres">>,
+): number | undefined {
+  const { field, wanted, note } = taken;
+  const typed = typedLength(taken.text);
+  if (typed.kind === "none" || !isWithin(typed.mm, wanted))
+    note({ field, kind: "unsuitable", wanted });
+  else if (typed.decimals > MM_DECIMALS)
+    note({ field, kind: "too-many-decimals", decimals: MM_DECIMALS });
+  else return typed.mm;
+  return undefined;
+}
+
+/** One of the allowed words. */
+export function takeChoiceField<F extends string, T extends string>(
+  taken: Omit<Taken<F, WantedOf<"choice">>, "wanted"> & { readonly allowed: readonly T[] },
+): T | undefined {
+  const { field, text, allowed, note } = taken;
+  const chosen = allowed.find((word) => word === text);
+  if (chosen === undefined)
+    note({ field, kind: "unsuitable", wanted: { kind: "choice", allowed } });
+  return chosen;
+}
+
+/** One line of text; nothing where the field is empty. */
+export function takeTextField<F extends string>(
+  taken: Taken<F, WantedOf<"text">>,
+): string | undefined {
+  const { field, wanted, note } = taken;
+  const text = taken.text.trim();
+  if (foulCharacter(text) !== undefined) note({ field, kind: "control-character" });
+  else if (text.length > wanted.longest) note({ field, kind: "unsuitable", wanted });
+  else if (text !== "") return text;
+  return undefined;
+}
+
+/** A file's name without its ending; "" where the field is empty. */
+export function takeSlugField<F extends string>({
+  field,
+  text,
+  note,
+}: Omit<Taken<F, Wanted>, "wanted">): string {
+  const slug = text.trim();
+  if (slug === "" || isSlug(slug)) return slug;
+  note(slugFault(field, slug));
+  return "";
+}
+
+function isWithin(
+  number: number,
+  { min, max }: { readonly min: number; readonly max: number },
+): boolean {
+  return number >= min && number <= max;
+}

@@ -1,0 +1,51 @@
+/** Everything that follows from what the fit page is asked: with the engine of the build, so with its very numbers. */
+import type { Notebook } from "../notebook/notebook.ts";
+import type { Plan } from "../plan/plan.ts";
+import { planPattern } from "../plan/plan-pattern.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+import type { StripRecipe } from "../recipe/strip-recipe.ts";
+import { buildStrip } from "../strip/build-strip.ts";
+import { singleStripRecipe } from "../strip/single-strip.ts";
+import type { Strip } from "../strip/strip.ts";
+import type { Fit } from "./address/fit-address.ts";
+import type { BookShelf } from "./catalogue.ts";
+import { nameNotebook } from "./fields/name-notebook.ts";
+import { nameStrip } from "./fields/strip-fields.ts";
+
+export interface WorkedOut {
+  readonly notebook: Notebook;
+  readonly recipe: Recipe;
+  readonly plan: Plan;
+  readonly stripRecipe: StripRecipe;
+  /** Of the chosen patterns; of the drawn pattern alone where none was chosen. */
+  readonly strip: Strip;
+}
+
+/** The drawn pattern's plan and the strip. Throws where the book has no such pattern: addresses are checked before. */
+export function workOut(fit: Fit, shelf: BookShelf): WorkedOut {
+  const notebook = nameNotebook(fit.notebook, shelf.notebooks);
+  const recipe = found(fit.pattern, shelf);
+  const plan = planPattern(recipe, notebook);
+  const stripRecipe = chosenStrip(fit, recipe, shelf);
+  const slugs = new Set([...stripRecipe.across, ...stripRecipe.down]);
+  const plans = new Map(
+    [...slugs].map((slug) => [
+      slug,
+      slug === recipe.slug ? plan : planPattern(found(slug, shelf), notebook),
+    ]),
+  );
+  const strip = buildStrip({ recipe: stripRecipe, notebook, plans, titles: shelf.titles });
+  return { notebook, recipe, plan, stripRecipe, strip };
+}
+
+/** Nothing chosen is a strip of the drawn pattern, as every pattern has one on its own page. */
+function chosenStrip({ strip }: Fit, recipe: Recipe, { strips }: BookShelf): StripRecipe {
+  if (strip.across.length + strip.down.length === 0) return singleStripRecipe(recipe);
+  return nameStrip(strip, strips);
+}
+
+function found(slug: string, { recipeBySlug }: BookShelf): Recipe {
+  const recipe = recipeBySlug.get(slug);
+  if (!recipe) throw new RangeError(`the book has no pattern ${slug}`);
+  return recipe;
+}

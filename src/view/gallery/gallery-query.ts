@@ -1,0 +1,60 @@
+/** What the reader of the gallery has asked for. */
+import type { Purpose } from "../../recipe/recipe.ts";
+
+/** How it must come out on the notebook: at all, or with nothing left over. */
+export const FITS = ["fits", "even"] as const;
+/** How many strokes of the pen it may take, both ends included. */
+export const LINE_RANGES = [
+  { name: "few", least: 1, most: 15 },
+  { name: "some", least: 16, most: 30 },
+  { name: "many", least: 31, most: Number.POSITIVE_INFINITY },
+] as const;
+export const SORTS = ["purpose", "title", "lines"] as const;
+export const PAGE_COUNTS = ["1", "2"] as const;
+
+/** "" is no wish: whatever comes. */
+export interface GalleryState {
+  /** The slug of the notebook that patterns are drawn for; "" is the reader's own. */
+  readonly notebook: string;
+  /** Any of these; none is all. */
+  readonly purposes: readonly Purpose[];
+  readonly tag: string;
+  readonly pages: (typeof PAGE_COUNTS)[number] | "";
+  readonly fit: (typeof FITS)[number] | "";
+  readonly lines: (typeof LINE_RANGES)[number]["name"] | "";
+  readonly sort: (typeof SORTS)[number];
+  /** What is searched for. */
+  readonly query: string;
+}
+
+/** Every pattern, by what it is for. */
+export const EVERYTHING: GalleryState = {
+  notebook: "",
+  purposes: [],
+  tag: "",
+  pages: "",
+  fit: "",
+  lines: "",
+  sort: "purpose",
+  query: "",
+};
+
+/** Wishes that can be taken back one by one. */
+export const WISHES = ["query", "purposes", "tag", "fit", "pages", "lines"] as const;
+export type Wish = (typeof WISHES)[number];
+
+/** The wishes that a reader has. */
+export function wishesOf(state: GalleryState): readonly Wish[] {
+  return WISHES.filter((wish) => state[wish].length > 0);
+}
+
+/** The state without one wish. */
+export function without(state: GalleryState, wish: Wish): GalleryState {
+  return { ...state, [wish]: EVERYTHING[wish] };
+}
+
+/** How many things are chosen to narrow it down; each purpose is one. What is searched for stands by itself. */
+export function chosenCount(state: GalleryState): number {
+  const others = wishesOf(state).filter((wish) => wish !== "query" && wish !== "purposes");
+  return state.purposes.length + others.length;
+}

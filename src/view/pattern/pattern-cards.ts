@@ -1,0 +1,73 @@
+/** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
+
+import type { PatternCard, PurposeGroup } from "../../book/book.ts";
+import type { Content } from "../../book/content/load-content.ts";
+import type { Pieces } from "../../book/pieces.ts";
+import { PURPOSES } from "../../recipe/recipe.ts";
+import type { Pair } from "../entries.ts";
+import { type FitState, type PairFacts, pairFacts } from "./plan-status.ts";
+import { PURPOSE_WORDS } from "./purpose-words.ts";
+
+export interface Cards {
+  card(pair: Pair): PatternCard;
+  /** All patterns on one notebook, by purpose. */
+  groupsOn(notebook: string): readonly PurposeGroup[];
+  /** How a pattern comes out on each notebook. */
+  factsOf(pattern: string): ReadonlyMap<string, PairFacts>;
+}
+
+/** The cards of a book; each pattern is worked out on every notebook when its first card is asked for. */
+export function makeCards(content: Content, pieces: Pieces): Cards {
+  const facts = new Map<string, ReadonlyMap<string, PairFacts>>();
+  const factsOf = (pattern: string) => {
+    const known = facts.get(pattern) ?? factsOn(pattern, content, pieces);
+    facts.set(pattern, known);
+    return known;
+  };
+  const card = ({ pattern, notebook }: Pair): PatternCard => {
+    const all = factsOf(pattern);
+    const { title, purpose, tags } = pieces.recipe(pattern);
+    const own = all.get(notebook);
+    return {
+      pattern,
+      notebook,
+      title,
+      purpose,
+      tags,
+      notebookTitle: pieces.notebook(notebook).title,
+      state: own?.state ?? "misfit",
+      lines: own?.lines ?? 0,
+      even: slugsWith("even", all),
+      misfit: slugsWith("misfit", all),
+    };
+  };
+  return { card, groupsOn: (notebook) => groupsOn(notebook, content, card), factsOf };
+}
+
+function factsOn(pattern: string, { notebooks }: Content, pieces: Pieces) {
+  const [meant] = pieces.recipe(pattern).attempts;
+  return new Map(
+    notebooks.map(({ slug }) => [
+      slug,
+      pairFacts(pieces.patternPiece({ pattern, notebook: slug }), meant),
+    ]),
+  );
+}
+
+function slugsWith(state: FitState, facts: ReadonlyMap<string, PairFacts>): readonly string[] {
+  return [...facts].filter(([, each]) => each.state === state).map(([slug]) => slug);
+}
+
+function groupsOn(
+  notebook: string,
+  { recipes }: Content,
+  card: (pair: Pair) => PatternCard,
+): readonly PurposeGroup[] {
+  return PURPOSES.map((purpose) => ({
+    purpose,
+    ...PURPOSE_WORDS[purpose],
+    cards: recipes
+      .filter((recipe) => recipe.purpose === purpose)
+      .map(({ slug }) => card({ pattern: slug, notebook })),
+  })).filter(({ cards }) => cards.length > 0);
+}

@@ -1,0 +1,57 @@
+/** Plans of a book's patterns on its notebooks, and the strips that carry them. */
+
+import type { Content } from "../book/content/load-content.ts";
+import type { Notebook } from "../notebook/notebook.ts";
+import type { Plan } from "../plan/plan.ts";
+import { planPattern } from "../plan/plan-pattern.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+import type { StripRecipe } from "../recipe/strip-recipe.ts";
+import { buildStrip } from "../strip/build-strip.ts";
+import type { Strip } from "../strip/strip.ts";
+
+export interface Planner {
+  /** By slug; of those, too, that only strips carry. Throws where there is none: names are checked before. */
+  recipe(slug: string): Recipe;
+  notebook(slug: string): Notebook;
+  strip(slug: string): StripRecipe;
+  planOf(pattern: string, notebook: string): Plan;
+  stripOn(strip: string, notebook: string): Strip;
+}
+
+/** Keeps the plans of one notebook at a time: who goes notebook by notebook plans each pattern once. */
+export function openPlanner({ recipes, unlisted, notebooks, strips }: Content): Planner {
+  const recipeOf = bySlug([...recipes, ...unlisted]);
+  const notebookOf = bySlug(notebooks);
+  const stripOf = bySlug(strips);
+  const plans = new Map<string, Plan>();
+  let planned = "";
+  const planOf = (pattern: string, notebook: string): Plan => {
+    if (notebook !== planned) plans.clear();
+    planned = notebook;
+    const plan = plans.get(pattern) ?? planPattern(recipeOf(pattern), notebookOf(notebook));
+    plans.set(pattern, plan);
+    return plan;
+  };
+  const stripOn = (slug: string, notebook: string): Strip => {
+    const recipe = stripOf(slug);
+    const slugs = [...new Set([...recipe.across, ...recipe.down])];
+    return buildStrip({
+      recipe,
+      notebook: notebookOf(notebook),
+      plans: new Map(slugs.map((each) => [each, planOf(each, notebook)])),
+      titles: new Map(slugs.map((each) => [each, recipeOf(each).title])),
+    });
+  };
+  return { recipe: recipeOf, notebook: notebookOf, strip: stripOf, planOf, stripOn };
+}
+
+function bySlug<Entry extends { readonly slug: string }>(
+  entries: readonly Entry[],
+): (slug: string) => Entry {
+  const known = new Map(entries.map((entry) => [entry.slug, entry]));
+  return (slug) => {
+    const entry = known.get(slug);
+    if (!entry) throw new RangeError(`the book has no ${slug}`);
+    return entry;
+  };
+}

@@ -1,0 +1,62 @@
+/** A strip on a notebook, finished: its drawings, its file, its sheets, and the words that depend on the notebook. */
+import { cardScene } from "../../draw/card/card-scene.ts";
+import { CLOSING_STEPS } from "../../draw/card/card-words.ts";
+import { pixelsOf } from "../../draw/scene.ts";
+import { finishedSize, stripNotes } from "../../draw/strip/strip-body.ts";
+import { stripScene } from "../../draw/strip/strip-scene.ts";
+import type { WriteSvg } from "../../draw/svg/write-svg.ts";
+import { sayStripNote } from "../../issue/words/say-strip-note.ts";
+import type { Stretch } from "../../print/printer-correction.ts";
+import { labelsOf } from "../../recipe/area-tree.ts";
+import { copyingCard } from "../../strip/copying-card.ts";
+import { stripJsonText } from "../../strip/strip-json.ts";
+import type { Planner } from "../planner.ts";
+import { stripPictures } from "./strip-sheet-drawings.ts";
+import { cardLine, stripPatternView, stripSideView } from "./strip-side-view.ts";
+import type { StripPair, StripPiece } from "./strip-view.ts";
+
+export interface StripPieceSources {
+  readonly planner: Planner;
+  readonly write: WriteSvg;
+  readonly printer?: Stretch;
+}
+
+/** Works a strip out for a notebook and draws it in every way in which it is used. */
+export function makeStripPiece(pair: StripPair, sources: StripPieceSources): StripPiece {
+  const { planner, write } = sources;
+  const strip = planner.stripOn(pair.strip, pair.notebook);
+  const drawing = stripScene(strip);
+  const { length, width } = finishedSize(strip);
+  const cards = copyingCard(strip);
+  const card = cardScene(strip);
+  const labelsIn = (pattern: string) => labelsInPattern(pattern, pair.notebook, planner);
+  return {
+    stripSvg: write(drawing),
+    cardSvg: write(card),
+    cardPicture: pixelsOf(card.frame),
+    stripJson: stripJsonText(strip),
+    picture: pixelsOf(drawing.frame),
+    length: tenths(length),
+    width: tenths(width),
+    patterns: strip.patterns.map(stripPatternView),
+    sides: strip.sides.flatMap((side, index) => {
+      const told = cards[index];
+      return told ? [stripSideView(side, told, { strip, write, labelsIn })] : [];
+    }),
+    sheets: stripPictures(strip, sources),
+    closing: CLOSING_STEPS.map(cardLine),
+    notes: stripNotes(strip).map(sayStripNote),
+  };
+}
+
+/** Of the attempt that is drawn, or that was meant. */
+function labelsInPattern(pattern: string, notebook: string, planner: Planner) {
+  const plan = planner.planOf(pattern, notebook);
+  const attempt = planner.recipe(pattern).attempts[plan.fits ? plan.used : 0];
+  if (!attempt) throw new RangeError(`the recipe ${pattern} has no attempt of its plan`);
+  return labelsOf(attempt);
+}
+
+function tenths(mm: number): number {
+  return Math.round(mm * 10) / 10;
+}
