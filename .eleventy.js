@@ -2,8 +2,8 @@
 import { relative } from "node:path";
 import syntaxHighlight from "@11ty/eleventy-plugin-syntaxhighlight";
 import markdownIt from "markdown-it";
-import { bundleAssets } from "./src/book/bundle-assets.mjs";
-import { loadEngine, PROJECT } from "./src/book/bundle-engine.mjs";
+import { bundleAssets } from "./src/build/bundle/bundle-assets.mjs";
+import { loadEngine, PROJECT } from "./src/build/bundle/bundle-engine.mjs";
 
 export const config = {
   dir: { input: "site", includes: "../layouts", layouts: "../layouts" },

@@ -1,6 +1,6 @@
 /** Plans of a book's patterns on its notebooks, and the strips that carry them. */
 
-import type { Content } from "../book/content/load-content.ts";
+import type { Content } from "../build/content/load-content.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import { planPattern } from "../plan/plan-pattern.ts";

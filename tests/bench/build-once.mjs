@@ -1,5 +1,5 @@
 /** Builds the book once and tells what it took: `node build-once.mjs CONTENT OUTPUT MEMO`. */
-import { loadEngine, PROJECT } from "../../src/book/bundle-engine.mjs";
+import { loadEngine, PROJECT } from "../../src/build/bundle/bundle-engine.mjs";
 import { tellCost } from "./tell-cost.mjs";
 
 const [content, output, memo] = process.argv.slice(2);

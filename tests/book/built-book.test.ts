@@ -2,8 +2,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/book/content/load-content.ts";
-import { filesIn } from "../../src/book/output-folder.ts";
+import { loadContent } from "../../src/build/content/load-content.ts";
+import { filesIn } from "../../src/build/output/output-folder.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { pagesIn } from "./files-in.ts";
 import { partsOf } from "./links-of.ts";

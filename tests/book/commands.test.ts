@@ -3,7 +3,7 @@ import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { parseCommand, sayBeginning } from "../../src/book/parse-command.mjs";
+import { parseCommand, sayBeginning } from "../../src/build/cli/parse-command.mjs";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
 import { deskFolder, TINY, writeContent } from "./write-content.ts";
 
@@ -74,7 +74,7 @@ describe("a command that begins", () => {
   });
 
   it("says so before anything is bundled", async () => {
-    const child = spawn(process.execPath, [`${PROJECT}src/book/launch.mjs`, "check"]);
+    const child = spawn(process.execPath, [`${PROJECT}src/build/cli/launch.mjs`, "check"]);
     const first = await new Promise((resolve) => child.stdout.once("data", resolve));
     expect(String(first)).toBe("Checking content …\n");
     await new Promise((resolve) => child.once("close", resolve));
@@ -85,7 +85,7 @@ describe("a command to which nobody listens any more", () => {
   it("is brought to its end", async () => {
     const output = join(deskFolder(), "book");
     const words = ["build", `--content=${writeContent(TINY)}`, `--output=${output}`];
-    const child = spawn(process.execPath, [`${PROJECT}src/book/launch.mjs`, ...words]);
+    const child = spawn(process.execPath, [`${PROJECT}src/build/cli/launch.mjs`, ...words]);
     child.stdout.once("data", () => child.stdout.destroy());
     let said = "";
     child.stderr.on("data", (chunk) => {

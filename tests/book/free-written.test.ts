@@ -2,7 +2,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { openBytesUntilWritten } from "../../src/book/free-written.ts";
+import { openBytesUntilWritten } from "../../src/build/pages/release-written.ts";
 import { deskFolder } from "./write-content.ts";
 
 const LONG = "é".repeat(10_000);

@@ -2,7 +2,7 @@
 import markdownIt from "markdown-it";
 import { describe, expect, it } from "vitest";
 import { openSearch } from "../../site/script/gallery/search-patterns.ts";
-import { searchIndex } from "../../src/book/gallery/search-index.ts";
+import { searchIndex } from "../../src/build/pages/search-index.ts";
 import type { Area, Recipe } from "../../src/recipe/recipe.ts";
 
 const RECIPES: readonly Recipe[] = [

@@ -2,16 +2,20 @@
 import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { closeLot, openLot, takeFrom } from "../../src/book/ahead/lot.ts";
-import { startHelpers } from "../../src/book/ahead/start-helpers.ts";
-import { loadEngine } from "../../src/book/bundle-engine.mjs";
-import { type Content, loadContent } from "../../src/book/content/load-content.ts";
-import type { Engine } from "../../src/book/loaded-engine.ts";
-import { openMemos } from "../../src/book/open-memos.ts";
-import { pdfFiles } from "../../src/book/pdf/pdf-file.ts";
-import { openPiecePress } from "../../src/book/piece-press.ts";
-import { pairsOf, patternSources } from "../../src/book/pieces.ts";
-import { openStripPress, stripPairs, stripPieceSources } from "../../src/book/strip/strip-press.ts";
+import { openMemos } from "../../src/build/artifacts/caches.ts";
+import { pairsOf, patternSources } from "../../src/build/artifacts/make/page-artifacts.ts";
+import { openPiecePress } from "../../src/build/artifacts/make/pattern-renderer.ts";
+import {
+  openStripPress,
+  stripPairs,
+  stripPieceSources,
+} from "../../src/build/artifacts/make/strip-renderer.ts";
+import { pdfFiles } from "../../src/build/artifacts/pdf/pdf-file.ts";
+import { startHelpers } from "../../src/build/artifacts/prebuild/start-workers.ts";
+import { closeLot, openLot, takeFrom } from "../../src/build/artifacts/work-queue.ts";
+import { loadEngine } from "../../src/build/bundle/bundle-engine.mjs";
+import type { Engine } from "../../src/build/bundle/loaded-engine.ts";
+import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { deskFolder, TINY, writeContent } from "./write-content.ts";
 

@@ -3,9 +3,9 @@ import { spawn } from "node:child_process";
 import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { openRecord } from "../../src/book/book-record.ts";
-import { loadContent } from "../../src/book/content/load-content.ts";
-import { freshFolder, whyNotReplace } from "../../src/book/output-folder.ts";
+import { loadContent } from "../../src/build/content/load-content.ts";
+import { openRecord } from "../../src/build/output/build-record.ts";
+import { freshFolder, whyNotReplace } from "../../src/build/output/output-folder.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { deskFolder, TINY, writeContent } from "./write-content.ts";
 
@@ -82,7 +82,7 @@ describe("a build that is stopped with Ctrl-C", () => {
   ])("%s, leaves nothing behind", async (_, files, isTime) => {
     const output = join(deskFolder(), "book");
     const child = spawn(process.execPath, [
-      `${PROJECT}src/book/launch.mjs`,
+      `${PROJECT}src/build/cli/launch.mjs`,
       "build",
       `--content=${writeContent(files)}`,
       `--output=${output}`,

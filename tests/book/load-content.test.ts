@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, describe, expect, it } from "vitest";
-import { type Content, loadContent } from "../../src/book/content/load-content.ts";
+import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { reportProblems } from "../../src/issue/report/report.ts";
 
 const folders: string[] = [];

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { openMemo } from "../../src/book/memo.ts";
+import { openMemo } from "../../src/build/artifacts/cache/cache.ts";
 import { deskFolder } from "./write-content.ts";
 
 interface Piece {

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/book/content/load-content.ts";
+import { loadContent } from "../../src/build/content/load-content.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { evenRows } from "../../src/view/notebook/division-rows.ts";
 import { shelfScale } from "../../src/view/notebook/notebook-facts.ts";

@@ -4,7 +4,7 @@ import {
   isShellPage,
   loadedBy,
   workerFile,
-} from "../../src/book/web/offline-files.ts";
+} from "../../src/build/web/service-worker-file.ts";
 
 describe("what a device keeps from the start", () => {
   it.each([

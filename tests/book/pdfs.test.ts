@@ -2,8 +2,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/book/content/load-content.ts";
-import { filesIn } from "../../src/book/output-folder.ts";
+import { loadContent } from "../../src/build/content/load-content.ts";
+import { filesIn } from "../../src/build/output/output-folder.ts";
 import { readFacts, readFonts, readSizes, readText } from "../print/poppler.ts";
 import { PROJECT } from "../setup/run-command.ts";
 

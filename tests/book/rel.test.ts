@@ -1,6 +1,6 @@
 /** Relative addresses, as they must stand in a page for it to work from disk, a sub-path and a root. */
 import { describe, expect, it } from "vitest";
-import { rel } from "../../src/book/rel.ts";
+import { rel } from "../../src/build/pages/template-filters.ts";
 
 describe("an address as seen from a page", () => {
   it.each([

@@ -2,7 +2,7 @@
 import { runInNewContext } from "node:vm";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { scriptValue } from "../../src/book/script-value.ts";
+import { scriptValue } from "../../src/build/pages/script-value.ts";
 
 const again = (data: unknown) => structuredClone(runInNewContext(`(${scriptValue(data)})`));
 

@@ -1,9 +1,9 @@
 /** Files for others on the web: the site map, the feed, the manifest. Formats are those of the sources named here. */
 import { describe, expect, it } from "vitest";
-import { pageAddress } from "../../src/book/page-address.ts";
-import { siteMapFiles } from "../../src/book/web/site-map.ts";
-import { manifestFile } from "../../src/book/web/web-manifest.ts";
-import { xmlElement, xmlFile } from "../../src/book/web/xml-lines.ts";
+import { pageAddress } from "../../src/build/pages/template-filters.ts";
+import { xmlElement, xmlFile } from "../../src/build/web/markup-text.ts";
+import { siteMapFiles } from "../../src/build/web/site-map.ts";
+import { manifestFile } from "../../src/build/web/web-manifest.ts";
 import { allElements, parseXml, type XmlElement } from "../draw/parse-xml.ts";
 
 const URL = "https://example.org/a&b/";

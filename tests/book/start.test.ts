@@ -16,7 +16,7 @@ async function startOn(
 ): Promise<{ address: string; said: () => string }> {
   const server = spawn(
     process.execPath,
-    [`${PROJECT}src/book/launch.mjs`, "start", `--content=${content}`, ...more],
+    [`${PROJECT}src/build/cli/launch.mjs`, "start", `--content=${content}`, ...more],
     { cwd: PROJECT, stdio: ["ignore", "pipe", "pipe"] },
   );
   onTestFinished(() => stop(server));

@@ -10,9 +10,9 @@ import {
 } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { freshFolder } from "../../src/book/output-folder.ts";
-import { errorsIn, sayFailure } from "../../src/book/say-failure.ts";
-import { sayUnwritable } from "../../src/book/say-unwritable.ts";
+import { errorsIn, sayFailure } from "../../src/build/cli/say-failure.ts";
+import { sayUnwritable } from "../../src/build/cli/say-unwritable.ts";
+import { freshFolder } from "../../src/build/output/output-folder.ts";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
 import { deskFolder, TINY, writeContent } from "./write-content.ts";
 
@@ -142,7 +142,11 @@ describe("a file that somebody puts into the last book while the next one is bui
     const words = [`--content=${content}`, `--output=${output}`];
     expect(runCommand(["build", ...words]).code).toBe(0);
     writeFileSync(join(content, "book.yaml"), "title: Tiny again\n");
-    const child = spawn(process.execPath, [`${PROJECT}src/book/launch.mjs`, "build", ...words]);
+    const child = spawn(process.execPath, [
+      `${PROJECT}src/build/cli/launch.mjs`,
+      "build",
+      ...words,
+    ]);
     let said = "";
     child.stderr.on("data", (chunk) => {
       said += chunk;

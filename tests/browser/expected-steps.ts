@@ -1,7 +1,7 @@
 /** What drawing along should show, step by step: from the plan, and from the millimetres that the book puts out. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { loadContent } from "../../src/book/content/load-content.ts";
+import { loadContent } from "../../src/build/content/load-content.ts";
 import { sayMarks, sayStroke } from "../../src/issue/words/say-stroke.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import {

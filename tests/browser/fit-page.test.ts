@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import fc from "fast-check";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/book/content/load-content.ts";
+import { loadContent } from "../../src/build/content/load-content.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";

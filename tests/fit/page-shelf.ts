@@ -1,7 +1,7 @@
 /** The demo book as the page gets it: the script that the build writes, run as a page runs it. */
 import { runInNewContext } from "node:vm";
-import { type Content, loadContent } from "../../src/book/content/load-content.ts";
-import { fitFiles } from "../../src/book/fit-files.ts";
+import { type Content, loadContent } from "../../src/build/content/load-content.ts";
+import { fitFiles } from "../../src/build/pages/page-data.ts";
 import { type BookContent, type BookShelf, bookShelf } from "../../src/view/catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
 

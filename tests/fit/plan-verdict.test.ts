@@ -1,8 +1,8 @@
 /** The fit page says of a pattern what the book says of it: fits, comes out even, or not, on every notebook of the demo. */
 import { expect, it } from "vitest";
-import { loadContent } from "../../src/book/content/load-content.ts";
-import { openPiecePress } from "../../src/book/piece-press.ts";
-import { pairsOf } from "../../src/book/pieces.ts";
+import { pairsOf } from "../../src/build/artifacts/make/page-artifacts.ts";
+import { openPiecePress } from "../../src/build/artifacts/make/pattern-renderer.ts";
+import { loadContent } from "../../src/build/content/load-content.ts";
 import { fitState, verdictOf } from "../../src/view/pattern/plan-status.ts";
 import { openPlanner } from "../../src/view/planner.ts";
 import { PROJECT } from "../setup/run-command.ts";

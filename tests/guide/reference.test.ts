@@ -1,6 +1,6 @@
 /** The reference says what the readers do: every key is in it, and what it calls needed cannot be left out. */
 import { describe, expect, it } from "vitest";
-import { referenceWords } from "../../src/book/guide/reference-words.ts";
+import { referenceWords } from "../../src/build/pages/guide/reference-words.ts";
 import { NOTEBOOK_KEYS } from "../../src/notebook/notebook-keys.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { BOOK_KEYS } from "../../src/recipe/book-keys.ts";

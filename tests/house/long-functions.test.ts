@@ -11,7 +11,7 @@ describe("the house", () => {
   it("is looked at whole", () => {
     const paths = [...files.keys()];
     expect(paths.filter((path) => path.startsWith("site/script/")).length).toBeGreaterThan(60);
-    expect(paths).toContain("src/book/bundle-assets.mjs");
+    expect(paths).toContain("src/build/bundle/bundle-assets.mjs");
   });
 
   it(`has no function of more than ${MOST_LINES} lines`, () => {

@@ -1,6 +1,6 @@
 /** The demo book's content, worked out, and the fonts that it is printed with. */
 import { readFileSync } from "node:fs";
-import { loadContent } from "../../src/book/content/load-content.ts";
+import { loadContent } from "../../src/build/content/load-content.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { FittingPlan, Plan } from "../../src/plan/plan.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";

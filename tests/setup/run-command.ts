@@ -25,7 +25,7 @@ export function runCommand(
   const { INIT_CWD: _, ...inherited } = process.env;
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
-    [`${PROJECT}src/book/launch.mjs`, ...words],
+    [`${PROJECT}src/build/cli/launch.mjs`, ...words],
     { cwd, env: { ...inherited, ...env }, encoding: "utf8" },
   );
   return { code: status, stdout, stderr };

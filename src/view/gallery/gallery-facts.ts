@@ -1,6 +1,6 @@
 /** What the gallery sieves and sorts by: each pattern once, and how it comes out on every notebook, in little room. */
 
-import type { Content } from "../../book/content/load-content.ts";
+import type { Content } from "../../build/content/load-content.ts";
 import type { Purpose } from "../../recipe/recipe.ts";
 import type { Cards } from "../pattern/pattern-cards.ts";
 import type { FitState } from "../pattern/plan-status.ts";

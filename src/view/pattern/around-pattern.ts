@@ -1,7 +1,12 @@
 /** What lies around a pattern's page in the book: its neighbours, its kin, and itself on every notebook. */
 
-import type { AroundPattern, PatternCard, PatternLink, ShelfEntry } from "../../book/book.ts";
-import type { Content } from "../../book/content/load-content.ts";
+import type { Content } from "../../build/content/load-content.ts";
+import type {
+  AroundPattern,
+  PatternCard,
+  PatternLink,
+  ShelfEntry,
+} from "../../build/pages/book.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { NotebookEntry, Pair } from "../entries.ts";
 import { notebookEntry } from "../notebook/notebook-facts.ts";

@@ -1,8 +1,8 @@
 /** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
 
-import type { PatternCard, PurposeGroup } from "../../book/book.ts";
-import type { Content } from "../../book/content/load-content.ts";
-import type { Pieces } from "../../book/pieces.ts";
+import type { Pieces } from "../../build/artifacts/make/page-artifacts.ts";
+import type { Content } from "../../build/content/load-content.ts";
+import type { PatternCard, PurposeGroup } from "../../build/pages/book.ts";
 import { PURPOSES } from "../../recipe/recipe.ts";
 import type { Pair } from "../entries.ts";
 import { type FitState, type PairFacts, pairFacts } from "./plan-status.ts";

@@ -1,5 +1,5 @@
 /** What a strip comes to on each notebook, in numbers for lists. */
-import type { Content } from "../../book/content/load-content.ts";
+import type { Content } from "../../build/content/load-content.ts";
 import { notebookEntry } from "../notebook/notebook-facts.ts";
 import type { StripFacts, StripPair, StripPiece } from "./strip-view.ts";
 

@@ -1,2 +1,0 @@
-/** How often a book is made: once, or again after each edit. */
-export type Mode = "build" | "serve";

@@ -1,0 +1,66 @@
+/** Makes one PDF file of a book. */
+import { cardScene } from "../../../draw/card/card-scene.ts";
+import type { PrintFonts } from "../../../print/pdf/font/print-fonts.ts";
+import { misfitPdf } from "../../../print/pdf/misfit-pdf.ts";
+import {
+  bookPdf,
+  type PrintSettings,
+  pagePdf,
+  scenePdf,
+  stripPdf,
+} from "../../../print/pdf/pdf-files.ts";
+import { PURPOSES } from "../../../recipe/recipe.ts";
+import { PURPOSE_WORDS } from "../../../view/pattern/purpose-words.ts";
+import type { PdfDesk } from "./pdf-context.ts";
+import type { PdfFile } from "./pdf-file.ts";
+
+const LANGUAGE = "en";
+
+/** The paper of a notebook's book; the pages of larger notebooks are printed on their own. */
+const BOOK_PAPER = "A4";
+
+/** The bytes: the same for the same content. */
+export function makePdf(file: PdfFile, desk: PdfDesk, fonts: PrintFonts): Promise<Uint8Array> {
+  const { planner, content, drawings } = desk;
+  const { printer } = content.book;
+  const settings = { fonts, language: LANGUAGE, ...(printer ? { printer } : {}) };
+  switch (file.kind) {
+    case "page":
+      return patternPdf(file, desk, settings);
+    case "strip": {
+      const strip = planner.stripOn(file.strip, file.notebook);
+      const title = `${strip.title} · ${strip.notebook.title}`;
+      return stripPdf({ title, strips: [strip], paper: file.paper, drawings }, settings);
+    }
+    case "card":
+      return scenePdf(cardScene(planner.stripOn(file.strip, file.notebook)), settings);
+    case "book":
+      return notebookPdf(file.notebook, desk, settings);
+  }
+}
+
+function patternPdf(
+  { pattern, notebook: slug }: { readonly pattern: string; readonly notebook: string },
+  { planner, drawings }: PdfDesk,
+  settings: PrintSettings,
+): Promise<Uint8Array> {
+  const recipe = planner.recipe(pattern);
+  const notebook = planner.notebook(slug);
+  const plan = planner.planOf(pattern, slug);
+  return plan.fits
+    ? pagePdf({ plan, recipe, notebook, drawings }, settings)
+    : misfitPdf({ plan, recipe, notebook }, settings);
+}
+
+function notebookPdf(slug: string, desk: PdfDesk, settings: PrintSettings): Promise<Uint8Array> {
+  const { planner, content, drawings } = desk;
+  const groups = PURPOSES.map((purpose) => ({
+    title: PURPOSE_WORDS[purpose].title,
+    entries: content.recipes
+      .filter((recipe) => recipe.purpose === purpose)
+      .map((recipe) => ({ recipe, plan: planner.planOf(recipe.slug, slug) })),
+  })).filter(({ entries }) => entries.length > 0);
+  const notebook = planner.notebook(slug);
+  const { title } = content.book;
+  return bookPdf({ title, notebook, groups, paper: BOOK_PAPER, drawings }, settings);
+}

@@ -1,0 +1,58 @@
+/** Finished PDF files by what they were made from, on disk between builds, and the fonts that new ones are made with. */
+import { readFileSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { deflateSync } from "node:zlib";
+import { FONT_FILES, type PrintFonts, readFonts } from "../../../print/pdf/font/print-fonts.ts";
+import { pieceFolder } from "../cache/disk-cache.ts";
+
+export interface PdfMemo {
+  /** Where its files lie, so that another thread finds them. */
+  readonly folder: string;
+  /** Where the file made from these sources lies; undefined where there is none yet. */
+  find(key: string): string | undefined;
+  /** The file's bytes, made now where there are none. One after another: fonts are shared. */
+  take(key: string, make: (fonts: PrintFonts) => Promise<Uint8Array>): Promise<Uint8Array>;
+  /** Clears the disk of what is too much, but for the files in use. */
+  sweep(inUse: ReadonlySet<string>): void;
+}
+
+const DISK_BYTES = 256 << 20;
+
+/** A memo that keeps its files in a folder of its own. Fonts are opened when the first file is made. */
+export function openPdfMemo(folder: string): PdfMemo {
+  const disk = pieceFolder(folder, "pdf");
+  let fonts: PrintFonts | undefined;
+  let last: Promise<unknown> = Promise.resolve();
+  const makeNow = async (
+    key: string,
+    make: (fonts: PrintFonts) => Promise<Uint8Array>,
+  ): Promise<Uint8Array> => {
+    fonts ??= openFonts();
+    const bytes = await make(fonts);
+    disk.write(key, bytes);
+    return bytes;
+  };
+  return {
+    folder,
+    find: (key) => disk.find(key),
+    take: async (key, make) => {
+      const path = disk.find(key);
+      if (path !== undefined) return readFile(path);
+      const made = last.then(() => makeNow(key, make));
+      last = made.catch(() => undefined);
+      return made;
+    },
+    sweep: (inUse) => disk.sweep(DISK_BYTES, inUse),
+  };
+}
+
+/** The book's fonts, from their package. */
+function openFonts(): PrintFonts {
+  const require = createRequire(import.meta.url);
+  const files = join(dirname(require.resolve("@fontsource/fira-sans/package.json")), "files");
+  const bytesOf = (name: string) => new Uint8Array(readFileSync(join(files, name)));
+  const [normal, bold] = [FONT_FILES.normal.map(bytesOf), FONT_FILES.bold.map(bytesOf)];
+  return readFonts({ normal, bold }, (bytes) => deflateSync(bytes));
+}

@@ -1,0 +1,70 @@
+/** The PDF files of a book: where each lies, what it shows, and the texts that it is made from. */
+import type { PaperName } from "../../../print/sheets/printer-paper.ts";
+import type { Content } from "../../content/load-content.ts";
+import { notebookPath, patternPath, stripPath } from "../make/page-artifacts.ts";
+
+/** A file that is not made yet. The path is from the book's root, with forward slashes. */
+export type PdfFile = { readonly path: string; readonly notebook: string } & (
+  | { readonly kind: "page"; readonly pattern: string }
+  | { readonly kind: "strip"; readonly strip: string; readonly paper: PaperName }
+  | { readonly kind: "card"; readonly strip: string }
+  | { readonly kind: "book" }
+);
+
+/** All of them, notebook by notebook: who makes them in this order plans each pattern once. */
+export function pdfFiles({ notebooks, recipes, strips }: Content): readonly PdfFile[] {
+  return notebooks.flatMap(({ slug: notebook }): readonly PdfFile[] => [
+    ...recipes.map(({ slug: pattern }): PdfFile => {
+      const path = `patterns/${pattern}/${notebook}/page.pdf`;
+      return { kind: "page", path, pattern, notebook };
+    }),
+    ...strips.flatMap(({ slug }) => stripPdfFiles(slug, notebook)),
+    { kind: "book", path: `notebooks/${notebook}/book.pdf`, notebook },
+  ]);
+}
+
+function stripPdfFiles(strip: string, notebook: string): readonly PdfFile[] {
+  const folder = `strips/${strip}/${notebook}/`;
+  return [
+    { kind: "strip", path: `${folder}strip.pdf`, strip, notebook, paper: "A4" },
+    { kind: "strip", path: `${folder}strip-letter.pdf`, strip, notebook, paper: "letter" },
+    { kind: "card", path: `${folder}card.pdf`, strip, notebook },
+  ];
+}
+
+/** Everything of the content that a file depends on, but for its place: files with the same sources are the same. */
+export function pdfSources(file: PdfFile, content: Content): readonly string[] {
+  const shared = sharedSources(file.notebook, content);
+  switch (file.kind) {
+    case "page":
+      return [file.kind, ...shared, ...patternSources([file.pattern], content)];
+    case "strip":
+      return [file.kind, file.paper, ...stripSources(file, content)];
+    case "card":
+      return [file.kind, ...stripSources(file, content)];
+    case "book": {
+      const slugs = content.recipes.map(({ slug }) => slug);
+      return [file.kind, content.book.title, ...shared, ...patternSources(slugs, content)];
+    }
+  }
+}
+
+/** Everything that a strip on a notebook depends on. */
+export function stripSources(
+  { strip: slug, notebook }: { readonly strip: string; readonly notebook: string },
+  content: Content,
+): readonly string[] {
+  const strip = content.strips.find((one) => one.slug === slug);
+  const slugs = strip ? [...new Set([...strip.across, ...strip.down])] : [];
+  const own = [slug, content.texts.get(stripPath(slug)) ?? ""];
+  return [...own, ...sharedSources(notebook, content), ...patternSources(slugs, content)];
+}
+
+/** The printer's error and the notebook. */
+function sharedSources(notebook: string, { book, texts }: Content): readonly string[] {
+  return [JSON.stringify(book.printer ?? {}), notebook, texts.get(notebookPath(notebook)) ?? ""];
+}
+
+function patternSources(slugs: readonly string[], { texts }: Content): readonly string[] {
+  return slugs.flatMap((slug) => [slug, texts.get(patternPath(slug)) ?? ""]);
+}

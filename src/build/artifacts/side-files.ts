@@ -1,0 +1,43 @@
+/** The files that lie beside the pages, and putting them there. */
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import type { NotebookPiece } from "../../view/notebook/notebook-view.ts";
+import type { PatternPiece } from "../../view/pattern/pattern-view.ts";
+
+/** The path is from the book's root, with forward slashes. */
+export interface SideFile {
+  readonly path: string;
+  readonly text: string;
+}
+
+/** What lies beside the page of a pattern on a notebook. */
+export function patternFiles(folder: string, piece: PatternPiece): readonly SideFile[] {
+  return [
+    { path: `${folder}page.svg`, text: piece.pageSvg },
+    { path: `${folder}thumb.svg`, text: piece.thumbSvg },
+    { path: `${folder}strip.svg`, text: piece.stripSvg },
+    { path: `${folder}plan.json`, text: piece.planJson },
+  ];
+}
+
+/** What lies beside the page of a notebook. */
+export function notebookFiles(folder: string, piece: NotebookPiece): readonly SideFile[] {
+  return [
+    { path: `${folder}grid.svg`, text: piece.gridSvg },
+    { path: `${folder}thumb.svg`, text: piece.thumbSvg },
+    { path: `${folder}parts.svg`, text: piece.partsSvg },
+    { path: `${folder}notebook.json`, text: piece.notebookJson },
+  ];
+}
+
+/** Writes files below a folder, but leaves those alone that are there with the same text. */
+export function writeSideFiles(folder: string, files: Iterable<SideFile>): void {
+  const made = new Set<string>();
+  for (const { path, text } of files) {
+    const target = join(folder, path);
+    const parent = dirname(target);
+    if (!made.has(parent)) mkdirSync(parent, { recursive: true });
+    made.add(parent);
+    if (!existsSync(target) || readFileSync(target, "utf8") !== text) writeFileSync(target, text);
+  }
+}

@@ -1,0 +1,160 @@
+/** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
+import { join } from "node:path";
+import type { MemoTally } from "../artifacts/cache/cache.ts";
+import { openMemos } from "../artifacts/caches.ts";
+import { type Helpers, startHelpers } from "../artifacts/prebuild/start-workers.ts";
+import type { Engine } from "../bundle/loaded-engine.ts";
+import { counted, readContent } from "../content/check-content.ts";
+import { CONTENT_FOLDERS } from "../content/find-misplaced.ts";
+import type { Content } from "../content/load-content.ts";
+import { openRecord } from "../output/build-record.ts";
+import {
+  filesIn,
+  freshFolder,
+  type Guarded,
+  realFolder,
+  whyNotReplace,
+} from "../output/output-folder.ts";
+import { openEleventy } from "../pages/run-eleventy.ts";
+import { finishBook } from "../web/finish-site.ts";
+import { makePreviews } from "../web/link-previews.ts";
+import { sayFailure } from "./say-failure.ts";
+import { sayUnwritable } from "./say-unwritable.ts";
+import { tuneForBuild } from "./v8-flags.ts";
+
+export interface BuildCall {
+  readonly content: string;
+  readonly output: string;
+  readonly project: string;
+  readonly engine: Engine;
+  /** Another folder of finished pieces than the usual one. */
+  readonly memo?: string;
+}
+
+/** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
+export async function buildBook(call: BuildCall): Promise<number> {
+  const { project, engine, memo = join(project, ".cache/pieces") } = call;
+  const start = performance.now();
+  tuneForBuild();
+  const output = await realFolder(call.output);
+  const read = await readContent(call.content);
+  if ("report" in read) return refuse(read.report);
+  const guarded: Guarded = {
+    whole: [project, call.content, process.cwd()],
+    read: CONTENT_FOLDERS.map((name) => join(call.content, name)),
+  };
+  const objection = await objectionTo(output, guarded);
+  if (objection) return refuse(objection);
+  const { content } = read;
+  const place = { output, project, engine, content, records: join(memo, "books") };
+  const record = openRecord(place);
+  if (record.isCurrent()) return tell(`${output}: nothing has changed since it was built.`);
+  try {
+    const grown = await growBook({ ...call, content, folder: call.content, output, memo, guarded });
+    if ("refused" in grown) return refuse(grown.refused);
+    record.take();
+    const seconds = ((performance.now() - start) / 1000).toFixed(1);
+    const { files, made } = grown;
+    return tell(`${output}: ${sayFiles(files)} in ${seconds} s${made.map(sayTally).join("")}.`);
+  } catch (error) {
+    return refuse(sayUnbuilt(output, error));
+  }
+}
+
+interface Order extends Omit<BuildCall, "content"> {
+  readonly content: Content;
+  /** Where the content lies. */
+  readonly folder: string;
+  readonly memo: string;
+  /** Where the output must not lie, nor be put around. */
+  readonly guarded: Guarded;
+}
+
+/** What there is to say of a book that was swapped in, or why it was not. */
+type Grown =
+  | { readonly files: readonly string[]; readonly made: readonly MemoTally[] }
+  | { readonly refused: string };
+
+/** Fills a fresh folder and swaps it in. */
+async function growBook(order: Order): Promise<Grown> {
+  const { content, memo, output, project, engine } = order;
+  const fresh = freshFolder(output);
+  const memos = openMemos(memo, "build");
+  const first = { engine, content, memos };
+  let helpers: Helpers | undefined;
+  // Whoever prints must not write into a folder that is being removed.
+  const discard = async () => {
+    await helpers?.stop();
+    fresh.discard();
+  };
+  const unhook = discardOnSignal(discard);
+  try {
+    await fresh.open();
+    helpers = startHelpers({ ...first, project, output: fresh.path });
+    const made: MemoTally[] = [];
+    const onSettled = (tally: MemoTally) => made.push(tally);
+    const settings = { content: order.folder, first: { ...first, helpers }, onSettled };
+    const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
+    await eleventy.write();
+    made.push(await helpers.finish());
+    await makePreviews({ content, memo, output: fresh.path, version: engine.version });
+    finishBook(fresh.path, { content, project, version: engine.version });
+    const files = filesIn(fresh.path);
+    // A build takes its time, in which somebody may have put a file into the last book.
+    const refused = await objectionTo(output, order.guarded);
+    if (refused) {
+      await discard();
+      return { refused };
+    }
+    await fresh.publish(files);
+    return { files, made };
+  } catch (error) {
+    await discard();
+    throw error;
+  } finally {
+    unhook();
+  }
+}
+
+function objectionTo(output: string, guarded: Guarded): Promise<string | undefined> {
+  return whyNotReplace(output, guarded).catch((error: unknown) => sayUnbuilt(output, error));
+}
+
+function tell(what: string): number {
+  console.log(what);
+  return 0;
+}
+
+function refuse(why: string): number {
+  console.error(why);
+  return 1;
+}
+
+function sayFiles(files: readonly string[]): string {
+  const pages = files.filter((file) => file.endsWith(".html")).length;
+  return `${counted(pages, "page")} and ${counted(files.length - pages, "file")} beside them`;
+}
+
+function sayUnbuilt(output: string, error: unknown): string {
+  return sayUnwritable(output, error) ?? sayFailure("The book could not be built.", error);
+}
+
+/** What the two tallies count, in their order. */
+const COUNTED = ["drawings", "PDF files"];
+
+function sayTally({ found, made }: MemoTally, index: number): string {
+  return `; ${found} of ${found + made} ${COUNTED[index]} were ready from before`;
+}
+
+/** Ctrl-C and a polite kill leave nothing behind. */
+function discardOnSignal(discard: () => Promise<void>): () => void {
+  const stop = (signal: NodeJS.Signals) => {
+    void discard().finally(() => process.exit(signal === "SIGINT" ? 130 : 143));
+  };
+  process.once("SIGINT", stop);
+  process.once("SIGTERM", stop);
+  return () => {
+    process.removeListener("SIGINT", stop);
+    process.removeListener("SIGTERM", stop);
+  };
+}

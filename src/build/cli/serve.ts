@@ -1,0 +1,76 @@
+/** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
+import { existsSync, watch } from "node:fs";
+import { basename, join } from "node:path";
+import { reportProblems } from "../../issue/report/report.ts";
+import { keyOf } from "../artifacts/cache/cache.ts";
+import { openRoot } from "../content/load-file.ts";
+import { isLeftAlone } from "../content/misplaced-file.ts";
+import { openEleventy } from "../pages/run-eleventy.ts";
+import { freePort } from "./free-port.ts";
+import { sayFailure } from "./say-failure.ts";
+
+/** Not the built book's folder: what is half written must not be shared by mistake. Each content has one of its own. */
+const SERVED = ".cache/served";
+
+interface ServeCall {
+  readonly content: string;
+  readonly project: string;
+  /** The one that was asked for. */
+  readonly port: number | undefined;
+}
+
+/** Serves until it is stopped; the exit code then. Wrong content is served with its report, but there must be a folder to watch. */
+export async function serveBook({ content, project, port: named }: ServeCall): Promise<number> {
+  const folder = await openRoot(content);
+  if ("about" in folder) return refuse(reportProblems([folder], new Map()));
+  const found = await freePort(named);
+  if ("wrong" in found) return refuse(found.wrong);
+  try {
+    return await serveOn(found.port, content, project);
+  } catch (error) {
+    return refuse(sayFailure("The book cannot be opened.", error));
+  }
+}
+
+async function serveOn(port: number, content: string, project: string): Promise<number> {
+  const eleventy = await openEleventy({
+    project,
+    output: join(project, SERVED, keyOf([content])),
+    settings: { content },
+    mode: "serve",
+  });
+  const stopped = new Promise<number>((resolve) => {
+    const stop = () => void eleventy.stopWatch().then(() => resolve(0));
+    process.once("SIGINT", stop);
+    process.once("SIGTERM", stop);
+  });
+  const rebuild: unknown = await eleventy.watch();
+  if (typeof rebuild !== "function") throw new TypeError("Eleventy gave no way to build again");
+  const unwatch = watchRemovals(content, (path) => {
+    if (!existsSync(content)) console.error(`${content} is gone: start again when it is back.`);
+    void rebuild(path);
+  });
+  await eleventy.serve(port);
+  return stopped.finally(unwatch);
+}
+
+function refuse(why: string): number {
+  console.error(why);
+  return 1;
+}
+
+/** Editors put a new file in the place of the old one: what is back by then was not removed. */
+const BACK_BY_MS = 200;
+
+/** Calls back with the path of each file that is gone for good; until the returned function is called. */
+export function watchRemovals(folder: string, onRemoved: (path: string) => void): () => void {
+  const watcher = watch(folder, { recursive: true }, (event, name) => {
+    if (event !== "rename" || name === null || isLeftAlone(basename(name))) return;
+    const path = join(folder, name);
+    if (existsSync(path)) return;
+    setTimeout(() => {
+      if (!existsSync(path)) onRemoved(path);
+    }, BACK_BY_MS);
+  });
+  return () => watcher.close();
+}

@@ -1,0 +1,68 @@
+/** Finds what lies in a content folder beside its own folders and files and was plainly meant to be one of them. */
+import { readdir, stat } from "node:fs/promises";
+import { join } from "node:path";
+import type { Problem } from "../../issue/facts/issue.ts";
+import { letterEdits } from "../../source/nearest-word.ts";
+import { type Root, wholeFileProblem } from "./load-file.ts";
+import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./misplaced-file.ts";
+
+export const BOOK = "book.yaml";
+export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips"] as const;
+
+export interface Astray {
+  readonly problems: readonly Problem[];
+  /** The right names of what has a wrong one: that they are missing need not be told as well. */
+  readonly meant: ReadonlySet<string>;
+}
+
+/** Other folders and files are nobody's business: pictures, drafts, a readme. */
+export async function findAstray(root: Root): Promise<Astray> {
+  const names = await readdir(root.folder).catch(() => []);
+  const found = await Promise.all(names.map((name) => factAbout(root, name, names)));
+  const problems = found.flatMap((fact, index) =>
+    fact ? [wholeFileProblem(names[index] ?? "", fact)] : [],
+  );
+  const meant = found.flatMap((fact) =>
+    fact?.kind === "misnamed" && !fact.taken ? [fact.better] : [],
+  );
+  return { problems, meant: new Set(meant) };
+}
+
+type Fact =
+  | {
+      readonly kind: "misnamed";
+      readonly name: string;
+      readonly better: string;
+      readonly taken?: "folder" | "file";
+    }
+  | { readonly kind: "astray" };
+
+async function factAbout(
+  { folder }: Root,
+  name: string,
+  names: readonly string[],
+): Promise<Fact | undefined> {
+  if (name === BOOK || CONTENT_FOLDERS.some((one) => one === name) || isLeftAlone(name))
+    return undefined;
+  const full = join(folder, name);
+  const found = await stat(full).catch(() => undefined);
+  if (found?.isDirectory()) {
+    const better = CONTENT_FOLDERS.find((one) => isSlipOf(name, one));
+    const isMeant = better !== undefined && (await countMeant(full)) > 0;
+    if (!isMeant) return undefined;
+    return { kind: "misnamed", name, better, ...(names.includes(better) && { taken: "folder" }) };
+  }
+  if (!isMeantByName(name)) return undefined;
+  const isBook = isSlipOf(name.replace(/\..*$/, ""), "book");
+  const opens = await hasFrontMatter(full);
+  if (isBook && (opens || /\.ya?ml/i.test(name)))
+    return { kind: "misnamed", name, better: BOOK, ...(names.includes(BOOK) && { taken: "file" }) };
+  return opens && /\.(md|mdx|markdown)/i.test(name) ? { kind: "astray" } : undefined;
+}
+
+/** One letter in four may be wrong, and capitals do not count: `Pattern`, not `pictures`. */
+function isSlipOf(name: string, meant: string): boolean {
+  const letters = name.toLowerCase().replace(/[^a-z0-9]/g, "");
+  if (letters.length > 2 * meant.length) return false;
+  return letterEdits(letters, meant) <= Math.floor(meant.length / 4);
+}

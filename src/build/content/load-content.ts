@@ -1,0 +1,122 @@
+/** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
+
+import type { Problem } from "../../issue/facts/issue.ts";
+import type { Reading, TextFile } from "../../issue/facts/reading.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import { readNotebook } from "../../notebook/read-notebook.ts";
+import type { BookFile } from "../../recipe/book-file.ts";
+import { chosenOf, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
+import { marginClashes } from "../../recipe/margin-clashes.ts";
+import { readBook } from "../../recipe/read/read-book.ts";
+import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { type Astray, BOOK, findAstray } from "./find-misplaced.ts";
+import { loadFile, openRoot } from "./load-file.ts";
+import { type Folder, loadFolder } from "./load-folder.ts";
+
+export interface Content {
+  readonly book: BookFile;
+  /** The book's, in its order. */
+  readonly notebooks: readonly Notebook[];
+  /** The book's: in its order where it lists them, else by slug. */
+  readonly recipes: readonly Recipe[];
+  /** Patterns that have no page in the book, but strips carry them. By slug. */
+  readonly unlisted: readonly Recipe[];
+  /** By slug. */
+  readonly strips: readonly StripRecipe[];
+  /** Every file that was read, by its path. */
+  readonly texts: ReadonlyMap<string, string>;
+}
+
+export type ContentReading =
+  | { readonly ok: true; readonly value: Content }
+  | {
+      readonly ok: false;
+      readonly problems: readonly Problem[];
+      readonly texts: ReadonlyMap<string, string>;
+    };
+
+/** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
+export async function loadContent(folder: string): Promise<ContentReading> {
+  const root = await openRoot(folder);
+  if ("about" in root) return { ok: false, problems: [root], texts: new Map() };
+  const [astray, bookFile, notebooks, patterns, strips] = await Promise.all([
+    findAstray(root),
+    loadFile(root, BOOK),
+    loadFolder(root, "notebooks", true),
+    loadFolder(root, "patterns", true),
+    loadFolder(root, "strips", false),
+  ]);
+  return checked({ astray, bookFile, notebooks, patterns, strips });
+}
+
+/** What lies on disk, before anything is understood. */
+interface Files {
+  readonly astray: Astray;
+  readonly bookFile: Reading<TextFile>;
+  readonly notebooks: Folder;
+  readonly patterns: Folder;
+  readonly strips: Folder;
+}
+
+function checked({ astray, bookFile, notebooks, patterns, strips }: Files): ContentReading {
+  const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
+  const notebook = gathered(notebooks, notebooks.files.map(readNotebook));
+  const recipe = gathered(patterns, patterns.files.map(readRecipe));
+  const stripReadings = strips.files.map(readStripRecipe);
+  const strip = gathered(strips, stripReadings);
+  const named = stripReadings.flatMap((reading) => reading.named);
+  const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
+  const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
+  const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
+  const found = [
+    ...(book.ok ? [] : book.problems),
+    ...notebook.problems,
+    ...recipe.problems,
+    ...strip.problems,
+    ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
+    ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
+    ...unknownIn(named, "pattern", patterns.slugs),
+    ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
+  ];
+  const unexplained = found.filter((problem) => !isExplained(problem, astray));
+  const problems = [...astray.problems, ...unexplained];
+  const files = [notebooks, patterns, strips].flatMap((one) => one.files);
+  const all = bookFile.ok ? [bookFile.value, ...files] : files;
+  const texts = new Map(all.map(({ path, text }) => [path, text]));
+  if (!book.ok || problems.length > 0) return { ok: false, problems, texts };
+  const value: Content = {
+    book: book.value,
+    notebooks: booksOfBook,
+    recipes: recipesOfBook,
+    unlisted,
+    strips: strip.values,
+    texts,
+  };
+  return { ok: true, value };
+}
+
+/** Where a folder has a wrong name, all that it lacks under the right one has one cause. */
+function isExplained(problem: Problem, { meant }: Astray): boolean {
+  if (problem.about === "book" && problem.kind === "unknown-slug") {
+    return meant.has(`${problem.what}s`);
+  }
+  return problem.about === "file" && problem.kind === "missing" && meant.has(problem.at.file);
+}
+
+const ALL = { notebooks: "all", patterns: "all" } as const;
+
+function gathered<T>(
+  folder: Folder,
+  readings: readonly Reading<T>[],
+): { readonly values: readonly T[]; readonly problems: readonly Problem[] } {
+  return {
+    values: readings.flatMap((reading) => (reading.ok ? [reading.value] : [])),
+    problems: [
+      ...folder.problems,
+      ...readings.flatMap((reading) => (reading.ok ? [] : reading.problems)),
+    ],
+  };
+}

@@ -1,0 +1,71 @@
+/** Remembers what a book was made from and how it lay on disk, to know when a build has nothing to do. */
+import { createHash } from "node:crypto";
+import { readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { pieceFolder } from "../artifacts/cache/disk-cache.ts";
+import type { Engine } from "../bundle/loaded-engine.ts";
+import type { Content } from "../content/load-content.ts";
+import { filesIn } from "./output-folder.ts";
+
+export interface BookRecord {
+  /** Does the book lie there as it was built, and from the same sources? */
+  isCurrent(): boolean;
+  /** Takes down how the book lies there now. */
+  take(): void;
+}
+
+/** Where the project keeps what pages are made with, besides the engine and the content. */
+const FOLDERS = ["layouts", "site", "src/build"];
+const CONFIG = ".eleventy.js";
+
+export interface BookPlace {
+  readonly output: string;
+  readonly project: string;
+  readonly engine: Engine;
+  readonly content: Content;
+  /** The folder of records: not in the book, for the same book has the same bytes whenever it was built. */
+  readonly records: string;
+}
+
+/** The record of the book at one place. A lost or broken record only costs a build. */
+export function openRecord(place: BookPlace): BookRecord {
+  const { output, records } = place;
+  const disk = pieceFolder(records);
+  const key = shortHash([output]);
+  const state = () => JSON.stringify({ sources: sourcesHash(place), files: lieOf(output) });
+  return {
+    isCurrent: () => {
+      try {
+        return disk.read(key) === state();
+      } catch {
+        return false;
+      }
+    },
+    take: () => disk.write(key, state()),
+  };
+}
+
+/** Changes with everything that a book is made from. */
+function sourcesHash({ project, engine, content }: BookPlace): string {
+  const files = FOLDERS.flatMap((folder) =>
+    filesIn(join(project, folder)).map((file) => `${folder}/${file}`),
+  );
+  const written = [...content.texts].sort(([one], [other]) => (one < other ? -1 : 1)).flat();
+  const parts = [CONFIG, ...files].flatMap((file) => [
+    file,
+    readFileSync(join(project, file), "latin1"),
+  ]);
+  return shortHash([engine.version, ...written, ...parts]);
+}
+
+/** Every file with its size and when it was written, which changes when anybody touches it. */
+function lieOf(output: string): readonly (readonly [string, number, number])[] {
+  return filesIn(output).map((file) => {
+    const { size, mtimeMs } = statSync(join(output, file));
+    return [file, size, mtimeMs];
+  });
+}
+
+function shortHash(parts: readonly string[]): string {
+  return createHash("sha256").update(JSON.stringify(parts)).digest("hex").slice(0, 32);
+}

@@ -1,0 +1,152 @@
+/** The book as its pages see it: lists with links to make, and one view for each page. */
+import type { Purpose } from "../../recipe/recipe.ts";
+import type { NotebookEntry, Pair } from "../../view/entries.ts";
+import type { CountingRow } from "../../view/notebook/counting-table.ts";
+import type { DivisionRow, EvenRow } from "../../view/notebook/division-rows.ts";
+import type { AxisFact } from "../../view/notebook/notebook-facts.ts";
+import type { AxisFigures } from "../../view/notebook/notebook-figures.ts";
+import type { PatternPiece } from "../../view/pattern/pattern-view.ts";
+import type { FitState } from "../../view/pattern/plan-status.ts";
+import type { AskPdf } from "../artifacts/pdf/ask-pdf.ts";
+import type { SideFile } from "../artifacts/side-files.ts";
+import { NO_STRIPS, type StripBook } from "./strip-pages.ts";
+
+export interface Book {
+  readonly title: string;
+  /** The address the book will have, where its host has told one. */
+  readonly url: string;
+  /** In the book's order; pages that name no notebook take the first. */
+  readonly notebooks: readonly NotebookEntry[];
+  /** At how many CSS pixels a millimetre notebooks stand side by side. */
+  readonly shelfScale: number;
+  /** In the usual order of purposes; only those that have a pattern. */
+  readonly groups: readonly PurposeGroup[];
+  /** Every tag once, in the order of the alphabet. */
+  readonly tags: readonly string[];
+  /** Every page of a pattern on a notebook. */
+  readonly pairs: readonly Pair[];
+  readonly strips: StripBook;
+  patternPage(pair: Pair): PatternPage;
+  notebookPage(slug: string): NotebookPage;
+  /** The drawing of equal parts on the first notebook; "" in a book without one. */
+  frontSvg(): string;
+  /** Changes with everything that the page of a pattern shows. */
+  pageKey(pair: Pair): string;
+  /** Everything that lies beside the pages of these patterns and all other pages, one file after another. */
+  sideFiles(pairs: readonly Pair[]): Iterable<SideFile>;
+  /** Makes a PDF file when it is asked for: a build makes them all on a thread of their own. */
+  askPdf: AskPdf;
+}
+
+export interface PurposeGroup {
+  readonly purpose: Purpose;
+  readonly title: string;
+  readonly about: string;
+  readonly cards: readonly PatternCard[];
+}
+
+/** A pattern in a list, as it comes out on one notebook. */
+export interface PatternCard extends Pair {
+  readonly title: string;
+  readonly purpose: Purpose;
+  readonly notebookTitle: string;
+  readonly tags: readonly string[];
+  readonly state: FitState;
+  /** Strokes of the pen; 0 where it does not fit. */
+  readonly lines: number;
+  /** The notebooks on which it comes out even, and those that it does not fit, for a reader with another notebook. */
+  readonly even: readonly string[];
+  readonly misfit: readonly string[];
+}
+
+export interface PatternPage {
+  readonly title: string;
+  readonly purpose: { readonly slug: Purpose; readonly title: string };
+  readonly tags: readonly string[];
+  readonly notebook: NotebookEntry;
+  readonly state: FitState;
+  readonly piece: PatternPiece;
+  readonly bodyHtml: string;
+  /** The recipe's front matter as written, highlighted. */
+  readonly sourceHtml: string;
+  readonly around: AroundPattern;
+  /** Where the recipe can be changed on this notebook, and where the pattern can be tried on any other: the parts from # on. */
+  readonly deskHash: string;
+  readonly fitHash: string;
+}
+
+export interface AroundPattern {
+  /** The patterns before and after it of the same purpose. */
+  readonly before?: PatternLink;
+  readonly after?: PatternLink;
+  /** The nearest patterns, those that do not fit this notebook last. */
+  readonly related: readonly PatternCard[];
+  /** The same pattern on all notebooks, this one among them, in the book's order. */
+  readonly shelf: readonly ShelfEntry[];
+}
+
+export interface PatternLink {
+  readonly pattern: string;
+  readonly title: string;
+}
+
+/** A notebook with how the pattern comes out on it. */
+export interface ShelfEntry extends NotebookEntry {
+  readonly state: FitState;
+  readonly isHere: boolean;
+  /** Of the picture: all pages side by side, in millimetres. */
+  readonly pictureWidth: number;
+}
+
+export interface NotebookPage {
+  readonly entry: NotebookEntry;
+  readonly bodyHtml: string;
+  readonly sourceHtml: string;
+  readonly gridSvg: string;
+  readonly partsSvg: string;
+  readonly facts: readonly AxisFact[];
+  readonly axes: readonly AxisTables[];
+  /** All patterns, by how they come out here. */
+  readonly states: readonly StateGroup[];
+  readonly fitting: number;
+  readonly even: number;
+}
+
+/** Patterns that come out alike on one notebook, by purpose. */
+export interface StateGroup {
+  readonly state: FitState;
+  readonly title: string;
+  readonly cards: readonly PatternCard[];
+}
+
+export interface AxisTables {
+  readonly axis: "across" | "down";
+  readonly steps: number;
+  readonly figures: AxisFigures;
+  readonly counting: readonly CountingRow[];
+  readonly divisions: readonly DivisionRow[];
+  readonly even: readonly EvenRow[];
+}
+
+/** Only its front page can be opened. */
+export function emptyBook(): Book {
+  const noPage = (): never => {
+    throw new RangeError("an empty book has no pages");
+  };
+  return {
+    title: "Spanbook",
+    url: "",
+    notebooks: [],
+    shelfScale: 1,
+    groups: [],
+    tags: [],
+    pairs: [],
+    strips: NO_STRIPS,
+    patternPage: noPage,
+    notebookPage: noPage,
+    frontSvg: () => "",
+    pageKey: noPage,
+    sideFiles: () => [],
+    askPdf: () => undefined,
+  };
+}

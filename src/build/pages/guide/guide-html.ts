@@ -1,0 +1,44 @@
+/** What the guide shows beside its sources, as HTML. */
+import type { Scene } from "../../../draw/scene.ts";
+import { sayNearFits } from "../../../issue/words/say-near-fit.ts";
+import type { Shown } from "../../../view/guide/guide-example.ts";
+import { htmlText } from "../../web/markup-text.ts";
+
+type Write = (scene: Scene) => string;
+
+/** Beside a source: drawings, a report, or sentences. */
+export function exampleHtml(shown: readonly Shown[], write: Write): string {
+  return `<div class="shown">\n${shown.map((one) => oneHtml(one, write)).join("")}</div>\n`;
+}
+
+/** A drawing by itself, between two paragraphs. */
+export function figureHtml(shown: readonly Shown[], write: Write): string {
+  return shown.map((one) => oneHtml(one, write)).join("");
+}
+
+function oneHtml(shown: Shown, write: Write): string {
+  switch (shown.kind) {
+    case "drawing":
+      return drawingHtml(shown, write);
+    case "report":
+      return `<div class="answer"><p>The check says:</p>\n<pre class="said" tabindex="0">${htmlText(shown.text)}</pre></div>\n`;
+    case "words": {
+      const [why = "", ...near] = shown.sentences;
+      const list = near.map((sentence) => `<li>${htmlText(sentence)}</li>`).join("");
+      const ways = near.length > 0 ? `<p>${sayNearFits(near.length)}</p><ul>${list}</ul>` : "";
+      return `<div class="answer"><p>${htmlText(why)}</p>${ways}</div>\n`;
+    }
+  }
+}
+
+/**
+ * Strips and sheets are seen as they are printed, so they keep the colours of paper by night. All but
+ * sheets may be pushed along where there is no room for them.
+ */
+function drawingHtml({ shape, scene, caption }: Extract<Shown, { kind: "drawing" }>, write: Write) {
+  const isPrinted = shape === "strip" || shape === "sheet";
+  const plate = isPrinted ? "plate true-size" : "plate pan";
+  const scroll =
+    shape === "sheet" ? "" : ` tabindex="0" role="region" aria-label="${htmlText(scene.title)}"`;
+  return `<figure class="figure-${shape}"><div class="${plate}"${scroll}>\n${write(scene)}</div><figcaption>${htmlText(caption)}</figcaption></figure>\n`;
+}

@@ -1,0 +1,117 @@
+/** Makes the book from checked content: lists for its overviews, and an answer for each page. */
+import type { MarkdownIt } from "markdown-it";
+import { frontMatterOf } from "../../source/front-matter/read-front-matter.ts";
+import type { Pair } from "../../view/entries.ts";
+import { notebookEntry, shelfScale } from "../../view/notebook/notebook-facts.ts";
+import { openSurroundings } from "../../view/pattern/around-pattern.ts";
+import { makeCards } from "../../view/pattern/pattern-cards.ts";
+import { keyOf } from "../artifacts/cache/cache.ts";
+import type { Memos } from "../artifacts/caches.ts";
+import {
+  notebookPath,
+  openPieces,
+  type Pieces,
+  pairsOf,
+  patternPath,
+  patternSources,
+} from "../artifacts/make/page-artifacts.ts";
+import { openAskPdf } from "../artifacts/pdf/ask-pdf.ts";
+import { notebookFiles, patternFiles, type SideFile } from "../artifacts/side-files.ts";
+import type { Content } from "../content/load-content.ts";
+import { feedFiles } from "../web/feed.ts";
+import { manifestFile } from "../web/web-manifest.ts";
+import type { Book } from "./book.ts";
+import { notebookPage } from "./notebook-page.ts";
+import { fitFiles, galleryFiles } from "./page-data.ts";
+import { patternPage } from "./pattern-page.ts";
+import { openStripBook } from "./strip-pages.ts";
+
+export interface BookSources {
+  readonly content: Content;
+  readonly memos: Memos;
+  /** Changes with the engine, so that no piece of another one is used. */
+  readonly version: string;
+  readonly markdown: MarkdownIt;
+  /** Highlights text of a language, as HTML. */
+  readonly highlight: (language: string, text: string) => string;
+}
+
+/** The book of some content; a page is worked out when it is asked for. */
+export function makeBook(sources: BookSources): Book {
+  const { content, memos, version, markdown, highlight } = sources;
+  const pieces = openPieces(content, memos, version);
+  const cards = makeCards(content, pieces);
+  const pageSources = {
+    content,
+    pieces,
+    cards,
+    around: openSurroundings(content, cards),
+    bodyHtml: once((text) => bodyHtml(markdown, text)),
+    sourceHtml: once((path) => highlight("yaml", frontMatterOf(pieces.text(path)))),
+  };
+  const strips = openStripBook({ ...pageSources, memo: memos.strips, version });
+  const [first] = content.notebooks;
+  const notebooks = content.notebooks.map(notebookEntry);
+  return {
+    title: content.book.title,
+    url: content.book.url ?? "",
+    notebooks,
+    shelfScale: shelfScale(notebooks),
+    groups: first ? cards.groupsOn(first.slug) : [],
+    tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
+    pairs: pairsOf(content),
+    strips,
+    patternPage: (pair) => patternPage(pair, pageSources),
+    frontSvg: () => (first ? pieces.notebookPiece(first.slug).partsSvg : ""),
+    notebookPage: (slug) => notebookPage(slug, pageSources),
+    askPdf: openAskPdf(content, memos.pdfs, version),
+    pageKey: (pair) => {
+      const around = pageSources.around(pieces.recipe(pair.pattern), pair);
+      const shown = [content.book, notebooks, around, strips.carrying(pair.pattern)];
+      return keyOf([...patternSources(pair, content, version), JSON.stringify(shown)]);
+    },
+    sideFiles: function* (pairs) {
+      yield* sideFiles(content, pairs, pieces);
+      yield* galleryFiles(content, cards, markdown);
+      yield* strips.sideFiles();
+      yield manifestFile(content.book.title);
+      yield* feedFiles(content, pageSources.bodyHtml);
+    },
+  };
+}
+
+function* sideFiles(content: Content, pairs: readonly Pair[], pieces: Pieces): Iterable<SideFile> {
+  yield* fitFiles(content);
+  for (const { slug } of content.notebooks) {
+    const folder = `notebooks/${slug}/`;
+    yield* notebookFiles(folder, pieces.notebookPiece(slug));
+    yield { path: `${folder}${slug}.md`, text: pieces.text(notebookPath(slug)) };
+  }
+  for (const { slug } of content.recipes) {
+    yield { path: `patterns/${slug}/${slug}.md`, text: pieces.text(patternPath(slug)) };
+  }
+  for (const pair of pairs) {
+    const folder = `patterns/${pair.pattern}/${pair.notebook}/`;
+    yield* patternFiles(folder, pieces.patternPiece(pair));
+  }
+}
+
+/** A pattern's text is the same on all its pages: it is turned into HTML once. */
+function once(make: (text: string) => string): (text: string) => string {
+  const made = new Map<string, string>();
+  return (text) => {
+    const html = made.get(text) ?? make(text);
+    made.set(text, html);
+    return html;
+  };
+}
+
+/** Headings go down by one, so that a page has one first heading; raw HTML stays text, as the instance is set up. */
+export function bodyHtml(markdown: MarkdownIt, text: string): string {
+  const tokens = markdown.parse(text, {});
+  for (const token of tokens) {
+    const level = /^h([1-6])$/.exec(token.tag)?.[1];
+    if (level) token.tag = `h${Math.min(6, Number(level) + 1)}`;
+  }
+  return markdown.renderer.render(tokens, markdown.options, {});
+}

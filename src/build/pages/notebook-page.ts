@@ -1,0 +1,57 @@
+/** The page of one notebook. */
+import { AXES } from "../../measure/axis.ts";
+import { usableSteps } from "../../measure/grid-axis.ts";
+import { countingTable } from "../../view/notebook/counting-table.ts";
+import { divisionRows, evenRows } from "../../view/notebook/division-rows.ts";
+import { notebookEntry, notebookFacts } from "../../view/notebook/notebook-facts.ts";
+import type { FitState } from "../../view/pattern/plan-status.ts";
+import { notebookPath } from "../artifacts/make/page-artifacts.ts";
+import type { NotebookPage, PatternCard, StateGroup } from "./book.ts";
+import type { PageSources } from "./pattern-page.ts";
+
+/** What the template of a notebook's page shows. */
+export function notebookPage(slug: string, sources: PageSources): NotebookPage {
+  const { pieces, cards, bodyHtml, sourceHtml } = sources;
+  const notebook = pieces.notebook(slug);
+  const piece = pieces.notebookPiece(slug);
+  const all = cards.groupsOn(slug).flatMap((group) => group.cards);
+  const states = stateGroups(all);
+  return {
+    entry: notebookEntry(notebook),
+    bodyHtml: bodyHtml(notebook.body),
+    sourceHtml: sourceHtml(notebookPath(slug)),
+    gridSvg: piece.gridSvg,
+    partsSvg: piece.partsSvg,
+    facts: notebookFacts(notebook),
+    axes: AXES.map((axis) => {
+      const grid = notebook.axes[axis];
+      const steps = usableSteps(grid);
+      return {
+        axis,
+        steps,
+        figures: piece.figures[axis],
+        counting: countingTable(grid, notebook.middle),
+        divisions: divisionRows(steps),
+        even: evenRows(steps),
+      };
+    }),
+    states,
+    fitting: all.filter(({ state }) => state !== "misfit").length,
+    even: all.filter(({ state }) => state === "even").length,
+  };
+}
+
+/** What comes out alike, in the order of how well it does. */
+const STATE_TITLES: readonly (readonly [state: FitState, title: string])[] = [
+  ["even", "Nothing left over"],
+  ["over", "Something left over"],
+  ["misfit", "Does not fit"],
+];
+
+function stateGroups(cards: readonly PatternCard[]): readonly StateGroup[] {
+  return STATE_TITLES.map(([state, title]) => ({
+    state,
+    title,
+    cards: cards.filter((card) => card.state === state),
+  })).filter((group) => group.cards.length > 0);
+}

@@ -1,0 +1,46 @@
+/** Starts Eleventy with this project's setup. */
+import { relative } from "node:path";
+import type { MemoTally } from "../artifacts/cache/cache.ts";
+import type { Memos, Mode } from "../artifacts/caches.ts";
+import type { Helpers } from "../artifacts/prebuild/start-workers.ts";
+import type { Engine } from "../bundle/loaded-engine.ts";
+import type { Content } from "../content/load-content.ts";
+
+/** The engine that runs, the content as it was just read, its finished pieces, and the threads that make the others. */
+export interface First {
+  readonly engine: Engine;
+  readonly content: Content;
+  readonly memos: Memos;
+  readonly helpers: Helpers;
+}
+
+/** What `.eleventy.js` is told, as global data, beside the mode. */
+export interface Settings {
+  /** The content folder. */
+  readonly content: string;
+  /** What the first build need not load again, and who helps it already. */
+  readonly first?: First;
+  /** Is told after each build how many pieces were found and how many were made. */
+  readonly onSettled?: (tally: MemoTally) => void;
+}
+
+export interface EleventyRun {
+  readonly project: string;
+  readonly output: string;
+  readonly settings: Settings;
+  readonly mode: Mode;
+}
+
+/** An Eleventy that is ready to write or to watch. Imported here, so that a check does not wait for it. */
+export async function openEleventy({ project, output, settings, mode }: EleventyRun) {
+  const { Eleventy } = await import("@11ty/eleventy");
+  const eleventy = new Eleventy("site", relative(project, output), {
+    configPath: ".eleventy.js",
+    quietMode: true,
+    runMode: mode,
+    config: (config) => config.addGlobalData("settings", { ...settings, mode }),
+  });
+  if (mode === "build") eleventy.disableLogger();
+  await eleventy.init();
+  return eleventy;
+}

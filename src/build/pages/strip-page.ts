@@ -1,0 +1,54 @@
+/** The page of one strip on one notebook. */
+
+import type { Notebook } from "../../notebook/notebook.ts";
+import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
+import { writeFitAddress } from "../../view/address/fit-address.ts";
+import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
+import type { Planner } from "../../view/planner.ts";
+import type { StripFactsOf, StripPieceOf } from "../../view/strip/strip-facts.ts";
+import type { StripPage, StripPair } from "../../view/strip/strip-view.ts";
+import { stripPath } from "../artifacts/make/page-artifacts.ts";
+import type { Content } from "../content/load-content.ts";
+
+export interface StripPageSources {
+  readonly content: Content;
+  readonly planner: Planner;
+  readonly pieceOf: StripPieceOf;
+  readonly factsOf: StripFactsOf;
+  /** Markdown below front matter, as HTML. */
+  readonly bodyHtml: (text: string) => string;
+  /** Front matter as written, as highlighted HTML. */
+  readonly sourceHtml: (path: string) => string;
+}
+
+/** What the template of a strip's page shows. */
+export function stripPage(pair: StripPair, sources: StripPageSources): StripPage {
+  const { content, planner, pieceOf, factsOf, bodyHtml, sourceHtml } = sources;
+  const recipe = planner.strip(pair.strip);
+  const notebook = planner.notebook(pair.notebook);
+  const listed = content.recipes.map(({ slug }) => slug);
+  return {
+    strip: pair.strip,
+    title: recipe.title,
+    make: recipe.make,
+    notebook: notebookEntry(notebook),
+    piece: pieceOf(pair),
+    bodyHtml: bodyHtml(recipe.body),
+    sourceHtml: sourceHtml(stripPath(pair.strip)),
+    caution: CUTTING_CAUTION.join(" "),
+    listed: [...recipe.across, ...recipe.down].filter((slug) => listed.includes(slug)),
+    elsewhere: factsOf(pair.strip).filter((one) => one.notebook.slug !== pair.notebook),
+    fitHash: fitHash(recipe, notebook, listed),
+  };
+}
+
+/** The fit page knows the patterns that the book lists; there the strip has no name until it gets one of its own. */
+function fitHash(recipe: StripRecipe, notebook: Notebook, listed: readonly string[]): string {
+  const across = recipe.across.filter((slug) => listed.includes(slug));
+  const down = recipe.down.filter((slug) => listed.includes(slug));
+  const [pattern] = [...across, ...down];
+  if (pattern === undefined) return "";
+  const strip = { ...recipe, across, down, title: "", slug: "" };
+  return writeFitAddress({ notebook, pattern, strip });
+}

@@ -1,0 +1,110 @@
+/** The strips of a book: lists of them, the page of each on each notebook, and the files beside. */
+import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { openPlanner } from "../../view/planner.ts";
+import {
+  openStripFacts,
+  type StripFactsOf,
+  type StripPieceOf,
+} from "../../view/strip/strip-facts.ts";
+import type {
+  StripCard,
+  StripName,
+  StripPage,
+  StripPair,
+  StripPiece,
+} from "../../view/strip/strip-view.ts";
+import type { Memo } from "../artifacts/cache/cache.ts";
+import { stripPath } from "../artifacts/make/page-artifacts.ts";
+import { openStripPress, stripPairs, stripPieceSources } from "../artifacts/make/strip-renderer.ts";
+import type { SideFile } from "../artifacts/side-files.ts";
+import type { Content } from "../content/load-content.ts";
+import { type StripPageSources, stripPage } from "./strip-page.ts";
+
+export interface StripBook {
+  /** Every page of a strip, notebook by notebook. */
+  readonly pairs: readonly StripPair[];
+  page(pair: StripPair): StripPage;
+  /** All strips on one notebook; on the book's first where none is named. */
+  cards(notebook?: string): readonly StripCard[];
+  /** The strips that carry a pattern. */
+  carrying(pattern: string): readonly StripName[];
+  sideFiles(): Iterable<SideFile>;
+}
+
+export interface StripBookSources
+  extends Pick<StripPageSources, "content" | "bodyHtml" | "sourceHtml"> {
+  readonly memo: Memo<StripPiece>;
+  /** Stands for everything else that a piece is made with. */
+  readonly version: string;
+}
+
+/** The strips of some content; each is worked out when it is asked for. */
+export function openStripBook(sources: StripBookSources): StripBook {
+  const { content, memo, version } = sources;
+  const { notebooks, strips } = content;
+  const planner = openPlanner(content);
+  const press = openStripPress(content);
+  const pieceOf: StripPieceOf = (pair) =>
+    memo.take(stripPieceSources(pair, content, version), () => press(pair));
+  const factsOf = openStripFacts(content, pieceOf);
+  const pairs = stripPairs(content);
+  return {
+    pairs,
+    page: (pair) => stripPage(pair, { ...sources, planner, pieceOf, factsOf }),
+    cards: (notebook = notebooks[0]?.slug) =>
+      notebook === undefined
+        ? []
+        : strips.map((strip) => stripCard(strip, notebook, { pieceOf, factsOf })),
+    carrying: (pattern) =>
+      strips
+        .filter(({ across, down }) => [...across, ...down].includes(pattern))
+        .map(({ slug, title }) => ({ slug, title })),
+    sideFiles: () => stripFiles(content, pairs, pieceOf),
+  };
+}
+
+/** The strips of a book that has none. */
+export const NO_STRIPS: StripBook = {
+  pairs: [],
+  page: () => {
+    throw new RangeError("a book without strips has no page of one");
+  },
+  cards: () => [],
+  carrying: () => [],
+  sideFiles: () => [],
+};
+
+function stripCard(
+  { slug, title, make }: StripRecipe,
+  notebook: string,
+  { pieceOf, factsOf }: { readonly pieceOf: StripPieceOf; readonly factsOf: StripFactsOf },
+): StripCard {
+  const { patterns, picture } = pieceOf({ strip: slug, notebook });
+  const whole = factsOf(slug).filter(({ lacking }) => lacking === 0);
+  return {
+    strip: slug,
+    notebook,
+    title,
+    make,
+    patterns,
+    picture,
+    whole: whole.map((facts) => facts.notebook.slug),
+  };
+}
+
+function* stripFiles(
+  { strips, texts }: Content,
+  pairs: readonly StripPair[],
+  pieceOf: StripPieceOf,
+): Iterable<SideFile> {
+  for (const { slug } of strips) {
+    yield { path: `strips/${slug}/${slug}.md`, text: texts.get(stripPath(slug)) ?? "" };
+  }
+  for (const pair of pairs) {
+    const folder = `strips/${pair.strip}/${pair.notebook}/`;
+    const { stripSvg, stripJson, cardSvg } = pieceOf(pair);
+    yield { path: `${folder}strip.svg`, text: stripSvg };
+    yield { path: `${folder}strip.json`, text: stripJson };
+    yield { path: `${folder}card.svg`, text: cardSvg };
+  }
+}

@@ -1,0 +1,39 @@
+/** The sections of a chapter, for the list at its head: read off its finished HTML, which is the guide's own. */
+
+export interface ChapterSection {
+  readonly id: string;
+  /** The heading as it stands, code and all. */
+  readonly html: string;
+}
+
+/** Every second-level heading that has an id, in order. */
+export function chapterSections(html: string): readonly ChapterSection[] {
+  return [...html.matchAll(/<h2 id="([^"]+)"[^>]*>(.*?)<\/h2>/gs)].map(
+    ([, id = "", heading = ""]) => ({ id, html: heading }),
+  );
+}
+
+/**
+ * The address of `to` as seen from the page `from`, both written from the book's root: up to the root and down again.
+ * A folder stands for its `index.html`, for a folder's own address lists its files when it is opened from disk.
+ */
+export function rel(to: string, from: string): string {
+  const hash = to.indexOf("#");
+  const path = hash < 0 ? to : to.slice(0, hash);
+  const fragment = hash < 0 ? "" : to.slice(hash);
+  const file = path.endsWith("/") ? `${path}index.html` : path;
+  return "../".repeat(from.split("/").length - 2) + file.slice(1) + fragment;
+}
+
+/** A web space shows this page for whatever is not there, however deep: a relative link from it would lead nowhere. */
+const NOT_FOUND = "/404.html";
+
+/** `to` and `from` are written from the book's root; `url` is the book's address, "" where it tells none. */
+export function pageAddress(to: string, from: string, url: string): string {
+  return from === NOT_FOUND ? url + rel(to, from) : rel(to, from);
+}
+
+/** HTML knows SVG's namespace by itself, so the drawing is put in as it is but for that. */
+export function inlineSvg(file: string): string {
+  return file.replace(' xmlns="http://www.w3.org/2000/svg"', "").trim();
+}

@@ -1,0 +1,108 @@
+/** The pictures beside shared links, one for each pattern: drawn when a book tells its address, kept between builds. */
+import { createHash } from "node:crypto";
+import { copyFile, mkdir, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { createSVGWindow } from "svgdom";
+import { blankScene } from "../../draw/page/blank-scene.ts";
+import { previewScene } from "../../draw/page/preview-scene.ts";
+import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
+import type { Scene } from "../../draw/scene.ts";
+import { createSvgWriter } from "../../draw/svg/write-svg.ts";
+import { sayCount } from "../../issue/words/say-count.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import { planPattern } from "../../plan/plan-pattern.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import { wallRecipe } from "../../view/notebook/equal-parts-recipe.ts";
+import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
+import { pieceFolder } from "../artifacts/cache/disk-cache.ts";
+import { notebookPath, patternPath } from "../artifacts/make/page-artifacts.ts";
+import type { Content } from "../content/load-content.ts";
+import { openPainter } from "./png-renderer.ts";
+
+export interface PreviewOrder {
+  readonly content: Content;
+  /** The folder of finished pictures, and of the fonts they are written with. */
+  readonly memo: string;
+  /** The folder that the book grows in. */
+  readonly output: string;
+  /** Changes with the engine. */
+  readonly version: string;
+}
+
+const DISK_BYTES = 64 << 20;
+
+/** Where the picture of a pattern lies, from the book's root. */
+export function previewPath(pattern: string): string {
+  return `patterns/${pattern}/preview.png`;
+}
+
+/** Where the picture of the book itself lies. */
+export const BOOK_PREVIEW_PATH = "preview.png";
+
+/** Puts a picture of the book, and one of each pattern, on the book's first notebook into place. A book without an address has none. */
+export async function makePreviews({
+  content,
+  memo,
+  output,
+  version,
+}: PreviewOrder): Promise<void> {
+  const { book, notebooks, recipes, texts } = content;
+  const [notebook] = notebooks;
+  if (book.url === undefined || !notebook) return;
+  const sourceOf = (path: string) => texts.get(path) ?? "";
+  const common = [version, book.title, notebook.slug, sourceOf(notebookPath(notebook.slug))];
+  const shelf = openShelf(memo);
+  await Promise.all([
+    shelf.place(
+      join(output, BOOK_PREVIEW_PATH),
+      [...common, `${recipes.length} ${notebooks.length}`],
+      () => bookScene(content, notebook),
+    ),
+    ...recipes.map((recipe) =>
+      shelf.place(
+        join(output, previewPath(recipe.slug)),
+        [...common, recipe.slug, sourceOf(patternPath(recipe.slug))],
+        () => patternScene(recipe, notebook, book.title),
+      ),
+    ),
+  ]);
+  shelf.sweep();
+}
+
+/** Finished pictures, by what they were made from. */
+function openShelf(memo: string) {
+  const disk = pieceFolder(join(memo, "pictures"), "png");
+  const paint = openPainter(join(memo, "fonts"));
+  const write = createSvgWriter(createSVGWindow());
+  const used = new Set<string>();
+  return {
+    place: async (target: string, sources: readonly string[], draw: () => Scene) => {
+      const key = createHash("sha256").update(JSON.stringify(sources)).digest("hex");
+      used.add(key);
+      await mkdir(dirname(target), { recursive: true });
+      const known = disk.find(key);
+      if (known !== undefined) return copyFile(known, target);
+      const bytes = await paint(write(draw()));
+      disk.write(key, bytes);
+      return writeFile(target, bytes);
+    },
+    sweep: () => disk.sweep(DISK_BYTES, used),
+  };
+}
+
+/** Where the pattern does not fit, the notebook's bare page stands for it. */
+function patternScene(recipe: Recipe, notebook: Notebook, book: string): Scene {
+  const plan = planPattern(recipe, notebook);
+  const page = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
+  const words = `${PURPOSE_WORDS[recipe.purpose].title}, on ${notebook.title}`;
+  return previewScene({ id: `preview-${recipe.slug}`, book, title: recipe.title, words, page });
+}
+
+/** The page of equal parts stands for the book. */
+function bookScene({ book, recipes, notebooks }: Content, notebook: Notebook): Scene {
+  const recipe = wallRecipe(notebook);
+  const plan = planPattern(recipe, notebook);
+  const page = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
+  const words = `${sayCount(recipes.length, "pattern")} for ${sayCount(notebooks.length, "notebook")}`;
+  return previewScene({ id: "preview", book: "", title: book.title, words, page });
+}
