@@ -1,8 +1,8 @@
 /** The steps of drawing along: in the order of the hand, numbered over all pages, each with its words and its lines. */
 import { describe, expect, it } from "vitest";
-import { openCourse } from "../../site/script/along/course.ts";
-import { readStepAddress, stepAddress } from "../../site/script/along/course-address.ts";
-import { countWords } from "../../site/script/along/show-words.ts";
+import { countWords } from "../../site/script/draw-along/show-step.ts";
+import { readStepAddress, stepAddress } from "../../site/script/draw-along/step-address.ts";
+import { openCourse } from "../../site/script/draw-along/stepper.ts";
 import { drawOrder } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { alongData, readAlongData } from "../../src/view/draw-along/plan-data.ts";

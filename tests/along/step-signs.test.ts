@@ -1,6 +1,6 @@
 /** What stands at the line of now: as large on every screen, and never one on another at the paper's edge. */
 import { describe, expect, it } from "vitest";
-import { stepSigns } from "../../site/script/along/step-signs.ts";
+import { stepSigns } from "../../site/script/draw-along/step-signs.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { alongData, readAlongData } from "../../src/view/draw-along/plan-data.ts";
 import { alongSteps } from "../../src/view/draw-along/steps.ts";

@@ -1,6 +1,6 @@
 /** The bench while something in its forms will not do: what is shown stays, and everybody knows that it is old. */
 import { describe, expect, it } from "vitest";
-import { type FormName, openBench } from "../../site/script/fit/bench.ts";
+import { type FormName, openBench } from "../../site/script/fit/fit-store.ts";
 import type { FieldProblem } from "../../src/issue/facts/field-issue.ts";
 import { USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";

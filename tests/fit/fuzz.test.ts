@@ -4,7 +4,7 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import { workOutRecipe } from "../../site/script/desk/work-out-recipe.ts";
+import { workOutRecipe } from "../../site/script/recipe/plan-recipe.ts";
 import { gridScene } from "../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../src/draw/page/page-scene.ts";
 import { stripScene } from "../../src/draw/strip/strip-scene.ts";

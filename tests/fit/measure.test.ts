@@ -1,8 +1,8 @@
 /** The screen, the printer and the notebook, measured with a card and a ruler. */
 import { describe, expect, it } from "vitest";
+import { type Device, openDevice } from "../../site/script/device/device.ts";
+import { keepPrinter, keptPrinter } from "../../site/script/device/kept-printer.ts";
 import { keepScale, keptScale, pxPerMm } from "../../site/script/measure/screen-scale.ts";
-import { type Device, openDevice } from "../../site/script/page/device.ts";
-import { keepPrinter, keptPrinter } from "../../site/script/page/kept-printer.ts";
 import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readPitch, sayPitch } from "../../src/view/fields/pitch-check.ts";

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { openedFile } from "../../site/script/fit/opened-file.ts";
+import { openedFile } from "../../site/script/lazy/reader/open-file.ts";
 import { reportProblems } from "../../src/issue/report/report.ts";
 import { sayProblem } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";

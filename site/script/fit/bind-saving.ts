@@ -4,15 +4,16 @@ import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeStripRecipe } from "../../../src/recipe/write-strip-recipe.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
-import { onPress } from "../page/parts.ts";
-import { printOut } from "../page/print-out.ts";
-import { saveFile } from "../page/save-file.ts";
-import { printPart } from "../print/print-part.ts";
-import type { Bench, Shown } from "./bench.ts";
-import type { Draw } from "./draw.ts";
+import { printPart } from "../lazy/print/print-part.ts";
+import { holdButtons } from "../ui/disable-buttons.ts";
+import { onPress, theOne } from "../ui/parts.ts";
+import { printOut } from "../ui/print-drawings.ts";
+import { saveFile } from "../ui/save-file.ts";
+import type { Draw } from "../ui/show-drawing.ts";
+import type { Bench, FormName, Shown } from "./fit-store.ts";
 import { pagePrintOut, stripPrintOut, stripTitle } from "./print-outs.ts";
 import type { Printer } from "./printer-form.ts";
-import { shownScene } from "./show-page.ts";
+import { shownScene } from "./show-pattern.ts";
 import { isCarried, toggleCarried } from "./strip-lists.ts";
 
 export interface Saving {
@@ -105,4 +106,23 @@ async function whileBusy(
   } finally {
     button.ariaBusy = null;
   }
+}
+
+/** The part of the page that each form is. */
+const FORM_PARTS = {
+  notebook: "notebook",
+  strip: "strip-fields",
+  printer: "printer",
+} as const satisfies Readonly<Record<FormName, string>>;
+
+/** Holds and frees the buttons of each form as its faults come and go; `say` tells who pressed one what it waits for. */
+export function bindHolding(page: Document, bench: Bench, say: (words: string) => void): void {
+  const hold = holdButtons(page, say);
+  const formOf = (name: FormName) =>
+    theOne(page, `[data-part="${FORM_PARTS[name]}"]`, HTMLFormElement);
+  bench.tell(({ faults }) => {
+    hold(formOf("notebook"), faults.notebook);
+    hold(formOf("strip"), faults.strip);
+    hold(formOf("printer"), faults.printer);
+  });
 }

@@ -12,9 +12,9 @@ import {
   OWN_PAPER,
 } from "../../../src/view/fields/notebook-fields.ts";
 import { type AskedNotebook, readFields } from "../../../src/view/fields/read-notebook-fields.ts";
-import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
-import { partOf, theOne } from "../page/parts.ts";
-import type { Bench, Shown } from "./bench.ts";
+import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
+import { partOf, theOne } from "../ui/parts.ts";
+import type { Bench, Shown } from "./fit-store.ts";
 
 /** Keeps the form and the bench the same. */
 export function bindNotebookForm(page: ParentNode, bench: Bench): void {

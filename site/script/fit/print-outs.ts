@@ -10,10 +10,10 @@ import { sheetClass } from "../../../src/print/sheets/css-page.ts";
 import { sheetScene } from "../../../src/print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../../src/print/sheets/strip-sheets.ts";
 import type { Strip } from "../../../src/strip/strip.ts";
-import { makeElement } from "../page/make-element.ts";
-import type { PrintOut } from "../page/print-out.ts";
-import type { Shown } from "./bench.ts";
-import type { Draw } from "./draw.ts";
+import { makeElement } from "../ui/make-element.ts";
+import type { PrintOut } from "../ui/print-drawings.ts";
+import type { Draw } from "../ui/show-drawing.ts";
+import type { Shown } from "./fit-store.ts";
 import type { Printer } from "./printer-form.ts";
 
 /** The sheets of `strip.pdf`, as drawings. */

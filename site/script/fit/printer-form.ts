@@ -2,11 +2,11 @@
 
 import type { Stretch } from "../../../src/print/printer-correction.ts";
 import type { PaperName } from "../../../src/print/sheets/printer-paper.ts";
-import type { Device } from "../page/device.ts";
-import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
-import { keepPrinter, keptPrinter, readStretch } from "../page/kept-printer.ts";
-import { theOne } from "../page/parts.ts";
-import type { Bench } from "./bench.ts";
+import type { Device } from "../device/device.ts";
+import { keepPrinter, keptPrinter, readStretch } from "../device/kept-printer.ts";
+import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
+import { theOne } from "../ui/parts.ts";
+import type { Bench } from "./fit-store.ts";
 
 export interface Printer {
   readonly paper: PaperName;

@@ -8,13 +8,13 @@ import { planPattern } from "../../../src/plan/plan-pattern.ts";
 import { PURPOSES } from "../../../src/recipe/recipe.ts";
 import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
 import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
-import { makeElement } from "../page/make-element.ts";
-import { partOf } from "../page/parts.ts";
-import type { Queue } from "../page/queue.ts";
-import type { Bench } from "./bench.ts";
-import { type Card, makeCard } from "./card.ts";
-import { type Draw, pictureAddress } from "./draw.ts";
-import { bindSieve } from "./sieve.ts";
+import type { Queue } from "../ui/idle-queue.ts";
+import { makeElement } from "../ui/make-element.ts";
+import { partOf } from "../ui/parts.ts";
+import { type Draw, pictureAddress } from "../ui/show-drawing.ts";
+import { bindSieve } from "./filter-cards.ts";
+import type { Bench } from "./fit-store.ts";
+import { type Card, makeCard } from "./pattern-card.ts";
 import { isCarried, toggleCarried } from "./strip-lists.ts";
 
 interface Shows {

@@ -6,12 +6,12 @@ import { AXES } from "../../../src/measure/axis.ts";
 import { type GridAxis, middlesOf, usableSteps } from "../../../src/measure/grid-axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
-import { makeElement } from "../page/make-element.ts";
-import { partOf } from "../page/parts.ts";
-import type { Queue } from "../page/queue.ts";
-import type { Bench } from "./bench.ts";
-import { countingWords } from "./counting-words.ts";
-import type { Draw } from "./draw.ts";
+import type { Queue } from "../ui/idle-queue.ts";
+import { makeElement } from "../ui/make-element.ts";
+import { partOf } from "../ui/parts.ts";
+import type { Draw } from "../ui/show-drawing.ts";
+import type { Bench } from "./fit-store.ts";
+import { countingWords } from "./show-counting.ts";
 
 interface Shows {
   readonly draw: Draw;

@@ -4,11 +4,11 @@ import { sayLeftOut } from "../../../src/issue/words/say-strip-note.ts";
 import { AXES } from "../../../src/measure/axis.ts";
 import { CUTTING_CAUTION } from "../../../src/strip/cutting-caution.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
-import { makeElement } from "../page/make-element.ts";
-import { partOf, theOne } from "../page/parts.ts";
-import type { Queue } from "../page/queue.ts";
-import type { Bench, Shown } from "./bench.ts";
-import type { Draw } from "./draw.ts";
+import type { Queue } from "../ui/idle-queue.ts";
+import { makeElement } from "../ui/make-element.ts";
+import { partOf, theOne } from "../ui/parts.ts";
+import type { Draw } from "../ui/show-drawing.ts";
+import type { Bench, Shown } from "./fit-store.ts";
 
 interface Shows {
   readonly draw: Draw;

@@ -6,11 +6,11 @@ import {
   type StripChoice,
   stripFieldsOf,
 } from "../../../src/view/fields/strip-fields.ts";
-import { fieldOf, fillForm, readForm, showFaults } from "../page/form.ts";
-import { makeElement } from "../page/make-element.ts";
-import { theOne } from "../page/parts.ts";
-import type { Bench } from "./bench.ts";
-import { bindStripSide } from "./strip-side.ts";
+import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
+import { makeElement } from "../ui/make-element.ts";
+import { theOne } from "../ui/parts.ts";
+import type { Bench } from "./fit-store.ts";
+import { bindStripSide } from "./strip-side-list.ts";
 
 const NAMES = ["title", "slug", "lanes", "make", "width"] as const;
 

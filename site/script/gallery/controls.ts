@@ -2,7 +2,7 @@
 
 import { type Known, readGalleryWords } from "../../../src/view/address/gallery-address.ts";
 import { chosenCount, type GalleryState } from "../../../src/view/gallery/gallery-query.ts";
-import { theOne } from "../page/parts.ts";
+import { theOne } from "../ui/parts.ts";
 
 export interface Controls {
   /** What they say now. */

@@ -1,8 +1,8 @@
 /** The cards of the gallery: shown and put in order, by purpose or one after another. */
 import type { GalleryPattern } from "../../../src/view/gallery/gallery-facts.ts";
-import { openOnNotebook } from "../open-on-notebook.ts";
-import { partOf } from "../page/parts.ts";
-import { sayLines } from "./say-wish.ts";
+import { openOnNotebook } from "../device/open-on-notebook.ts";
+import { partOf } from "../ui/parts.ts";
+import { sayLines } from "./say-filter.ts";
 
 export interface PatternList {
   /** Draws all cards for a notebook, which is the book's at a place. */

@@ -1,6 +1,6 @@
 /** A bank card in its own size, and the controls that bring its edge to the one that is held against the screen. */
-import type { Device } from "../page/device.ts";
-import { onPress, partOf, theOne } from "../page/parts.ts";
+import type { Device } from "../device/device.ts";
+import { onPress, partOf, theOne } from "../ui/parts.ts";
 import {
   BANK_CARD,
   edgeLimits,

@@ -5,10 +5,10 @@ import type { BookShelf } from "../../../src/view/catalogue.ts";
 import { fieldsOf } from "../../../src/view/fields/notebook-fields.ts";
 import { readPitch, sayPitch } from "../../../src/view/fields/pitch-check.ts";
 import { readFields } from "../../../src/view/fields/read-notebook-fields.ts";
-import { startFit } from "../fit/start-fit.ts";
-import type { Device } from "../page/device.ts";
-import { readForm, showFaults } from "../page/form.ts";
-import { partOf, theOne } from "../page/parts.ts";
+import { startFit } from "../app/initial-state.ts";
+import type { Device } from "../device/device.ts";
+import { readForm, showFaults } from "../ui/form.ts";
+import { partOf, theOne } from "../ui/parts.ts";
 
 interface Bench {
   readonly device: Device;

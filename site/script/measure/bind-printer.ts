@@ -1,11 +1,11 @@
 /** The printer's correction from the bars that it printed, kept on the device and told for `book.yaml`. */
 import { NO_STRETCH, type Stretch } from "../../../src/print/printer-correction.ts";
 import { printerLine, readBars } from "../../../src/view/fields/printed-bars.ts";
-import type { Device } from "../page/device.ts";
-import { readForm, showFaults } from "../page/form.ts";
-import { holdButtons } from "../page/hold-buttons.ts";
-import { keepPrinter, keptPrinter } from "../page/kept-printer.ts";
-import { onPress, partOf, theOne } from "../page/parts.ts";
+import type { Device } from "../device/device.ts";
+import { keepPrinter, keptPrinter } from "../device/kept-printer.ts";
+import { holdButtons } from "../ui/disable-buttons.ts";
+import { readForm, showFaults } from "../ui/form.ts";
+import { onPress, partOf, theOne } from "../ui/parts.ts";
 
 /** Follows the two lengths; the numbers are kept when that is asked for. */
 export function bindPrinter(page: Document, device: Device, say: (words: string) => void): void {

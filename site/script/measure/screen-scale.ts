@@ -1,5 +1,5 @@
 /** How large a millimetre is on this screen, told by a bank card that was held against it. */
-import { type Device, KEPT } from "../page/device.ts";
+import { type Device, KEPT } from "../device/device.ts";
 
 /** Edges and corner of a bank card in millimetres (ISO/IEC 7810, format ID-1: 85.60 × 53.98, corners of 2.88 to 3.48). */
 export const BANK_CARD = { long: 85.6, short: 53.98, corner: 3.18 } as const;

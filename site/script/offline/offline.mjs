@@ -1,4 +1,4 @@
 /** The door of the service worker: hands it its own surroundings. */
-import { serveOffline } from "./serve-offline.ts";
+import { serveOffline } from "./service-worker.ts";
 
 serveOffline(self);

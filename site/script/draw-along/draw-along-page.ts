@@ -1,0 +1,40 @@
+/** The script of a pattern's page: its drawing stroke by stroke, what the drawing shows, and its marks to copy. */
+
+import { readAlongData } from "../../../src/view/draw-along/plan-data.ts";
+import { type Device, KEPT, openDevice } from "../device/device.ts";
+import { theOne } from "../ui/parts.ts";
+import { bindAlong, keptHand } from "./bind-draw-along.ts";
+import { bindCopying } from "./marks-table.ts";
+import { followAddress } from "./step-address.ts";
+import { openCourse } from "./stepper.ts";
+
+const device = openDevice(() => localStorage);
+bindSwitches(document, device);
+bindCopying(document);
+startAlong(window, device);
+
+/** Takes the plan from the page itself. */
+export function startAlong(window: Window, device: Device): void {
+  const { document } = window;
+  const panel = document.querySelector<HTMLElement>("[data-along]");
+  if (!panel) return;
+  const whole = theOne(document, ".spread", HTMLElement);
+  const course = openCourse(readAlongData(panel.dataset.along ?? ""), keptHand(device));
+  bindAlong(window, { whole, panel }, course, device);
+  followAddress(window, course);
+}
+
+/** Puts the switches as they were left, and keeps every change. What is kept are the names of those that are off. */
+export function bindSwitches(page: Document, device: Device): void {
+  const boxes = [...page.querySelectorAll<HTMLInputElement>(".switches input")];
+  const off = (device.recall(KEPT.drawing) ?? "").split(" ");
+  for (const box of boxes) {
+    box.checked = !off.includes(box.name);
+    box.addEventListener("change", () => {
+      // Another page may have switched what this one has no switch for.
+      const others = off.filter((name) => name !== "" && !boxes.some((one) => one.name === name));
+      const names = boxes.filter((one) => !one.checked).map(({ name }) => name);
+      device.keep(KEPT.drawing, [...others, ...names].join(" "));
+    });
+  }
+}

@@ -1,0 +1,55 @@
+/** The link to the bench, opening a file, and forgetting what is kept on the device. */
+
+import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
+import { type Device, KEPT } from "../device/device.ts";
+import { openedFile } from "../lazy/reader/open-file.ts";
+import { readerPart } from "../lazy/reader/reader-part.ts";
+import { copyLink } from "../ui/copy-link.ts";
+import { makeElement } from "../ui/make-element.ts";
+import { onPress, partOf, theOne } from "../ui/parts.ts";
+import type { Bench } from "./fit-store.ts";
+
+interface Keeping {
+  readonly device: Device;
+  readonly load: (name: string) => Promise<void>;
+  readonly say: (words: string) => void;
+}
+
+/** Keeps the link current, and takes files in. */
+export function bindKeeping(page: Document, bench: Bench, keeping: Keeping): void {
+  const link = theOne(page, "#link", HTMLInputElement);
+  const file = theOne(page, "#open-file", HTMLInputElement);
+  bench.tell(({ fit }) => {
+    link.value = new URL(writeFitAddress(fit), page.location.href).href;
+  });
+  onPress(page, "copy-link", () => void copyLink(link, keeping.say));
+  onPress(page, "forget", () => {
+    for (const key of [KEPT.fit, KEPT.desk, KEPT.printer, KEPT.screen]) keeping.device.forget(key);
+    keeping.say("Nothing is kept on this device any more. What is shown stays until you leave.");
+  });
+  file.addEventListener("change", () => {
+    const picked = file.files?.[0];
+    if (picked) void openFile(picked, bench, keeping).finally(() => (file.value = ""));
+  });
+}
+
+async function openFile(picked: File, bench: Bench, { load, say }: Keeping): Promise<void> {
+  const faults = partOf(document, "file-faults");
+  const show = (report: string) => {
+    faults.replaceChildren(...(report === "" ? [] : [makeElement("pre", {}, report)]));
+    faults.hidden = report === "";
+  };
+  show("");
+  try {
+    const reader = await readerPart(window, load);
+    const bytes = new Uint8Array(await picked.arrayBuffer());
+    const opened = openedFile({ name: picked.name, bytes }, reader, bench.shelf.slugs);
+    if (opened.kind === "report") return show(opened.report);
+    if (opened.kind === "notebook") bench.change({ notebook: opened.notebook });
+    else bench.change({ strip: opened.strip });
+    say(`The ${opened.kind} of ${picked.name} is shown now.`);
+  } catch (error) {
+    console.error(error);
+    show("The file could not be read: a part of this page is missing.");
+  }
+}

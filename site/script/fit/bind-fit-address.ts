@@ -1,0 +1,56 @@
+/** Keeps the bench in the address and on the device, and follows an address that someone else sets. */
+import { sayAddressProblem } from "../../../src/issue/words/say-address-issue.ts";
+import { readFitAddress, writeFitAddress } from "../../../src/view/address/fit-address.ts";
+import { openKeeper } from "../app/bind-address.ts";
+import { keptFit, type Start } from "../app/initial-state.ts";
+import { type Device, KEPT } from "../device/device.ts";
+import { openNotice } from "../ui/notice.ts";
+import type { Bench } from "./fit-store.ts";
+
+interface Keeping {
+  readonly device: Device;
+  readonly start: Start;
+}
+
+/** Writes what was changed in the page; an address alone changes nothing on the device. */
+export function keepFit(window: Window, bench: Bench, { device, start }: Keeping): void {
+  const notice = openNotice(window.document);
+  const keeper = openKeeper(window, device, { name: KEPT.fit, done: notice.clear });
+  let isFollowing = true;
+  let last: unknown;
+  bench.tell(({ fit }) => {
+    const isOld = fit === last;
+    last = fit;
+    if (isFollowing || isOld) return;
+    keeper.keep(() => {
+      const address = writeFitAddress(fit);
+      return { text: address, address };
+    });
+  });
+  isFollowing = false;
+  const follow = (act: () => void) => {
+    isFollowing = true;
+    act();
+    isFollowing = false;
+  };
+  window.addEventListener("hashchange", () => {
+    const reading = readFitAddress(window.location.hash, bench.shelf.slugs);
+    keeper.drop();
+    if (!reading.ok)
+      notice.broken(sayAddressProblem(reading.problem), "What was shown before stays.");
+    else if (Object.keys(reading.value).length > 0) {
+      notice.clear();
+      follow(() => bench.change(reading.value));
+    }
+  });
+  if (start.problem) {
+    const instead = device.recall(KEPT.fit)
+      ? "What was kept on this device is shown instead."
+      : "The usual notebook is shown instead.";
+    notice.broken(sayAddressProblem(start.problem), instead);
+  } else if (start.isVisit) {
+    notice.visit("This is a notebook that came with the link. Yours is still kept here.", () =>
+      bench.change(keptFit(device, bench.shelf)),
+    );
+  }
+}

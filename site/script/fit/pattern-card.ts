@@ -1,0 +1,62 @@
+/** One pattern among all of the book: its picture, its name, how it comes out, and its place on the strip. */
+import type { Recipe } from "../../../src/recipe/recipe.ts";
+import type { Verdict } from "../../../src/view/pattern/plan-status.ts";
+import { makeElement } from "../ui/make-element.ts";
+
+export interface Card {
+  readonly slug: string;
+  readonly element: HTMLElement;
+  showVerdict(verdict: Verdict): void;
+  /** The address of the picture, and its size in mm. */
+  showPicture(address: string, width: number, height: number): void;
+  /** Is it the one that is drawn large, and does the strip carry it? */
+  showChosen(isDrawn: boolean, isCarried: boolean): void;
+}
+
+export interface CardActions {
+  readonly draw: (slug: string) => void;
+  readonly carry: (slug: string) => void;
+}
+
+/** A card without a picture; the two buttons say whose they are to those who do not see the card. */
+export function makeCard({ slug, title }: Recipe, { draw, carry }: CardActions): Card {
+  const open = makeElement("button", { type: "button", class: "open" }, title);
+  const state = makeElement("p", { class: "state" });
+  const picture = makeElement("img", { class: "thumb", alt: "", width: "148", height: "210" });
+  const place = makeElement("button", { type: "button", class: "place", "aria-pressed": "false" });
+  const sign = makeElement("span", {});
+  place.append(sign, makeElement("span", { class: "unseen" }, `: ${title}`));
+  open.addEventListener("click", () => draw(slug));
+  place.addEventListener("click", () => carry(slug));
+  const element = makeElement(
+    "li",
+    { class: "card" },
+    makeElement("h4", {}, open),
+    state,
+    makeElement("div", { class: "frame" }, picture),
+    place,
+  );
+  picture.hidden = true;
+  return {
+    slug,
+    element,
+    showVerdict: (verdict) => {
+      element.dataset.state = verdict.state;
+      element.classList.toggle("misfit", verdict.state === "misfit");
+      state.className = { even: "state even", over: "state", misfit: "state short" }[verdict.state];
+      state.textContent = verdict.words;
+    },
+    showPicture: (address, width, height) => {
+      picture.width = Math.round(width);
+      picture.height = Math.round(height);
+      picture.src = address;
+      picture.hidden = false;
+    },
+    showChosen: (isDrawn, isCarried) => {
+      if (isDrawn) open.setAttribute("aria-current", "true");
+      else open.removeAttribute("aria-current");
+      place.setAttribute("aria-pressed", `${isCarried}`);
+      sign.textContent = isCarried ? "On the strip" : "Put on the strip";
+    },
+  };
+}

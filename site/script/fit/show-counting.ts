@@ -1,0 +1,92 @@
+/** Which way of counting is proposed for the notebook, and why; one press takes it. */
+
+import type { CountProposal } from "../../../src/issue/facts/count-proposal.ts";
+import { sayCount, sayMm } from "../../../src/issue/words/say-count.ts";
+import { sayCountProposal } from "../../../src/issue/words/say-count-proposal.ts";
+import { AXES } from "../../../src/measure/axis.ts";
+import { type GridAxis, startsAtEdge, usableSteps } from "../../../src/measure/grid-axis.ts";
+import { toMm } from "../../../src/measure/length.ts";
+import type { Notebook } from "../../../src/notebook/notebook.ts";
+import { proposeCount } from "../../../src/notebook/propose-count.ts";
+import { makeElement } from "../ui/make-element.ts";
+import { partOf } from "../ui/parts.ts";
+import type { Bench, Shown } from "./fit-store.ts";
+
+/** Shows the proposals that differ from how the notebook is counted. */
+export function bindProposal(page: ParentNode, bench: Bench): void {
+  const place = partOf(page, "proposal");
+  let said = "";
+  bench.tell((shown) => {
+    const proposals = isHeld(shown) ? [] : proposalsFor(shown);
+    const words = proposals.map(sayCountProposal).join("\n");
+    if (words === said) return;
+    said = words;
+    place.replaceChildren(...proposals.map((proposal) => proposalElement(proposal, bench)));
+  });
+}
+
+/** Advice goes by what the fields say: while one will not do, there is none. */
+function isHeld({ faults }: Shown): boolean {
+  return faults.notebook.length > 0;
+}
+
+function proposalsFor({ notebook }: Shown): readonly CountProposal[] {
+  return AXES.map((axis) => proposeCount(notebook.axes[axis], axis)).filter(
+    ({ axis, count }) => count !== notebook.axes[axis].count,
+  );
+}
+
+function proposalElement(proposal: CountProposal, bench: Bench): HTMLElement {
+  const { axis, count } = proposal;
+  const take = makeElement(
+    "button",
+    { type: "button", "data-needs": "notebook" },
+    `Count so ${axis}`,
+  );
+  take.addEventListener("click", () => {
+    const { notebook } = bench.shown().fit;
+    const grid = { ...notebook.axes[axis], count };
+    bench.change({ notebook: { ...notebook, axes: { ...notebook.axes, [axis]: grid } } });
+    // The button is gone with its proposal: the field that it changed is where one goes on.
+    document.getElementById(axis === "across" ? "count" : "count-down")?.focus();
+  });
+  return makeElement("div", {}, makeElement("p", {}, sayCountProposal(proposal)), take);
+}
+
+/** A numbered list, and what counting from the edge comes to. */
+export function countingWords({ axes: { across, down } }: Notebook): readonly HTMLElement[] {
+  const steps = [
+    "Count the dots of one row and of one column, no more: every other one has as many. Touch each dot with a pencil, put a faint tick at every tenth, and count the tens at the end.",
+    "Count once more from the other side. Where the two numbers differ, the ticks show the ten that went wrong.",
+    `Check the pitch with a ruler, from one dot and not from the edge: ${rulerCheck(across)}.`,
+    "Measure from the four edges of the sheet to the middle of the dot nearest to each. If left is as right, and top as bottom, the grid is centred, and the two fields may stay empty.",
+  ];
+  return [
+    makeElement("ol", {}, ...steps.map((step) => makeElement("li", {}, step))),
+    makeElement("p", {}, edgeWords(across, "across", "row")),
+    makeElement("p", {}, edgeWords(down, "down", "column")),
+  ];
+}
+
+/** As many whole steps as come nearest to 50 mm, which any ruler has. */
+function rulerCheck({ pitch }: GridAxis): string {
+  const mm = toMm(pitch);
+  const steps = Math.max(1, Math.round(50 / mm));
+  const reach = sayMm(steps * mm);
+  return `${reach} should reach over ${sayCount(steps, "step")}, to the ${ordinal(steps + 1)} dot`;
+}
+
+function ordinal(number: number): string {
+  const tens = number % 100;
+  const ending =
+    tens >= 11 && tens <= 13 ? "th" : ({ 1: "st", 2: "nd", 3: "rd" }[number % 10] ?? "th");
+  return `${number}${ending}`;
+}
+
+function edgeWords(grid: GridAxis, axis: string, line: string): string {
+  const steps = usableSteps(grid);
+  const dots = sayCount(grid.dots, "dot");
+  if (startsAtEdge(grid))
+    return `You count ${axis} from the edge: nought is the edge itself and the first dot is 1, so a ${line} of ${dots} makes ${sayCount(steps, "step")}.`;
+  return `You count ${axis} from the first dot: that dot is nought, and a ${line} of ${dots} makes ${sayCount(steps, "step")}, as a row of posts has one panel fewer than posts.`;
+}

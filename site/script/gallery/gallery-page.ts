@@ -1,0 +1,121 @@
+/** What the gallery's page does by itself. */
+import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
+import {
+  EVERYTHING,
+  type GalleryState,
+  type Wish,
+  wishesOf,
+  without,
+} from "../../../src/view/gallery/gallery-query.ts";
+import { type Device, KEPT, openDevice } from "../device/device.ts";
+import { keptNotebook } from "../device/my-notebook.ts";
+import { onPress, partOf } from "../ui/parts.ts";
+import { type Controls, openControls } from "./controls.ts";
+import { type Asked, openAsked } from "./gallery-store.ts";
+import type { Search } from "./search-patterns.ts";
+import { openQuery, type Query, searchLoader } from "./search-request.ts";
+import { openView } from "./show-gallery.ts";
+
+declare global {
+  interface Window {
+    readonly spanbookFacts?: GalleryFacts;
+  }
+}
+
+const facts = window.spanbookFacts;
+// A book without patterns or notebooks has nothing to choose from; without its facts the list stays as it was written.
+if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
+  document.documentElement.classList.add("choosing");
+  openGallery(window, {
+    facts,
+    device: openDevice(() => localStorage),
+    loadSearch: searchLoader(window),
+  });
+}
+
+export interface GalleryTools {
+  readonly facts: GalleryFacts;
+  readonly device: Device;
+  readonly loadSearch: () => Promise<Search>;
+}
+
+/** How long a reader rests between two letters, in milliseconds. */
+const REST = 160;
+
+/** Takes the page over. */
+export function openGallery(window: Window, { facts, device, loadSearch }: GalleryTools): void {
+  const { document: page } = window;
+  const known = {
+    notebooks: facts.notebooks,
+    tags: facts.patterns.flatMap(({ tags }) => tags),
+  };
+  const own = () => keptNotebook(page, device) ?? facts.notebooks[0] ?? "";
+  const controls = openControls(page, known);
+  // Whoever types on while the search is on its way keeps what is in the field.
+  const query = openQuery(loadSearch, () => view(asked.state(), asked.notebook()));
+  const takeBack = (wish: Wish) => widen(without(asked.state(), wish));
+  const view = openView(page, { facts, query, takeBack });
+  const show = () => {
+    controls.fill(asked.state(), asked.notebook());
+    view(asked.state(), asked.notebook());
+  };
+  const asked = openAsked(window, { known, own, show });
+  const widen = (next: GalleryState) => {
+    asked.change(next, "new");
+    focusFound(page);
+  };
+
+  bindControls(controls, asked, { device, query });
+  onPress(page, "show-all", () => {
+    widen({ ...EVERYTHING, notebook: asked.notebook(), sort: asked.state().sort });
+  });
+  asked.arrive();
+}
+
+interface Bound {
+  readonly device: Device;
+  readonly query: Query;
+}
+
+/** What is chosen or searched for is asked for; a chosen notebook becomes the reader's own. */
+function bindControls(controls: Controls, asked: Asked, { device, query }: Bound): void {
+  controls.onChoice((name) => {
+    const next = controls.read();
+    if (name === "on") device.keep(KEPT.notebook, next.notebook);
+    asked.change(next, name === "on" ? "same" : "new");
+  });
+  bindSearch(controls.search, {
+    prepare: query.prepare,
+    search: () => {
+      const isRefined = wishesOf(asked.state()).includes("query");
+      asked.change(controls.read(), isRefined ? "same" : "new");
+    },
+  });
+}
+
+/** The button that was pressed is gone: what came of it is where one goes on. */
+function focusFound(page: Document): void {
+  const found = partOf(page, "found");
+  found.setAttribute("tabindex", "-1");
+  found.focus({ preventScroll: true });
+}
+
+interface Searching {
+  /** Something may soon be searched for. */
+  readonly prepare: () => void;
+  readonly search: () => void;
+}
+
+/** A search begins when the reader rests, or asks for it. */
+function bindSearch(field: HTMLInputElement, { prepare, search }: Searching): void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  field.addEventListener("focus", prepare, { once: true });
+  field.addEventListener("input", () => {
+    clearTimeout(timer);
+    timer = setTimeout(search, REST);
+  });
+  field.addEventListener("change", () => {
+    clearTimeout(timer);
+    search();
+  });
+}

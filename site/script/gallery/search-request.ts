@@ -1,0 +1,70 @@
+/** A search that may still be on its way: what it has found, or why it has not. */
+
+import type { AsPlainObject } from "minisearch";
+import { ownAddress, scriptLoader } from "../ui/load-script.ts";
+import type { openSearch, Search } from "./search-patterns.ts";
+
+export type QueryResult =
+  | { readonly kind: "none" }
+  | { readonly kind: "waiting" }
+  | { readonly kind: "failed" }
+  | { readonly kind: "found"; readonly places: readonly number[]; readonly isNear: boolean };
+
+export interface Query {
+  /** Brings the search in before something is searched for. */
+  prepare(): void;
+  /** What is found now; where the search is still coming, `onReady` tells when to ask again. */
+  ask(query: string): QueryResult;
+}
+
+/** A search that failed to come is sent for again when something else is searched for. */
+export function openQuery(load: () => Promise<Search>, onReady: () => void): Query {
+  let search: Search | undefined;
+  let failedFor: string | undefined;
+  const bring = (query: string) => {
+    load().then(
+      (opened) => {
+        search = opened;
+        if (query !== "") onReady();
+      },
+      () => {
+        failedFor = query;
+        if (query !== "") onReady();
+      },
+    );
+  };
+  return {
+    prepare: () => {
+      if (!search) bring("");
+    },
+    ask: (query) => {
+      if (query === "") return { kind: "none" };
+      if (search) return { kind: "found", ...search(query) };
+      if (failedFor === query) return { kind: "failed" };
+      bring(query);
+      return { kind: "waiting" };
+    },
+  };
+}
+
+declare global {
+  interface Window {
+    readonly spanbookOpenSearch?: typeof openSearch;
+    readonly spanbookSearchIndex?: AsPlainObject;
+  }
+}
+
+/** Asks for the search; rejects where it cannot be loaded, and may then be asked again. Only to be made as the page's script first runs. */
+export function searchLoader(window: Window): () => Promise<Search> {
+  const loadPart = scriptLoader(ownAddress());
+  const loadIndex = scriptLoader(window.document.baseURI);
+  let opened: Search | undefined;
+  return async () => {
+    if (opened) return opened;
+    await Promise.all([loadPart("search.js"), loadIndex("search-index.js")]);
+    const { spanbookOpenSearch: open, spanbookSearchIndex: index } = window;
+    if (!open || !index) throw new Error("the search came without its index");
+    opened ??= open(index);
+    return opened;
+  };
+}

@@ -1,0 +1,20 @@
+/** The part that makes PDF files: loaded when the first one is asked for, since it is larger than all the rest. */
+import { readFonts } from "../../../../src/print/pdf/font/print-fonts.ts";
+import { pagePdf, stripPdf } from "../../../../src/print/pdf/pdf-files.ts";
+import type { Stretch } from "../../../../src/print/printer-correction.ts";
+import type { PagesQuestion } from "../../../../src/print/sheets/page-sheets.ts";
+import type { StripsQuestion } from "../../../../src/print/sheets/strip-sheets.ts";
+import { printFontFiles } from "./print-font-files.ts";
+import type { PrintPart } from "./print-part.ts";
+
+const fonts = readFonts(printFontFiles());
+const language = document.documentElement.lang || "en";
+
+const part: PrintPart = {
+  pagePdf: (question: PagesQuestion, printer: Stretch) =>
+    pagePdf(question, { fonts, language, printer }),
+  stripPdf: (question: Omit<StripsQuestion, "printer">, printer: Stretch) =>
+    stripPdf(question, { fonts, language, printer }),
+};
+
+Object.assign(window, { spanbookPrint: part });

@@ -1,0 +1,83 @@
+/** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
+
+import type { Problem } from "../../../../src/issue/facts/issue.ts";
+import type { TextFile } from "../../../../src/issue/facts/reading.ts";
+import type { Notebook } from "../../../../src/notebook/notebook.ts";
+import { unknownIn } from "../../../../src/recipe/chosen.ts";
+import type { StripReading, StripRecipe } from "../../../../src/recipe/strip-recipe.ts";
+import { utf8Text } from "../../../../src/source/front-matter/utf8-text.ts";
+import { slugFor } from "../../../../src/view/fields/slug-for.ts";
+import type { ReaderPart } from "./reader-part.ts";
+
+export type Opened =
+  | { readonly kind: "notebook"; readonly notebook: Notebook }
+  | { readonly kind: "strip"; readonly strip: StripRecipe }
+  /** The build's report of what is wrong with it. */
+  | { readonly kind: "report"; readonly report: string };
+
+/** A file as a browser hands it over. */
+export interface PickedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** The build refuses larger files, too. */
+export const MOST_KIB = 256;
+
+/** The notebook or the strip, or the report. `known` are the slugs of the book's patterns. */
+export function openedFile(
+  file: PickedFile,
+  reader: ReaderPart,
+  known: ReadonlySet<string>,
+): Opened {
+  const slug = slugFor(file.name.replace(/\.[^.]*$/, ""), { fallback: "file", taken: [] });
+  const text = textOf(file);
+  const path = (folder: string) => `${folder}/${slug}.md`;
+  if (typeof text !== "string") return reported(reader, [text], new Map());
+  if (isStrip(text)) {
+    const source = { path: path("strips"), text };
+    const reading = withKnown(reader.readStripRecipe(source), known);
+    return reading.ok
+      ? { kind: "strip", strip: reading.value }
+      : reported(reader, reading.problems, textsOf(source));
+  }
+  const source = { path: path("notebooks"), text };
+  const reading = reader.readNotebook(source);
+  return reading.ok
+    ? { kind: "notebook", notebook: reading.value }
+    : reported(reader, reading.problems, textsOf(source));
+}
+
+/** Only a strip says what it carries. */
+function isStrip(text: string): boolean {
+  return /^(across|down)[ \t]*:/m.test(text) && !/^paper[ \t]*:/m.test(text);
+}
+
+function withKnown(reading: StripReading, known: ReadonlySet<string>): StripReading {
+  const strangers = unknownIn(reading.named, "pattern", [...known]);
+  const problems = [...(reading.ok ? [] : reading.problems), ...strangers];
+  return problems.length > 0 ? { ok: false, problems, named: reading.named } : reading;
+}
+
+/** The text, or why there is none. */
+function textOf({ name, bytes }: PickedFile): string | Problem {
+  const at = { file: name, line: 1, column: 1, width: 0 };
+  if (bytes.length > MOST_KIB * 1024)
+    return { about: "file", kind: "too-large", limitKib: MOST_KIB, at };
+  const read = utf8Text(bytes);
+  if (read.ok) return read.text;
+  const { line, column } = read;
+  return { about: "file", kind: "not-utf8", at: { file: name, line, column, width: 1 } };
+}
+
+function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
+  return new Map([[path, text]]);
+}
+
+function reported(
+  reader: ReaderPart,
+  problems: readonly Problem[],
+  texts: ReadonlyMap<string, string>,
+): Opened {
+  return { kind: "report", report: reader.reportProblems(problems, texts) };
+}

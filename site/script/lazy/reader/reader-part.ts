@@ -1,0 +1,32 @@
+/** What the part that reads files gives to a page, once it is loaded: the build's own readers and their words. */
+
+import type { Problem } from "../../../../src/issue/facts/issue.ts";
+import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
+import type { Said } from "../../../../src/issue/words/said.ts";
+import type { Notebook } from "../../../../src/notebook/notebook.ts";
+import type { Recipe } from "../../../../src/recipe/recipe.ts";
+import type { StripReading } from "../../../../src/recipe/strip-recipe.ts";
+
+export interface ReaderPart {
+  readNotebook(file: TextFile): Reading<Notebook>;
+  readRecipe(file: TextFile): Reading<Recipe>;
+  readStripRecipe(file: TextFile): StripReading;
+  reportProblems(problems: readonly Problem[], texts: ReadonlyMap<string, string>): string;
+  sayProblem(problem: Problem): Said;
+}
+
+declare global {
+  interface Window {
+    readonly spanbookReader?: ReaderPart;
+  }
+}
+
+/** The part, loaded if it is not there yet. Rejects where its script cannot be loaded. */
+export async function readerPart(
+  window: Window,
+  load: (name: string) => Promise<void>,
+): Promise<ReaderPart> {
+  await load("reader.js");
+  if (window.spanbookReader) return window.spanbookReader;
+  throw new Error("the part that reads is not what was expected");
+}

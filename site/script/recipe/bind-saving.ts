@@ -1,0 +1,41 @@
+/** The desk's buttons: the recipe's file, its drawing and its plan, and the link. */
+import { pageScene } from "../../../src/draw/page/page-scene.ts";
+import { planJson } from "../../../src/plan/plan-json.ts";
+import { copyLink } from "../ui/copy-link.ts";
+import { onPress, theOne } from "../ui/parts.ts";
+import { saveFile } from "../ui/save-file.ts";
+import type { Draw } from "../ui/show-drawing.ts";
+import type { DeskBench } from "./recipe-store.ts";
+
+interface Saving {
+  readonly draw: Draw;
+  readonly say: (words: string) => void;
+}
+
+/** The file is saved as it is written, right or wrong; drawing and plan only where it is right. */
+export function bindDeskSaving(page: Document, bench: DeskBench, { draw, say }: Saving): void {
+  onPress(page, "save-recipe", () => {
+    const { desk, result } = bench.lying();
+    const slug = result.ok ? result.recipe.slug : desk.slug || "recipe";
+    saveFile(slug, "md", desk.text);
+    say(`Put ${slug}.md into content/patterns, and the next build has it.`);
+  });
+  onPress(page, "save-page-svg", () =>
+    withPlan((name, { plan, recipe, notebook }) => {
+      if (plan.fits) saveFile(name, "svg", draw.file(pageScene({ plan, recipe, notebook })));
+      else say("There is no drawing to save: the pattern does not fit this notebook.");
+    }),
+  );
+  onPress(page, "save-plan", () =>
+    withPlan((name, { plan }) => saveFile(name, "json", planJson(plan))),
+  );
+  onPress(page, "copy-link", () => void copyLink(theOne(page, "#link", HTMLInputElement), say));
+
+  type Good = Extract<ReturnType<DeskBench["lying"]>["result"], { ok: true }>;
+
+  function withPlan(act: (name: string, result: Good) => void): void {
+    const { result } = bench.lying();
+    if (result.ok) act(`${result.recipe.slug}-${result.notebook.slug}`, result);
+    else say("The recipe has problems: see the list below it.");
+  }
+}

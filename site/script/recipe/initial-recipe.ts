@@ -1,0 +1,84 @@
+/** What lies on the desk first: what the address says, else what was kept on the device, else a small recipe. */
+import type { AddressProblem } from "../../../src/issue/facts/address-issue.ts";
+import {
+  type Desk,
+  readDeskAddress,
+  readKeptDesk,
+} from "../../../src/view/address/recipe-address.ts";
+import type { BookShelf } from "../../../src/view/catalogue.ts";
+import { startFit } from "../app/initial-state.ts";
+import { type Device, KEPT } from "../device/device.ts";
+
+export interface DeskStart {
+  readonly desk: Desk;
+  readonly problem?: AddressProblem;
+  /** Is there another recipe that was kept on the device? */
+  readonly kept?: Desk;
+}
+
+/** Recipes as written, by slug. */
+export type RecipeTexts = Readonly<Record<string, string>>;
+
+/** Does the address start from a pattern of the book, so that its text is needed? */
+export function needsTexts(hash: string, { slugs }: BookShelf): boolean {
+  const address = readDeskAddress(hash, slugs);
+  return address.ok && address.value.from !== undefined;
+}
+
+interface Sources {
+  readonly device: Device;
+  readonly shelf: BookShelf;
+  readonly texts: RecipeTexts;
+}
+
+/** The start for an address; a broken one counts as none. */
+export function startDesk(hash: string, { device, shelf, texts }: Sources): DeskStart {
+  const address = readDeskAddress(hash, shelf.slugs);
+  const said = address.ok ? address.value : {};
+  const { notebook: usual } = startFit("", device, shelf).fit;
+  const notebook = said.notebook ?? usual;
+  const kept = readKeptDesk(device.recall(KEPT.desk) ?? "", shelf.slugs);
+  const written = said.text ?? (said.from === undefined ? undefined : texts[said.from]);
+  const problem = address.ok ? {} : { problem: address.problem };
+  if (written === undefined) {
+    const lying = kept ?? { notebook, slug: "", text: FIRST_RECIPE };
+    return { desk: { ...lying, notebook: said.notebook ?? kept?.notebook ?? usual }, ...problem };
+  }
+  const desk = { notebook, slug: said.slug ?? "", text: written };
+  return { desk, ...problem, ...(kept && kept.text !== written && { kept }) };
+}
+
+/** Enough to see what there is to change. */
+export const FIRST_RECIPE = `---
+title: A page of my own
+purpose: page
+tags: [plan]
+page:
+  margin: {top: 1, left: 1}
+  rows:
+    gap: 1
+    tracks:
+      - {label: Heading, steps: 3}
+      - columns: {count: 2, gap: 1, labels: [Left, Right]}
+        share: 2
+      - {label: Notes, share: 1, fill: lines}
+---
+
+What the page is for, and how one draws it.
+`;
+
+declare global {
+  interface Window {
+    /** Set by `texts.js`, which the build writes. */
+    readonly spanbookTexts?: RecipeTexts;
+  }
+}
+
+/** The texts by slug, loaded if they are not there yet. Rejects where they cannot be loaded. */
+export async function recipeTexts(
+  window: Window,
+  load: (name: string) => Promise<void>,
+): Promise<RecipeTexts> {
+  if (!window.spanbookTexts) await load("../fit/recipe/texts.js");
+  return window.spanbookTexts ?? {};
+}

@@ -1,0 +1,59 @@
+/** The problems of a recipe as a list: each place can be gone to, each has the build's own words. */
+
+import type { Problem } from "../../../src/issue/facts/issue.ts";
+import type { Place } from "../../../src/issue/facts/place.ts";
+import type { Said } from "../../../src/issue/words/said.ts";
+import { sayCount } from "../../../src/issue/words/say-count.ts";
+import { makeElement } from "../ui/make-element.ts";
+
+/** More at once would only bury the first ones. */
+const MOST_SHOWN = 20;
+
+interface ListQuestion {
+  readonly problems: readonly Problem[];
+  readonly say: (problem: Problem) => Said;
+  readonly goTo: (place: Place) => void;
+}
+
+/** Sorted by place, as in the build's report. */
+export function problemItems({ problems, say, goTo }: ListQuestion): readonly HTMLElement[] {
+  const sorted = [...problems].sort((a, b) => a.at.line - b.at.line || a.at.column - b.at.column);
+  const shown = sorted.slice(0, MOST_SHOWN).map((problem) => {
+    const { sentence, hint } = say(problem);
+    return makeElement(
+      "li",
+      {},
+      placeElement(problem.at, goTo),
+      ...codeParagraph(sentence),
+      ...(hint ? codeParagraph(hint, "hint") : []),
+    );
+  });
+  const rest = sorted.length - shown.length;
+  if (rest <= 0) return shown;
+  return [
+    ...shown,
+    makeElement("li", { class: "quiet" }, `… and ${sayCount(rest, "more problem")}.`),
+  ];
+}
+
+/** A problem of the file as a whole has no place to go to. */
+function placeElement(place: Place, goTo: (place: Place) => void): HTMLElement {
+  if (place.width === 0) return makeElement("b", {}, "The whole file");
+  const words = `Line ${place.line}, column ${place.column}`;
+  const button = makeElement("button", { type: "button", class: "to-place" }, words);
+  button.addEventListener("click", () => goTo(place));
+  return button;
+}
+
+/** Words between back quotes are code. */
+function codeParagraph(words: string, look = ""): readonly HTMLElement[] {
+  const parts = words
+    .split("`")
+    .map((part, index) => (index % 2 === 1 ? makeElement("code", {}, part) : part));
+  return [makeElement("p", look === "" ? {} : { class: look }, ...parts)];
+}
+
+/** What an editor shows at the place: a sentence and its hint, without back quotes. */
+export function spokenWords({ sentence, hint }: Said): string {
+  return [sentence, ...(hint ? [hint] : [])].join("\n").replaceAll("`", "");
+}

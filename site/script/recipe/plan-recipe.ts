@@ -1,0 +1,52 @@
+/** What a recipe comes to on a notebook while it is written: read and planned as in the build, or what is wrong with it. */
+
+import type { Problem } from "../../../src/issue/facts/issue.ts";
+import type { Notebook } from "../../../src/notebook/notebook.ts";
+import type { Plan } from "../../../src/plan/plan.ts";
+import { planPattern } from "../../../src/plan/plan-pattern.ts";
+import { marginClashes } from "../../../src/recipe/margin-clashes.ts";
+import type { Recipe } from "../../../src/recipe/recipe.ts";
+import type { Desk } from "../../../src/view/address/recipe-address.ts";
+import { nameNotebook } from "../../../src/view/fields/name-notebook.ts";
+import { slugFor } from "../../../src/view/fields/slug-for.ts";
+import { MOST_KIB } from "../lazy/reader/open-file.ts";
+import type { ReaderPart } from "../lazy/reader/reader-part.ts";
+
+export type DeskResult =
+  | { readonly ok: true; readonly recipe: Recipe; readonly plan: Plan; readonly notebook: Notebook }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** The plan, or every problem at its place. `known` are the notebooks that the book is built for. */
+export function workOutRecipe(
+  { text, slug, notebook: asked }: Desk,
+  reader: Pick<ReaderPart, "readRecipe">,
+  known: readonly Notebook[],
+): DeskResult {
+  const path = `patterns/${slug || "recipe"}.md`;
+  if (isTooLarge(text)) {
+    const at = { file: path, line: 1, column: 1, width: 0 };
+    return {
+      ok: false,
+      problems: [{ about: "file", kind: "too-large", limitKib: MOST_KIB, at }],
+    };
+  }
+  const reading = reader.readRecipe({ path, text });
+  if (!reading.ok) return reading;
+  const clashes = marginClashes(reading.value, known);
+  if (clashes.length > 0) return { ok: false, problems: clashes };
+  const recipe = { ...reading.value, slug: slug || slugOfTitle(reading.value.title) };
+  const notebook = nameNotebook(asked, known);
+  return { ok: true, recipe, notebook, plan: planPattern(recipe, notebook) };
+}
+
+/** The file name of a recipe that was given none. */
+export function slugOfTitle(title: string): string {
+  return slugFor(title, { fallback: "recipe", taken: [] });
+}
+
+/** Measured as the file would be, in UTF-8. */
+function isTooLarge(text: string): boolean {
+  const most = MOST_KIB * 1024;
+  if (text.length * 3 <= most) return false;
+  return text.length > most || new TextEncoder().encode(text).length > most;
+}

@@ -1,0 +1,57 @@
+/** The recipe desk: puts its parts together. */
+import { bookShelf } from "../../../src/view/catalogue.ts";
+import { openDevice } from "../device/device.ts";
+import { type Editor, plainEditor } from "../lazy/editor/editor-part.ts";
+import { readerPart } from "../lazy/reader/reader-part.ts";
+import { keepParts } from "../offline/prefetch-scripts.ts";
+import { holdButtons } from "../ui/disable-buttons.ts";
+import { openQueue } from "../ui/idle-queue.ts";
+import { ownAddress, scriptLoader } from "../ui/load-script.ts";
+import { partOf, theOne, wakePart } from "../ui/parts.ts";
+import { openDraw } from "../ui/show-drawing.ts";
+import { openStatus } from "../ui/status.ts";
+import { keepDesk } from "./bind-recipe-address.ts";
+import { bindDeskSaving } from "./bind-saving.ts";
+import { needsTexts, recipeTexts, startDesk } from "./initial-recipe.ts";
+import { bindDeskForm } from "./recipe-form.ts";
+import { openDeskBench } from "./recipe-store.ts";
+import { deskShow } from "./show-recipe.ts";
+
+const own = ownAddress();
+const load = scriptLoader(own);
+void openPage().catch((error: unknown) => {
+  console.error(error);
+  const notice = partOf(document, "notice");
+  notice.textContent = "The desk could not be set up: a part of this page is missing.";
+  notice.hidden = false;
+  for (const part of document.querySelectorAll<HTMLElement>("[data-asleep]")) part.hidden = true;
+});
+
+async function openPage(): Promise<void> {
+  const shelf = bookShelf(window.spanbookContent);
+  const texts = () => recipeTexts(window, load);
+  const reader = await readerPart(window, load);
+  const device = openDevice(() => localStorage);
+  const written = needsTexts(location.hash, shelf) ? await texts() : {};
+  const start = startDesk(location.hash, { device, shelf, texts: written });
+  const bench = openDeskBench(start.desk, shelf, reader);
+  const [draw, queue, say] = [openDraw(window), openQueue(window), openStatus(document)];
+  const field = theOne(document, "#recipe-text", HTMLTextAreaElement);
+  const changed = () => bench.change({ text: editor.text() });
+  let editor: Editor = plainEditor(field, changed);
+  for (const name of ["desk", "keep-part"]) wakePart(document, name);
+  bindDeskForm(document, bench, { texts, say, hold: holdButtons(document, say) });
+  bench.tell(({ desk }) => {
+    if (editor.text() !== desk.text) editor.setText(desk.text);
+  });
+  const show = deskShow(document, { draw, queue, reader, editor: () => editor });
+  bench.tell(({ result }) => show(result));
+  bindDeskSaving(document, bench, { draw, say });
+  keepDesk(window, bench, { device, start, texts });
+  keepParts(window, own, ["reader.js", "editor.js", "../fit/recipe/texts.js"]);
+  // The plain field serves until then, and for good where the editor cannot be loaded.
+  await load("editor.js").catch(() => undefined);
+  if (!window.spanbookEditor) return;
+  editor = window.spanbookEditor.openEditor(field, changed);
+  show(bench.lying().result);
+}

@@ -1,0 +1,111 @@
+/** Shows what a recipe comes to: its drawing, what there is to say of it, or its problems beside the last good one. */
+import { gridScene } from "../../../src/draw/page/grid-scene.ts";
+import { pageScene } from "../../../src/draw/page/page-scene.ts";
+import type { Problem } from "../../../src/issue/facts/issue.ts";
+import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
+import { planJson } from "../../../src/plan/plan-json.ts";
+import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
+import type { Editor } from "../lazy/editor/editor-part.ts";
+import type { ReaderPart } from "../lazy/reader/reader-part.ts";
+import type { Queue } from "../ui/idle-queue.ts";
+import { partOf, theOne } from "../ui/parts.ts";
+import { misfitReason, tellFit, tellMisfit } from "../ui/plan-summary.ts";
+import type { Draw } from "../ui/show-drawing.ts";
+import { problemItems, spokenWords } from "./issue-list.ts";
+import type { DeskResult } from "./plan-recipe.ts";
+
+interface Shows {
+  readonly draw: Draw;
+  readonly queue: Queue;
+  readonly reader: ReaderPart;
+  /** Another one may take its place while the page is open. */
+  readonly editor: () => Editor;
+}
+
+type Planned = Extract<DeskResult, { ok: true }>;
+
+/** A function that shows one result after another. */
+export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) => void {
+  const parts = deskParts(page);
+  return (result) => {
+    parts.plate.classList.toggle("stale", !result.ok);
+    parts.telling.hidden = !result.ok;
+    if (result.ok) {
+      showPlan(parts, result, shows.draw);
+      markSoon([], shows);
+      tellSoon(parts.telling, result, shows.queue);
+    } else {
+      showProblems(parts, result.problems, shows);
+      markSoon(result.problems, shows);
+    }
+  };
+}
+
+interface DeskParts {
+  readonly plate: HTMLElement;
+  readonly verdict: HTMLElement;
+  readonly telling: HTMLElement;
+  readonly problems: HTMLElement;
+  readonly data: HTMLScriptElement;
+}
+
+function deskParts(page: ParentNode): DeskParts {
+  return {
+    plate: partOf(page, "plate"),
+    verdict: partOf(page, "verdict"),
+    telling: partOf(page, "telling"),
+    problems: partOf(page, "problems"),
+    data: theOne(page, "#plan-data", HTMLScriptElement),
+  };
+}
+
+function showPlan(
+  { plate, verdict, problems, data }: DeskParts,
+  planned: Planned,
+  draw: Draw,
+): void {
+  const { plan, recipe, notebook } = planned;
+  const { state, words } = verdictOf(plan);
+  verdict.dataset.state = state;
+  verdict.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
+  data.textContent = planJson(plan);
+  draw.show(plate, plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook));
+  problems.replaceChildren();
+}
+
+/** The drawing stays as it is. */
+function showProblems(
+  { verdict, problems }: DeskParts,
+  found: readonly Problem[],
+  { reader, editor }: Shows,
+): void {
+  verdict.dataset.state = "misfit";
+  verdict.textContent = sayStaleDrawing(found.length);
+  problems.replaceChildren(
+    ...problemItems({
+      problems: found,
+      say: reader.sayProblem,
+      goTo: (place) => editor().goTo(place),
+    }),
+  );
+}
+
+/** An editor may not be changed while it tells of a change. */
+function markSoon(found: readonly Problem[], { queue, reader, editor }: Shows): void {
+  queue.put("marks", () => {
+    editor().mark(
+      found.map((problem) => ({
+        place: problem.at,
+        words: spokenWords(reader.sayProblem(problem)),
+      })),
+    );
+    return false;
+  });
+}
+
+function tellSoon(telling: HTMLElement, { plan, recipe }: Planned, queue: Queue): void {
+  queue.put("telling", () => {
+    telling.replaceChildren(...(plan.fits ? tellFit(plan, recipe) : tellMisfit(plan, recipe)));
+    return false;
+  });
+}
