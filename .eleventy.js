@@ -42,7 +42,7 @@ export default function (cfg) {
     const read = ready ?? (await engine.readContent(contentFolder));
     const { helpers } = ready ?? {};
     ready = undefined;
-    if (read.report) throw new ContentProblem(read.report);
+    if (read.report) throw new ContentError(read.report);
     const { content } = read;
     const calling = () => engine.startHelpers({ content, memos, engine, project: PROJECT });
     await (helpers ?? calling()).makePieces();
@@ -73,12 +73,12 @@ export default function (cfg) {
       report = "";
       due = pairsDue();
       engine.writeSideFiles(directories.output, book.sideFiles(due));
-    } catch (problem) {
-      if (runMode === "build" || !engine) throw problem;
+    } catch (issue) {
+      if (runMode === "build" || !engine) throw issue;
       // While serving, the last good pages stay and carry the report.
-      report = problem.message;
-      const isOurs = !(problem instanceof ContentProblem);
-      console.error("\n%s\n", isOurs ? engine.sayFailure(NOT_BUILT, problem) : report);
+      report = issue.message;
+      const isOurs = !(issue instanceof ContentError);
+      console.error("\n%s\n", isOurs ? engine.sayFailure(NOT_BUILT, issue) : report);
       book ??= engine.emptyBook();
       due = pairsDue();
     }
@@ -148,7 +148,7 @@ async function pdfAnswer(book, { pathname }) {
 }
 
 /** Wrong content is told in the report's own words, without a trace of the program's. */
-class ContentProblem extends Error {
+class ContentError extends Error {
   skipOriginalStack = true;
 }
 

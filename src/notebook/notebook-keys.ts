@@ -18,40 +18,40 @@ export const MIDDLES = ["lower", "higher", "both"] as const;
 export const NOTEBOOK_KEYS = {
   notebook: {
     title: {
-      wanted: { kind: "text", longest: BOUNDS.title },
+      expected: { kind: "text", longest: BOUNDS.title },
       meaning: "The notebook's name, as it is shown.",
     },
     paper: {
-      wanted: { kind: "form", form: "paper", names: PAPER_NAMES, ...BOUNDS.paper },
+      expected: { kind: "form", form: "paper", names: PAPER_NAMES, ...BOUNDS.paper },
       meaning: "The paper: a name, or its width and height in millimetres.",
     },
     pitch: {
-      wanted: { kind: "form", form: "pitch", ...BOUNDS.pitch },
+      expected: { kind: "form", form: "pitch", ...BOUNDS.pitch },
       meaning: "From one dot to the next, in millimetres.",
     },
     dots: {
-      wanted: { kind: "form", form: "dots", ...BOUNDS.dots },
+      expected: { kind: "form", form: "dots", ...BOUNDS.dots },
       meaning: "How many dots there are across and down.",
     },
     firstDot: {
-      wanted: { kind: "form", form: "first-dot", min: 0, max: BOUNDS.paper.max },
+      expected: { kind: "form", form: "first-dot", min: 0, max: BOUNDS.paper.max },
       meaning:
         "From the left and the top edge to the first dot, in millimetres. Left out: the grid is centred.",
     },
     count: {
-      wanted: { kind: "form", form: "count", names: COUNTS },
+      expected: { kind: "form", form: "count", names: COUNTS },
       meaning: "Where counting starts and ends. Left out: edge-to-dot.",
     },
     ruling: {
-      wanted: { kind: "choice", allowed: RULINGS },
+      expected: { kind: "choice", allowed: RULINGS },
       meaning: "What is printed on the paper. Left out: dots.",
     },
     binding: {
-      wanted: { kind: "choice", allowed: BINDINGS },
+      expected: { kind: "choice", allowed: BINDINGS },
       meaning: "The side at which the pages are bound. Left out: left.",
     },
     middle: {
-      wanted: { kind: "choice", allowed: MIDDLES },
+      expected: { kind: "choice", allowed: MIDDLES },
       meaning: "Which middle of an odd count is used. Left out: lower.",
     },
   },

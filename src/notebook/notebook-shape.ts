@@ -19,7 +19,7 @@ export const NOTEBOOK_SHAPE = {
   keys: KEYS,
   grammar: NOTEBOOK_KEYS,
   schema: z.strictObject({
-    title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
+    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
     paper: z
       .union([z.enum(PAPER_NAMES), pair(mmSchema(BOUNDS.paper))])
       .describe(KEYS.paper.meaning),

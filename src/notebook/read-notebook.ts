@@ -1,6 +1,6 @@
 /** Reads a notebook's file: paper and grid in exact lengths, and whether the grid lies on the paper. */
 
-import type { Problem } from "../issue/facts/issue.ts";
+import type { Issue } from "../issue/facts/issue.ts";
 import { type Note, type Reading, readingOf, type TextFile } from "../issue/facts/reading.ts";
 import { AXES, type Axis } from "../measure/axis.ts";
 import type { GridAxis } from "../measure/grid-axis.ts";
@@ -9,7 +9,7 @@ import { readFrontMatter } from "../source/front-matter/read-front-matter.ts";
 import { checkShape } from "../source/schema/check-schema.ts";
 import { plainKeys } from "../source/schema/plain-value.ts";
 import { slugOf } from "../source/slug.ts";
-import { entryOf, type WrittenMap } from "../source/tree.ts";
+import { entryOf, type SourceMapping } from "../source/tree.ts";
 import { centredDot } from "./centred-dot.ts";
 import { gridFaults } from "./grid-faults.ts";
 import type { Notebook } from "./notebook.ts";
@@ -21,14 +21,14 @@ export function readNotebook(file: TextFile): Reading<Notebook> {
   const matter = readFrontMatter(file);
   if (!matter.ok) return matter;
   const { tree, body, faults } = matter.value;
-  const problems: Problem[] = [...faults];
-  const note: Note = (problem) => problems.push(problem);
+  const issues: Issue[] = [...faults];
+  const note: Note = (issue) => issues.push(issue);
   const head = checkShape(NOTEBOOK_SHAPE, tree, note);
   const grid = GRID_SCHEMA.safeParse(plainKeys(tree, NOTEBOOK_SHAPE.keys));
-  if (!grid.success) return { ok: false, problems };
+  if (!grid.success) return { ok: false, issues };
   const axes = { across: gridAxis(grid.data, "across"), down: gridAxis(grid.data, "down") };
   for (const axis of AXES) noteGrid(axes[axis], axis, { tree, note });
-  if (!head) return { ok: false, problems };
+  if (!head) return { ok: false, issues };
   const { title, paper, ruling, binding, middle } = head;
   const notebook: Notebook = {
     slug: slugOf(file.path),
@@ -40,7 +40,7 @@ export function readNotebook(file: TextFile): Reading<Notebook> {
     middle,
     body,
   };
-  return readingOf(notebook, problems);
+  return readingOf(notebook, issues);
 }
 
 /** One axis of the grid; without a written first dot it is centred, to half a nanometre. */
@@ -61,7 +61,7 @@ function gridAxis(head: GridHead, axis: Axis): GridAxis {
 function noteGrid(
   grid: GridAxis,
   axis: Axis,
-  { tree, note }: { readonly tree: WrittenMap; readonly note: Note },
+  { tree, note }: { readonly tree: SourceMapping; readonly note: Note },
 ): void {
   const dots = entryOf(tree, "dots")?.value.at ?? tree.at;
   const first = entryOf(tree, "firstDot")?.value.at;

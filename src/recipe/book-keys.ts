@@ -7,22 +7,22 @@ export const STRETCH = { min: 0.9, max: 1.1 } as const;
 
 export const BOOK_KEYS = {
   book: {
-    title: { wanted: { kind: "text", longest: LIMITS.text }, meaning: "The book's title." },
+    title: { expected: { kind: "text", longest: LIMITS.text }, meaning: "The book's title." },
     notebooks: {
-      wanted: { kind: "form", form: "chosen-notebooks" },
+      expected: { kind: "form", form: "chosen-notebooks" },
       meaning: "Which notebooks the book has, in this order. Left out: all, by name.",
     },
     patterns: {
-      wanted: { kind: "form", form: "chosen-patterns" },
+      expected: { kind: "form", form: "chosen-patterns" },
       meaning: "Which patterns the book has. Left out: all.",
     },
     url: {
-      wanted: { kind: "form", form: "address" },
+      expected: { kind: "form", form: "address" },
       meaning:
         "Where the book will be found, for addresses in feeds and previews. May be left out.",
     },
     printer: {
-      wanted: { kind: "form", form: "printer", ...STRETCH },
+      expected: { kind: "form", form: "printer", ...STRETCH },
       meaning:
         "Stretches all that is printed, along the short side (x) and the long side (y) of the paper: 100 divided by what a bar of 100 mm measures.",
     },

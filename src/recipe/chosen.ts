@@ -1,6 +1,6 @@
 /** Which notebooks and patterns a book has, and whether those it names are there. */
 
-import type { Problem } from "../issue/facts/issue.ts";
+import type { Issue } from "../issue/facts/issue.ts";
 import { nearest } from "../source/nearest-word.ts";
 import type { NamedSlug } from "../source/schema/named-slugs.ts";
 import type { Chosen } from "./book-file.ts";
@@ -22,7 +22,7 @@ export function unknownIn(
   chosen: Chosen,
   what: What,
   known: readonly string[],
-): readonly Problem[] {
+): readonly Issue[] {
   if (chosen === "all") return [];
   return chosen
     .filter(({ slug }) => !known.includes(slug))
@@ -39,7 +39,7 @@ export function unlistedOf(
   return all.filter((recipe) => slugs.has(recipe.slug) && !listed.includes(recipe));
 }
 
-function unknown({ slug, at }: NamedSlug, what: What, known: readonly string[]): Problem {
+function unknown({ slug, at }: NamedSlug, what: What, known: readonly string[]): Issue {
   const meant = nearest(slug, known);
   return {
     about: "book",

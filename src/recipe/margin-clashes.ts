@@ -1,6 +1,6 @@
 /** Which margins of a pattern land on one side in a notebook that the book has. */
 
-import type { Problem } from "../issue/facts/issue.ts";
+import type { Issue } from "../issue/facts/issue.ts";
 import type { Binding, Notebook } from "../notebook/notebook.ts";
 import { marginSides, type PageSide } from "./margin-sides.ts";
 import type { Area, Attempt, Margin, Recipe } from "./recipe.ts";
@@ -10,7 +10,7 @@ import type { Area, Attempt, Margin, Recipe } from "./recipe.ts";
  * and clashes on a pad bound at the top: beside other notebooks that is no mistake of the recipe, and the pad's own
  * page says why the pattern does not fit there.
  */
-export function marginClashes(recipe: Recipe, notebooks: readonly Notebook[]): readonly Problem[] {
+export function marginClashes(recipe: Recipe, notebooks: readonly Notebook[]): readonly Issue[] {
   const all = new Set(notebooks.map(({ binding }) => binding));
   const atSide = [...all].filter((binding) => binding !== "top");
   const bindings = atSide.length > 0 ? atSide : all;
@@ -27,7 +27,7 @@ function clashesOf(
   margin: Margin,
   page: PageSide,
   { binding, bound }: { readonly binding: Binding; readonly bound: readonly string[] },
-): readonly Problem[] {
+): readonly Issue[] {
   const sides = marginSides(margin, binding, page);
   const at = margin.place;
   if (sides.kind === "sides" || !at) return [];

@@ -32,93 +32,93 @@ const STEPS = { kind: "whole", unit: "steps", min: 1, max: LIMITS.steps } as con
 const SPACE = { kind: "whole", unit: "steps", min: 0, max: LIMITS.space } as const;
 const form = <F extends string>(name: F) => ({ kind: "form", form: name }) as const;
 const SPLIT = { ...form("split"), min: 1, max: LIMITS.tracks } as const;
-const margin = (where: string): KeyEntry & { readonly wanted: typeof SPACE } => ({
-  wanted: SPACE,
+const margin = (where: string): KeyEntry & { readonly expected: typeof SPACE } => ({
+  expected: SPACE,
   meaning: `Empty steps ${where}.`,
 });
 
 export const RECIPE_KEYS = {
   recipe: {
-    title: { wanted: TEXT, meaning: "The pattern's name, as it is shown." },
+    title: { expected: TEXT, meaning: "The pattern's name, as it is shown." },
     purpose: {
-      wanted: { kind: "choice", allowed: PURPOSES },
+      expected: { kind: "choice", allowed: PURPOSES },
       meaning: "What the page is for. The list of patterns is sorted by it.",
     },
     tags: {
-      wanted: { ...form("tags"), max: LIMITS.tags },
+      expected: { ...form("tags"), max: LIMITS.tags },
       meaning: "Words by which the pattern can be found.",
     },
-    page: { wanted: form("area"), meaning: "The area of a single page." },
-    spread: { wanted: form("spread"), meaning: "The areas of two facing pages." },
+    page: { expected: form("area"), meaning: "The area of a single page." },
+    spread: { expected: form("spread"), meaning: "The areas of two facing pages." },
     otherwise: {
-      wanted: { ...form("attempts"), max: LIMITS.attempts },
+      expected: { ...form("attempts"), max: LIMITS.attempts },
       meaning: "Pages or spreads that are tried in order where the one before does not fit.",
     },
   },
   attempt: {
-    page: { wanted: form("area"), meaning: "The area of a single page." },
-    spread: { wanted: form("spread"), meaning: "The areas of two facing pages." },
+    page: { expected: form("area"), meaning: "The area of a single page." },
+    spread: { expected: form("spread"), meaning: "The areas of two facing pages." },
   },
   spread: {
-    left: { wanted: form("area"), meaning: "The area of the left page." },
-    right: { wanted: form("area"), meaning: "The area of the right page." },
+    left: { expected: form("area"), meaning: "The area of the left page." },
+    right: { expected: form("area"), meaning: "The area of the right page." },
   },
   area: {
     label: {
-      wanted: TEXT,
+      expected: TEXT,
       meaning:
         "What is written in the area. On an area that is split it is not drawn, and only names it in the book's words.",
     },
     margin: {
-      wanted: { ...form("margin"), min: 0, max: LIMITS.space },
+      expected: { ...form("margin"), min: 0, max: LIMITS.space },
       meaning:
         "Empty steps inside the area's edges. Two keys cannot mean one side: on a page bound at the top, inner is the top.",
     },
-    columns: { wanted: SPLIT, meaning: "Splits the area into columns." },
-    rows: { wanted: SPLIT, meaning: "Splits the area into rows." },
+    columns: { expected: SPLIT, meaning: "Splits the area into columns." },
+    rows: { expected: SPLIT, meaning: "Splits the area into rows." },
     fill: {
-      wanted: { kind: "choice", allowed: FILLS },
+      expected: { kind: "choice", allowed: FILLS },
       meaning: "What is drawn in an area that is not split. Left out: blank.",
     },
-    every: { wanted: STEPS, meaning: "The fill repeats every so many steps. Left out: 1." },
+    every: { expected: STEPS, meaning: "The fill repeats every so many steps. Left out: 1." },
   },
   track: {
-    steps: { wanted: STEPS, meaning: "The track has exactly so many steps." },
+    steps: { expected: STEPS, meaning: "The track has exactly so many steps." },
     share: {
-      wanted: { kind: "share", max: LIMITS.share },
+      expected: { kind: "share", max: LIMITS.share },
       meaning: "The track's weight when tracks divide what is left. Left out: 1.",
     },
     same: {
-      wanted: { kind: "text", longest: LIMITS.name },
+      expected: { kind: "text", longest: LIMITS.name },
       meaning: "A name. All tracks that carry it get one size, anywhere in the pattern.",
     },
-    min: { wanted: STEPS, meaning: "The fewest steps the track may have. Left out: 1." },
-    max: { wanted: STEPS, meaning: "The most steps the track may have. Left out: no limit." },
+    min: { expected: STEPS, meaning: "The fewest steps the track may have. Left out: 1." },
+    max: { expected: STEPS, meaning: "The most steps the track may have. Left out: no limit." },
     repeat: {
-      wanted: { kind: "whole", unit: "copies", min: 1, max: LIMITS.tracks },
+      expected: { kind: "whole", unit: "copies", min: 1, max: LIMITS.tracks },
       meaning: "So many tracks of this kind, one after another.",
     },
   },
   split: {
     count: {
-      wanted: { kind: "whole", unit: "tracks", min: 1, max: LIMITS.tracks },
+      expected: { kind: "whole", unit: "tracks", min: 1, max: LIMITS.tracks },
       meaning: "So many tracks, all alike.",
     },
-    tracks: { wanted: form("tracks"), meaning: "The tracks, one by one, instead of a count." },
-    each: { wanted: form("track"), meaning: "The track that `count` repeats." },
-    labels: { wanted: form("labels"), meaning: "Labels of the counted tracks, in order." },
+    tracks: { expected: form("tracks"), meaning: "The tracks, one by one, instead of a count." },
+    each: { expected: form("track"), meaning: "The track that `count` repeats." },
+    labels: { expected: form("labels"), meaning: "Labels of the counted tracks, in order." },
     gap: {
-      wanted: { ...form("gap"), min: 0, max: LIMITS.space },
+      expected: { ...form("gap"), min: 0, max: LIMITS.space },
       meaning: "Empty steps between two tracks. Left out: 0.",
     },
     leftover: {
-      wanted: { ...form("leftover"), names: LEFTOVER_KEYWORDS },
+      expected: { ...form("leftover"), names: LEFTOVER_KEYWORDS },
       meaning: "Where the steps go that tracks and gaps cannot take. Left out: end.",
     },
   },
   gap: {
-    min: { wanted: SPACE, meaning: "The narrowest gap. Left out: 0." },
-    max: { wanted: SPACE, meaning: "The widest gap." },
+    min: { expected: SPACE, meaning: "The narrowest gap. Left out: 0." },
+    max: { expected: SPACE, meaning: "The widest gap." },
   },
   margin: {
     top: margin("at the top"),

@@ -1,12 +1,12 @@
 /** The head of a recipe as a zod schema; its areas are read by hand, where a tree needs better words. */
 import * as z from "zod";
 import { textSchema } from "../source/schema/value-schema.ts";
-import type { Written } from "../source/tree.ts";
+import type { SourceNode } from "../source/tree.ts";
 import { PURPOSES } from "./recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 
 const { recipe: KEYS } = RECIPE_KEYS;
-const tree = () => z.custom<Written>(() => true).optional();
+const tree = () => z.custom<SourceNode>(() => true).optional();
 
 export const RECIPE_SHAPE = {
   owner: "recipe",
@@ -14,7 +14,7 @@ export const RECIPE_SHAPE = {
   grammar: RECIPE_KEYS,
   needsOne: ["page", "spread"],
   schema: z.strictObject({
-    title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
+    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
     purpose: z.enum(PURPOSES).describe(KEYS.purpose.meaning),
     tags: z
       .array(textSchema({ longest: LIMITS.text }))

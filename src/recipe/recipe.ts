@@ -81,12 +81,12 @@ export type Leftover =
 
 /** One column or row. */
 export interface Track {
-  readonly size: WrittenSize;
+  readonly size: TrackSizing;
   readonly area: Area;
 }
 
 /** A written size: as the engine takes it, or a `same` name that is fixed before. */
-export type WrittenSize = TrackSize | SameSize;
+export type TrackSizing = TrackSize | SameSize;
 
 export interface SameSize {
   readonly kind: "same";

@@ -15,28 +15,28 @@ const SLUGS = { kind: "form", form: "slugs", max: STRIP_BOUNDS.patterns } as con
 export const STRIP_KEYS = {
   strip: {
     title: {
-      wanted: { kind: "text", longest: LIMITS.text },
+      expected: { kind: "text", longest: LIMITS.text },
       meaning: "The strip's name, as it is shown.",
     },
     across: {
-      wanted: SLUGS,
+      expected: SLUGS,
       meaning: "Patterns whose columns are marked on the side that lies across, most used first.",
     },
     down: {
-      wanted: SLUGS,
+      expected: SLUGS,
       meaning: "Patterns whose rows are marked on the side that lies down, most used first.",
     },
     lanes: {
-      wanted: { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes },
+      expected: { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes },
       meaning: "At most so many lanes a side. Left out: 4.",
     },
     make: {
-      wanted: { kind: "choice", allowed: MAKES },
+      expected: { kind: "choice", allowed: MAKES },
       meaning:
         "How the two sides come together: both on one face, the second turned round (edges), on a fold, or as two strips. Left out: edges.",
     },
     width: {
-      wanted: { kind: "millimetres", ...STRIP_BOUNDS.width },
+      expected: { kind: "millimetres", ...STRIP_BOUNDS.width },
       meaning: "The strip's width in millimetres. Left out: 30.",
     },
   },

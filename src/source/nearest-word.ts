@@ -19,8 +19,8 @@ const LONGEST = 60;
 /** How far apart, or nothing where the two are too far apart to be taken for each other. */
 function distanceTo(word: string, candidate: string): number | undefined {
   const parts = partsOf(word);
-  const wanted = partsOf(candidate);
-  if (wanted.every((part) => parts.includes(part))) return parts.length - wanted.length;
+  const expected = partsOf(candidate);
+  if (expected.every((part) => parts.includes(part))) return parts.length - expected.length;
   // A figure is no slip of another one: A9 is no A3.
   const [figures, others] = [figuresOf(word), figuresOf(candidate)];
   if (figures !== "" && others !== "" && figures !== others) return undefined;

@@ -1,10 +1,10 @@
 /** Front matter as it was written: a plain tree in which every part knows its place. */
 import type { Place } from "../issue/facts/place.ts";
 
-export type Written = WrittenScalar | WrittenList | WrittenMap;
+export type SourceNode = SourceScalar | SourceSequence | SourceMapping;
 
 /** A single value. `source` is the text behind a number or a word such as `true`. */
-export interface WrittenScalar {
+export interface SourceScalar {
   readonly kind: "scalar";
   readonly value: string | number | boolean | null;
   readonly source: string;
@@ -13,33 +13,33 @@ export interface WrittenScalar {
   readonly isRemark?: true;
 }
 
-interface WrittenList {
+interface SourceSequence {
   readonly kind: "list";
-  readonly entries: readonly Written[];
+  readonly entries: readonly SourceNode[];
   readonly at: Place;
 }
 
 /** Keys in their written order, each only once but for bare ones. */
-export interface WrittenMap {
+export interface SourceMapping {
   readonly kind: "map";
-  readonly entries: readonly WrittenEntry[];
+  readonly entries: readonly SourceEntry[];
   readonly at: Place;
 }
 
-export interface WrittenEntry {
+export interface SourceEntry {
   readonly key: string;
   readonly keyAt: Place;
-  readonly value: Written;
+  readonly value: SourceNode;
   /** Is there no colon either, so that it may be the rest of a value with a comma in it? */
   readonly isBare?: true;
 }
 
 /** What is written behind a key, if it is there. */
-export function entryOf(map: WrittenMap, key: string): WrittenEntry | undefined {
+export function entryOf(map: SourceMapping, key: string): SourceEntry | undefined {
   return map.entries.find((entry) => entry.key === key);
 }
 
 /** Is nothing written, as behind `label:`? `null` and `~` are YAML's words for it. */
-export function isNothing(node: Written): boolean {
+export function isNothing(node: SourceNode): boolean {
   return node.kind === "scalar" && node.value === null;
 }

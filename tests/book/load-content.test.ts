@@ -6,7 +6,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, describe, expect, it } from "vitest";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
-import { reportProblems } from "../../src/issue/report/report.ts";
+import { reportIssues } from "../../src/issue/report/report.ts";
 
 const folders: string[] = [];
 
@@ -39,13 +39,13 @@ async function folderWith(files: Files): Promise<string> {
 
 async function contentOf(files: Files): Promise<Content> {
   const reading = await loadContent(await folderWith(files));
-  if (!reading.ok) throw new Error(reportProblems(reading.problems, reading.texts));
+  if (!reading.ok) throw new Error(reportIssues(reading.issues, reading.texts));
   return reading.value;
 }
 
 async function reportOn(folder: string): Promise<string> {
   const reading = await loadContent(folder);
-  return reading.ok ? "" : reportProblems(reading.problems, reading.texts);
+  return reading.ok ? "" : reportIssues(reading.issues, reading.texts);
 }
 
 const slugs = (values: readonly { readonly slug: string }[]) => values.map(({ slug }) => slug);

@@ -14,7 +14,7 @@ import { makePatternPiece } from "../../src/view/pattern/pattern-view.ts";
 const write = createSvgWriter(createSVGWindow());
 
 function checkedValue<T>(reading: Reading<T>): T {
-  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
   return reading.value;
 }
 

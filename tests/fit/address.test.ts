@@ -1,7 +1,7 @@
 /** What an address says is read as it was written, and a broken one gets words. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sayAddressProblem } from "../../src/issue/words/say-address-issue.ts";
+import { sayAddressIssue } from "../../src/issue/words/say-address-issue.ts";
 import { MAKES } from "../../src/recipe/strip-recipe.ts";
 import { type Fit, readFitAddress, writeFitAddress } from "../../src/view/address/fit-address.ts";
 import { USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
@@ -107,7 +107,7 @@ describe("a broken address", () => {
     [`#v=1&name=${"a".repeat(20_000)}`, "It is longer than 16000 characters."],
   ])("gets words: %s", (hash, sentence) => {
     const reading = readFitAddress(hash, known);
-    expect(reading.ok ? "" : sayAddressProblem(reading.problem)).toBe(sentence);
+    expect(reading.ok ? "" : sayAddressIssue(reading.issue)).toBe(sentence);
   });
 
   it("is never an exception, whatever it is", () => {
@@ -134,7 +134,7 @@ describe("a broken address", () => {
         const reading = readFitAddress(text, known);
         if (reading.ok) return;
         broken += 1;
-        expect(sayAddressProblem(reading.problem)).toMatch(/^[A-Z“].*\.$/s);
+        expect(sayAddressIssue(reading.issue)).toMatch(/^[A-Z“].*\.$/s);
       }),
       { seed: 70_005, numRuns: 5_000 },
     );

@@ -1,14 +1,14 @@
 /** The bench while something in its forms will not do: what is shown stays, and everybody knows that it is old. */
 import { describe, expect, it } from "vitest";
 import { type FormName, openBench } from "../../site/script/fit/fit-store.ts";
-import type { FieldProblem } from "../../src/issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../src/issue/facts/field-issue.ts";
 import { USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { demoShelf } from "./page-shelf.ts";
 
 const { shelf } = await demoShelf();
-const FAULT: FieldProblem = { field: "dotsAcross", kind: "control-character" };
+const FAULT: FieldIssue = { field: "dotsAcross", kind: "control-character" };
 
 function benchWith(form: FormName) {
   const reading = readFields(USUAL_FIELDS);

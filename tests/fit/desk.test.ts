@@ -7,7 +7,7 @@ import type { Device } from "../../site/script/device/device.ts";
 import { stretchOf } from "../../site/script/lazy/editor/editor-part.ts";
 import { FIRST_RECIPE, startDesk } from "../../site/script/recipe/initial-recipe.ts";
 import { workOutRecipe } from "../../site/script/recipe/plan-recipe.ts";
-import { sayAddressProblem } from "../../src/issue/words/say-address-issue.ts";
+import { sayAddressIssue } from "../../src/issue/words/say-address-issue.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
@@ -76,7 +76,7 @@ describe("the desk's address", () => {
     ],
   ])("that is broken gets words: %s", (hash, sentence) => {
     const reading = readDeskAddress(hash, shelf.slugs);
-    expect(reading.ok ? "" : sayAddressProblem(reading.problem)).toBe(sentence);
+    expect(reading.ok ? "" : sayAddressIssue(reading.issue)).toBe(sentence);
   });
 });
 
@@ -125,7 +125,7 @@ describe("what lies on the desk first", () => {
   });
 
   it("is what is kept where the address is broken, with what is wrong", () => {
-    expect(start("#v=7")).toMatchObject({ desk: { text: "mine" }, problem: { version: "7" } });
+    expect(start("#v=7")).toMatchObject({ desk: { text: "mine" }, issue: { version: "7" } });
   });
 });
 

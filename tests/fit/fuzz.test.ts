@@ -9,9 +9,9 @@ import { gridScene } from "../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../src/draw/page/page-scene.ts";
 import { stripScene } from "../../src/draw/strip/strip-scene.ts";
 import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
-import { sayAddressProblem } from "../../src/issue/words/say-address-issue.ts";
-import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
-import { sayProblem } from "../../src/issue/words/say-issue.ts";
+import { sayAddressIssue } from "../../src/issue/words/say-address-issue.ts";
+import { sayFieldIssue } from "../../src/issue/words/say-field-issue.ts";
+import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { sayMisfit } from "../../src/issue/words/say-misfit.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { Plan } from "../../src/plan/plan.ts";
@@ -42,7 +42,7 @@ function drawn(plan: Plan, recipe: Recipe, notebook: Notebook): Answer {
 
 function answerToFields(fields: Parameters<typeof readFields>[0], pattern: string): Answer {
   const reading = readFields(fields);
-  if (!reading.ok) return { words: reading.problems.map(sayFieldProblem) };
+  if (!reading.ok) return { words: reading.issues.map(sayFieldIssue) };
   const shown = workOut({ notebook: reading.value, pattern, strip: NO_STRIP }, shelf);
   const scenes = [gridScene(shown.notebook), stripScene(shown.strip)].map((scene) => write(scene));
   if (scenes.some((svg) => !svg.startsWith("<svg"))) return { words: [] };
@@ -54,13 +54,13 @@ function answerToRecipe(text: string): Answer {
   if (!notebook) throw new Error("the demo book has no notebook");
   const desk = { notebook, slug: "", text };
   const result = workOutRecipe(desk, { readRecipe }, content.notebooks);
-  if (!result.ok) return { words: result.problems.map((one) => sayProblem(one).sentence) };
+  if (!result.ok) return { words: result.issues.map((one) => sayIssue(one).sentence) };
   return drawn(result.plan, result.recipe, result.notebook);
 }
 
 function answerToAddress(hash: string): Answer {
   const reading = readFitAddress(hash, shelf.slugs);
-  if (!reading.ok) return { words: [sayAddressProblem(reading.problem)] };
+  if (!reading.ok) return { words: [sayAddressIssue(reading.issue)] };
   const { notebook, pattern = "seed-list", strip = NO_STRIP } = reading.value;
   const [usual] = content.notebooks;
   const shown = workOut({ notebook: notebook ?? usual ?? fail(), pattern, strip }, shelf);

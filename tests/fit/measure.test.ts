@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type Device, openDevice } from "../../site/script/device/device.ts";
 import { keepPrinter, keptPrinter } from "../../site/script/device/kept-printer.ts";
 import { keepScale, keptScale, pxPerMm } from "../../site/script/measure/screen-scale.ts";
-import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
+import { sayFieldIssue } from "../../src/issue/words/say-field-issue.ts";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readPitch, sayPitch } from "../../src/view/fields/pitch-check.ts";
 import { printerLine, readBars } from "../../src/view/fields/printed-bars.ts";
@@ -59,7 +59,7 @@ describe("the printer", () => {
 
   it.each(["", "80", "120", "x", "-97"])("cannot be corrected by a bar of %j", (x) => {
     const reading = readBars({ x, y: "100" });
-    const words = reading.ok ? [] : reading.problems.map(sayFieldProblem);
+    const words = reading.ok ? [] : reading.issues.map(sayFieldIssue);
     const range = "This needs a number of millimetres from 91 to 111.1.";
     expect(words).toEqual(x === "" ? [] : [range]);
   });
@@ -109,7 +109,7 @@ describe("a notebook's pitch", () => {
     ["1", "900", ["length"]],
   ])("cannot be %s steps over %s mm", (steps, length, fields) => {
     const reading = readPitch({ steps, length });
-    expect(reading.ok ? [] : reading.problems.map(({ field }) => field)).toEqual(fields);
+    expect(reading.ok ? [] : reading.issues.map(({ field }) => field)).toEqual(fields);
   });
 });
 

@@ -1,7 +1,7 @@
 /** Fields make the same notebook as a file that says the same, or say at the field what is wrong. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sayFieldProblem } from "../../src/issue/words/say-field-issue.ts";
+import { sayFieldIssue } from "../../src/issue/words/say-field-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import {
   fieldsOf,
@@ -76,7 +76,7 @@ describe("a pitch in inches", () => {
 describe("what is said at a field", () => {
   const said = (change: Partial<NotebookFields>) => {
     const reading = readFields({ ...USUAL_FIELDS, ...change });
-    return reading.ok ? [] : reading.problems.map((p) => [p.field, sayFieldProblem(p)]);
+    return reading.ok ? [] : reading.issues.map((p) => [p.field, sayFieldIssue(p)]);
   };
 
   it.each<[Partial<NotebookFields>, readonly (readonly [string, string])[]]>([

@@ -3,8 +3,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { openedFile } from "../../site/script/lazy/reader/open-file.ts";
-import { reportProblems } from "../../src/issue/report/report.ts";
-import { sayProblem } from "../../src/issue/words/say-issue.ts";
+import { reportIssues } from "../../src/issue/report/report.ts";
+import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
@@ -12,7 +12,7 @@ import { PROJECT } from "../setup/run-command.ts";
 import { demoShelf } from "./page-shelf.ts";
 
 const { content, shelf } = await demoShelf();
-const reader = { readNotebook, readRecipe, readStripRecipe, reportProblems, sayProblem };
+const reader = { readNotebook, readRecipe, readStripRecipe, reportIssues, sayIssue };
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 const open = (name: string, text: string) =>

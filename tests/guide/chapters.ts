@@ -3,13 +3,13 @@ import markdownIt from "markdown-it";
 import { type GuideFence, guideFence } from "../../src/view/guide/guide-fence.ts";
 import { sourceFiles } from "../house/source-files.ts";
 
-export interface WrittenFence {
+export interface ChapterFence {
   readonly info: string;
   readonly fence: GuideFence;
 }
 
 /** Every fence of every chapter, by the chapter's file, in order. */
-export function chapterFences(): ReadonlyMap<string, readonly WrittenFence[]> {
+export function chapterFences(): ReadonlyMap<string, readonly ChapterFence[]> {
   const parser = markdownIt({ html: false });
   const chapters = [...sourceFiles(["site/guide"], [".md"])];
   return new Map(

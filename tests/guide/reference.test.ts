@@ -32,9 +32,9 @@ describe("the reference", () => {
 
   it("has a sentence and a kind of value for each", () => {
     for (const { keys } of groups)
-      for (const { meaning, wanted } of keys) {
+      for (const { meaning, expected } of keys) {
         expect(meaning).toMatch(/^[A-Z].*\.$/s);
-        expect(wanted).not.toBe("");
+        expect(expected).not.toBe("");
       }
   });
 

@@ -26,8 +26,8 @@ const PACKAGES: readonly { readonly name: RegExp; readonly folders: readonly str
 ];
 
 /** What is wrong with the imports of some files: `from: sentence`, sorted. */
-export function importProblems(files: ReadonlyMap<string, string>): readonly string[] {
-  const problems = [...files].flatMap(([path, text]) =>
+export function importIssues(files: ReadonlyMap<string, string>): readonly string[] {
+  const issues = [...files].flatMap(([path, text]) =>
     importsOf(text).flatMap((target) => {
       const wrong = target.startsWith(".")
         ? wrongFolder(path, posix.join(posix.dirname(path), target), files)
@@ -35,7 +35,7 @@ export function importProblems(files: ReadonlyMap<string, string>): readonly str
       return wrong ? [`${path}: ${wrong}`] : [];
     }),
   );
-  return [...problems, ...cycles(files)].sort();
+  return [...issues, ...cycles(files)].sort();
 }
 
 /** The targets of a file's imports and re-exports, types included. */

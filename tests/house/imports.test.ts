@@ -1,6 +1,6 @@
 /** Imports point one way, from the doors down to the measures. */
 import { describe, expect, it } from "vitest";
-import { importProblems, importsOf } from "./import-rules.ts";
+import { importIssues, importsOf } from "./import-rules.ts";
 import { sourceFiles } from "./source-files.ts";
 
 describe("the house", () => {
@@ -13,7 +13,7 @@ describe("the house", () => {
   });
 
   it("imports one way only", () => {
-    expect(importProblems(files)).toEqual([]);
+    expect(importIssues(files)).toEqual([]);
   });
 });
 
@@ -71,7 +71,7 @@ describe("a planted wrong import is found", () => {
       { "src/plan/a.ts": 'import "./b.ts";', "src/plan/b.ts": 'import "./a.ts";' },
       "src/plan/a.ts: imports itself by way of src/plan/b.ts",
     ],
-  ])("%s", (_, planted, problem) => {
-    expect(importProblems(new Map([divide, plan, ...Object.entries(planted)]))).toEqual([problem]);
+  ])("%s", (_, planted, issue) => {
+    expect(importIssues(new Map([divide, plan, ...Object.entries(planted)]))).toEqual([issue]);
   });
 });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { Problem } from "../../src/issue/facts/issue.ts";
-import { reportProblems } from "../../src/issue/report/report.ts";
+import type { Issue } from "../../src/issue/facts/issue.ts";
+import { reportIssues } from "../../src/issue/report/report.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 
 /** The report of one recipe. */
 function reportOn(path: string, text: string): string {
   const reading = readRecipe({ path, text });
-  return reading.ok ? "" : reportProblems(reading.problems, new Map([[path, text]]));
+  return reading.ok ? "" : reportIssues(reading.issues, new Map([[path, text]]));
 }
 
 describe("a report", () => {
@@ -30,13 +30,13 @@ page:
   });
 
   it("sorts by file, line and column, and counts", () => {
-    const at = (file: string, line: number, column: number): Problem => ({
+    const at = (file: string, line: number, column: number): Issue => ({
       about: "yaml",
       kind: "tab",
       at: { file, line, column, width: 1 },
     });
-    const problems = [at("b.md", 1, 1), at("a.md", 10, 1), at("a.md", 2, 9), at("a.md", 2, 3)];
-    const report = reportProblems(problems, new Map());
+    const issues = [at("b.md", 1, 1), at("a.md", 10, 1), at("a.md", 2, 9), at("a.md", 2, 3)];
+    const report = reportIssues(issues, new Map());
     expect(report.match(/^\w\.md.*$/gm)).toEqual(["a.md:2:3", "a.md:2:9", "a.md:10:1", "b.md:1:1"]);
     expect(report.endsWith("\n\n4 problems in 2 files.")).toBe(true);
   });
@@ -44,14 +44,14 @@ page:
   it("does not change with the order of the problems", () => {
     const text = "---\ntitel: A\npurpose: x\npage: {rows: 0, colums: 2}\n---\n";
     const reading = readRecipe({ path: "patterns/a.md", text });
-    const problems = reading.ok ? [] : reading.problems;
-    expect(problems.length).toBe(4);
+    const issues = reading.ok ? [] : reading.issues;
+    expect(issues.length).toBe(4);
     const texts = new Map([["patterns/a.md", text]]);
-    expect(reportProblems([...problems].reverse(), texts)).toBe(reportProblems(problems, texts));
+    expect(reportIssues([...issues].reverse(), texts)).toBe(reportIssues(issues, texts));
   });
 
   it("names no line where a file as a whole is meant", () => {
-    const problem: Problem = {
+    const issue: Issue = {
       about: "file",
       kind: "bad-name",
       name: "Seed List.md",
@@ -59,7 +59,7 @@ page:
       at: { file: "patterns/Seed List.md", line: 1, column: 1, width: 0 },
     };
     const texts = new Map([["patterns/Seed List.md", "---\n"]]);
-    expect(reportProblems([problem], texts).split("\n").slice(0, 2)).toEqual([
+    expect(reportIssues([issue], texts).split("\n").slice(0, 2)).toEqual([
       "patterns/Seed List.md",
       "  `Seed List.md` is not a name that a page can have.",
     ]);

@@ -1,12 +1,12 @@
 /** The words for problems that no wrong file shows, and what all words have in common. */
 import { describe, expect, it } from "vitest";
-import type { Problem } from "../../src/issue/facts/issue.ts";
-import { sayProblem } from "../../src/issue/words/say-issue.ts";
+import type { Issue } from "../../src/issue/facts/issue.ts";
+import { sayIssue } from "../../src/issue/words/say-issue.ts";
 
 const at = { file: "patterns/a.md", line: 9, column: 3, width: 2 };
 
 describe("a problem in words", () => {
-  it.each<[Problem, string, string | undefined]>([
+  it.each<[Issue, string, string | undefined]>([
     [
       { about: "rule", kind: "too-many-areas", limit: 2_000, at },
       "The pattern has more than 2000 written areas.",
@@ -70,19 +70,19 @@ describe("a problem in words", () => {
       "There is no notebook `z`.",
       "There are `n0`, `n1`, `n2`, `n3`, `n4`, `n5`, `n6`, `n7`, `n8`, `n9`, `n10`, `n11` and 2 others.",
     ],
-  ])("%j", (problem, sentence, hint) => {
-    expect(sayProblem(problem)).toEqual({ sentence, hint });
+  ])("%j", (issue, sentence, hint) => {
+    expect(sayIssue(issue)).toEqual({ sentence, hint });
   });
 
   it("quotes a long text only in part", () => {
     const found = { kind: "scalar", source: "seed ".repeat(100), isText: true } as const;
-    const wanted = { kind: "choice", allowed: ["day"] } as const;
-    const said = sayProblem({
+    const expected = { kind: "choice", allowed: ["day"] } as const;
+    const said = sayIssue({
       about: "shape",
       kind: "unsuitable",
       key: "purpose",
       found,
-      wanted,
+      expected,
       at,
     });
     expect(said.sentence).toBe(

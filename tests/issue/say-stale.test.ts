@@ -7,13 +7,13 @@ describe("what is old", () => {
   it.each([
     [1, "1 problem: the drawing is of what was written before."],
     [3, "3 problems: the drawing is of what was written before."],
-  ])("is called so, with %i to mend", (problems, words) => {
-    expect(sayStaleDrawing(problems)).toBe(words);
+  ])("is called so, with %i to mend", (issues, words) => {
+    expect(sayStaleDrawing(issues)).toBe(words);
   });
 
   it("is not saved, and the field is named that has to be mended", () => {
-    const wanted = { kind: "whole", unit: "dots", min: 2, max: 400 } as const;
-    expect(sayHeld("Dots across", { field: "dotsAcross", kind: "unsuitable", wanted })).toBe(
+    const expected = { kind: "whole", unit: "dots", min: 2, max: 400 } as const;
+    expect(sayHeld("Dots across", { field: "dotsAcross", kind: "unsuitable", expected })).toBe(
       "This waits for “Dots across” to be mended. This needs a whole number of dots from 2 to 400.",
     );
   });
@@ -30,7 +30,7 @@ describe("an offer at a field", () => {
   it.each([
     { field: "slug", kind: "no-file-name" },
     { field: "title", kind: "control-character" },
-  ] as const)("is none where nothing is known to do: %j", (problem) => {
-    expect(fieldOffer(problem)).toBeUndefined();
+  ] as const)("is none where nothing is known to do: %j", (issue) => {
+    expect(fieldOffer(issue)).toBeUndefined();
   });
 });

@@ -8,7 +8,7 @@ function notebookOf(keys: string): Notebook {
     path: "notebooks/a5.md",
     text: `---\ntitle: A5\n${keys}\n---\nMine.`,
   });
-  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
   return reading.value;
 }
 

@@ -11,7 +11,7 @@ import {
   type Recipe,
   type Split,
   type Track,
-  type WrittenSize,
+  type TrackSizing,
 } from "../../src/recipe/recipe.ts";
 
 /** How large and how odd the recipes may be. */
@@ -126,13 +126,13 @@ function arbitraryTracks(limits: RecipeLimits, depth: number): fc.Arbitrary<read
   return fc.oneof(single, repeated, mixed);
 }
 
-function arbitrarySize({ steps, names }: RecipeLimits): fc.Arbitrary<WrittenSize> {
+function arbitrarySize({ steps, names }: RecipeLimits): fc.Arbitrary<TrackSizing> {
   const fixed = fc.record({
     kind: fc.constant("steps"),
     steps: fc.integer({ min: 1, max: steps }),
   });
   const share = arbitraryShare(steps).map((share) => ({ kind: "share" as const, ...share }));
-  const sizes: fc.WeightedArbitrary<WrittenSize>[] = [
+  const sizes: fc.WeightedArbitrary<TrackSizing>[] = [
     { weight: 2, arbitrary: fixed },
     { weight: 5, arbitrary: share },
   ];

@@ -16,7 +16,7 @@ import {
   type SameSize,
   type Split,
   type Track,
-  type WrittenSize,
+  type TrackSizing,
 } from "../../src/recipe/recipe.ts";
 import { sheetsOf } from "./laid-out-by-the-text.ts";
 
@@ -102,7 +102,7 @@ function looserName(attempt: Attempt, { kind, name, to }: NameChange): Attempt {
   });
 }
 
-function hasName(size: WrittenSize, name: string): size is SameSize {
+function hasName(size: TrackSizing, name: string): size is SameSize {
   return size.kind === "same" && size.name === name;
 }
 
@@ -142,7 +142,7 @@ function editedSplit(split: Split, { kind, to }: SplitChange): Split {
   }
 }
 
-function resized(split: Split, change: (size: WrittenSize) => WrittenSize): readonly Track[] {
+function resized(split: Split, change: (size: TrackSizing) => TrackSizing): readonly Track[] {
   return split.tracks.map((track) => ({ ...track, size: change(track.size) }));
 }
 

@@ -1,5 +1,5 @@
 /** A pattern as nested CSS grids, for a browser to lay out: one step is 10 px, each leaf carries its path. */
-import type { Area, Split, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { Area, Split, TrackSizing } from "../../src/recipe/recipe.ts";
 
 export const PX_PER_STEP = 10;
 
@@ -46,7 +46,7 @@ const PLACES: Readonly<Record<Split["leftover"]["kind"], string | undefined>> = 
   track: undefined,
 };
 
-function trackText(size: WrittenSize): string {
+function trackText(size: TrackSizing): string {
   if (size.kind === "steps") return px(size.steps);
   if (size.kind === "same" || size.max !== Number.POSITIVE_INFINITY)
     throw new RangeError("CSS has no share with a max or a name");

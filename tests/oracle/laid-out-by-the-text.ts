@@ -5,7 +5,7 @@
 import type { Axis } from "../../src/measure/axis.ts";
 import type { Binding } from "../../src/notebook/notebook.ts";
 import type { PlanBox, PlanPage, PlanSplit, Side } from "../../src/plan/plan.ts";
-import type { Area, Attempt, Split, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { Area, Attempt, Split, TrackSizing } from "../../src/recipe/recipe.ts";
 import { fewestSteps } from "./brute-force.ts";
 import { compare, fraction } from "./fraction.ts";
 import { marginsByTheText } from "./margins-by-the-text.ts";
@@ -155,6 +155,6 @@ function isAboveShare(split: Split, length: number, { name, sizes }: Sheet): boo
   });
 }
 
-function weightOf(size: WrittenSize): number {
+function weightOf(size: TrackSizing): number {
   return size.kind === "steps" ? 0 : size.weight;
 }

@@ -4,7 +4,7 @@
  * track without a max, which takes what is left at the narrowest gap.
  */
 import { type Axis, otherAxis } from "../../src/measure/axis.ts";
-import type { Area, Split, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { Area, Split, TrackSizing } from "../../src/recipe/recipe.ts";
 import { added, type Linear, scaled, steady, taken, UNKNOWN } from "./linear.ts";
 
 export interface Sizing {
@@ -56,7 +56,7 @@ function joined(a: Needs, b: Needs): Needs {
 }
 
 /** A size that is known or the unknown itself; undefined for a share track. */
-function sizeOf(size: WrittenSize, { name, before }: Sizing): Linear | undefined {
+function sizeOf(size: TrackSizing, { name, before }: Sizing): Linear | undefined {
   if (size.kind === "steps") return steady(size.steps);
   if (size.kind === "share") return undefined;
   if (size.name === name) return UNKNOWN;

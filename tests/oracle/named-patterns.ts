@@ -1,6 +1,6 @@
 /** Random nested patterns with `same` names whose sizes an integer program can tell. */
 import type { ShareSize } from "../../src/divide/question.ts";
-import type { Area, Split, Track, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { Area, Split, Track, TrackSizing } from "../../src/recipe/recipe.ts";
 import { type Random, randomFrom } from "./random.ts";
 import { area, columns, rows, same, track } from "./recipe-of.ts";
 import { fixedTrack, shareTrack } from "./track.ts";
@@ -29,12 +29,12 @@ function outerArea(random: Random): Area {
   return area({ split: divided(random, [...named, ...fixed, rest]) });
 }
 
-function innerTrack(random: Random, size: WrittenSize): Track {
+function innerTrack(random: Random, size: TrackSizing): Track {
   const sizes = Array.from({ length: random.whole(1, 4) }, () => innerSize(random));
   return track(size, area({ split: divided(random, sizes) }));
 }
 
-function innerSize(random: Random): WrittenSize {
+function innerSize(random: Random): TrackSizing {
   if (random.oneIn(4)) return fixedTrack(random.whole(1, 5));
   if (random.oneIn(3)) return limited(random);
   return same(random.pick(["bed", "bed", "path"]), limited(random));
@@ -46,7 +46,7 @@ function limited(random: Random): ShareSize {
   return { kind: "share", weight: 100 * random.whole(1, 3), min, max };
 }
 
-function divided(random: Random, tracks: readonly (WrittenSize | Track)[]): Split {
+function divided(random: Random, tracks: readonly (TrackSizing | Track)[]): Split {
   const min = random.whole(0, 2);
   const along = random.oneIn(2) ? columns : rows;
   return along(tracks, { gap: { min, max: min + random.whole(0, 1) } });

@@ -1,7 +1,7 @@
 /** The whole of a pattern by the rules' text: names are sized one after another, and attempts tried in order. */
 import type { Binding } from "../../src/notebook/notebook.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
-import type { Area, Attempt, Recipe, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { Area, Attempt, Recipe, TrackSizing } from "../../src/recipe/recipe.ts";
 import { laidOut, type Steps, sheetsOf } from "./laid-out-by-the-text.ts";
 
 interface On {
@@ -58,7 +58,7 @@ export function namesOf(attempt: Attempt): readonly string[] {
   return [...new Set(sizes.flatMap((size) => (size.kind === "same" ? [size.name] : [])))];
 }
 
-function sizesIn(area: Area): readonly WrittenSize[] {
+function sizesIn(area: Area): readonly TrackSizing[] {
   return (area.split?.tracks ?? []).flatMap(({ size, area: inner }) => [size, ...sizesIn(inner)]);
 }
 

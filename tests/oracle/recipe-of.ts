@@ -1,6 +1,6 @@
 /** Short ways to write a checked recipe down in a test. */
 import type { TrackSize } from "../../src/divide/question.ts";
-import type { Area, Attempt, Recipe, Split, Track, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { Area, Attempt, Recipe, Split, Track, TrackSizing } from "../../src/recipe/recipe.ts";
 import { shareTrack } from "./track.ts";
 
 export function recipeOf(...attempts: readonly Attempt[]): Recipe {
@@ -20,7 +20,7 @@ export function area(given: Partial<Area> = {}): Area {
   return { label: "", margin: { steps: {} }, fill: "blank", every: 1, ...given };
 }
 
-type Sized = WrittenSize | Track;
+type Sized = TrackSizing | Track;
 
 /** Columns of these sizes; a size alone is a blank leaf of that size. */
 export function columns(tracks: readonly Sized[], given: Partial<Split> = {}): Split {
@@ -42,12 +42,12 @@ function splitAlong(axis: Split["axis"], tracks: readonly Sized[], given: Partia
 }
 
 /** A track with an area of its own. */
-export function track(size: WrittenSize, inner: Area): Track {
+export function track(size: TrackSizing, inner: Area): Track {
   return { size, area: inner };
 }
 
 /** A track whose size has a name; share 1 and no limits where none are given. */
-export function same(name: string, size: TrackSize = shareTrack(1)): WrittenSize {
+export function same(name: string, size: TrackSize = shareTrack(1)): TrackSizing {
   if (size.kind !== "share") throw new RangeError("a named track has a share");
   return { ...size, kind: "same", name };
 }

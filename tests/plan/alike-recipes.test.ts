@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Box } from "../../src/measure/box.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import type { Area, Attempt, Recipe, Split, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { Area, Attempt, Recipe, Split, TrackSizing } from "../../src/recipe/recipe.ts";
 import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
 import { arbitraryArea, arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";
 import { fits } from "../oracle/fits.ts";
@@ -136,18 +136,18 @@ function withSplit(each: Area, change: (split: Split) => Split): Area {
   return each.split ? { ...each, split: change(each.split) } : each;
 }
 
-function withSizes(each: Area, change: (size: WrittenSize) => WrittenSize): Area {
+function withSizes(each: Area, change: (size: TrackSizing) => TrackSizing): Area {
   return withSplit(each, (split) => ({
     ...split,
     tracks: split.tracks.map((track) => ({ ...track, size: change(track.size) })),
   }));
 }
 
-function otherName(size: WrittenSize): WrittenSize {
+function otherName(size: TrackSizing): TrackSizing {
   return size.kind === "same" ? { ...size, name: `a ${size.name} of another name` } : size;
 }
 
-function tenfoldShare(size: WrittenSize): WrittenSize {
+function tenfoldShare(size: TrackSizing): TrackSizing {
   return size.kind === "steps" ? size : { ...size, weight: 10 * size.weight };
 }
 

@@ -5,7 +5,7 @@ import type { NearFit } from "../../src/issue/facts/near-fit.ts";
 import type { Binding, Notebook } from "../../src/notebook/notebook.ts";
 import type { Change } from "../../src/plan/plan.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import type { Attempt, Recipe, WrittenSize } from "../../src/recipe/recipe.ts";
+import type { Attempt, Recipe, TrackSizing } from "../../src/recipe/recipe.ts";
 import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
 import { arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";
 import { editedByTheText, startOf } from "../oracle/edited-by-the-text.ts";
@@ -199,9 +199,9 @@ describe("the changes for a pattern that lacks steps", () => {
   });
 
   it("loosens the limits of a name that contradict each other, wherever its tracks stand", () => {
-    const split = (of: WrittenSize) => columns([{ size: of, area: area() }, shareTrack(1)]);
+    const split = (of: TrackSizing) => columns([{ size: of, area: area() }, shareTrack(1)]);
     const bed = (limits: { min?: number; max?: number }) => same("bed", shareTrack(1, limits));
-    const spread = (left: WrittenSize, right: WrittenSize) =>
+    const spread = (left: TrackSizing, right: TrackSizing) =>
       recipeOf({
         kind: "spread",
         left: area({ split: split(left) }),

@@ -5,7 +5,7 @@ import type { Area, Recipe, Track } from "../../src/recipe/recipe.ts";
 /** The recipe of a pattern whose page, and what follows it, is written so. */
 function recipeOf(page: string, head = "title: A\npurpose: page"): Recipe {
   const reading = readRecipe({ path: "patterns/a.md", text: `---\n${head}\npage: ${page}\n---\n` });
-  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
   return reading.value;
 }
 

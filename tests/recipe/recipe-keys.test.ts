@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sayWanted } from "../../src/issue/words/say-value-type.ts";
+import { sayValueType } from "../../src/issue/words/say-value-type.ts";
 import { NOTEBOOK_KEYS } from "../../src/notebook/notebook-keys.ts";
 import { NOTEBOOK_SHAPE } from "../../src/notebook/notebook-shape.ts";
 import { BOOK_KEYS } from "../../src/recipe/book-keys.ts";
@@ -22,7 +22,7 @@ describe("the table of keys", () => {
 
   it.each(ALL)("%s %s says in sentences what it means, and what it takes", (_, __, entry) => {
     expect(entry.meaning).toMatch(/^[A-Z].*\.$/);
-    expect(sayWanted(entry.wanted)).not.toContain("undefined");
+    expect(sayValueType(entry.expected)).not.toContain("undefined");
   });
 
   it.each([

@@ -2,9 +2,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Problem } from "../../src/issue/facts/issue.ts";
+import type { Issue } from "../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../src/issue/facts/reading.ts";
-import { reportProblems } from "../../src/issue/report/report.ts";
+import { reportIssues } from "../../src/issue/report/report.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
@@ -32,14 +32,14 @@ function textsIn(folder: string): readonly string[] {
 function expectSound(read: Read, text: string): void {
   const file = { path: "patterns/a.md", text };
   const reading = read(file);
-  const problems = reading.ok ? [] : reading.problems;
-  if (!reading.ok) expect(problems.length).toBeGreaterThan(0);
-  for (const problem of problems) expectInside(problem, text);
-  if (problems.length > 0)
-    expect(reportProblems(problems, new Map([[file.path, text]]))).not.toBe("");
+  const issues = reading.ok ? [] : reading.issues;
+  if (!reading.ok) expect(issues.length).toBeGreaterThan(0);
+  for (const issue of issues) expectInside(issue, text);
+  if (issues.length > 0)
+    expect(reportIssues(issues, new Map([[file.path, text]]))).not.toBe("");
 }
 
-function expectInside({ at }: Problem, text: string): void {
+function expectInside({ at }: Issue, text: string): void {
   const lines = text.replace(/^\uFEFF/, "").split(/\r\n?|\n/);
   const line = lines[at.line - 1];
   expect(line, `line ${at.line} of ${lines.length}`).toBeDefined();

@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { readFrontMatter, readYamlFile } from "../../src/source/front-matter/read-front-matter.ts";
-import type { Written } from "../../src/source/tree.ts";
+import type { SourceNode } from "../../src/source/tree.ts";
 import { readYaml } from "../../src/source/yaml/read-yaml.ts";
 
 /** The tree with places as `line:column+width`. */
 function treeOf(text: string): unknown {
   const reading = readYaml({ path: "a.md", text, firstLine: 2 });
-  return reading.ok ? shown(reading.value) : reading.problems.map((problem) => problem.kind);
+  return reading.ok ? shown(reading.value) : reading.issues.map((issue) => issue.kind);
 }
 
-function shown(node: Written): unknown {
+function shown(node: SourceNode): unknown {
   const at = `${node.at.line}:${node.at.column}+${node.at.width}`;
   if (node.kind === "scalar") return `${node.source}@${at}`;
   if (node.kind === "list") return [at, ...node.entries.map(shown)];
@@ -62,7 +62,7 @@ describe("a tree of YAML", () => {
   it("finds a bracket and a quotation mark where they were opened", () => {
     const opened = (text: string) => {
       const reading = readYaml({ path: "a.md", text, firstLine: 1 });
-      const [first] = reading.ok ? [] : reading.problems;
+      const [first] = reading.ok ? [] : reading.issues;
       return first && `${first.kind} ${first.at.line}:${first.at.column}`;
     };
     expect(opened("a: 1\nb: [1, 2\n")).toBe("not-closed 2:4");
@@ -94,7 +94,7 @@ describe("YAML that is meant to hurt", () => {
     ],
   ])("%s is refused or read, and ends", (_, text) => {
     const reading = readYaml({ path: "a.md", text, firstLine: 1 });
-    expect(reading.ok || reading.problems.length > 0).toBe(true);
+    expect(reading.ok || reading.issues.length > 0).toBe(true);
   });
 });
 
@@ -121,7 +121,7 @@ describe("front matter", () => {
     ["---\na: 1\n ---", "open-front-matter"],
   ])("of %j: %s", (text, kind) => {
     const reading = readFrontMatter({ path: "a.md", text });
-    expect(reading.ok ? [] : reading.problems.map((problem) => problem.kind)).toEqual([kind]);
+    expect(reading.ok ? [] : reading.issues.map((issue) => issue.kind)).toEqual([kind]);
   });
 
   it("may be empty, and so may a file of YAML", () => {

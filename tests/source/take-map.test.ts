@@ -1,13 +1,13 @@
 import { describe, expect, it, vi } from "vitest";
-import type { Problem } from "../../src/issue/facts/issue.ts";
+import type { Issue } from "../../src/issue/facts/issue.ts";
 import { noteUnknownKeys } from "../../src/source/schema/take-map.ts";
-import type { WrittenMap } from "../../src/source/tree.ts";
+import type { SourceMapping } from "../../src/source/tree.ts";
 
 const AT = { file: "patterns/many.md", line: 1, column: 1, width: 1 };
 const GROUP = { owner: "area", allowed: ["rows"], grammar: {} } as const;
 
 /** Keys with nothing behind them. */
-function keysOf(count: number): WrittenMap {
+function keysOf(count: number): SourceMapping {
   const entries = Array.from({ length: count }, (_, index) => ({
     key: `z${index}`,
     keyAt: AT,
@@ -27,9 +27,9 @@ function readsOf(count: number): number {
       return entry.key;
     },
   }));
-  const problems: Problem[] = [];
-  noteUnknownKeys({ ...map, entries }, GROUP, (problem) => problems.push(problem));
-  expect(problems).toHaveLength(count);
+  const issues: Issue[] = [];
+  noteUnknownKeys({ ...map, entries }, GROUP, (issue) => issues.push(issue));
+  expect(issues).toHaveLength(count);
   return read.mock.calls.length;
 }
 

@@ -19,7 +19,7 @@ export function withoutExpectations(text: string): string {
 }
 
 /** The expectations in the order of their lines. A group begins with the marked text: `#! >colum<`. */
-export function expectedProblems(text: string): readonly Expected[] {
+export function expectedIssues(text: string): readonly Expected[] {
   const lines = text.split("\n");
   const groups: { line: number; marked: string; said: string[] }[] = [];
   lines.forEach((line, index) => {

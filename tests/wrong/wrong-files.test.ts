@@ -1,14 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { Problem } from "../../src/issue/facts/issue.ts";
+import type { Issue } from "../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../src/issue/facts/reading.ts";
-import { reportProblems } from "../../src/issue/report/report.ts";
-import { sayProblem } from "../../src/issue/words/say-issue.ts";
+import { reportIssues } from "../../src/issue/report/report.ts";
+import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { type Expected, expectedProblems, withoutExpectations } from "./expected-problems.ts";
+import { type Expected, expectedIssues, withoutExpectations } from "./expected-problems.ts";
 
 type Read = (file: TextFile) => Reading<unknown>;
 
@@ -29,23 +29,23 @@ describe.each(FOLDERS)("wrong %s", (folder, read, atLeast) => {
 
   it.each(names)("%s is told what is wrong with it", (name) => {
     const written = readFileSync(new URL(name, directory), "utf8");
-    const expected = expectedProblems(written);
+    const expected = expectedIssues(written);
     expect(expected.length).toBeGreaterThan(0);
     const file = { path: `${folder}/${name}`, text: withoutExpectations(written) };
     const reading = read(file);
-    const problems = reading.ok ? [] : reading.problems;
-    expect(toldAbout(file, problems)).toEqual(expected);
-    expectReport(file, problems, expected);
+    const issues = reading.ok ? [] : reading.issues;
+    expect(toldAbout(file, issues)).toEqual(expected);
+    expectReport(file, issues, expected);
   });
 });
 
 /** The problems as they are expected: by line, then by column. */
-function toldAbout(file: TextFile, problems: readonly Problem[]): readonly Expected[] {
+function toldAbout(file: TextFile, issues: readonly Issue[]): readonly Expected[] {
   const lines = file.text.split("\n");
-  const sorted = [...problems].sort((a, b) => a.at.line - b.at.line || a.at.column - b.at.column);
-  return sorted.map((problem) => {
-    const { line, column, width } = problem.at;
-    const { sentence, hint } = sayProblem(problem);
+  const sorted = [...issues].sort((a, b) => a.at.line - b.at.line || a.at.column - b.at.column);
+  return sorted.map((issue) => {
+    const { line, column, width } = issue.at;
+    const { sentence, hint } = sayIssue(issue);
     const start = column - 1;
     const marked = (lines[line - 1] ?? "").slice(start, start + width);
     return { line, marked, said: hint === undefined ? [sentence] : [sentence, hint] };
@@ -55,10 +55,10 @@ function toldAbout(file: TextFile, problems: readonly Problem[]): readonly Expec
 /** The report has every place and every sentence, in order, and counts them. */
 function expectReport(
   file: TextFile,
-  problems: readonly Problem[],
+  issues: readonly Issue[],
   expected: readonly Expected[],
 ): void {
-  const report = reportProblems(problems, new Map([[file.path, file.text]]));
+  const report = reportIssues(issues, new Map([[file.path, file.text]]));
   const wanted = expected.flatMap(({ line, said }) => [`${file.path}:${line}:`, ...said]);
   let from = 0;
   for (const part of wanted) {

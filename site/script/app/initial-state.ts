@@ -1,5 +1,5 @@
 /** What the fit page shows first: what its address says, else what was kept on the device, else what is usual. */
-import type { AddressProblem } from "../../../src/issue/facts/address-issue.ts";
+import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
 import { type Fit, readFitAddress } from "../../../src/view/address/fit-address.ts";
 import type { BookShelf } from "../../../src/view/catalogue.ts";
 import { USUAL_FIELDS } from "../../../src/view/fields/notebook-fields.ts";
@@ -12,7 +12,7 @@ import { type Device, KEPT } from "../device/device.ts";
 export interface Start {
   readonly fit: Fit;
   /** What is wrong with the address, where it cannot be read. */
-  readonly problem?: AddressProblem;
+  readonly issue?: AddressIssue;
   /** Does the address show another notebook than the one that is kept? */
   readonly isVisit: boolean;
 }
@@ -32,7 +32,7 @@ export function startFit(hash: string, device: Device, shelf: BookShelf): Start 
     JSON.stringify(kept.notebook) !== JSON.stringify(said.notebook);
   return {
     fit: { notebook, pattern, strip },
-    ...(address.ok ? {} : { problem: address.problem }),
+    ...(address.ok ? {} : { issue: address.issue }),
     isVisit,
   };
 }

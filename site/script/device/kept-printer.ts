@@ -1,6 +1,6 @@
 /** The printer's correction as it is kept on the device, and as it is typed. */
 
-import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { NO_STRETCH, type Stretch } from "../../../src/print/printer-correction.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
 import { typedNumber } from "../../../src/view/fields/typed-length.ts";
@@ -26,18 +26,18 @@ export function keepPrinter(device: Device, { x, y }: Stretch): void {
 /** The correction from two fields, or what is wrong with them; an empty field is a printer that prints true. */
 export function readStretch(
   texts: Readonly<Record<PrinterField, string>>,
-): { readonly stretch: Stretch } | { readonly problems: readonly FieldProblem<PrinterField>[] } {
-  const problems: FieldProblem<PrinterField>[] = [];
+): { readonly stretch: Stretch } | { readonly issues: readonly FieldIssue<PrinterField>[] } {
+  const issues: FieldIssue<PrinterField>[] = [];
   const read = (field: PrinterField): number => {
     const text = texts[field];
     const typed = typedNumber(text);
     if (text.trim() === "") return 1;
     if (typed.kind === "none" || typed.number < STRETCH.min || typed.number > STRETCH.max)
-      problems.push({ field, kind: "no-stretch", ...STRETCH });
+      issues.push({ field, kind: "no-stretch", ...STRETCH });
     else if (typed.decimals > MOST_DECIMALS)
-      problems.push({ field, kind: "too-many-decimals", decimals: MOST_DECIMALS });
+      issues.push({ field, kind: "too-many-decimals", decimals: MOST_DECIMALS });
     return typed.kind === "number" ? typed.number : 1;
   };
   const stretch = { x: read("x"), y: read("y") };
-  return problems.length > 0 ? { problems } : { stretch };
+  return issues.length > 0 ? { issues } : { stretch };
 }

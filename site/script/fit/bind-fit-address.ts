@@ -1,5 +1,5 @@
 /** Keeps the bench in the address and on the device, and follows an address that someone else sets. */
-import { sayAddressProblem } from "../../../src/issue/words/say-address-issue.ts";
+import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
 import { readFitAddress, writeFitAddress } from "../../../src/view/address/fit-address.ts";
 import { openKeeper } from "../app/bind-address.ts";
 import { keptFit, type Start } from "../app/initial-state.ts";
@@ -37,17 +37,17 @@ export function keepFit(window: Window, bench: Bench, { device, start }: Keeping
     const reading = readFitAddress(window.location.hash, bench.shelf.slugs);
     keeper.drop();
     if (!reading.ok)
-      notice.broken(sayAddressProblem(reading.problem), "What was shown before stays.");
+      notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
     else if (Object.keys(reading.value).length > 0) {
       notice.clear();
       follow(() => bench.change(reading.value));
     }
   });
-  if (start.problem) {
+  if (start.issue) {
     const instead = device.recall(KEPT.fit)
       ? "What was kept on this device is shown instead."
       : "The usual notebook is shown instead.";
-    notice.broken(sayAddressProblem(start.problem), instead);
+    notice.broken(sayAddressIssue(start.issue), instead);
   } else if (start.isVisit) {
     notice.visit("This is a notebook that came with the link. Yours is still kept here.", () =>
       bench.change(keptFit(device, bench.shelf)),

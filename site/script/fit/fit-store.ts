@@ -1,5 +1,5 @@
 /** The bench: what the fit page shows now, and who is told when that changes. */
-import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Fit } from "../../../src/view/address/fit-address.ts";
 import type { BookShelf } from "../../../src/view/catalogue.ts";
 import { type WorkedOut, workOut } from "../../../src/view/fit-result.ts";
@@ -7,7 +7,7 @@ import { type WorkedOut, workOut } from "../../../src/view/fit-result.ts";
 /** The forms of the page. While one has a fault, what is shown is of what was written in it before. */
 export type FormName = "notebook" | "strip" | "printer";
 
-export type Faults = Readonly<Record<FormName, readonly FieldProblem[]>>;
+export type Faults = Readonly<Record<FormName, readonly FieldIssue[]>>;
 
 /** What is asked, and everything that follows from it. */
 export interface Shown extends WorkedOut {
@@ -23,7 +23,7 @@ export interface Bench {
   /** Changes some of what is asked, whose faults are mended with that; everybody is told before this returns. */
   change(part: Partial<Fit>): void;
   /** Says what is wrong in a form now: what is shown stays, and everybody is told that it is an old one. */
-  blame(form: FormName, problems: readonly FieldProblem[]): void;
+  blame(form: FormName, issues: readonly FieldIssue[]): void;
   /** Tells what is shown now, and then every change. */
   tell(show: Show): void;
 }
@@ -48,9 +48,9 @@ export function openBench(shelf: BookShelf, start: Fit): Bench {
       };
       show({ fit, faults, ...workOut(fit, shelf) });
     },
-    blame: (form, problems) => {
-      if (problems.length === 0 && shown.faults[form].length === 0) return;
-      show({ ...shown, faults: { ...shown.faults, [form]: problems } });
+    blame: (form, issues) => {
+      if (issues.length === 0 && shown.faults[form].length === 0) return;
+      show({ ...shown, faults: { ...shown.faults, [form]: issues } });
     },
     tell: (each) => {
       told.push(each);

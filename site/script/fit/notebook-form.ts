@@ -35,8 +35,8 @@ export function bindNotebookForm(page: ParentNode, bench: Bench): void {
     const fields = completed(form, readForm(form, FIELD_NAMES));
     showSize(form, fields);
     const reading = readFields(fields);
-    showFaults(form, reading.ok ? [] : reading.problems);
-    if (!reading.ok) return bench.blame("notebook", reading.problems);
+    showFaults(form, reading.ok ? [] : reading.issues);
+    if (!reading.ok) return bench.blame("notebook", reading.issues);
     own = { ...reading.value, body: own?.body ?? "" };
     bench.change({ notebook: own });
   });

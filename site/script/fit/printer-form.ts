@@ -21,10 +21,10 @@ export function bindPrinterForm(page: ParentNode, bench: Bench, device: Device):
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", () => {
     const reading = readStretch(readForm(form, ["x", "y"]));
-    const problems = "problems" in reading ? reading.problems : [];
-    showFaults(form, problems);
-    bench.blame("printer", problems);
-    if ("problems" in reading) return;
+    const issues = "issues" in reading ? reading.issues : [];
+    showFaults(form, issues);
+    bench.blame("printer", issues);
+    if ("issues" in reading) return;
     stretch = reading.stretch;
     keepPrinter(device, stretch);
   });

@@ -39,8 +39,8 @@ export function bindStripForm(page: ParentNode, bench: Bench): void {
   form.addEventListener("input", (event) => {
     if (event.target === start) return startFrom(start.value, bench);
     const reading = readStripFields(readForm(form, NAMES), bench.shown().fit.strip);
-    showFaults(form, reading.ok ? [] : reading.problems);
-    if (!reading.ok) return bench.blame("strip", reading.problems);
+    showFaults(form, reading.ok ? [] : reading.issues);
+    if (!reading.ok) return bench.blame("strip", reading.issues);
     own = { ...reading.value, body: own?.body ?? "" };
     bench.change({ strip: own });
   });

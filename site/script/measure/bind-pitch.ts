@@ -1,5 +1,5 @@
 /** A notebook's pitch, measured over many steps, and taken to the bench. */
-import { sayFieldProblem } from "../../../src/issue/words/say-field-issue.ts";
+import { sayFieldIssue } from "../../../src/issue/words/say-field-issue.ts";
 import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
 import type { BookShelf } from "../../../src/view/catalogue.ts";
 import { fieldsOf } from "../../../src/view/fields/notebook-fields.ts";
@@ -24,10 +24,10 @@ export function bindPitch(page: Document, { device, shelf }: Bench): void {
   form.addEventListener("input", () => {
     const texts = readForm(form, ["steps", "length"]);
     const reading = readPitch(texts);
-    const problems = reading.ok
+    const issues = reading.ok
       ? []
-      : reading.problems.filter(({ field }) => texts[field].trim() !== "");
-    showFaults(form, problems);
+      : reading.issues.filter(({ field }) => texts[field].trim() !== "");
+    showFaults(form, issues);
     words.textContent = reading.ok ? sayPitch(reading.value) : "";
     link.hidden = true;
     if (reading.ok) offer(reading.value.likely ?? Number(reading.value.pitch.toFixed(2)));
@@ -39,9 +39,9 @@ export function bindPitch(page: Document, { device, shelf }: Bench): void {
     const fields = { ...fieldsOf(fit.notebook), pitch: `${pitch}` };
     const reading = readFields(fields);
     if (!reading.ok) {
-      const [problem] = reading.problems;
-      if (problem)
-        words.textContent += ` For the notebook on the fit page it would not do: ${sayFieldProblem(problem)}`;
+      const [issue] = reading.issues;
+      if (issue)
+        words.textContent += ` For the notebook on the fit page it would not do: ${sayFieldIssue(issue)}`;
       return;
     }
     link.hash = writeFitAddress({ ...fit, notebook: reading.value });

@@ -26,9 +26,9 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
   const show = () => {
     const printedWith = corrected.checked ? keptPrinter(device) : NO_STRETCH;
     const reading = readBars(readForm(form, ["x", "y"]), printedWith);
-    const problems = reading.ok ? [] : reading.problems;
-    showFaults(form, problems);
-    hold(form, problems);
+    const issues = reading.ok ? [] : reading.issues;
+    showFaults(form, issues);
+    hold(form, issues);
     if (reading.ok) found = reading.value;
     line.textContent = reading.ok ? printerLine(found) : "–";
   };

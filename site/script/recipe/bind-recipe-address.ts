@@ -1,5 +1,5 @@
 /** Keeps the desk in the address and on the device, and follows an address that someone else sets. */
-import { sayAddressProblem } from "../../../src/issue/words/say-address-issue.ts";
+import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
 import { LONGEST_ADDRESS, writeAddress } from "../../../src/view/address/hash-params.ts";
 import { notebookEntries } from "../../../src/view/address/notebook-address.ts";
 import {
@@ -41,7 +41,7 @@ export function keepDesk(window: Window, bench: DeskBench, keeping: Keeping): vo
   window.addEventListener("hashchange", () => {
     const reading = readDeskAddress(window.location.hash, bench.shelf.slugs);
     if (!reading.ok) {
-      notice.broken(sayAddressProblem(reading.problem), "What was on the desk before stays.");
+      notice.broken(sayAddressIssue(reading.issue), "What was on the desk before stays.");
       return;
     }
     void lay(reading.value);
@@ -54,9 +54,9 @@ export function keepDesk(window: Window, bench: DeskBench, keeping: Keeping): vo
     if (Object.keys(part).length > 0) bench.change(part);
   }
 
-  if (start.problem) {
+  if (start.issue) {
     const instead = start.kept || device.recall(KEPT.desk) ? "kept on this device" : "usual";
-    notice.broken(sayAddressProblem(start.problem), `What is ${instead} is on the desk instead.`);
+    notice.broken(sayAddressIssue(start.issue), `What is ${instead} is on the desk instead.`);
   } else if (start.kept) {
     const { kept } = start;
     notice.visit("A recipe of yours from before is still kept here.", () => bench.change(kept));

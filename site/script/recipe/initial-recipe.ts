@@ -1,5 +1,5 @@
 /** What lies on the desk first: what the address says, else what was kept on the device, else a small recipe. */
-import type { AddressProblem } from "../../../src/issue/facts/address-issue.ts";
+import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
 import {
   type Desk,
   readDeskAddress,
@@ -11,7 +11,7 @@ import { type Device, KEPT } from "../device/device.ts";
 
 export interface DeskStart {
   readonly desk: Desk;
-  readonly problem?: AddressProblem;
+  readonly issue?: AddressIssue;
   /** Is there another recipe that was kept on the device? */
   readonly kept?: Desk;
 }
@@ -39,13 +39,13 @@ export function startDesk(hash: string, { device, shelf, texts }: Sources): Desk
   const notebook = said.notebook ?? usual;
   const kept = readKeptDesk(device.recall(KEPT.desk) ?? "", shelf.slugs);
   const written = said.text ?? (said.from === undefined ? undefined : texts[said.from]);
-  const problem = address.ok ? {} : { problem: address.problem };
+  const issue = address.ok ? {} : { issue: address.issue };
   if (written === undefined) {
     const lying = kept ?? { notebook, slug: "", text: FIRST_RECIPE };
-    return { desk: { ...lying, notebook: said.notebook ?? kept?.notebook ?? usual }, ...problem };
+    return { desk: { ...lying, notebook: said.notebook ?? kept?.notebook ?? usual }, ...issue };
   }
   const desk = { notebook, slug: said.slug ?? "", text: written };
-  return { desk, ...problem, ...(kept && kept.text !== written && { kept }) };
+  return { desk, ...issue, ...(kept && kept.text !== written && { kept }) };
 }
 
 /** Enough to see what there is to change. */

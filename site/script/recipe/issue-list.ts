@@ -1,6 +1,6 @@
 /** The problems of a recipe as a list: each place can be gone to, each has the build's own words. */
 
-import type { Problem } from "../../../src/issue/facts/issue.ts";
+import type { Issue } from "../../../src/issue/facts/issue.ts";
 import type { Place } from "../../../src/issue/facts/place.ts";
 import type { Said } from "../../../src/issue/words/said.ts";
 import { sayCount } from "../../../src/issue/words/say-count.ts";
@@ -10,20 +10,20 @@ import { makeElement } from "../ui/make-element.ts";
 const MOST_SHOWN = 20;
 
 interface ListQuestion {
-  readonly problems: readonly Problem[];
-  readonly say: (problem: Problem) => Said;
+  readonly issues: readonly Issue[];
+  readonly say: (issue: Issue) => Said;
   readonly goTo: (place: Place) => void;
 }
 
 /** Sorted by place, as in the build's report. */
-export function problemItems({ problems, say, goTo }: ListQuestion): readonly HTMLElement[] {
-  const sorted = [...problems].sort((a, b) => a.at.line - b.at.line || a.at.column - b.at.column);
-  const shown = sorted.slice(0, MOST_SHOWN).map((problem) => {
-    const { sentence, hint } = say(problem);
+export function issueItems({ issues, say, goTo }: ListQuestion): readonly HTMLElement[] {
+  const sorted = [...issues].sort((a, b) => a.at.line - b.at.line || a.at.column - b.at.column);
+  const shown = sorted.slice(0, MOST_SHOWN).map((issue) => {
+    const { sentence, hint } = say(issue);
     return makeElement(
       "li",
       {},
-      placeElement(problem.at, goTo),
+      placeElement(issue.at, goTo),
       ...codeParagraph(sentence),
       ...(hint ? codeParagraph(hint, "hint") : []),
     );

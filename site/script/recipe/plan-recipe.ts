@@ -1,6 +1,6 @@
 /** What a recipe comes to on a notebook while it is written: read and planned as in the build, or what is wrong with it. */
 
-import type { Problem } from "../../../src/issue/facts/issue.ts";
+import type { Issue } from "../../../src/issue/facts/issue.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
@@ -14,7 +14,7 @@ import type { ReaderPart } from "../lazy/reader/reader-part.ts";
 
 export type DeskResult =
   | { readonly ok: true; readonly recipe: Recipe; readonly plan: Plan; readonly notebook: Notebook }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly ok: false; readonly issues: readonly Issue[] };
 
 /** The plan, or every problem at its place. `known` are the notebooks that the book is built for. */
 export function workOutRecipe(
@@ -27,13 +27,13 @@ export function workOutRecipe(
     const at = { file: path, line: 1, column: 1, width: 0 };
     return {
       ok: false,
-      problems: [{ about: "file", kind: "too-large", limitKib: MOST_KIB, at }],
+      issues: [{ about: "file", kind: "too-large", limitKib: MOST_KIB, at }],
     };
   }
   const reading = reader.readRecipe({ path, text });
   if (!reading.ok) return reading;
   const clashes = marginClashes(reading.value, known);
-  if (clashes.length > 0) return { ok: false, problems: clashes };
+  if (clashes.length > 0) return { ok: false, issues: clashes };
   const recipe = { ...reading.value, slug: slug || slugOfTitle(reading.value.title) };
   const notebook = nameNotebook(asked, known);
   return { ok: true, recipe, notebook, plan: planPattern(recipe, notebook) };

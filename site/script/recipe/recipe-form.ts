@@ -1,5 +1,5 @@
 /** The desk's fields: what to start from, for which notebook, and the name of the file. */
-import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { isSlug } from "../../../src/source/slug.ts";
 import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
 import { slugFault } from "../../../src/view/fields/slug-for.ts";
@@ -42,9 +42,9 @@ function bindFileName(form: HTMLFormElement, bench: DeskBench, hold: Hold): (nam
   const field = fieldOf(form, "slug");
   /** The last name that would do; another one on the desk came from elsewhere and is put into its field. */
   let { slug } = bench.lying().desk;
-  const judge = (problems: readonly FieldProblem[]) => {
-    showFaults(form, problems);
-    hold(form, problems);
+  const judge = (issues: readonly FieldIssue[]) => {
+    showFaults(form, issues);
+    hold(form, issues);
   };
   const nameFile = (name: string) => {
     slug = name;

@@ -1,7 +1,7 @@
 /** Shows what a recipe comes to: its drawing, what there is to say of it, or its problems beside the last good one. */
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
-import type { Problem } from "../../../src/issue/facts/issue.ts";
+import type { Issue } from "../../../src/issue/facts/issue.ts";
 import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
@@ -11,7 +11,7 @@ import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import { misfitReason, tellFit, tellMisfit } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import { problemItems, spokenWords } from "./issue-list.ts";
+import { issueItems, spokenWords } from "./issue-list.ts";
 import type { DeskResult } from "./plan-recipe.ts";
 
 interface Shows {
@@ -35,8 +35,8 @@ export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) =
       markSoon([], shows);
       tellSoon(parts.telling, result, shows.queue);
     } else {
-      showProblems(parts, result.problems, shows);
-      markSoon(result.problems, shows);
+      showIssues(parts, result.issues, shows);
+      markSoon(result.issues, shows);
     }
   };
 }
@@ -45,7 +45,7 @@ interface DeskParts {
   readonly plate: HTMLElement;
   readonly verdict: HTMLElement;
   readonly telling: HTMLElement;
-  readonly problems: HTMLElement;
+  readonly issues: HTMLElement;
   readonly data: HTMLScriptElement;
 }
 
@@ -54,13 +54,13 @@ function deskParts(page: ParentNode): DeskParts {
     plate: partOf(page, "plate"),
     verdict: partOf(page, "verdict"),
     telling: partOf(page, "telling"),
-    problems: partOf(page, "problems"),
+    issues: partOf(page, "problems"),
     data: theOne(page, "#plan-data", HTMLScriptElement),
   };
 }
 
 function showPlan(
-  { plate, verdict, problems, data }: DeskParts,
+  { plate, verdict, issues, data }: DeskParts,
   planned: Planned,
   draw: Draw,
 ): void {
@@ -70,33 +70,33 @@ function showPlan(
   verdict.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
   data.textContent = planJson(plan);
   draw.show(plate, plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook));
-  problems.replaceChildren();
+  issues.replaceChildren();
 }
 
 /** The drawing stays as it is. */
-function showProblems(
-  { verdict, problems }: DeskParts,
-  found: readonly Problem[],
+function showIssues(
+  { verdict, issues }: DeskParts,
+  found: readonly Issue[],
   { reader, editor }: Shows,
 ): void {
   verdict.dataset.state = "misfit";
   verdict.textContent = sayStaleDrawing(found.length);
-  problems.replaceChildren(
-    ...problemItems({
-      problems: found,
-      say: reader.sayProblem,
+  issues.replaceChildren(
+    ...issueItems({
+      issues: found,
+      say: reader.sayIssue,
       goTo: (place) => editor().goTo(place),
     }),
   );
 }
 
 /** An editor may not be changed while it tells of a change. */
-function markSoon(found: readonly Problem[], { queue, reader, editor }: Shows): void {
+function markSoon(found: readonly Issue[], { queue, reader, editor }: Shows): void {
   queue.put("marks", () => {
     editor().mark(
-      found.map((problem) => ({
-        place: problem.at,
-        words: spokenWords(reader.sayProblem(problem)),
+      found.map((issue) => ({
+        place: issue.at,
+        words: spokenWords(reader.sayIssue(issue)),
       })),
     );
     return false;

@@ -1,16 +1,16 @@
 /** Holds back what would save or print something old: while a form has a fault, the buttons that need it say why. */
-import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { sayHeld } from "../../../src/issue/words/say-stale.ts";
 import { fieldOf } from "./form.ts";
 
 /** Tells of all that is wrong in a form now; nothing lets go of its buttons. */
-export type Hold = (form: HTMLFormElement, problems: readonly FieldProblem[]) => void;
+export type Hold = (form: HTMLFormElement, issues: readonly FieldIssue[]) => void;
 
 /** A button names the forms that it needs by their parts of the page, as `data-needs="notebook printer"`. */
 export function holdButtons(page: Document, say: (words: string) => void): Hold {
   const faulty = new Map<
     string,
-    { readonly form: HTMLFormElement; readonly problem: FieldProblem }
+    { readonly form: HTMLFormElement; readonly issue: FieldIssue }
   >();
   const faultFor = (button: HTMLElement) =>
     (button.dataset.needs ?? "").split(" ").flatMap((part) => faulty.get(part) ?? [])[0];
@@ -23,16 +23,16 @@ export function holdButtons(page: Document, say: (words: string) => void): Hold 
       if (!fault) return;
       event.preventDefault();
       event.stopImmediatePropagation();
-      const field = fieldOf(fault.form, fault.problem.field);
-      say(sayHeld(field.labels?.[0]?.textContent ?? "", fault.problem));
+      const field = fieldOf(fault.form, fault.issue.field);
+      say(sayHeld(field.labels?.[0]?.textContent ?? "", fault.issue));
       field.closest("details")?.setAttribute("open", "");
       field.focus();
     },
     { capture: true },
   );
-  return (form, [problem]) => {
+  return (form, [issue]) => {
     const part = form.dataset.part ?? "";
-    if (problem) faulty.set(part, { form, problem });
+    if (issue) faulty.set(part, { form, issue });
     else faulty.delete(part);
     for (const button of page.querySelectorAll<HTMLElement>("[data-needs]")) {
       if (faultFor(button)) button.setAttribute("aria-disabled", "true");

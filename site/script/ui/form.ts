@@ -1,6 +1,6 @@
 /** A form's fields as text by name, and the words that stand at a field: what will not do, or how it was read. */
-import type { FieldProblem } from "../../../src/issue/facts/field-issue.ts";
-import { fieldOffer, sayFieldProblem } from "../../../src/issue/words/say-field-issue.ts";
+import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
+import { fieldOffer, sayFieldIssue } from "../../../src/issue/words/say-field-issue.ts";
 import { sayTypedLength } from "../../../src/view/fields/typed-length.ts";
 import { makeElement } from "./make-element.ts";
 
@@ -24,31 +24,31 @@ export function fillForm(form: HTMLFormElement, texts: Readonly<Record<string, s
 }
 
 /** Says at each field what is wrong with it, or how it was read where that is not what was typed. */
-export function showFaults(form: HTMLFormElement, problems: readonly FieldProblem[]): void {
+export function showFaults(form: HTMLFormElement, issues: readonly FieldIssue[]): void {
   for (const field of form.elements) {
     if (!isField(field) || field.name === "") continue;
-    const problem = problems.find((one) => one.field === field.name);
+    const issue = issues.find((one) => one.field === field.name);
     const fault = document.getElementById(`${field.id}-fault`);
     const read = document.getElementById(`${field.id}-read`);
-    if (fault) sayAt(fault, problem ? faultWords(problem, field) : []);
-    if (read) sayAt(read, problem ? [] : [sayTypedLength(field.value)]);
+    if (fault) sayAt(fault, issue ? faultWords(issue, field) : []);
+    if (read) sayAt(read, issue ? [] : [sayTypedLength(field.value)]);
     describeBy(field, [fault, read]);
-    if (problem) field.setAttribute("aria-invalid", "true");
+    if (issue) field.setAttribute("aria-invalid", "true");
     else field.removeAttribute("aria-invalid");
   }
 }
 
 /** The sentence, with a button where it is known what would do. */
-function faultWords(problem: FieldProblem, field: Field): readonly (string | Node)[] {
-  const offer = fieldOffer(problem);
-  if (!offer) return [sayFieldProblem(problem)];
+function faultWords(issue: FieldIssue, field: Field): readonly (string | Node)[] {
+  const offer = fieldOffer(issue);
+  if (!offer) return [sayFieldIssue(issue)];
   const take = makeElement("button", { type: "button", class: "offer" }, offer.words);
   take.addEventListener("click", () => {
     field.value = offer.text;
     field.dispatchEvent(new Event("input", { bubbles: true }));
     field.focus();
   });
-  return [`${sayFieldProblem(problem)} `, take];
+  return [`${sayFieldIssue(issue)} `, take];
 }
 
 /** Words that stand there already are left alone, so that they are not read out again. */

@@ -1,7 +1,7 @@
 /** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
 import { existsSync, watch } from "node:fs";
 import { basename, join } from "node:path";
-import { reportProblems } from "../../issue/report/report.ts";
+import { reportIssues } from "../../issue/report/report.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { openRoot } from "../content/load-file.ts";
 import { isLeftAlone } from "../content/misplaced-file.ts";
@@ -22,7 +22,7 @@ interface ServeCall {
 /** Serves until it is stopped; the exit code then. Wrong content is served with its report, but there must be a folder to watch. */
 export async function serveBook({ content, project, port: named }: ServeCall): Promise<number> {
   const folder = await openRoot(content);
-  if ("about" in folder) return refuse(reportProblems([folder], new Map()));
+  if ("about" in folder) return refuse(reportIssues([folder], new Map()));
   const found = await freePort(named);
   if ("wrong" in found) return refuse(found.wrong);
   try {

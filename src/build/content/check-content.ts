@@ -1,6 +1,6 @@
 /** Reads the whole content and says what is wrong with it, or what it holds. */
 
-import { reportProblems } from "../../issue/report/report.ts";
+import { reportIssues } from "../../issue/report/report.ts";
 import { type Content, loadContent } from "./load-content.ts";
 
 /** The checked content, or the report of all its problems. */
@@ -10,7 +10,7 @@ export async function readContent(
   const reading = await loadContent(folder);
   return reading.ok
     ? { content: reading.value }
-    : { report: reportProblems(reading.problems, reading.texts) };
+    : { report: reportIssues(reading.issues, reading.texts) };
 }
 
 /** The exit code of `npm run check`. */

@@ -1,16 +1,16 @@
 /** Finds what lies in a content folder beside its own folders and files and was plainly meant to be one of them. */
 import { readdir, stat } from "node:fs/promises";
 import { join } from "node:path";
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import { letterEdits } from "../../source/nearest-word.ts";
-import { type Root, wholeFileProblem } from "./load-file.ts";
+import { type Root, wholeFileIssue } from "./load-file.ts";
 import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./misplaced-file.ts";
 
 export const BOOK = "book.yaml";
 export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips"] as const;
 
 export interface Astray {
-  readonly problems: readonly Problem[];
+  readonly issues: readonly Issue[];
   /** The right names of what has a wrong one: that they are missing need not be told as well. */
   readonly meant: ReadonlySet<string>;
 }
@@ -19,13 +19,13 @@ export interface Astray {
 export async function findAstray(root: Root): Promise<Astray> {
   const names = await readdir(root.folder).catch(() => []);
   const found = await Promise.all(names.map((name) => factAbout(root, name, names)));
-  const problems = found.flatMap((fact, index) =>
-    fact ? [wholeFileProblem(names[index] ?? "", fact)] : [],
+  const issues = found.flatMap((fact, index) =>
+    fact ? [wholeFileIssue(names[index] ?? "", fact)] : [],
   );
   const meant = found.flatMap((fact) =>
     fact?.kind === "misnamed" && !fact.taken ? [fact.better] : [],
   );
-  return { problems, meant: new Set(meant) };
+  return { issues, meant: new Set(meant) };
 }
 
 type Fact =

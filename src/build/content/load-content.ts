@@ -1,6 +1,6 @@
 /** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
 
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
@@ -34,14 +34,14 @@ export type ContentReading =
   | { readonly ok: true; readonly value: Content }
   | {
       readonly ok: false;
-      readonly problems: readonly Problem[];
+      readonly issues: readonly Issue[];
       readonly texts: ReadonlyMap<string, string>;
     };
 
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
 export async function loadContent(folder: string): Promise<ContentReading> {
   const root = await openRoot(folder);
-  if ("about" in root) return { ok: false, problems: [root], texts: new Map() };
+  if ("about" in root) return { ok: false, issues: [root], texts: new Map() };
   const [astray, bookFile, notebooks, patterns, strips] = await Promise.all([
     findAstray(root),
     loadFile(root, BOOK),
@@ -72,21 +72,21 @@ function checked({ astray, bookFile, notebooks, patterns, strips }: Files): Cont
   const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
   const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
   const found = [
-    ...(book.ok ? [] : book.problems),
-    ...notebook.problems,
-    ...recipe.problems,
-    ...strip.problems,
+    ...(book.ok ? [] : book.issues),
+    ...notebook.issues,
+    ...recipe.issues,
+    ...strip.issues,
     ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
     ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
   ];
-  const unexplained = found.filter((problem) => !isExplained(problem, astray));
-  const problems = [...astray.problems, ...unexplained];
+  const unexplained = found.filter((issue) => !isExplained(issue, astray));
+  const issues = [...astray.issues, ...unexplained];
   const files = [notebooks, patterns, strips].flatMap((one) => one.files);
   const all = bookFile.ok ? [bookFile.value, ...files] : files;
   const texts = new Map(all.map(({ path, text }) => [path, text]));
-  if (!book.ok || problems.length > 0) return { ok: false, problems, texts };
+  if (!book.ok || issues.length > 0) return { ok: false, issues, texts };
   const value: Content = {
     book: book.value,
     notebooks: booksOfBook,
@@ -99,11 +99,11 @@ function checked({ astray, bookFile, notebooks, patterns, strips }: Files): Cont
 }
 
 /** Where a folder has a wrong name, all that it lacks under the right one has one cause. */
-function isExplained(problem: Problem, { meant }: Astray): boolean {
-  if (problem.about === "book" && problem.kind === "unknown-slug") {
-    return meant.has(`${problem.what}s`);
+function isExplained(issue: Issue, { meant }: Astray): boolean {
+  if (issue.about === "book" && issue.kind === "unknown-slug") {
+    return meant.has(`${issue.what}s`);
   }
-  return problem.about === "file" && problem.kind === "missing" && meant.has(problem.at.file);
+  return issue.about === "file" && issue.kind === "missing" && meant.has(issue.at.file);
 }
 
 const ALL = { notebooks: "all", patterns: "all" } as const;
@@ -111,12 +111,12 @@ const ALL = { notebooks: "all", patterns: "all" } as const;
 function gathered<T>(
   folder: Folder,
   readings: readonly Reading<T>[],
-): { readonly values: readonly T[]; readonly problems: readonly Problem[] } {
+): { readonly values: readonly T[]; readonly issues: readonly Issue[] } {
   return {
     values: readings.flatMap((reading) => (reading.ok ? [reading.value] : [])),
-    problems: [
-      ...folder.problems,
-      ...readings.flatMap((reading) => (reading.ok ? [] : reading.problems)),
+    issues: [
+      ...folder.issues,
+      ...readings.flatMap((reading) => (reading.ok ? [] : reading.issues)),
     ],
   };
 }

@@ -1,7 +1,7 @@
 /** Reads one file of the content from disk: small enough, inside the folder, and UTF-8 text. */
 import { lstat, readFile, realpath, stat } from "node:fs/promises";
 import { join, sep } from "node:path";
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import { utf8Text } from "../../source/front-matter/utf8-text.ts";
 
@@ -14,14 +14,14 @@ export interface Root {
 }
 
 /** The content folder, or why there is none. */
-export async function openRoot(folder: string): Promise<Root | Problem> {
+export async function openRoot(folder: string): Promise<Root | Issue> {
   try {
     const real = await realpath(folder);
     if ((await stat(real)).isDirectory()) return { folder, real };
-    return wholeFileProblem(folder, { kind: "not-a-folder" });
+    return wholeFileIssue(folder, { kind: "not-a-folder" });
   } catch (error) {
     const isGone = error instanceof Error && "code" in error && error.code === "ENOENT";
-    return wholeFileProblem(
+    return wholeFileIssue(
       folder,
       isGone ? { kind: "missing", what: "folder" } : { kind: "unreadable-folder" },
     );
@@ -40,7 +40,7 @@ export async function loadFile(root: Root, path: string): Promise<Reading<TextFi
     const read = utf8Text(await readFile(full));
     if (read.ok) return { ok: true, value: { path, text: read.text } };
     const at = { file: path, line: read.line, column: read.column, width: 1 };
-    return { ok: false, problems: [{ about: "file", kind: "not-utf8", at }] };
+    return { ok: false, issues: [{ about: "file", kind: "not-utf8", at }] };
   } catch (error) {
     const isMissing = error instanceof Error && "code" in error && error.code === "ENOENT";
     return failed(path, isMissing ? await missing(full) : { kind: "unreadable" });
@@ -55,15 +55,15 @@ export function isInside(root: Root, real: string): boolean {
 }
 
 /** A problem of a file or folder as a whole: it marks no line. */
-export function wholeFileProblem(path: string, fact: FileFact): Problem {
+export function wholeFileIssue(path: string, fact: FileFact): Issue {
   return { about: "file", ...fact, at: { file: path, line: 1, column: 1, width: 0 } };
 }
 
-type FileFact = WithoutFrame<Extract<Problem, { about: "file" }>>;
+type FileFact = WithoutFrame<Extract<Issue, { about: "file" }>>;
 type WithoutFrame<T> = T extends unknown ? Omit<T, "about" | "at"> : never;
 
 function failed(path: string, fact: FileFact): Reading<never> {
-  return { ok: false, problems: [wholeFileProblem(path, fact)] };
+  return { ok: false, issues: [wholeFileIssue(path, fact)] };
 }
 
 /** Of a file that is named and not there, the name may be a link that leads to nothing. */

@@ -2,9 +2,9 @@
 import type { Dirent } from "node:fs";
 import { lstat, readdir, realpath, stat } from "node:fs/promises";
 import { join } from "node:path";
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import type { TextFile } from "../../issue/facts/reading.ts";
-import { isInside, loadFile, type Root, wholeFileProblem } from "./load-file.ts";
+import { isInside, loadFile, type Root, wholeFileIssue } from "./load-file.ts";
 import {
   betterName,
   countMeant,
@@ -19,7 +19,7 @@ export interface Folder {
   readonly files: readonly TextFile[];
   /** The slugs of all files that are there, of those that could not be read, too. */
   readonly slugs: readonly string[];
-  readonly problems: readonly Problem[];
+  readonly issues: readonly Issue[];
 }
 
 /** The folder's files. One that is not needed may be missing. */
@@ -27,21 +27,21 @@ export async function loadFolder(root: Root, name: string, isNeeded: boolean): P
   const entries = await entriesIn(root, name);
   if (!Array.isArray(entries)) {
     const isTold = entries !== "absent" || isNeeded;
-    return { files: [], slugs: [], problems: isTold ? [folderProblem(name, entries)] : [] };
+    return { files: [], slugs: [], issues: isTold ? [folderIssue(name, entries)] : [] };
   }
   const names = entries.map((entry) => entry.name);
   const found = await Promise.all(entries.map((entry) => sortEntry(root, { name, names }, entry)));
   const good = found.flatMap((one) => (one.kind === "read" ? [one.file] : [])).sort(byCharacters);
   const readings = await Promise.all(good.map((file) => loadFile(root, `${name}/${file}`)));
-  const told = found.flatMap((one) => (one.kind === "told" ? [one.problem] : []));
+  const told = found.flatMap((one) => (one.kind === "told" ? [one.issue] : []));
   const isEmpty = good.length === 0 && told.length === 0;
   return {
     files: readings.flatMap((reading) => (reading.ok ? [reading.value] : [])),
     slugs: good.flatMap((file) => slugIn(file) ?? []),
-    problems: [
+    issues: [
       ...told,
-      ...readings.flatMap((reading) => (reading.ok ? [] : reading.problems)),
-      ...(isNeeded && isEmpty ? [wholeFileProblem(name, { kind: "empty-folder" })] : []),
+      ...readings.flatMap((reading) => (reading.ok ? [] : reading.issues)),
+      ...(isNeeded && isEmpty ? [wholeFileIssue(name, { kind: "empty-folder" })] : []),
     ],
   };
 }
@@ -65,15 +65,15 @@ async function entriesIn(root: Root, name: string): Promise<Dirent[] | WhyNot> {
   }
 }
 
-function folderProblem(name: string, kind: WhyNot): Problem {
+function folderIssue(name: string, kind: WhyNot): Issue {
   return kind === "absent" || kind === "missing"
-    ? wholeFileProblem(name, { kind: "missing", what: "folder" })
-    : wholeFileProblem(name, { kind });
+    ? wholeFileIssue(name, { kind: "missing", what: "folder" })
+    : wholeFileIssue(name, { kind });
 }
 
 type Sorted =
   | { readonly kind: "read"; readonly file: string }
-  | { readonly kind: "told"; readonly problem: Problem }
+  | { readonly kind: "told"; readonly issue: Issue }
   | { readonly kind: "left" };
 
 const LEFT: Sorted = { kind: "left" };
@@ -91,14 +91,14 @@ async function sortEntry(
   if (await isFolder(full, entry)) {
     const count = await countMeant(full);
     if (count === 0) return LEFT;
-    const problem = wholeFileProblem(path, { kind: "unread-folder", folder, count });
-    return { kind: "told", problem };
+    const issue = wholeFileIssue(path, { kind: "unread-folder", folder, count });
+    return { kind: "told", issue };
   }
   if (!isMeantByName(name) && !(await hasFrontMatter(full))) return LEFT;
   const better = betterName(name);
   const proposal = better && { better, isTaken: isTaken(better, name, names) };
   const fact = { kind: "bad-name", name, ...proposal } as const;
-  return { kind: "told", problem: wholeFileProblem(path, fact) };
+  return { kind: "told", issue: wholeFileIssue(path, fact) };
 }
 
 /** Links are followed: what they lead to was meant to be here. */

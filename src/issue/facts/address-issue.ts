@@ -1,7 +1,7 @@
 /** What can be wrong with what a page's address says behind its #, as facts. */
-import type { FieldProblem } from "./field-issue.ts";
+import type { FieldIssue } from "./field-issue.ts";
 
-export type AddressProblem =
+export type AddressIssue =
   | { readonly kind: "too-long"; readonly limit: number }
   /** Not keys with their values. */
   | { readonly kind: "garbled"; readonly part: string }
@@ -13,4 +13,4 @@ export type AddressProblem =
   | { readonly kind: "too-many-patterns"; readonly key: string; readonly limit: number }
   /** Packed text that does not come apart. */
   | { readonly kind: "spoilt-text"; readonly key: string }
-  | { readonly kind: "bad-value"; readonly key: string; readonly field: FieldProblem };
+  | { readonly kind: "bad-value"; readonly key: string; readonly field: FieldIssue };

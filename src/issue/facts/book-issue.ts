@@ -1,7 +1,7 @@
 /** What can be wrong between files that are each all right, as facts. */
 import type { Place } from "./place.ts";
 
-export type BookProblem = { readonly about: "book"; readonly at: Place } & (
+export type BookIssue = { readonly about: "book"; readonly at: Place } & (
   | {
       readonly kind: "unknown-slug";
       readonly what: "notebook" | "pattern";

@@ -1,10 +1,10 @@
 /** What can be wrong with what someone puts into the fields of a notebook or a strip, as facts. */
 import type { GridFault } from "./grid-fault.ts";
-import type { Wanted } from "./value-type.ts";
+import type { ValueType } from "./value-type.ts";
 
 /** `field` is the name of the field that it is said at. */
-export type FieldProblem<Field extends string = string> = { readonly field: Field } & (
-  | { readonly kind: "unsuitable"; readonly wanted: Wanted }
+export type FieldIssue<Field extends string = string> = { readonly field: Field } & (
+  | { readonly kind: "unsuitable"; readonly expected: ValueType }
   /** At most so many decimals are kept exactly. */
   | { readonly kind: "too-many-decimals"; readonly decimals: number }
   | { readonly kind: "control-character" }

@@ -1,7 +1,7 @@
 /** What can be wrong with a file before its text is looked at, as facts. */
 import type { Place } from "./place.ts";
 
-export type FileProblem = { readonly about: "file"; readonly at: Place } & (
+export type FileIssue = { readonly about: "file"; readonly at: Place } & (
   | {
       readonly kind: /** At the first character that is not UTF-8. */
         | "not-utf8"

@@ -2,7 +2,7 @@
 import type { GridFault } from "./grid-fault.ts";
 import type { Place } from "./place.ts";
 
-export type RuleProblem = { readonly about: "rule"; readonly at: Place } & (
+export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
   | { readonly kind: "too-many-labels"; readonly labels: number; readonly tracks: number }
   | { readonly kind: "too-many-tracks"; readonly tracks: number; readonly limit: number }
   | { readonly kind: "too-many-areas" | "too-many-names" | "too-deep"; readonly limit: number }

@@ -1,6 +1,6 @@
 /** What can be wrong with keys and the values they take, as facts. */
 import type { Place } from "./place.ts";
-import type { Wanted } from "./value-type.ts";
+import type { ValueType } from "./value-type.ts";
 
 /** What a group of keys describes; the outer ones first. */
 export const OWNERS = [
@@ -40,7 +40,7 @@ export type AddressFault =
   | "fragment"
   | "page";
 
-export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
+export type ShapeIssue = { readonly about: "shape"; readonly at: Place } & (
   | {
       readonly kind: "unknown-key";
       readonly key: string;
@@ -65,7 +65,7 @@ export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
       readonly kind: "missing-key";
       readonly key: string;
       readonly owner: Owner;
-      readonly wanted: Wanted;
+      readonly expected: ValueType;
     }
   /** None of these keys is there, and one must be. */
   | { readonly kind: "needs-one"; readonly owner: Owner; readonly keys: readonly string[] }
@@ -80,7 +80,7 @@ export type ShapeProblem = { readonly about: "shape"; readonly at: Place } & (
       readonly kind: "unsuitable";
       readonly key: string;
       readonly found: Found;
-      readonly wanted: Wanted;
+      readonly expected: ValueType;
       readonly nearest?: string;
       /** Not the key's whole value, but one entry of the list behind it. */
       readonly isEntry?: boolean;

@@ -3,7 +3,7 @@
 /** What a whole number counts. */
 type Unit = "steps" | "tracks" | "copies" | "dots" | "lanes";
 
-export type Wanted =
+export type ValueType =
   | { readonly kind: "text"; readonly longest: number }
   | { readonly kind: "whole"; readonly unit: Unit; readonly min: number; readonly max: number }
   | { readonly kind: "millimetres"; readonly min: number; readonly max: number }

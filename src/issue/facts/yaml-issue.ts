@@ -27,7 +27,7 @@ export type YamlFault =
   | "not-keys"
   | "unexpected";
 
-export type YamlProblem = { readonly about: "yaml"; readonly at: Place } & (
+export type YamlIssue = { readonly about: "yaml"; readonly at: Place } & (
   | { readonly kind: YamlFault }
   | { readonly kind: "duplicate-key"; readonly key: string; readonly first: Place }
   | { readonly kind: "too-deep"; readonly limit: number }

@@ -1,44 +1,44 @@
 /** Many problems as one report: sorted by place, each with its line, its sentence and its hint. */
 
-import type { Problem } from "../facts/issue.ts";
+import type { Issue } from "../facts/issue.ts";
 import type { Place } from "../facts/place.ts";
 import { harmless } from "../words/harmless-text.ts";
 import { sayCount } from "../words/say-count.ts";
-import { sayProblem } from "../words/say-issue.ts";
+import { sayIssue } from "../words/say-issue.ts";
 import { excerpt } from "./excerpt.ts";
 
 /** A file with more problems than this has one cause. */
 const MOST_PER_FILE = 50;
 
 /** The report, without a line end at its end. `texts` are the files by path; a file without one gets no excerpt. */
-export function reportProblems(
-  problems: readonly Problem[],
+export function reportIssues(
+  issues: readonly Issue[],
   texts: ReadonlyMap<string, string>,
 ): string {
   const lines = new Map([...texts].map(([path, text]) => [path, linesOf(text)]));
-  const sorted = [...problems].sort(byPlace);
+  const sorted = [...issues].sort(byPlace);
   const files = new Set(sorted.map(({ at }) => at.file));
   const blocks = [...files].flatMap((file) => {
     const found = sorted.filter(({ at }) => at.file === file);
     const shown = found.slice(0, MOST_PER_FILE);
     const rest = found.length - shown.length;
-    const said = shown.map((problem) => block(problem, lines.get(file)));
+    const said = shown.map((issue) => block(issue, lines.get(file)));
     return rest > 0 ? [...said, `${harmless(file)}\n  … and ${rest} more in this file.`] : said;
   });
-  const total = `${sayCount(problems.length, "problem")} in ${sayCount(files.size, "file")}.`;
+  const total = `${sayCount(issues.length, "problem")} in ${sayCount(files.size, "file")}.`;
   return [...blocks, total].join("\n\n");
 }
 
 /** By file, line and column; by the characters' numbers alone, so that no locale has a say. */
-function byPlace({ at: a }: Problem, { at: b }: Problem): number {
+function byPlace({ at: a }: Issue, { at: b }: Issue): number {
   if (a.file !== b.file) return a.file < b.file ? -1 : 1;
   return a.line - b.line || a.column - b.column;
 }
 
-function block(problem: Problem, lines: readonly string[] | undefined): string {
-  const { sentence, hint } = sayProblem(problem);
-  const rows = [...excerptOf(problem.at, lines), sentence, ...(hint ? [hint] : [])];
-  return [whereWords(problem.at), ...rows.map((row) => `  ${row}`)].join("\n");
+function block(issue: Issue, lines: readonly string[] | undefined): string {
+  const { sentence, hint } = sayIssue(issue);
+  const rows = [...excerptOf(issue.at, lines), sentence, ...(hint ? [hint] : [])];
+  return [whereWords(issue.at), ...rows.map((row) => `  ${row}`)].join("\n");
 }
 
 /** A problem of the file as a whole has no width: it names no line. */

@@ -1,32 +1,32 @@
 /** The sentence that a page says when its address cannot be read. */
-import type { AddressProblem } from "../facts/address-issue.ts";
+import type { AddressIssue } from "../facts/address-issue.ts";
 import { harmless } from "./harmless-text.ts";
 import { sayCount } from "./say-count.ts";
-import { sayFieldProblem } from "./say-field-issue.ts";
+import { sayFieldIssue } from "./say-field-issue.ts";
 
 /** What is wrong with the address, in one or two plain sentences. */
-export function sayAddressProblem(problem: AddressProblem): string {
-  switch (problem.kind) {
+export function sayAddressIssue(issue: AddressIssue): string {
+  switch (issue.kind) {
     case "too-long":
-      return `It is longer than ${problem.limit} characters.`;
+      return `It is longer than ${issue.limit} characters.`;
     case "garbled":
-      return `“${harmless(problem.part)}” is not a key with a value.`;
+      return `“${harmless(issue.part)}” is not a key with a value.`;
     case "other-version":
-      return `It is written in version “${harmless(problem.version)}”, and this book reads version ${problem.known}.`;
+      return `It is written in version “${harmless(issue.version)}”, and this book reads version ${issue.known}.`;
     case "unknown-key":
-      return `It has a key “${harmless(problem.key)}” that this page does not know.`;
+      return `It has a key “${harmless(issue.key)}” that this page does not know.`;
     case "repeated-key":
-      return `It says “${harmless(problem.key)}” twice.`;
+      return `It says “${harmless(issue.key)}” twice.`;
     case "missing-key":
-      return `It does not say “${problem.key}”.`;
+      return `It does not say “${issue.key}”.`;
     case "unknown-pattern":
-      return `What it says as “${problem.key}” names “${harmless(problem.slug.slice(0, LONGEST_SLUG))}”, which this book does not have, or has named already.`;
+      return `What it says as “${issue.key}” names “${harmless(issue.slug.slice(0, LONGEST_SLUG))}”, which this book does not have, or has named already.`;
     case "too-many-patterns":
-      return `What it says as “${problem.key}” names more than ${sayCount(problem.limit, "pattern")}.`;
+      return `What it says as “${issue.key}” names more than ${sayCount(issue.limit, "pattern")}.`;
     case "spoilt-text":
-      return `What it says as “${problem.key}” was changed or cut off on its way.`;
+      return `What it says as “${issue.key}” was changed or cut off on its way.`;
     case "bad-value":
-      return `What it says as “${problem.key}” will not do. ${sayFieldProblem(problem.field)}`;
+      return `What it says as “${issue.key}” will not do. ${sayFieldIssue(issue.field)}`;
   }
 }
 

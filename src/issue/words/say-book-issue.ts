@@ -1,25 +1,25 @@
 /** The words for what is wrong between files. */
-import type { BookProblem } from "../facts/book-issue.ts";
+import type { BookIssue } from "../facts/book-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount, sayList } from "./say-count.ts";
 
 /** Sentence and remedy for one. */
-export function sayBookProblem(problem: BookProblem): Said {
-  switch (problem.kind) {
+export function sayBookIssue(issue: BookIssue): Said {
+  switch (issue.kind) {
     case "unknown-slug":
-      return unknownSlug(problem);
+      return unknownSlug(issue);
     case "repeated-slug":
       return {
-        sentence: `${sayCode(problem.slug)} is named twice.`,
-        hint: `It stands in line ${problem.first.line} already: keep one of the two.`,
+        sentence: `${sayCode(issue.slug)} is named twice.`,
+        hint: `It stands in line ${issue.first.line} already: keep one of the two.`,
       };
     case "margin-clash":
-      return marginClash(problem);
+      return marginClash(issue);
   }
 }
 
-type Of<K extends BookProblem["kind"]> = Extract<BookProblem, { kind: K }>;
+type Of<K extends BookIssue["kind"]> = Extract<BookIssue, { kind: K }>;
 
 function unknownSlug({ what, slug, known, nearest }: Of<"unknown-slug">): Said {
   const meant = nearest ? `Did you mean ${sayCode(nearest)}? ` : "";
@@ -34,8 +34,8 @@ function unknownSlug({ what, slug, known, nearest }: Of<"unknown-slug">): Said {
 
 const MOST_KNOWN = 12;
 
-function marginClash(problem: Of<"margin-clash">): Said {
-  const { side, keys, page, binding, notebooks } = problem;
+function marginClash(issue: Of<"margin-clash">): Said {
+  const { side, keys, page, binding, notebooks } = issue;
   const bound = binding === "none" ? "not bound" : `bound at the ${binding}`;
   const where = page === "single" ? "a page" : `a ${page} page`;
   const books = notebooks.slice(0, MOST_KNOWN).map(sayCode);

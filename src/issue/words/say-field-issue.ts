@@ -1,33 +1,33 @@
 /** The sentence that stands at a field whose content will not do. */
-import type { FieldProblem } from "../facts/field-issue.ts";
+import type { FieldIssue } from "../facts/field-issue.ts";
 import { sayCount } from "./say-count.ts";
 import { sayGridFaultAtField } from "./say-grid-fault.ts";
-import { sayWanted } from "./say-value-type.ts";
+import { sayValueType } from "./say-value-type.ts";
 
 /** What would do in the field, and the words on the button that puts it there; none for most problems. */
 export function fieldOffer(
-  problem: FieldProblem,
+  issue: FieldIssue,
 ): { readonly text: string; readonly words: string } | undefined {
-  if (problem.kind !== "no-file-name" || problem.nearest === undefined) return undefined;
-  return { text: problem.nearest, words: `Make it ${problem.nearest}` };
+  if (issue.kind !== "no-file-name" || issue.nearest === undefined) return undefined;
+  return { text: issue.nearest, words: `Make it ${issue.nearest}` };
 }
 
 /** One or two plain sentences, with what would do. */
-export function sayFieldProblem(problem: FieldProblem): string {
-  switch (problem.kind) {
+export function sayFieldIssue(issue: FieldIssue): string {
+  switch (issue.kind) {
     case "unsuitable":
-      return `This needs ${sayWanted(problem.wanted)}.`;
+      return `This needs ${sayValueType(issue.expected)}.`;
     case "too-many-decimals":
-      return `At most ${sayCount(problem.decimals, "decimal")} are kept exactly.`;
+      return `At most ${sayCount(issue.decimals, "decimal")} are kept exactly.`;
     case "control-character":
       return "This has a character in it that cannot be shown.";
     case "no-file-name":
       return "A file name has small letters a–z, figures and hyphens, not a hyphen first.";
     case "no-stretch":
-      return `This needs a number from ${problem.min} to ${problem.max}. A printer that is off by more does not print at actual size.`;
+      return `This needs a number from ${issue.min} to ${issue.max}. A printer that is off by more does not print at actual size.`;
     case "dots-beyond-paper":
     case "first-dot-beyond-paper":
     case "empty-edge-step":
-      return sayGridFaultAtField(problem);
+      return sayGridFaultAtField(issue);
   }
 }

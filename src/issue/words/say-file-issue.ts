@@ -1,14 +1,14 @@
 /** The words for a file that cannot be read as one. */
-import type { FileProblem } from "../facts/file-issue.ts";
+import type { FileIssue } from "../facts/file-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
 
 /** Sentence and remedy for one. */
-export function sayFileProblem(problem: FileProblem): Said {
-  switch (problem.kind) {
+export function sayFileIssue(issue: FileIssue): Said {
+  switch (issue.kind) {
     case "not-utf8":
       return {
-        sentence: `The file is not UTF-8 text: in line ${problem.at.line} a character is written otherwise.`,
+        sentence: `The file is not UTF-8 text: in line ${issue.at.line} a character is written otherwise.`,
         hint: "Save it again as plain text in UTF-8.",
       };
     case "dead-link":
@@ -39,14 +39,14 @@ export function sayFileProblem(problem: FileProblem): Said {
         hint: "Put it into `notebooks`, `patterns` or `strips`.",
       };
     case "unread-folder":
-      return unreadFolder(problem);
+      return unreadFolder(issue);
     case "misnamed":
       return {
-        sentence: `${sayCode(problem.name)} is not read: content has no such name.`,
-        hint: `${rightPlace(problem)}, or move it out of the content folder.`,
+        sentence: `${sayCode(issue.name)} is not read: content has no such name.`,
+        hint: `${rightPlace(issue)}, or move it out of the content folder.`,
       };
     case "missing":
-      return { sentence: `This ${problem.what} is missing.`, hint: MISSING[problem.what] };
+      return { sentence: `This ${issue.what} is missing.`, hint: MISSING[issue.what] };
     case "empty-folder":
       return { sentence: "The folder holds no .md file.", hint: "A book needs at least one." };
     case "no-front-matter":
@@ -60,10 +60,10 @@ export function sayFileProblem(problem: FileProblem): Said {
         hint: "Put a line `---` between the keys and the text.",
       };
     case "bad-name":
-      return badName(problem);
+      return badName(issue);
     case "too-large":
       return {
-        sentence: `The file is larger than ${problem.limitKib} KiB.`,
+        sentence: `The file is larger than ${issue.limitKib} KiB.`,
         hint: "Make several files of it.",
       };
   }
@@ -74,7 +74,7 @@ const MISSING: Readonly<Record<"folder" | "file", string>> = {
   file: "A content folder has a `book.yaml` that gives at least a title.",
 };
 
-function unreadFolder({ folder, count }: Extract<FileProblem, { kind: "unread-folder" }>): Said {
+function unreadFolder({ folder, count }: Extract<FileIssue, { kind: "unread-folder" }>): Said {
   const files =
     count === 1 ? "The file in this folder is" : `The ${count} files in this folder are`;
   return {
@@ -83,7 +83,7 @@ function unreadFolder({ folder, count }: Extract<FileProblem, { kind: "unread-fo
   };
 }
 
-function rightPlace({ better, taken }: Extract<FileProblem, { kind: "misnamed" }>): string {
+function rightPlace({ better, taken }: Extract<FileIssue, { kind: "misnamed" }>): string {
   const name = sayCode(better);
   if (taken === undefined) return `Call it ${name}`;
   return taken === "folder"
@@ -91,8 +91,8 @@ function rightPlace({ better, taken }: Extract<FileProblem, { kind: "misnamed" }
     : `There is a file ${name} already: write into it what only this one has`;
 }
 
-function badName(problem: Extract<FileProblem, { kind: "bad-name" }>): Said {
-  const { name, better, isTaken } = problem;
+function badName(issue: Extract<FileIssue, { kind: "bad-name" }>): Said {
+  const { name, better, isTaken } = issue;
   const proposal = better && sayCode(better);
   const advice = isTaken
     ? `It cannot be called ${proposal}, which is taken: choose another name. `

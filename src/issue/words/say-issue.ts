@@ -1,24 +1,24 @@
 /** Facts into words: every problem gets one plain sentence, and a hint where one helps. */
-import type { Problem } from "../facts/issue.ts";
+import type { Issue } from "../facts/issue.ts";
 import type { Said } from "./said.ts";
-import { sayBookProblem } from "./say-book-issue.ts";
-import { sayFileProblem } from "./say-file-issue.ts";
-import { sayRuleProblem } from "./say-rule-issue.ts";
-import { sayShapeProblem } from "./say-shape-issue.ts";
-import { sayYamlProblem } from "./say-yaml-issue.ts";
+import { sayBookIssue } from "./say-book-issue.ts";
+import { sayFileIssue } from "./say-file-issue.ts";
+import { sayRuleIssue } from "./say-rule-issue.ts";
+import { sayShapeIssue } from "./say-shape-issue.ts";
+import { sayYamlIssue } from "./say-yaml-issue.ts";
 
 /** The words for a problem. */
-export function sayProblem(problem: Problem): Said {
-  switch (problem.about) {
+export function sayIssue(issue: Issue): Said {
+  switch (issue.about) {
     case "file":
-      return sayFileProblem(problem);
+      return sayFileIssue(issue);
     case "yaml":
-      return sayYamlProblem(problem);
+      return sayYamlIssue(issue);
     case "shape":
-      return sayShapeProblem(problem);
+      return sayShapeIssue(issue);
     case "rule":
-      return sayRuleProblem(problem);
+      return sayRuleIssue(issue);
     case "book":
-      return sayBookProblem(problem);
+      return sayBookIssue(issue);
   }
 }

@@ -1,37 +1,37 @@
 /** The words for a recipe or a notebook that makes no sense although its keys are all right. */
-import type { RuleProblem } from "../facts/rule-issue.ts";
+import type { RuleIssue } from "../facts/rule-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount } from "./say-count.ts";
 import { sayGridFaultInFile } from "./say-grid-fault.ts";
 
 /** Sentence and remedy for one. */
-export function sayRuleProblem(problem: RuleProblem): Said {
-  switch (problem.kind) {
+export function sayRuleIssue(issue: RuleIssue): Said {
+  switch (issue.kind) {
     case "too-many-labels":
       return {
-        sentence: `There are ${sayCount(problem.labels, "label")} for ${sayCount(problem.tracks, "track")}.`,
+        sentence: `There are ${sayCount(issue.labels, "label")} for ${sayCount(issue.tracks, "track")}.`,
         hint: "There may be fewer labels than tracks, not more. This is the first one too many.",
       };
     case "too-many-tracks":
       return {
-        sentence: `With \`repeat\` written out these are ${sayCount(problem.tracks, "track")}.`,
-        hint: `A split has at most ${problem.limit}.`,
+        sentence: `With \`repeat\` written out these are ${sayCount(issue.tracks, "track")}.`,
+        hint: `A split has at most ${issue.limit}.`,
       };
     case "too-many-areas":
     case "too-many-names":
     case "too-deep":
-      return tooMuch(problem);
+      return tooMuch(issue);
     case "unknown-leftover":
-      return unknownLeftover(problem);
+      return unknownLeftover(issue);
     case "dots-beyond-paper":
     case "first-dot-beyond-paper":
     case "empty-edge-step":
-      return sayGridFaultInFile(problem);
+      return sayGridFaultInFile(issue);
   }
 }
 
-type Of<K extends RuleProblem["kind"]> = Extract<RuleProblem, { kind: K }>;
+type Of<K extends RuleIssue["kind"]> = Extract<RuleIssue, { kind: K }>;
 
 function tooMuch({ kind, limit }: Of<"too-many-areas" | "too-many-names" | "too-deep">): Said {
   switch (kind) {
@@ -53,8 +53,8 @@ function tooMuch({ kind, limit }: Of<"too-many-areas" | "too-many-names" | "too-
   }
 }
 
-function unknownLeftover(problem: Of<"unknown-leftover">): Said {
-  const { written, keywords, labels, nearest } = problem;
+function unknownLeftover(issue: Of<"unknown-leftover">): Said {
+  const { written, keywords, labels, nearest } = issue;
   const meant = nearest ? `Did you mean ${sayCode(nearest)}? ` : "";
   const named = labels.slice(0, MOST_LABELS);
   const more = labels.length > named.length ? " and so on" : "";

@@ -1,65 +1,65 @@
 /** The words for keys that do not belong, are missing, or have a value that will not do. */
 
-import type { Owner, ShapeProblem } from "../facts/shape-issue.ts";
+import type { Owner, ShapeIssue } from "../facts/shape-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
 import { sayList } from "./say-count.ts";
 import { asOwner, ownerPlace } from "./say-owner.ts";
 import { sayBadAddress, sayUnsuitable } from "./say-unsuitable-value.ts";
-import { sayWanted } from "./say-value-type.ts";
+import { sayValueType } from "./say-value-type.ts";
 
 /** Sentence and remedy for one. */
-export function sayShapeProblem(problem: ShapeProblem): Said {
-  switch (problem.kind) {
+export function sayShapeIssue(issue: ShapeIssue): Said {
+  switch (issue.kind) {
     case "unknown-key":
-      return unknownKey(problem);
+      return unknownKey(issue);
     case "run-together":
       return {
-        sentence: `${problem.lacks === "space" ? "A space is missing behind the colon of" : "A colon is missing in"} ${sayCode(problem.written)}.`,
-        hint: `Write ${sayCode(`${problem.key}: ${problem.value}`)}.`,
+        sentence: `${issue.lacks === "space" ? "A space is missing behind the colon of" : "A colon is missing in"} ${sayCode(issue.written)}.`,
+        hint: `Write ${sayCode(`${issue.key}: ${issue.value}`)}.`,
       };
     case "decimal-comma":
       return {
-        sentence: `A comma ends a value: ${sayCode(problem.written)} is no number.`,
-        hint: `Decimals stand behind a point: ${sayCode(problem.meant)}.`,
+        sentence: `A comma ends a value: ${sayCode(issue.written)} is no number.`,
+        hint: `Decimals stand behind a point: ${sayCode(issue.meant)}.`,
       };
     case "comma-in-text":
       return {
-        sentence: `A comma between braces ends the text of ${sayCode(problem.key)} too early.`,
-        hint: `Put quotation marks around the whole of ${sayCode(problem.written)}.`,
+        sentence: `A comma between braces ends the text of ${sayCode(issue.key)} too early.`,
+        hint: `Put quotation marks around the whole of ${sayCode(issue.written)}.`,
       };
     case "missing-key":
-      return missingKey(problem);
+      return missingKey(issue);
     case "needs-one":
       return {
-        sentence: `${asOwner(problem.owner)} needs ${sayList(problem.keys.map(sayCode), "or")}.`,
-        hint: NEEDS[problem.owner] ?? "Write one of them.",
+        sentence: `${asOwner(issue.owner)} needs ${sayList(issue.keys.map(sayCode), "or")}.`,
+        hint: NEEDS[issue.owner] ?? "Write one of them.",
       };
     case "not-together":
-      return notTogether(problem);
+      return notTogether(issue);
     case "unsuitable":
-      return sayUnsuitable(problem);
+      return sayUnsuitable(issue);
     case "bad-address":
-      return sayBadAddress(problem);
+      return sayBadAddress(issue);
     case "min-above-max":
       return {
-        sentence: `The least is ${problem.min} and the most is ${problem.max}: nothing lies between.`,
+        sentence: `The least is ${issue.min} and the most is ${issue.max}: nothing lies between.`,
         hint: "Make `min` the smaller of the two.",
       };
     case "too-many-decimals":
       return {
-        sentence: `${sayCode(problem.key)} is given as ${sayCode(problem.source)}, with more than ${problem.decimals} decimals.`,
+        sentence: `${sayCode(issue.key)} is given as ${sayCode(issue.source)}, with more than ${issue.decimals} decimals.`,
         hint: "Round it: the book counts exactly and rounds nothing by itself.",
       };
     case "control-character":
       return {
-        sentence: `${sayCode(problem.key)} holds a character that cannot be drawn (U+${hex(problem.codePoint)}).`,
+        sentence: `${sayCode(issue.key)} holds a character that cannot be drawn (U+${hex(issue.codePoint)}).`,
         hint: "Take it out. Line ends and tabs count, too: titles and labels have one line.",
       };
   }
 }
 
-type Of<K extends ShapeProblem["kind"]> = Extract<ShapeProblem, { kind: K }>;
+type Of<K extends ShapeIssue["kind"]> = Extract<ShapeIssue, { kind: K }>;
 
 /** What a group is written with where it lacks all of the keys of which it needs one. */
 const NEEDS: Readonly<Partial<Record<Owner, string>>> = {
@@ -72,13 +72,13 @@ const NEEDS: Readonly<Partial<Record<Owner, string>>> = {
 };
 
 /** One of a pair of axes takes what the other takes. */
-function missingKey({ key, owner, wanted }: Of<"missing-key">): Said {
+function missingKey({ key, owner, expected }: Of<"missing-key">): Said {
   return {
     sentence: `${asOwner(owner)} needs the key ${sayCode(key)}.`,
     hint:
       owner === "axes"
         ? "Give each axis its own value, or write one value for both."
-        : `${sayCode(key)} takes ${sayWanted(wanted)}.`,
+        : `${sayCode(key)} takes ${sayValueType(expected)}.`,
   };
 }
 

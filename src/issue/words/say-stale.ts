@@ -1,11 +1,11 @@
 /** The words for what still stands there while something that was written since will not do. */
-import type { FieldProblem } from "../facts/field-issue.ts";
+import type { FieldIssue } from "../facts/field-issue.ts";
 import { sayCount } from "./say-count.ts";
-import { sayFieldProblem } from "./say-field-issue.ts";
+import { sayFieldIssue } from "./say-field-issue.ts";
 
 /** In place of a verdict: `2 problems: the drawing is of what was written before.` */
-export function sayStaleDrawing(problems: number): string {
-  return `${sayCount(problems, "problem")}: the drawing is of what was written before.`;
+export function sayStaleDrawing(issues: number): string {
+  return `${sayCount(issues, "problem")}: the drawing is of what was written before.`;
 }
 
 /** In place of how many patterns fit. */
@@ -13,6 +13,6 @@ export const STALE_PATTERNS =
   "These are still for the notebook as it was written before: a field above has a problem.";
 
 /** Why nothing is saved or printed; `label` is what stands at the field that has to be mended. */
-export function sayHeld(label: string, problem: FieldProblem): string {
-  return `This waits for “${label}” to be mended. ${sayFieldProblem(problem)}`;
+export function sayHeld(label: string, issue: FieldIssue): string {
+  return `This waits for “${label}” to be mended. ${sayFieldIssue(issue)}`;
 }

@@ -1,24 +1,24 @@
 /** The words for a value that its key cannot take. */
-import type { AddressFault, Found, ShapeProblem } from "../facts/shape-issue.ts";
-import type { Wanted } from "../facts/value-type.ts";
+import type { AddressFault, Found, ShapeIssue } from "../facts/shape-issue.ts";
+import type { ValueType } from "../facts/value-type.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
 import { isList, sayListSlip } from "./say-list-slip.ts";
 import { isQuotedNumber, sayNumberSlip } from "./say-number-slip.ts";
-import { sayWanted } from "./say-value-type.ts";
+import { sayValueType } from "./say-value-type.ts";
 
-type Of<K extends ShapeProblem["kind"]> = Extract<ShapeProblem, { kind: K }>;
+type Of<K extends ShapeIssue["kind"]> = Extract<ShapeIssue, { kind: K }>;
 
 /** What was found, then what was probably meant, then what the key takes. */
-export function sayUnsuitable({ key, found, wanted, nearest, isEntry }: Of<"unsuitable">): Said {
+export function sayUnsuitable({ key, found, expected, nearest, isEntry }: Of<"unsuitable">): Said {
   const subject = isEntry ? `An entry of ${sayCode(key)}` : sayCode(key);
   const hints = [
     nearest === undefined ? "" : `Did you mean ${sayCode(nearest)}?`,
-    slipWords(found, wanted),
-    `${subject} takes ${sayWanted(wanted)}.`,
+    slipWords(found, expected),
+    `${subject} takes ${sayValueType(expected)}.`,
   ];
   return {
-    sentence: `${subject} ${foundWords(found, wanted)}.`,
+    sentence: `${subject} ${foundWords(found, expected)}.`,
     hint: hints.filter((words) => words !== "").join(" "),
   };
 }
@@ -31,7 +31,7 @@ export function sayBadAddress({ key, source, faults }: Of<"bad-address">): Said 
   };
 }
 
-function foundWords(found: Found, wanted: Wanted): string {
+function foundWords(found: Found, expected: ValueType): string {
   switch (found.kind) {
     case "nothing":
       return "has no value";
@@ -41,20 +41,20 @@ function foundWords(found: Found, wanted: Wanted): string {
       return "cannot be a group of keys";
     case "scalar":
       if (found.source.trim() === "") return "is blank";
-      return isQuotedNumber(found, wanted)
+      return isQuotedNumber(found, expected)
         ? `cannot be the text ${sayCode(found.source)}`
         : `cannot be ${sayCode(found.source)}`;
   }
 }
 
-function slipWords(found: Found, wanted: Wanted): string {
+function slipWords(found: Found, expected: ValueType): string {
   if (found.kind === "nothing" && found.isRemark)
     return "What stands behind `#` is a remark: a text with `#` first needs quotation marks.";
-  if (found.kind === "list" && wanted.kind === "form" && wanted.form === "split")
+  if (found.kind === "list" && expected.kind === "form" && expected.form === "split")
     return "A list of tracks stands behind `tracks`.";
-  if (found.kind === "scalar" && wanted.kind === "form" && isList(wanted.form))
-    return sayListSlip(found.source, wanted.form);
-  return sayNumberSlip(found, wanted);
+  if (found.kind === "scalar" && expected.kind === "form" && isList(expected.form))
+    return sayListSlip(found.source, expected.form);
+  return sayNumberSlip(found, expected);
 }
 
 const ADDRESS_HINTS: Readonly<Record<AddressFault, string>> = {

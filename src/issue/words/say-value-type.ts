@@ -1,23 +1,23 @@
 /** The words for what a key takes; they follow "`key` takes". */
 
-import type { Form, Wanted } from "../facts/value-type.ts";
+import type { Form, ValueType } from "../facts/value-type.ts";
 import { sayList } from "./say-count.ts";
 
 /** `a whole number of steps from 1 to 400`. */
-export function sayWanted(wanted: Wanted): string {
-  switch (wanted.kind) {
+export function sayValueType(expected: ValueType): string {
+  switch (expected.kind) {
     case "text":
-      return `one line of text, at most ${wanted.longest} characters`;
+      return `one line of text, at most ${expected.longest} characters`;
     case "whole":
-      return `a whole number of ${wanted.unit} from ${wanted.min} to ${wanted.max}`;
+      return `a whole number of ${expected.unit} from ${expected.min} to ${expected.max}`;
     case "millimetres":
-      return `a number of millimetres from ${wanted.min} to ${wanted.max}`;
+      return `a number of millimetres from ${expected.min} to ${expected.max}`;
     case "share":
-      return `a number above 0, at most ${wanted.max}, with no more than two decimals`;
+      return `a number above 0, at most ${expected.max}, with no more than two decimals`;
     case "choice":
-      return sayList(wanted.allowed, "or");
+      return sayList(expected.allowed, "or");
     case "form":
-      return FORMS[wanted.form](limitsOf(wanted));
+      return FORMS[expected.form](limitsOf(expected));
   }
 }
 
@@ -27,9 +27,9 @@ interface Limits {
   readonly names: string;
 }
 
-type WantedForm = Extract<Wanted, { kind: "form" }>;
+type ValueForm = Extract<ValueType, { kind: "form" }>;
 
-function limitsOf({ min = 0, max = 0, names = [] }: WantedForm): Limits {
+function limitsOf({ min = 0, max = 0, names = [] }: ValueForm): Limits {
   return { min, max, names: sayList(names, "or") };
 }
 

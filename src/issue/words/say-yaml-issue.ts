@@ -1,24 +1,24 @@
 /** The words for YAML that cannot be read, or that uses what a recipe never needs. */
 
-import type { YamlFault, YamlProblem } from "../facts/yaml-issue.ts";
+import type { YamlFault, YamlIssue } from "../facts/yaml-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
 
 /** Sentence and remedy for one. */
-export function sayYamlProblem(problem: YamlProblem): Said {
-  switch (problem.kind) {
+export function sayYamlIssue(issue: YamlIssue): Said {
+  switch (issue.kind) {
     case "duplicate-key":
       return {
-        sentence: `${sayCode(problem.key)} is written twice in one group of keys.`,
-        hint: `It stands in line ${problem.first.line} already: keep one of the two.`,
+        sentence: `${sayCode(issue.key)} is written twice in one group of keys.`,
+        hint: `It stands in line ${issue.first.line} already: keep one of the two.`,
       };
     case "too-deep":
       return {
-        sentence: `This is nested more than ${problem.limit} levels deep.`,
+        sentence: `This is nested more than ${issue.limit} levels deep.`,
         hint: "Look for brackets or dashes that are repeated by mistake.",
       };
     default:
-      return FAULTS[problem.kind];
+      return FAULTS[issue.kind];
   }
 }
 

@@ -1,6 +1,6 @@
 /** What a `same` name means inside one split: a fixed size, or a share track as long as it is not fixed. */
 import type { TrackSize } from "../../divide/question.ts";
-import type { Split, WrittenSize } from "../../recipe/recipe.ts";
+import type { Split, TrackSizing } from "../../recipe/recipe.ts";
 
 /** A name and the size that is being tried for it, in steps. */
 export interface Trial {
@@ -35,6 +35,6 @@ export function exceedsShare(split: Split, length: number, trial: Trial): boolea
   );
 }
 
-function hasName(size: WrittenSize, name: string): boolean {
+function hasName(size: TrackSizing, name: string): boolean {
   return size.kind === "same" && size.name === name;
 }

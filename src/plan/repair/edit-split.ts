@@ -1,5 +1,5 @@
 /** Edits of one split that free steps: fewer tracks, a narrower gap, smaller minimums, smaller fixed tracks. */
-import type { Split, Track, WrittenSize } from "../../recipe/recipe.ts";
+import type { Split, Track, TrackSizing } from "../../recipe/recipe.ts";
 import type { Edit } from "./edit.ts";
 
 type Edits = (split: Split) => readonly Edit<Split>[];
@@ -36,8 +36,8 @@ export const fewerTracks: Edits = (split) => {
   });
 };
 
-type Read = (size: WrittenSize) => number;
-type Write = (size: WrittenSize, most: number) => WrittenSize;
+type Read = (size: TrackSizing) => number;
+type Write = (size: TrackSizing, most: number) => TrackSizing;
 
 function lowered(split: Split, read: Read, write: Write): readonly Edit<Split>[] {
   const largest = Math.max(...split.tracks.map(({ size }) => read(size)));
@@ -51,23 +51,23 @@ function lowered(split: Split, read: Read, write: Write): readonly Edit<Split>[]
   });
 }
 
-function minOf(size: WrittenSize): number {
+function minOf(size: TrackSizing): number {
   return size.kind === "steps" ? 0 : size.min;
 }
 
-function withMin(size: WrittenSize, most: number): WrittenSize {
+function withMin(size: TrackSizing, most: number): TrackSizing {
   return size.kind === "steps" ? size : { ...size, min: Math.min(size.min, most) };
 }
 
-function stepsOf(size: WrittenSize): number {
+function stepsOf(size: TrackSizing): number {
   return size.kind === "steps" ? size.steps : 0;
 }
 
-function withSteps(size: WrittenSize, most: number): WrittenSize {
+function withSteps(size: TrackSizing, most: number): TrackSizing {
   return size.kind === "steps" ? { ...size, steps: Math.min(size.steps, most) } : size;
 }
 
-function least1(size: WrittenSize): number {
+function least1(size: TrackSizing): number {
   return size.kind === "steps" ? size.steps : size.min;
 }
 
@@ -90,7 +90,7 @@ function longestRun(tracks: readonly Track[]): { readonly from: number; readonly
   return best;
 }
 
-function written(size: WrittenSize): string {
+function written(size: TrackSizing): string {
   return JSON.stringify(size);
 }
 

@@ -1,7 +1,7 @@
 /** Reads an area: its label, its margin, and its split or its fill. */
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
 import { takeChoice, takeText, takeWhole } from "../../source/schema/take-value.ts";
-import { entryOf, type Written, type WrittenMap } from "../../source/tree.ts";
+import { entryOf, type SourceNode, type SourceMapping } from "../../source/tree.ts";
 import { type Area, FILLS, type Split } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import type { Desk } from "./read-context.ts";
@@ -17,18 +17,18 @@ const AREA = {
 } as const;
 
 /** An area of its own: a page, or a page of a spread. A blank one where it is not written as keys. */
-export function readArea(key: string, node: Written, desk: Desk): Area {
-  const wanted = { kind: "form", form: "area" } as const;
+export function readArea(key: string, node: SourceNode, desk: Desk): Area {
+  const expected = { kind: "form", form: "area" } as const;
   const fill = FILLS.find((word) => node.kind === "scalar" && word === node.source);
   const meant = fill && `{fill: ${fill}}`;
-  const map = takeMap(node, AREA, { key, wanted, meant, note: desk.note });
+  const map = takeMap(node, AREA, { key, expected, meant, note: desk.note });
   return map ? readAreaKeys(map, 0, desk) : BLANK;
 }
 
 const BLANK: Area = { label: "", margin: { steps: {} }, fill: "blank", every: 1 };
 
 /** The area among the keys of a map, `depth` splits deep; keys of other groups are left alone. */
-function readAreaKeys(map: WrittenMap, depth: number, desk: Desk): Area {
+function readAreaKeys(map: SourceMapping, depth: number, desk: Desk): Area {
   const { note } = desk;
   if (!desk.takesArea(map.at)) return BLANK;
   noteNotTogether(map, "area", TOGETHER, note);
@@ -58,7 +58,7 @@ const TOGETHER = [
 ] as const;
 
 /** Both splits are read where both are written, so that the problems of both are told. */
-function readSplitOf(map: WrittenMap, depth: number, desk: Desk): Split | undefined {
+function readSplitOf(map: SourceMapping, depth: number, desk: Desk): Split | undefined {
   const found = (["columns", "rows"] as const).flatMap((key) => {
     const entry = entryOf(map, key);
     if (!entry) return [];
@@ -67,7 +67,7 @@ function readSplitOf(map: WrittenMap, depth: number, desk: Desk): Split | undefi
       return [];
     }
     const axis = key === "columns" ? ("across" as const) : ("down" as const);
-    const areaOf = (track: WrittenMap) => readAreaKeys(track, depth + 1, desk);
+    const areaOf = (track: SourceMapping) => readAreaKeys(track, depth + 1, desk);
     return [readSplit(entry, axis, { ...desk, areaOf })];
   });
   return found[0];

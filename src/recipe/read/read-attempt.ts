@@ -1,7 +1,7 @@
 /** Reads one way to lay a pattern out: a page, or a spread of two. */
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
 import { unsuitable } from "../../source/schema/take-value.ts";
-import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "../../source/tree.ts";
+import { entryOf, type SourceNode, type SourceEntry, type SourceMapping } from "../../source/tree.ts";
 import type { Area, Attempt } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import { readArea } from "./read-area.ts";
@@ -16,7 +16,7 @@ const ATTEMPT = {
 
 const ENTRY = {
   key: "otherwise",
-  wanted: { kind: "form", form: "attempt" },
+  expected: { kind: "form", form: "attempt" },
   isEntry: true,
 } as const;
 
@@ -28,7 +28,7 @@ const SPREAD = {
 
 /** The page or the spread among the keys of a recipe or of an entry of `otherwise`; both is a problem. */
 export function readAttempt(
-  map: WrittenMap,
+  map: SourceMapping,
   owner: "recipe" | "attempt",
   desk: Desk,
 ): readonly Attempt[] {
@@ -42,29 +42,29 @@ export function readAttempt(
 }
 
 /** The attempts of `otherwise`, in order. */
-export function readOtherwise(entry: WrittenEntry | undefined, desk: Desk): readonly Attempt[] {
+export function readOtherwise(entry: SourceEntry | undefined, desk: Desk): readonly Attempt[] {
   if (!entry) return [];
   const node = entry.value;
   if (node.kind !== "list" || node.entries.length > LIMITS.attempts) {
-    const { wanted } = RECIPE_KEYS.recipe.otherwise;
-    desk.note(unsuitable({ key: "otherwise", node, wanted }));
+    const { expected } = RECIPE_KEYS.recipe.otherwise;
+    desk.note(unsuitable({ key: "otherwise", node, expected }));
     return [];
   }
-  return node.entries.flatMap((written: Written) => {
-    const map = takeMap(written, ATTEMPT, { ...ENTRY, note: desk.note });
+  return node.entries.flatMap((node: SourceNode) => {
+    const map = takeMap(node, ATTEMPT, { ...ENTRY, note: desk.note });
     return map ? readAttempt(map, "attempt", desk) : [];
   });
 }
 
-function readSpread({ value: node }: WrittenEntry, desk: Desk): Attempt {
-  const { wanted } = RECIPE_KEYS.recipe.spread;
-  const map = takeMap(node, SPREAD, { key: "spread", wanted, note: desk.note });
+function readSpread({ value: node }: SourceEntry, desk: Desk): Attempt {
+  const { expected } = RECIPE_KEYS.recipe.spread;
+  const map = takeMap(node, SPREAD, { key: "spread", expected, note: desk.note });
   const areaOf = (key: "left" | "right"): Area => {
     const entry = map && entryOf(map, key);
     if (entry) return readArea(key, entry.value, desk);
-    const { wanted } = RECIPE_KEYS.spread[key];
+    const { expected } = RECIPE_KEYS.spread[key];
     if (map)
-      desk.note({ about: "shape", kind: "missing-key", key, owner: "spread", wanted, at: map.at });
+      desk.note({ about: "shape", kind: "missing-key", key, owner: "spread", expected, at: map.at });
     return { label: "", margin: { steps: {} }, fill: "blank", every: 1 };
   };
   return { kind: "spread", left: areaOf("left"), right: areaOf("right") };

@@ -1,13 +1,13 @@
 /** Reads `book.yaml`: the book's title, and which notebooks and patterns it has. */
 import * as z from "zod";
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readYamlFile } from "../../source/front-matter/read-front-matter.ts";
 import { checkShape } from "../../source/schema/check-schema.ts";
 import { namedSlugs } from "../../source/schema/named-slugs.ts";
 import { addressFaults } from "../../source/schema/url-faults.ts";
 import { slugSchema, textSchema } from "../../source/schema/value-schema.ts";
-import { entryOf, type WrittenEntry } from "../../source/tree.ts";
+import { entryOf, type SourceEntry } from "../../source/tree.ts";
 import type { BookFile, BookReading, Chosen } from "../book-file.ts";
 import { BOOK_KEYS, STRETCH } from "../book-keys.ts";
 
@@ -22,7 +22,7 @@ const BOOK_SHAPE = {
   keys: KEYS,
   grammar: BOOK_KEYS,
   schema: z.strictObject({
-    title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
+    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
     notebooks: chosen().describe(KEYS.notebooks.meaning),
     patterns: chosen().describe(KEYS.patterns.meaning),
     url: z
@@ -39,24 +39,24 @@ export function readBook(file: TextFile): BookReading {
   const yaml = readYamlFile(file);
   if (!yaml.ok) return { ...yaml, chosen: { notebooks: "all", patterns: "all" } };
   const { tree, faults } = yaml.value;
-  const problems: Problem[] = [...faults];
-  const note: Note = (problem) => problems.push(problem);
+  const issues: Issue[] = [...faults];
+  const note: Note = (issue) => issues.push(issue);
   const head = checkShape(BOOK_SHAPE, tree, note);
   const chosen = {
     notebooks: chosenIn(entryOf(tree, "notebooks"), note),
     patterns: chosenIn(entryOf(tree, "patterns"), note),
   };
-  if (!head) return { ok: false, problems, chosen };
+  if (!head) return { ok: false, issues, chosen };
   const book: BookFile = {
     title: head.title,
     ...chosen,
     ...(head.url === undefined ? {} : { url: folderAddress(head.url) }),
     ...(head.printer === undefined ? {} : { printer: head.printer }),
   };
-  return { ...readingOf(book, problems), chosen };
+  return { ...readingOf(book, issues), chosen };
 }
 
-function chosenIn(entry: WrittenEntry | undefined, note: Note): Chosen {
+function chosenIn(entry: SourceEntry | undefined, note: Note): Chosen {
   return entry?.value.kind === "list" ? namedSlugs(entry, note) : "all";
 }
 

@@ -2,7 +2,7 @@
 import type { Note } from "../../issue/facts/reading.ts";
 import { takeMap } from "../../source/schema/take-map.ts";
 import { takeWhole } from "../../source/schema/take-value.ts";
-import { entryOf, type WrittenEntry } from "../../source/tree.ts";
+import { entryOf, type SourceEntry } from "../../source/tree.ts";
 import type { GapRange } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
 
@@ -15,15 +15,15 @@ const GAP = {
 } as const;
 
 /** No gap where none is written. */
-export function readGap(entry: WrittenEntry | undefined, note: Note): GapRange {
+export function readGap(entry: SourceEntry | undefined, note: Note): GapRange {
   if (!entry) return { min: 0, max: 0 };
   const node = entry.value;
   if (node.kind === "scalar" && typeof node.value === "number") {
     const steps = takeWhole({ ...RECIPE_KEYS.gap.min, key: "gap", node, note });
     return { min: steps, max: steps };
   }
-  const { wanted } = RECIPE_KEYS.split.gap;
-  const map = takeMap(node, GAP, { key: "gap", wanted, note });
+  const { expected } = RECIPE_KEYS.split.gap;
+  const map = takeMap(node, GAP, { key: "gap", expected, note });
   const least = map && entryOf(map, "min");
   const most = map && entryOf(map, "max");
   const min = least

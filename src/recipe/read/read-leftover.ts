@@ -3,20 +3,20 @@
 import type { Note } from "../../issue/facts/reading.ts";
 import { nearest } from "../../source/nearest-word.ts";
 import { unsuitable } from "../../source/schema/take-value.ts";
-import { isNothing, type WrittenEntry } from "../../source/tree.ts";
+import { isNothing, type SourceEntry } from "../../source/tree.ts";
 import type { Leftover, Track } from "../recipe.ts";
 import { LEFTOVER_KEYWORDS, RECIPE_KEYS } from "../recipe-keys.ts";
 
 /** Keywords win over labels; of tracks with one label the first is meant. At the end where nothing is written. */
 export function readLeftover(
-  entry: WrittenEntry | undefined,
+  entry: SourceEntry | undefined,
   tracks: readonly Track[],
   note: Note,
 ): Leftover {
   if (!entry) return { kind: "end" };
   const { value: node } = entry;
   if (node.kind !== "scalar" || isNothing(node)) {
-    note(unsuitable({ key: "leftover", node, wanted: RECIPE_KEYS.split.leftover.wanted }));
+    note(unsuitable({ key: "leftover", node, expected: RECIPE_KEYS.split.leftover.expected }));
     return { kind: "end" };
   }
   const written = node.source;

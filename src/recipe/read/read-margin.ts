@@ -2,7 +2,7 @@
 import type { Note } from "../../issue/facts/reading.ts";
 import { takeMap } from "../../source/schema/take-map.ts";
 import { takeWhole } from "../../source/schema/take-value.ts";
-import type { WrittenEntry } from "../../source/tree.ts";
+import type { SourceEntry } from "../../source/tree.ts";
 import { MARGIN_KEYS, type Margin } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
 
@@ -14,15 +14,15 @@ const MARGIN = {
 } as const;
 
 /** No steps where no margin is written. The place is the written value. */
-export function readMargin(entry: WrittenEntry | undefined, note: Note): Margin {
+export function readMargin(entry: SourceEntry | undefined, note: Note): Margin {
   if (!entry) return { steps: {} };
   const node = entry.value;
   if (node.kind === "scalar" && typeof node.value === "number") {
-    const all = takeWhole({ key: "margin", node, wanted: RECIPE_KEYS.margin.top.wanted, note });
+    const all = takeWhole({ key: "margin", node, expected: RECIPE_KEYS.margin.top.expected, note });
     return { steps: { top: all, bottom: all, left: all, right: all }, place: node.at };
   }
-  const { wanted } = RECIPE_KEYS.area.margin;
-  const map = takeMap(node, MARGIN, { key: "margin", wanted, note });
+  const { expected } = RECIPE_KEYS.area.margin;
+  const map = takeMap(node, MARGIN, { key: "margin", expected, note });
   const steps = (map?.entries ?? []).flatMap(({ key, value }) => {
     const known = MARGIN_KEYS.find((name) => name === key);
     if (!known) return [];

@@ -1,5 +1,5 @@
 /** Reads a pattern's file: its head, its page or spread, and what to try where that does not fit. */
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import { type Reading, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readFrontMatter } from "../../source/front-matter/read-front-matter.ts";
 import { checkShape } from "../../source/schema/check-schema.ts";
@@ -15,14 +15,14 @@ export function readRecipe(file: TextFile): Reading<Recipe> {
   const matter = readFrontMatter(file);
   if (!matter.ok) return matter;
   const { tree, body, faults } = matter.value;
-  const problems: Problem[] = [...faults];
-  const desk = openDesk((problem) => problems.push(problem));
+  const issues: Issue[] = [...faults];
+  const desk = openDesk((issue) => issues.push(issue));
   const head = checkShape(RECIPE_SHAPE, tree, desk.note);
   const attempts = [
     ...readAttempt(tree, "recipe", desk),
     ...readOtherwise(entryOf(tree, "otherwise"), desk),
   ];
-  if (!head) return { ok: false, problems };
+  if (!head) return { ok: false, issues };
   const { title, purpose, tags } = head;
-  return readingOf({ slug: slugOf(file.path), title, purpose, tags, attempts, body }, problems);
+  return readingOf({ slug: slugOf(file.path), title, purpose, tags, attempts, body }, issues);
 }

@@ -1,13 +1,13 @@
 /** Reads a track's size: exact steps, a share with limits, or a `same` name. */
 import { noteNotTogether } from "../../source/schema/take-map.ts";
 import { takeShare, takeText, takeWhole, unsuitable } from "../../source/schema/take-value.ts";
-import { entryOf, type WrittenMap } from "../../source/tree.ts";
-import type { WrittenSize } from "../recipe.ts";
+import { entryOf, type SourceMapping } from "../../source/tree.ts";
+import type { TrackSizing } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
 import type { Desk } from "./read-context.ts";
 
 /** The size among a track's keys; a share of 1 without limits where none is written. */
-export function readSize(map: WrittenMap, desk: Desk): WrittenSize {
+export function readSize(map: SourceMapping, desk: Desk): TrackSizing {
   const { note } = desk;
   noteNotTogether(map, "track", TOGETHER, note);
   const steps = entryOf(map, "steps");
@@ -30,7 +30,7 @@ const TOGETHER = [
   ["steps", "max"],
 ] as const;
 
-function readLimits(map: WrittenMap, { note }: Desk) {
+function readLimits(map: SourceMapping, { note }: Desk) {
   const limit = (key: "min" | "max", otherwise: number) => {
     const entry = entryOf(map, key);
     return entry
@@ -46,13 +46,13 @@ function readLimits(map: WrittenMap, { note }: Desk) {
   return { min, max };
 }
 
-function readName(map: WrittenMap, desk: Desk): string | undefined {
+function readName(map: SourceMapping, desk: Desk): string | undefined {
   const same = entryOf(map, "same");
   if (!same) return undefined;
-  const { wanted } = RECIPE_KEYS.track.same;
-  const name = takeText({ key: "same", node: same.value, wanted, note: desk.note });
+  const { expected } = RECIPE_KEYS.track.same;
+  const name = takeText({ key: "same", node: same.value, expected, note: desk.note });
   if (name.trim() === "" && same.value.kind === "scalar" && same.value.value !== null) {
-    desk.note(unsuitable({ key: "same", node: same.value, wanted }));
+    desk.note(unsuitable({ key: "same", node: same.value, expected }));
   }
   desk.takeName(name, same.value.at);
   return name;

@@ -2,7 +2,7 @@
 import type { Axis } from "../../measure/axis.ts";
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
 import { takeText, takeWhole, unsuitable } from "../../source/schema/take-value.ts";
-import { entryOf, type WrittenEntry, type WrittenMap } from "../../source/tree.ts";
+import { entryOf, type SourceEntry, type SourceMapping } from "../../source/tree.ts";
 import type { Split, Track } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import { readGap } from "./read-gap.ts";
@@ -18,15 +18,15 @@ const SPLIT = {
 } as const;
 
 /** The split behind `columns` or `rows`. The desk knows how to read the area of a track. */
-export function readSplit(entry: WrittenEntry, axis: Axis, desk: AreaDesk): Split {
+export function readSplit(entry: SourceEntry, axis: Axis, desk: AreaDesk): Split {
   const { key, value: node } = entry;
   const plain = { axis, gap: { min: 0, max: 0 }, leftover: { kind: "end" } } as const;
   if (node.kind === "scalar" && typeof node.value === "number") {
     const count = takeWhole({ ...RECIPE_KEYS.split.count, key, node, note: desk.note });
     return { ...plain, tracks: Array.from({ length: count }, () => PLAIN_TRACK) };
   }
-  const { wanted } = RECIPE_KEYS.area.columns;
-  const map = takeMap(node, SPLIT, { key, wanted, note: desk.note });
+  const { expected } = RECIPE_KEYS.area.columns;
+  const map = takeMap(node, SPLIT, { key, expected, note: desk.note });
   if (!map) return { ...plain, tracks: [PLAIN_TRACK] };
   noteNotTogether(map, "split", TOGETHER, desk.note);
   const tracks = entryOf(map, "tracks") ? readTracks(map, desk) : readCounted(map, desk);
@@ -45,11 +45,11 @@ const TOGETHER = [
 ] as const;
 
 /** Tracks written one by one, `repeat` written out; copies share their area. */
-function readTracks(map: WrittenMap, desk: AreaDesk): readonly Track[] {
+function readTracks(map: SourceMapping, desk: AreaDesk): readonly Track[] {
   const node = entryOf(map, "tracks")?.value;
   if (node?.kind !== "list" || node.entries.length === 0) {
-    const { wanted } = RECIPE_KEYS.split.tracks;
-    if (node) desk.note(unsuitable({ key: "tracks", node, wanted }));
+    const { expected } = RECIPE_KEYS.split.tracks;
+    if (node) desk.note(unsuitable({ key: "tracks", node, expected }));
     return [PLAIN_TRACK];
   }
   const written = node.entries.map((entry) => readTrack("tracks", entry, desk));
@@ -63,7 +63,7 @@ function readTracks(map: WrittenMap, desk: AreaDesk): readonly Track[] {
 }
 
 /** Counted tracks, all alike but for their labels. */
-function readCounted(map: WrittenMap, desk: AreaDesk): readonly Track[] {
+function readCounted(map: SourceMapping, desk: AreaDesk): readonly Track[] {
   const { note } = desk;
   const count = entryOf(map, "count");
   const each = entryOf(map, "each");
@@ -78,12 +78,12 @@ function readCounted(map: WrittenMap, desk: AreaDesk): readonly Track[] {
   });
 }
 
-function readLabels(map: WrittenMap, count: number | undefined, desk: AreaDesk): readonly string[] {
+function readLabels(map: SourceMapping, count: number | undefined, desk: AreaDesk): readonly string[] {
   const entry = entryOf(map, "labels");
   if (!entry) return [];
   const { value: node } = entry;
   if (node.kind !== "list") {
-    desk.note(unsuitable({ key: "labels", node, wanted: RECIPE_KEYS.split.labels.wanted }));
+    desk.note(unsuitable({ key: "labels", node, expected: RECIPE_KEYS.split.labels.expected }));
     return [];
   }
   const labels = node.entries.length;
@@ -91,8 +91,8 @@ function readLabels(map: WrittenMap, count: number | undefined, desk: AreaDesk):
   if (extra && count !== undefined) {
     desk.note({ about: "rule", kind: "too-many-labels", labels, tracks: count, at: extra.at });
   }
-  const { wanted } = RECIPE_KEYS.area.label;
+  const { expected } = RECIPE_KEYS.area.label;
   return node.entries.map((label) =>
-    takeText({ key: "labels", node: label, wanted, note: desk.note, isEntry: true }),
+    takeText({ key: "labels", node: label, expected, note: desk.note, isEntry: true }),
   );
 }

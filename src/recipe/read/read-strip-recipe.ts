@@ -1,6 +1,6 @@
 /** Reads a strip's file: which patterns it carries and how it is made. */
 import * as z from "zod";
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readFrontMatter } from "../../source/front-matter/read-front-matter.ts";
 import { checkShape } from "../../source/schema/check-schema.ts";
@@ -20,7 +20,7 @@ const STRIP_SHAPE = {
   grammar: STRIP_KEYS,
   needsOne: ["across", "down"],
   schema: z.strictObject({
-    title: textSchema(KEYS.title.wanted).describe(KEYS.title.meaning),
+    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
     across: slugs().describe(KEYS.across.meaning),
     down: slugs().describe(KEYS.down.meaning),
     lanes: wholeSchema(STRIP_BOUNDS.lanes).default(4).describe(KEYS.lanes.meaning),
@@ -34,12 +34,12 @@ export function readStripRecipe(file: TextFile): StripReading {
   const matter = readFrontMatter(file);
   if (!matter.ok) return { ...matter, named: [] };
   const { tree, body, faults } = matter.value;
-  const problems: Problem[] = [...faults];
-  const note: Note = (problem) => problems.push(problem);
+  const issues: Issue[] = [...faults];
+  const note: Note = (issue) => issues.push(issue);
   const head = checkShape(STRIP_SHAPE, tree, note);
   const named = (["across", "down"] as const).flatMap((axis) =>
     namedSlugs(entryOf(tree, axis), note),
   );
-  if (!head) return { ok: false, problems, named };
-  return { ...readingOf({ slug: slugOf(file.path), ...head, body }, problems), named };
+  if (!head) return { ok: false, issues, named };
+  return { ...readingOf({ slug: slugOf(file.path), ...head, body }, issues), named };
 }

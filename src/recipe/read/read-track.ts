@@ -1,7 +1,7 @@
 /** Reads one track: its size, how often it is repeated, and the area that it is. */
 import { takeMap } from "../../source/schema/take-map.ts";
 import { takeWhole } from "../../source/schema/take-value.ts";
-import { entryOf, isNothing, type Written, type WrittenMap } from "../../source/tree.ts";
+import { entryOf, isNothing, type SourceNode, type SourceMapping } from "../../source/tree.ts";
 import { type Area, FILLS, type Track } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
 import type { Desk } from "./read-context.ts";
@@ -9,7 +9,7 @@ import { readSize } from "./read-size.ts";
 
 /** A desk that also reads the area among a track's keys, one split deeper. */
 export interface AreaDesk extends Desk {
-  readonly areaOf: (track: WrittenMap) => Area;
+  readonly areaOf: (track: SourceMapping) => Area;
 }
 
 const TRACK = {
@@ -26,12 +26,12 @@ export const PLAIN_TRACK: Track = {
 };
 
 const ENTRIES = {
-  each: { wanted: RECIPE_KEYS.split.each.wanted, isEntry: false },
-  tracks: { wanted: RECIPE_KEYS.split.each.wanted, isEntry: true },
+  each: { expected: RECIPE_KEYS.split.each.expected, isEntry: false },
+  tracks: { expected: RECIPE_KEYS.split.each.expected, isEntry: true },
 } as const;
 
 /** A number was meant as a size, a word as a fill or a label. */
-function meantBy(node: Written): string | undefined {
+function meantBy(node: SourceNode): string | undefined {
   if (node.kind !== "scalar" || isNothing(node) || node.source.trim() === "") return undefined;
   if (typeof node.value === "number") return `{steps: ${node.source}}`;
   const fill = FILLS.find((word) => word === node.source);
@@ -41,7 +41,7 @@ function meantBy(node: Written): string | undefined {
 /** A track behind `each` or among `tracks`, and how many copies of it there are. */
 export function readTrack(
   key: "each" | "tracks",
-  node: Written,
+  node: SourceNode,
   desk: AreaDesk,
 ): { readonly track: Track; readonly copies: number } {
   const { note } = desk;
@@ -61,6 +61,6 @@ export function readTrack(
       at: repeat.keyAt,
     });
   }
-  const { wanted } = RECIPE_KEYS.track.repeat;
-  return { track, copies: takeWhole({ key: "repeat", node: repeat.value, wanted, note }) };
+  const { expected } = RECIPE_KEYS.track.repeat;
+  return { track, copies: takeWhole({ key: "repeat", node: repeat.value, expected, note }) };
 }

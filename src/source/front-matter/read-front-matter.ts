@@ -1,15 +1,15 @@
 /** Takes a Markdown file apart: the YAML between its two lines of dashes, and the text below. */
 
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import type { Place } from "../../issue/facts/place.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
-import { isNothing, type WrittenMap } from "../tree.ts";
+import { isNothing, type SourceMapping } from "../tree.ts";
 import { readYaml } from "../yaml/read-yaml.ts";
 
 export interface ReadKeys {
-  readonly tree: WrittenMap;
+  readonly tree: SourceMapping;
   /** What is wrong with the YAML, where the keys can be read all the same. */
-  readonly faults: readonly Problem[];
+  readonly faults: readonly Issue[];
 }
 
 export interface FrontMatter extends ReadKeys {
@@ -22,7 +22,7 @@ export function readFrontMatter(file: TextFile): Reading<FrontMatter> {
   const lines = plainText(file.text).split("\n");
   const failed = (kind: "no-front-matter" | "open-front-matter"): Reading<FrontMatter> => ({
     ok: false,
-    problems: [{ about: "file", kind, at: startOf(file.path) }],
+    issues: [{ about: "file", kind, at: startOf(file.path) }],
   });
   if (!isDashes(lines[0])) return failed("no-front-matter");
   const end = lines.findIndex((line, index) => index > 0 && isDashes(line));
@@ -50,7 +50,7 @@ function readYamlMap(source: {
   const yaml = readYaml(source);
   const tree = yaml.ok ? yaml.value : yaml.meant;
   if (!yaml.ok && !tree) return yaml;
-  const faults = yaml.ok ? [] : yaml.problems;
+  const faults = yaml.ok ? [] : yaml.issues;
   // What the whole lacks is told at the file's first line.
   const at = startOf(source.path);
   if (tree?.kind === "map") return { ok: true, value: { tree: { ...tree, at }, faults } };
@@ -58,7 +58,7 @@ function readYamlMap(source: {
   if (!tree || isNothing(tree)) {
     return { ok: true, value: { tree: { kind: "map", entries: [], at }, faults } };
   }
-  return { ok: false, problems: [...faults, { about: "yaml", kind: "not-keys", at: tree.at }] };
+  return { ok: false, issues: [...faults, { about: "yaml", kind: "not-keys", at: tree.at }] };
 }
 
 /** The text without a byte order mark, every line end a plain newline. */

@@ -2,26 +2,26 @@
 
 import type { Note } from "../../issue/facts/reading.ts";
 import { nearest } from "../nearest-word.ts";
-import { entryOf, type WrittenMap } from "../tree.ts";
+import { entryOf, type SourceMapping } from "../tree.ts";
 import type { Shape } from "./key-schema.ts";
 import { plainKeys } from "./plain-value.ts";
 import { noteUnknownKeys } from "./take-map.ts";
-import { noteShapeIssue } from "./zod-issues.ts";
+import { noteZodIssue } from "./zod-issues.ts";
 
 /** The checked value, or nothing where problems were noted. */
-export function checkShape<T>(shape: Shape<T>, written: WrittenMap, note: Note): T | undefined {
+export function checkShape<T>(shape: Shape<T>, mapping: SourceMapping, note: Note): T | undefined {
   const allowed = Object.keys(shape.keys);
-  const tree = noteUnknownKeys(written, { ...shape, allowed }, note);
+  const tree = noteUnknownKeys(mapping, { ...shape, allowed }, note);
   const result = shape.schema.safeParse(plainKeys(tree, shape.keys));
   if (result.success) return result.data;
   // A key that is missing because its name was slipped is told once, as the slip.
   const slipped = tree.entries
     .filter(({ key }) => !allowed.includes(key))
     .map(({ key }) => nearest(key, allowed));
-  for (const issue of result.error.issues) {
-    const key = String(issue.path[0] ?? "");
+  for (const zodIssue of result.error.issues) {
+    const key = String(zodIssue.path[0] ?? "");
     if (!entryOf(tree, key) && slipped.includes(key)) continue;
-    noteShapeIssue(issue, { tree, shape, note });
+    noteZodIssue(zodIssue, { tree, shape, note });
   }
   return undefined;
 }

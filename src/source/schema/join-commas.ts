@@ -1,11 +1,11 @@
 /** Puts values together again that a comma between braces has cut into keys with nothing behind them. */
 
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";
-import type { Wanted } from "../../issue/facts/value-type.ts";
+import type { ValueType } from "../../issue/facts/value-type.ts";
 import { nearest } from "../nearest-word.ts";
-import type { Written, WrittenEntry, WrittenMap, WrittenScalar } from "../tree.ts";
+import type { SourceNode, SourceEntry, SourceMapping, SourceScalar } from "../tree.ts";
 import { keyMeantBy } from "./key-synonyms.ts";
 import type { Keys } from "./keys.ts";
 
@@ -15,8 +15,8 @@ interface Known {
 }
 
 /** The map with such values whole. Each is told here, or holds a text that whoever reads it cannot take. */
-export function joinCommas(map: WrittenMap, known: Known, note: Note): WrittenMap {
-  const entries: WrittenEntry[] = [];
+export function joinCommas(map: SourceMapping, known: Known, note: Note): SourceMapping {
+  const entries: SourceEntry[] = [];
   for (let index = 0; index < map.entries.length; index++) {
     const entry = map.entries[index];
     if (!entry) break;
@@ -31,7 +31,7 @@ export function joinCommas(map: WrittenMap, known: Known, note: Note): WrittenMa
 }
 
 /** Bare keys that the group has are keys that lack their values. */
-function endOfRest(entries: readonly WrittenEntry[], from: number, known: Known): number {
+function endOfRest(entries: readonly SourceEntry[], from: number, known: Known): number {
   let end = from;
   for (; end < entries.length; end++) {
     const entry = entries[end];
@@ -42,28 +42,28 @@ function endOfRest(entries: readonly WrittenEntry[], from: number, known: Known)
 }
 
 function wholeValue(
-  { key, value }: WrittenEntry,
-  rest: readonly WrittenEntry[],
+  { key, value }: SourceEntry,
+  rest: readonly SourceEntry[],
   { allowed, keys = {} }: Known,
   note: Note,
-): Written | undefined {
+): SourceNode | undefined {
   if (value.kind !== "scalar" || value.value === null) return undefined;
-  const wanted = Object.hasOwn(keys, key) ? keys[key]?.wanted : undefined;
+  const expected = Object.hasOwn(keys, key) ? keys[key]?.expected : undefined;
   const whole = joined(value, rest);
   const isNumbers = [value.source, ...rest.map((part) => part.key)].every(isDigits);
   const [part] = rest;
-  if (isNumbers && part && rest.length === 1 && isDecimal(wanted)) {
+  if (isNumbers && part && rest.length === 1 && isDecimal(expected)) {
     const written = `${value.source},${part.key}`;
     const meant = `${value.source}.${part.key}`;
     note({ about: "shape", kind: "decimal-comma", written, meant, at: part.keyAt });
     return { ...whole, value: Number(meant), source: meant };
   }
-  if (wanted?.kind === "text") {
+  if (expected?.kind === "text") {
     if (rest.some((one) => keyMeantBy(one.key, allowed) ?? nearest(one.key, allowed))) return;
     note({ about: "shape", kind: "comma-in-text", key, written: whole.source, at: whole.at });
     return whole;
   }
-  return isList(wanted) || (isNumbers && wanted !== undefined) ? whole : undefined;
+  return isList(expected) || (isNumbers && expected !== undefined) ? whole : undefined;
 }
 
 function isDigits(text: string): boolean {
@@ -71,19 +71,19 @@ function isDigits(text: string): boolean {
 }
 
 /** Where it is not known what is wanted, a number with decimals is likelier than a key of digits. */
-function isDecimal(wanted: Wanted | undefined): boolean {
-  if (wanted?.kind === "form") return wanted.form === "pitch";
-  return wanted === undefined || wanted.kind === "share" || wanted.kind === "millimetres";
+function isDecimal(expected: ValueType | undefined): boolean {
+  if (expected?.kind === "form") return expected.form === "pitch";
+  return expected === undefined || expected.kind === "share" || expected.kind === "millimetres";
 }
 
-function isList(wanted: Wanted | undefined): boolean {
-  return wanted?.kind === "form" && LISTS.includes(wanted.form);
+function isList(expected: ValueType | undefined): boolean {
+  return expected?.kind === "form" && LISTS.includes(expected.form);
 }
 
 const LISTS = ["labels", "tags", "slugs", "chosen-notebooks", "chosen-patterns"];
 
 /** The value with its rest as one text, at the stretch that they take together. */
-function joined(head: WrittenScalar, rest: readonly WrittenEntry[]): WrittenScalar {
+function joined(head: SourceScalar, rest: readonly SourceEntry[]): SourceScalar {
   let source = head.source;
   let end = head.at;
   for (const { key, keyAt } of rest) {
@@ -103,7 +103,7 @@ export function runTogether(
   written: string,
   at: Place,
   { allowed }: { readonly allowed: readonly string[] },
-): Problem | undefined {
+): Issue | undefined {
   const parts = written.match(/^(\p{L}+)(:|\s*=\s*|\s+)(\S.*)$/u);
   const [, key = "", between = "", value = ""] = parts ?? [];
   if (!parts || (between !== ":" && !allowed.includes(key))) return undefined;

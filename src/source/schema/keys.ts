@@ -1,9 +1,9 @@
 /** The keys that a group may have: what each takes and what it means. The check and the reference both read them. */
 import { OWNERS, type Owner } from "../../issue/facts/shape-issue.ts";
-import type { Wanted } from "../../issue/facts/value-type.ts";
+import type { ValueType } from "../../issue/facts/value-type.ts";
 
 export interface KeyEntry {
-  readonly wanted: Wanted;
+  readonly expected: ValueType;
   /** One or two plain sentences for the reference. */
   readonly meaning: string;
 }

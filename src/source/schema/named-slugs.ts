@@ -2,7 +2,7 @@
 import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";
 import { isSlug } from "../slug.ts";
-import type { WrittenEntry } from "../tree.ts";
+import type { SourceEntry } from "../tree.ts";
 
 /** The name of another file, and where it stands. */
 export interface NamedSlug {
@@ -11,7 +11,7 @@ export interface NamedSlug {
 }
 
 /** The names in their written order; none where the key is not there or has no list. What cannot be a name is none. */
-export function namedSlugs(entry: WrittenEntry | undefined, note: Note): readonly NamedSlug[] {
+export function namedSlugs(entry: SourceEntry | undefined, note: Note): readonly NamedSlug[] {
   if (entry?.value.kind !== "list") return [];
   const first = new Map<string, Place>();
   return entry.value.entries.flatMap((node) => {

@@ -3,7 +3,7 @@
 import type { Note } from "../../issue/facts/reading.ts";
 import type { Owner } from "../../issue/facts/shape-issue.ts";
 import { nearest } from "../nearest-word.ts";
-import { entryOf, type Written, type WrittenEntry, type WrittenMap } from "../tree.ts";
+import { entryOf, type SourceNode, type SourceEntry, type SourceMapping } from "../tree.ts";
 import { joinCommas, runTogether } from "./join-commas.ts";
 import { keyMeantBy } from "./key-synonyms.ts";
 import { type Grammar, type Keys, ownerOf } from "./keys.ts";
@@ -22,10 +22,10 @@ export interface Group {
 
 /** The map, or nothing where something else is written. */
 export function takeMap(
-  node: Written,
+  node: SourceNode,
   group: Group,
   whole: Omit<Unsuitable, "node"> & { readonly note: Note },
-): WrittenMap | undefined {
+): SourceMapping | undefined {
   if (node.kind !== "map") {
     const slip = node.kind === "scalar" ? runTogether(node.source, node.at, group) : undefined;
     whole.note(slip ?? unsuitable({ ...whole, node }));
@@ -38,7 +38,7 @@ export function takeMap(
  * Notes keys that the group does not have, and a missing one unless a slip of the pen explains it. The map that is left
  * has the values together again that a comma cut apart.
  */
-export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): WrittenMap {
+export function noteUnknownKeys(map: SourceMapping, group: Group, note: Note): SourceMapping {
   const joined = joinCommas(map, group, note);
   let isSlipped = false;
   for (const entry of joined.entries) {
@@ -52,7 +52,7 @@ export function noteUnknownKeys(map: WrittenMap, group: Group, note: Note): Writ
   return joined;
 }
 
-function unknownKey(entry: WrittenEntry, group: Group) {
+function unknownKey(entry: SourceEntry, group: Group) {
   const { owner, allowed, grammar } = group;
   const elsewhere = ownerOf(entry.key, grammar, owner);
   const meant = elsewhere
@@ -72,7 +72,7 @@ function unknownKey(entry: WrittenEntry, group: Group) {
 
 /** Notes each pair of keys that cannot stand in one group, at the later of the two. */
 export function noteNotTogether(
-  map: WrittenMap,
+  map: SourceMapping,
   owner: Owner,
   pairs: readonly (readonly [string, string])[],
   note: Note,

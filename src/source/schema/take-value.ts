@@ -1,42 +1,42 @@
 /** Takes single values out of a written tree: whole numbers, shares, choices, text. */
 
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import type { Note } from "../../issue/facts/reading.ts";
 import type { Found } from "../../issue/facts/shape-issue.ts";
-import type { Wanted } from "../../issue/facts/value-type.ts";
+import type { ValueType } from "../../issue/facts/value-type.ts";
 import { nearest } from "../nearest-word.ts";
-import { isNothing, type Written } from "../tree.ts";
+import { isNothing, type SourceNode } from "../tree.ts";
 import { foulCharacter } from "./forbidden-character.ts";
 import { hasMoreDecimals } from "./value-schema.ts";
 
 /** A value to take: the key it stands behind, and where its problems go. */
-export interface Taking<W extends Wanted = Wanted> {
+export interface Taking<W extends ValueType = ValueType> {
   readonly key: string;
-  readonly node: Written;
-  readonly wanted: W;
+  readonly node: SourceNode;
+  readonly expected: W;
   readonly note: Note;
   /** Is it one entry of the list behind the key? */
   readonly isEntry?: boolean;
 }
 
-type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
+type ValueTypeOf<K extends ValueType["kind"]> = Extract<ValueType, { kind: K }>;
 
 /** A whole number within its limits; the lower limit where the written one will not do. */
-export function takeWhole({ key, node, wanted, note }: Taking<WantedOf<"whole">>): number {
+export function takeWhole({ key, node, expected, note }: Taking<ValueTypeOf<"whole">>): number {
   const value = node.kind === "scalar" ? node.value : null;
   if (typeof value === "number" && Number.isInteger(value)) {
     // Adding 0 turns a written -0 into 0.
-    if (value >= wanted.min && value <= wanted.max) return value + 0;
+    if (value >= expected.min && value <= expected.max) return value + 0;
   }
-  note(unsuitable({ key, node, wanted }));
-  return wanted.min;
+  note(unsuitable({ key, node, expected }));
+  return expected.min;
 }
 
 /** A share in hundredths: more than 0, at most two decimals. */
-export function takeShare({ key, node, wanted, note }: Taking<WantedOf<"share">>): number {
+export function takeShare({ key, node, expected, note }: Taking<ValueTypeOf<"share">>): number {
   const value = node.kind === "scalar" ? node.value : null;
-  if (node.kind !== "scalar" || typeof value !== "number" || !(value > 0 && value <= wanted.max)) {
-    note(unsuitable({ key, node, wanted }));
+  if (node.kind !== "scalar" || typeof value !== "number" || !(value > 0 && value <= expected.max)) {
+    note(unsuitable({ key, node, expected }));
     return 100;
   }
   if (hasMoreDecimals(value, 2)) {
@@ -49,19 +49,19 @@ export function takeShare({ key, node, wanted, note }: Taking<WantedOf<"share">>
 
 /** One of the allowed words; the first of them where the written one will not do. */
 export function takeChoice<T extends string>(
-  taking: Omit<Taking, "wanted"> & { readonly allowed: readonly [T, ...T[]] },
+  taking: Omit<Taking, "expected"> & { readonly allowed: readonly [T, ...T[]] },
 ): T {
   const { key, node, note, allowed } = taking;
   const source = node.kind === "scalar" ? node.source : "";
   const chosen = allowed.find((word) => word === source);
   if (chosen !== undefined) return chosen;
-  note(unsuitable({ key, node, wanted: { kind: "choice", allowed } }));
+  note(unsuitable({ key, node, expected: { kind: "choice", allowed } }));
   return allowed[0];
 }
 
 /** Text of one line; numbers and words such as `true` are taken as they were written. */
-export function takeText(taking: Taking<WantedOf<"text">>): string {
-  const { key, node, wanted, note } = taking;
+export function takeText(taking: Taking<ValueTypeOf<"text">>): string {
+  const { key, node, expected, note } = taking;
   if (node.kind !== "scalar" || isNothing(node)) {
     note(unsuitable(taking));
     return "";
@@ -69,7 +69,7 @@ export function takeText(taking: Taking<WantedOf<"text">>): string {
   const codePoint = foulCharacter(node.source);
   if (codePoint !== undefined) {
     note({ about: "shape", kind: "control-character", key, codePoint, at: node.at });
-  } else if ([...node.source].length > wanted.longest) {
+  } else if ([...node.source].length > expected.longest) {
     note(unsuitable(taking));
   }
   return node.source;
@@ -81,28 +81,28 @@ export interface Unsuitable extends Omit<Taking, "note"> {
 }
 
 /** The problem of a value that its key cannot take, with the nearest word where words are wanted. */
-export function unsuitable({ key, node, wanted, isEntry, meant: known }: Unsuitable): Problem {
+export function unsuitable({ key, node, expected, isEntry, meant: known }: Unsuitable): Issue {
   const found = foundIn(node);
-  const words = wordsOf(wanted);
+  const words = wordsOf(expected);
   const meant = known ?? (found.kind === "scalar" ? nearest(found.source, words) : undefined);
   return {
     about: "shape",
     kind: "unsuitable",
     key,
     found,
-    wanted,
+    expected,
     ...(meant === undefined ? {} : { nearest: meant }),
     ...(isEntry ? { isEntry } : {}),
     at: node.at,
   };
 }
 
-function wordsOf(wanted: Wanted): readonly string[] {
-  if (wanted.kind === "choice") return wanted.allowed;
-  return wanted.kind === "form" ? (wanted.names ?? []) : [];
+function wordsOf(expected: ValueType): readonly string[] {
+  if (expected.kind === "choice") return expected.allowed;
+  return expected.kind === "form" ? (expected.names ?? []) : [];
 }
 
-function foundIn(node: Written): Found {
+function foundIn(node: SourceNode): Found {
   if (node.kind === "list") return { kind: "list", count: node.entries.length };
   if (node.kind === "map") return { kind: "map" };
   return isNothing(node)

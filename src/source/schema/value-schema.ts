@@ -1,13 +1,13 @@
 /** The zod schemas of single values, made from what a key takes. */
 import * as z from "zod";
-import type { Wanted } from "../../issue/facts/value-type.ts";
+import type { ValueType } from "../../issue/facts/value-type.ts";
 import { LONGEST_SLUG, SLUG } from "../slug.ts";
 import { foulCharacter } from "./forbidden-character.ts";
 
-type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
+type ValueTypeOf<K extends ValueType["kind"]> = Extract<ValueType, { kind: K }>;
 
 /** Text of one line that is not blank. */
-export function textSchema({ longest }: Pick<WantedOf<"text">, "longest">) {
+export function textSchema({ longest }: Pick<ValueTypeOf<"text">, "longest">) {
   return z
     .string()
     .max(longest)
@@ -15,12 +15,12 @@ export function textSchema({ longest }: Pick<WantedOf<"text">, "longest">) {
 }
 
 /** A whole number within its limits. */
-export function wholeSchema({ min, max }: Pick<WantedOf<"whole">, "min" | "max">) {
+export function wholeSchema({ min, max }: Pick<ValueTypeOf<"whole">, "min" | "max">) {
   return z.int().min(min).max(max);
 }
 
 /** Millimetres with at most six decimals, which are whole nanometres. */
-export function mmSchema({ min, max }: Pick<WantedOf<"millimetres">, "min" | "max">) {
+export function mmSchema({ min, max }: Pick<ValueTypeOf<"millimetres">, "min" | "max">) {
   return z
     .number()
     .min(min)

@@ -1,62 +1,62 @@
 /** Turns what zod says about a value into our own facts, at the place where the value is written. */
 import type * as z from "zod";
 import type { Note } from "../../issue/facts/reading.ts";
-import type { Wanted } from "../../issue/facts/value-type.ts";
+import type { ValueType } from "../../issue/facts/value-type.ts";
 import { isSlug, slugFrom } from "../slug.ts";
-import { entryOf, isNothing, type Written, type WrittenMap } from "../tree.ts";
+import { entryOf, isNothing, type SourceNode, type SourceMapping } from "../tree.ts";
 import { foulCharacter } from "./forbidden-character.ts";
 import type { Shape } from "./key-schema.ts";
 import { type Group, noteUnknownKeys } from "./take-map.ts";
 import { type Taking, type Unsuitable, unsuitable } from "./take-value.ts";
 import { addressFaults } from "./url-faults.ts";
 
-type Issue = z.core.$ZodIssue;
+type ZodIssue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
 
 interface Around {
-  readonly tree: WrittenMap;
+  readonly tree: SourceMapping;
   readonly shape: Pick<Shape<unknown>, "owner" | "keys">;
   readonly note: Note;
 }
 
 /** Notes one issue. `base` leads to the value that the issue's own path starts from. */
-export function noteShapeIssue(issue: Issue, around: Around, base: Path = []): void {
-  const path = [...base, ...issue.path];
-  const inner = issue.code === "invalid_union" ? innerIssues(issue) : undefined;
+export function noteZodIssue(zodIssue: ZodIssue, around: Around, base: Path = []): void {
+  const path = [...base, ...zodIssue.path];
+  const inner = zodIssue.code === "invalid_union" ? innerZodIssues(zodIssue) : undefined;
   if (inner) {
-    for (const one of inner) noteShapeIssue(one, around, path);
+    for (const one of inner) noteZodIssue(one, around, path);
     return;
   }
   const { tree, shape, note } = around;
   const key = String(path[0]);
-  const wanted = shape.keys[key]?.wanted;
+  const expected = shape.keys[key]?.expected;
   // Unknown keys of the group itself were noted before.
-  if (!wanted) return;
+  if (!expected) return;
   const { node, parent } = walk(tree, path);
   // A list of too many numbers is told as a whole: which of them are meant is not known.
-  if (isPair(wanted) && parent.kind === "list" && parent.entries.length !== 2) return;
+  if (isPair(expected) && parent.kind === "list" && parent.entries.length !== 2) return;
   if (!node) {
     // A pair with a slip of the pen in a key is told once, as the slip.
     if (parent !== tree && parent.kind === "map" && parent.entries.length > 1) return;
-    const { owner } = path.length > 1 ? groupOf(wanted) : shape;
+    const { owner } = path.length > 1 ? groupOf(expected) : shape;
     const missing = String(path.at(-1));
-    note({ about: "shape", kind: "missing-key", key: missing, owner, wanted, at: parent.at });
-  } else if (issue.code === "unrecognized_keys" && node.kind === "map") {
-    noteUnknownKeys(node, groupOf(wanted), note);
-  } else if (issue.code === "custom" && node.kind === "scalar") {
-    noteCustom(issue, { key, node, wanted, note });
+    note({ about: "shape", kind: "missing-key", key: missing, owner, expected, at: parent.at });
+  } else if (zodIssue.code === "unrecognized_keys" && node.kind === "map") {
+    noteUnknownKeys(node, groupOf(expected), note);
+  } else if (zodIssue.code === "custom" && node.kind === "scalar") {
+    noteCustom(zodIssue, { key, node, expected, note });
   } else {
     note(
       unsuitable({
         node,
-        ...(path.length > 1 && isNames(wanted) ? nameOf(key, node) : { key, wanted }),
+        ...(path.length > 1 && isNames(expected) ? nameOf(key, node) : { key, expected }),
       }),
     );
   }
 }
 
-function isNames(wanted: Wanted): boolean {
-  return wanted.kind === "form" && NAMES.includes(wanted.form);
+function isNames(expected: ValueType): boolean {
+  return expected.kind === "form" && NAMES.includes(expected.form);
 }
 
 const NAMES = ["slugs", "chosen-notebooks", "chosen-patterns"];
@@ -68,32 +68,32 @@ function namesIn(source: string): string {
 }
 
 /** One name of a list of file names. */
-function nameOf(key: string, node: Written): Omit<Unsuitable, "node"> {
+function nameOf(key: string, node: SourceNode): Omit<Unsuitable, "node"> {
   const meant = node.kind === "scalar" && !isNothing(node) ? namesIn(node.source) : "";
-  const wanted = { kind: "form", form: "slug" } as const;
-  return { key, wanted, isEntry: true, meant: meant === "" ? undefined : meant };
+  const expected = { kind: "form", form: "slug" } as const;
+  return { key, expected, isEntry: true, meant: meant === "" ? undefined : meant };
 }
 
 /** A number for across and one for down. */
-function isPair(wanted: Wanted): boolean {
-  return wanted.kind === "form" && ["paper", "dots", "first-dot"].includes(wanted.form);
+function isPair(expected: ValueType): boolean {
+  return expected.kind === "form" && ["paper", "dots", "first-dot"].includes(expected.form);
 }
 
 /** The keys inside one value: a printer's, or one for each axis. */
-function groupOf(wanted: Wanted): Group {
-  return wanted.kind === "form" && wanted.form === "printer" ? PRINTER : PAIR;
+function groupOf(expected: ValueType): Group {
+  return expected.kind === "form" && expected.form === "printer" ? PRINTER : PAIR;
 }
 
 const PRINTER: Group = { owner: "printer", allowed: ["x", "y"], grammar: {} };
 const PAIR: Group = { owner: "axes", allowed: ["across", "down"], grammar: {} };
 
 /** What a schema's own rule found: the name of the rule is in its parameters. */
-function noteCustom(issue: Extract<Issue, { code: "custom" }>, taking: Taking): void {
+function noteCustom(zodIssue: Extract<ZodIssue, { code: "custom" }>, taking: Taking): void {
   const { key, node, note } = taking;
   if (node.kind !== "scalar") return;
-  const decimals: unknown = issue.params?.decimals;
+  const decimals: unknown = zodIssue.params?.decimals;
   const codePoint = foulCharacter(node.source);
-  const isAddress = taking.wanted.kind === "form" && taking.wanted.form === "address";
+  const isAddress = taking.expected.kind === "form" && taking.expected.form === "address";
   if (typeof decimals === "number") {
     const { source, at } = node;
     note({ about: "shape", kind: "too-many-decimals", key, source, decimals, at });
@@ -108,25 +108,25 @@ function noteCustom(issue: Extract<Issue, { code: "custom" }>, taking: Taking): 
 }
 
 /** What zod says of a value that was meant to be something else altogether. */
-const OTHER_FORM: readonly Issue["code"][] = ["invalid_type", "invalid_value"];
+const OTHER_FORM: readonly ZodIssue["code"][] = ["invalid_type", "invalid_value"];
 
 /** Of several forms that a value may have, the issues of the one that it was clearly meant to have. */
-function innerIssues(
-  issue: Extract<Issue, { code: "invalid_union" }>,
-): readonly Issue[] | undefined {
-  const meant = issue.errors.filter(
-    (issues) => !issues.some((one) => one.path.length === 0 && OTHER_FORM.includes(one.code)),
+function innerZodIssues(
+  zodIssue: Extract<ZodIssue, { code: "invalid_union" }>,
+): readonly ZodIssue[] | undefined {
+  const meant = zodIssue.errors.filter(
+    (zodIssues) => !zodIssues.some((one) => one.path.length === 0 && OTHER_FORM.includes(one.code)),
   );
   return meant.length === 1 ? meant[0] : undefined;
 }
 
 /** The node at a path, and the last one on the way that is there. */
 function walk(
-  tree: WrittenMap,
+  tree: SourceMapping,
   path: Path,
-): { readonly node: Written | undefined; readonly parent: Written } {
-  let parent: Written = tree;
-  let node: Written | undefined = tree;
+): { readonly node: SourceNode | undefined; readonly parent: SourceNode } {
+  let parent: SourceNode = tree;
+  let node: SourceNode | undefined = tree;
   for (const step of path) {
     if (!node) break;
     parent = node;

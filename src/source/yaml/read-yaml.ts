@@ -1,8 +1,8 @@
 /** Turns YAML into a tree with places, and refuses what a recipe never needs: anchors, tags, several documents. */
 import { Composer, type Document, LineCounter, Parser } from "yaml";
-import type { Problem } from "../../issue/facts/issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
 import { type Reading, readingOf } from "../../issue/facts/reading.ts";
-import type { Written } from "../tree.ts";
+import type { SourceNode } from "../tree.ts";
 import { type PlaceFinder, placeFinder } from "./place-finder.ts";
 import { propertiesIn } from "./yaml-anchors.ts";
 import { deepToken } from "./yaml-depth.ts";
@@ -19,7 +19,7 @@ export interface YamlText {
 }
 
 /** With the tree, if it says all the same what was meant: its own problems can be told as well. */
-export type YamlReading = Reading<Written> & { readonly meant?: Written };
+export type YamlReading = Reading<SourceNode> & { readonly meant?: SourceNode };
 
 /** The tree, or what is wrong with it as YAML 1.2. Nothing is ever expanded, however often it is named. */
 export function readYaml(source: YamlText): YamlReading {
@@ -35,40 +35,40 @@ export function readYaml(source: YamlText): YamlReading {
   const documents = [...new Composer(options).compose(tokens, true, source.text.length)];
   const [first, second] = documents;
   const faults = first
-    ? syntaxProblems(first, { text: source.text, opened: openedAt(tokens) }, placeOf)
+    ? syntaxIssues(first, { text: source.text, opened: openedAt(tokens) }, placeOf)
     : [];
-  if (faults.length > 0) return { ok: false, problems: faults };
+  if (faults.length > 0) return { ok: false, issues: faults };
   if (second) {
     const [start] = second.range ?? [source.text.length];
     return failed({ kind: "several-documents", at: placeOf(start) });
   }
-  const problems: Problem[] = propertiesIn(tokens).map(({ kind, from, to }) => ({
+  const issues: Issue[] = propertiesIn(tokens).map(({ kind, from, to }) => ({
     about: "yaml",
     kind,
     at: placeOf(from, to),
   }));
-  const tree = treeOf(first?.contents ?? null, placeOf, (problem) => problems.push(problem));
-  const reading = readingOf(tree, problems);
-  return problems.every(({ kind }) => CLEAR.includes(kind)) ? { ...reading, meant: tree } : reading;
+  const tree = treeOf(first?.contents ?? null, placeOf, (issue) => issues.push(issue));
+  const reading = readingOf(tree, issues);
+  return issues.every(({ kind }) => CLEAR.includes(kind)) ? { ...reading, meant: tree } : reading;
 }
 
 /** What stands in the tree as it was meant, although it is refused. */
-const CLEAR: readonly Problem["kind"][] = ["duplicate-key", "anchor", "tag"];
+const CLEAR: readonly Issue["kind"][] = ["duplicate-key", "anchor", "tag"];
 
-type Fault = Extract<Problem, { about: "yaml" }>;
+type Fault = Extract<Issue, { about: "yaml" }>;
 type WithoutAbout<T> = T extends unknown ? Omit<T, "about"> : never;
 
-function failed(fault: WithoutAbout<Fault>): Reading<Written> {
-  return { ok: false, problems: [{ about: "yaml", ...fault }] };
+function failed(fault: WithoutAbout<Fault>): Reading<SourceNode> {
+  return { ok: false, issues: [{ about: "yaml", ...fault }] };
 }
 
-function syntaxProblems(
+function syntaxIssues(
   document: Document.Parsed,
   looked: Looked,
   placeOf: PlaceFinder,
-): readonly Problem[] {
+): readonly Issue[] {
   const found = faultsOf(document.errors, looked).map(
-    ({ kind, from, to }): Problem => ({
+    ({ kind, from, to }): Issue => ({
       about: "yaml",
       kind,
       at: placeOf(from, Math.max(to, from + 1)),

@@ -2,7 +2,7 @@
 import { isAlias, isMap, isScalar, isSeq, type Pair, type ParsedNode } from "yaml";
 import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";
-import type { Written, WrittenEntry, WrittenMap, WrittenScalar } from "../tree.ts";
+import type { SourceNode, SourceEntry, SourceMapping, SourceScalar } from "../tree.ts";
 import type { PlaceFinder } from "./place-finder.ts";
 
 /** The tree below a node. `key` is the place of its key, if it has one. */
@@ -11,7 +11,7 @@ export function treeOf(
   placeOf: PlaceFinder,
   note: Note,
   key?: Place,
-): Written {
+): SourceNode {
   if (node === null) return nothing(key ?? placeOf(0));
   const at = placeOfNode(node, placeOf, key);
   if (isAlias(node)) {
@@ -32,9 +32,9 @@ function mapOf(
   at: Place,
   placeOf: PlaceFinder,
   note: Note,
-): WrittenMap {
-  const entries: WrittenEntry[] = [];
-  const firsts = new Map<string, WrittenEntry>();
+): SourceMapping {
+  const entries: SourceEntry[] = [];
+  const firsts = new Map<string, SourceEntry>();
   for (const { key, value } of pairs) {
     const keyAt = key ? placeOfNode(key, placeOf, at) : at;
     const name = isScalar(key) ? textOf(key.value, key.source) : "";
@@ -59,7 +59,7 @@ function mapOf(
   return { kind: "map", entries, at };
 }
 
-function scalarOf(value: unknown, source: string | undefined, at: Place): WrittenScalar {
+function scalarOf(value: unknown, source: string | undefined, at: Place): SourceScalar {
   const known = typeof value === "number" || typeof value === "boolean" || value === null;
   return {
     kind: "scalar",
@@ -73,7 +73,7 @@ function textOf(value: unknown, source: string | undefined): string {
   return source ?? (value === null ? "" : String(value));
 }
 
-function nothing(at: Place): Written {
+function nothing(at: Place): SourceNode {
   return { kind: "scalar", value: null, source: "", at };
 }
 

@@ -35,7 +35,7 @@ export function readFitAddress(
   if (!strip.ok) return strip;
   const pattern = values.get("pattern");
   if (pattern !== undefined && !patterns.has(pattern))
-    return { ok: false, problem: { kind: "unknown-pattern", key: "pattern", slug: pattern } };
+    return { ok: false, issue: { kind: "unknown-pattern", key: "pattern", slug: pattern } };
   return {
     ok: true,
     value: {

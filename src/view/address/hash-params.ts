@@ -1,5 +1,5 @@
 /** What a page keeps behind the # of its address: a version, then keys with their values. */
-import type { AddressProblem } from "../../issue/facts/address-issue.ts";
+import type { AddressIssue } from "../../issue/facts/address-issue.ts";
 
 /** Changes when an old address would be read as something else. */
 export const ADDRESS_VERSION = 1;
@@ -12,7 +12,7 @@ export type AddressEntries = readonly (readonly [key: string, value: string])[];
 
 export type AddressReading<T> =
   | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly problem: AddressProblem };
+  | { readonly ok: false; readonly issue: AddressIssue };
 
 /** The address's part from # on: `#v=1&paper=A5&dots=26,38`. */
 export function writeAddress(entries: AddressEntries): string {
@@ -36,7 +36,7 @@ export function readAddress(
   const values = new Map<string, string>();
   const text = hash.replace(/^#/, "");
   if (text === "" || /^[a-z][a-z0-9-]*$/i.test(text)) return { ok: true, value: values };
-  const failed = (problem: AddressProblem) => ({ ok: false, problem }) as const;
+  const failed = (issue: AddressIssue) => ({ ok: false, issue }) as const;
   if (text.length > longest) return failed({ kind: "too-long", limit: longest });
   for (const part of text.split("&")) {
     const [, key, value] = PART.exec(part) ?? [];

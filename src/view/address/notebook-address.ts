@@ -60,14 +60,14 @@ export function readNotebookEntries(
 ): AddressReading<AskedNotebook | undefined> {
   if (!NOTEBOOK_ADDRESS_KEYS.some((key) => values.has(key))) return { ok: true, value: undefined };
   const missing = NEEDED.find((key) => !values.has(key));
-  if (missing) return { ok: false, problem: { kind: "missing-key", key: missing } };
+  if (missing) return { ok: false, issue: { kind: "missing-key", key: missing } };
   const reading = readFields(fieldsIn(values));
   if (reading.ok) return reading;
-  const [field] = reading.problems;
+  const [field] = reading.issues;
   const key = NOTEBOOK_ADDRESS_KEYS.find((each) => isFieldOf(each, field?.field)) ?? "paper";
   return field
-    ? { ok: false, problem: { kind: "bad-value", key, field } }
-    : { ok: false, problem: { kind: "missing-key", key } };
+    ? { ok: false, issue: { kind: "bad-value", key, field } }
+    : { ok: false, issue: { kind: "missing-key", key } };
 }
 
 function isFieldOf(key: Key, field: FieldName | undefined): boolean {

@@ -49,14 +49,14 @@ export function readDeskAddress(
   if (!notebook.ok) return notebook;
   const [from, slug, packed] = [values.get("from"), values.get("recipe"), values.get("text")];
   if (from !== undefined && !patterns.has(from))
-    return { ok: false, problem: { kind: "unknown-pattern", key: "from", slug: from } };
+    return { ok: false, issue: { kind: "unknown-pattern", key: "from", slug: from } };
   if (slug !== undefined && slug !== "" && !isSlug(slug)) {
     const field = { field: "recipe", kind: "no-file-name" } as const;
-    return { ok: false, problem: { kind: "bad-value", key: "recipe", field } };
+    return { ok: false, issue: { kind: "bad-value", key: "recipe", field } };
   }
   const text = packed === undefined ? undefined : unpackText(packed);
   if (packed !== undefined && text === undefined)
-    return { ok: false, problem: { kind: "spoilt-text", key: "text" } };
+    return { ok: false, issue: { kind: "spoilt-text", key: "text" } };
   return {
     ok: true,
     value: {

@@ -44,16 +44,16 @@ export function readStripEntries(
   const named = STRIP_ADDRESS_KEYS.filter((key) => values.has(key));
   if (named.length === 0) return { ok: true, value: undefined };
   if (!values.has("across") && !values.has("down"))
-    return { ok: false, problem: { kind: "missing-key", key: "across" } };
+    return { ok: false, issue: { kind: "missing-key", key: "across" } };
   const lists = { across: slugsOf(values.get("across")), down: slugsOf(values.get("down")) };
   for (const key of ["across", "down"] as const) {
     const wrong = wrongSlug(lists[key], patterns);
     if (wrong !== undefined)
-      return { ok: false, problem: { kind: "unknown-pattern", key, slug: wrong } };
+      return { ok: false, issue: { kind: "unknown-pattern", key, slug: wrong } };
     if (lists[key].length > STRIP_BOUNDS.patterns)
       return {
         ok: false,
-        problem: { kind: "too-many-patterns", key, limit: STRIP_BOUNDS.patterns },
+        issue: { kind: "too-many-patterns", key, limit: STRIP_BOUNDS.patterns },
       };
   }
   const given = FIELD_KEYS.flatMap((key) => {
@@ -62,11 +62,11 @@ export function readStripEntries(
   });
   const reading = readStripFields({ ...USUAL_STRIP_FIELDS, ...Object.fromEntries(given) }, lists);
   if (reading.ok) return reading;
-  const [field] = reading.problems;
+  const [field] = reading.issues;
   const key = FIELD_KEYS.find((each) => FIELD_OF_KEY[each] === field?.field) ?? "strip";
   return field
-    ? { ok: false, problem: { kind: "bad-value", key, field } }
-    : { ok: false, problem: { kind: "missing-key", key } };
+    ? { ok: false, issue: { kind: "bad-value", key, field } }
+    : { ok: false, issue: { kind: "missing-key", key } };
 }
 
 function slugsOf(word: string | undefined): readonly string[] {

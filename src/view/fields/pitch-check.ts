@@ -1,6 +1,6 @@
 /** A notebook's pitch from a length over many steps, and how sure one can be of it. */
 
-import type { FieldProblem } from "../../issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { sayMm } from "../../issue/words/say-count.ts";
 import { BOUNDS } from "../../notebook/notebook-keys.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
@@ -27,19 +27,19 @@ const SOLD = [2, 2.5, 3, 3.175, 3.7, 4, 4.2, 5, 5.08, 6, 6.35, 7, 8, 10, 12.7] a
 export function readPitch(
   texts: Readonly<Record<PitchField, string>>,
 ): FieldReading<MeasuredPitch, PitchField> {
-  const problems: FieldProblem<PitchField>[] = [];
-  const note = (problem: FieldProblem<PitchField>) => problems.push(problem);
-  const steps = takeWholeField({ field: "steps", text: texts.steps, wanted: STEPS, note });
-  const length = takeMmField({ field: "length", text: texts.length, wanted: LENGTH, note });
-  if (steps === undefined || length === undefined) return { ok: false, problems };
+  const issues: FieldIssue<PitchField>[] = [];
+  const note = (issue: FieldIssue<PitchField>) => issues.push(issue);
+  const steps = takeWholeField({ field: "steps", text: texts.steps, expected: STEPS, note });
+  const length = takeMmField({ field: "length", text: texts.length, expected: LENGTH, note });
+  if (steps === undefined || length === undefined) return { ok: false, issues };
   const pitch = length / steps;
   if (pitch < BOUNDS.pitch.min || pitch > BOUNDS.pitch.max) {
-    const wanted = {
+    const expected = {
       kind: "millimetres",
       min: Math.max(1, BOUNDS.pitch.min * steps),
       max: Math.min(LENGTH.max, BOUNDS.pitch.max * steps),
     } as const;
-    return { ok: false, problems: [{ field: "length", kind: "unsuitable", wanted }] };
+    return { ok: false, issues: [{ field: "length", kind: "unsuitable", expected }] };
   }
   const doubt = READING_MM / steps;
   const near = SOLD.filter((sold) => Math.abs(sold - pitch) <= doubt);

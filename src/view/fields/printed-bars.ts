@@ -1,6 +1,6 @@
 /** The correction of a printer from what its printed bars of 100 mm measure. */
 import { BAR } from "../../draw/print-marks/scale-bars.ts";
-import type { FieldProblem } from "../../issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { NO_STRETCH, type Stretch } from "../../print/printer-correction.ts";
 import { STRETCH } from "../../recipe/book-keys.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
@@ -17,7 +17,7 @@ export function readBars(
   measured: Readonly<Record<keyof Stretch, string>>,
   printedWith: Stretch = NO_STRETCH,
 ): FieldReading<Stretch, keyof Stretch> {
-  const problems: FieldProblem<keyof Stretch>[] = [];
+  const issues: FieldIssue<keyof Stretch>[] = [];
   const read = (side: keyof Stretch): number => {
     const text = measured[side];
     if (text.trim() === "") return printedWith[side];
@@ -25,11 +25,11 @@ export function readBars(
     const mm = typed.kind === "length" ? typed.mm : Number.NaN;
     const factor = Number(((printedWith[side] * BAR) / mm).toFixed(DECIMALS));
     if (factor >= STRETCH.min && factor <= STRETCH.max) return factor;
-    problems.push({ field: side, kind: "unsuitable", wanted: barLength(printedWith[side]) });
+    issues.push({ field: side, kind: "unsuitable", expected: barLength(printedWith[side]) });
     return 1;
   };
   const value = { x: read("x"), y: read("y") };
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value };
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, value };
 }
 
 /** Lengths of a bar that a correction can still make true, to a tenth of a millimetre. */

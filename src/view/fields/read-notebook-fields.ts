@@ -1,6 +1,6 @@
 /** Reads a notebook from its fields: the same limits and the same rules as for a notebook's file. */
 
-import type { FieldProblem } from "../../issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { COUNTS, type GridAxis } from "../../measure/grid-axis.ts";
 import { fromMm } from "../../measure/length.ts";
@@ -23,31 +23,31 @@ export type AskedNotebook = Notebook;
 
 export type FieldReading<T, Field extends string> =
   | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly problems: readonly FieldProblem<Field>[] };
+  | { readonly ok: false; readonly issues: readonly FieldIssue<Field>[] };
 
-type NoteField = (problem: FieldProblem<FieldName>) => void;
+type NoteField = (issue: FieldIssue<FieldName>) => void;
 
 /** The checked notebook, or every problem with its field. */
 export function readFields(fields: NotebookFields): FieldReading<AskedNotebook, FieldName> {
-  const problems: FieldProblem<FieldName>[] = [];
+  const issues: FieldIssue<FieldName>[] = [];
   // The pitch of both axes may stand in one field, whose problem is told once.
-  const note: NoteField = (problem) => {
-    if (!problems.some(({ field }) => field === problem.field)) problems.push(problem);
+  const note: NoteField = (issue) => {
+    if (!issues.some(({ field }) => field === issue.field)) issues.push(issue);
   };
-  const title = takeTextField({ ...at("title", fields), wanted: TITLE, note }) ?? "";
+  const title = takeTextField({ ...at("title", fields), expected: TITLE, note }) ?? "";
   const slug = takeSlugField({ ...at("slug", fields), note });
   const axes = { across: readAxis("across", fields, note), down: readAxis("down", fields, note) };
   const choice = <T extends string>(field: FieldName, allowed: readonly T[]) =>
     takeChoiceField({ ...at(field, fields), allowed, note });
   const paper = fields.paper;
   if (paper !== OWN_PAPER && !isPaperName(paper))
-    note({ field: "paper", kind: "unsuitable", wanted: PAPER });
+    note({ field: "paper", kind: "unsuitable", expected: PAPER });
   const ruling = choice("ruling", RULINGS);
   const binding = choice("binding", BINDINGS);
   const middle = choice("middle", MIDDLES);
   const { across, down } = axes;
-  if (problems.length > 0 || !across || !down || !ruling || !binding || !middle)
-    return { ok: false, problems };
+  if (issues.length > 0 || !across || !down || !ruling || !binding || !middle)
+    return { ok: false, issues };
   const named = isPaperName(paper) ? { paperName: paper } : {};
   const value = {
     title,
@@ -63,8 +63,8 @@ export function readFields(fields: NotebookFields): FieldReading<AskedNotebook, 
 }
 
 const {
-  title: { wanted: TITLE },
-  paper: { wanted: PAPER },
+  title: { expected: TITLE },
+  paper: { expected: PAPER },
 } = NOTEBOOK_KEYS.notebook;
 const PITCH = { kind: "millimetres", ...BOUNDS.pitch } as const;
 const SIZE = { kind: "millimetres", ...BOUNDS.paper } as const;
@@ -82,10 +82,10 @@ function readAxis(axis: Axis, fields: NotebookFields, note: NoteField): GridAxis
   const paper = paperMm(axis, fields, note);
   const pitch = takeMmField({
     ...at(givenField(axis, "pitch", fields), fields),
-    wanted: PITCH,
+    expected: PITCH,
     note,
   });
-  const dots = takeWholeField({ ...at(names.dots, fields), wanted: DOTS, note });
+  const dots = takeWholeField({ ...at(names.dots, fields), expected: DOTS, note });
   const count = takeChoiceField({
     ...at(givenField(axis, "count", fields), fields),
     allowed: COUNTS,
@@ -112,7 +112,7 @@ function givenField(axis: Axis, of: "pitch" | "count", fields: NotebookFields): 
 function paperMm(axis: Axis, fields: NotebookFields, note: NoteField): number | undefined {
   if (isPaperName(fields.paper)) return PAPERS[fields.paper][AXES.indexOf(axis) === 0 ? 0 : 1];
   if (fields.paper !== OWN_PAPER) return undefined;
-  return takeMmField({ ...at(AXIS_FIELDS[axis].size, fields), wanted: SIZE, note });
+  return takeMmField({ ...at(AXIS_FIELDS[axis].size, fields), expected: SIZE, note });
 }
 
 /** An empty field is a centred grid. */
@@ -122,6 +122,6 @@ function readFirstDot(
   note: NoteField,
 ): { readonly mm: number | undefined } | undefined {
   if (fields[field].trim() === "") return { mm: undefined };
-  const mm = takeMmField({ ...at(field, fields), wanted: FIRST_DOT, note });
+  const mm = takeMmField({ ...at(field, fields), expected: FIRST_DOT, note });
   return mm === undefined ? undefined : { mm };
 }

@@ -1,9 +1,9 @@
 /** File names made from titles, by the book's rule: small letters a–z, figures and hyphens, not a hyphen first. */
-import type { FieldProblem } from "../../issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { plainSlug } from "../../source/slug.ts";
 
 /** What is wrong with a name that is no slug, and the nearest one that is. */
-export function slugFault<F extends string>(field: F, text: string): FieldProblem<F> {
+export function slugFault<F extends string>(field: F, text: string): FieldIssue<F> {
   const nearest = plainSlug(text, LONGEST);
   return { field, kind: "no-file-name", ...(nearest !== "" && { nearest }) };
 }

@@ -1,6 +1,6 @@
 /** What someone chose for their strip: the patterns in their order of use, and how it is made. */
 
-import type { FieldProblem } from "../../issue/facts/field-issue.ts";
+import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { STRIP_BOUNDS, STRIP_KEYS } from "../../recipe/strip-keys.ts";
 import { MAKES, type StripRecipe } from "../../recipe/strip-recipe.ts";
@@ -52,16 +52,16 @@ export function readStripFields(
   fields: StripFields,
   { across, down }: StripLists,
 ): FieldReading<StripChoice, StripFieldName> {
-  const problems: FieldProblem<StripFieldName>[] = [];
-  const note = (problem: FieldProblem<StripFieldName>) => problems.push(problem);
+  const issues: FieldIssue<StripFieldName>[] = [];
+  const note = (issue: FieldIssue<StripFieldName>) => issues.push(issue);
   const at = <F extends StripFieldName>(field: F) => ({ field, text: fields[field], note });
-  const title = takeTextField({ ...at("title"), wanted: STRIP_KEYS.strip.title.wanted }) ?? "";
+  const title = takeTextField({ ...at("title"), expected: STRIP_KEYS.strip.title.expected }) ?? "";
   const slug = takeSlugField(at("slug"));
-  const lanes = takeWholeField({ ...at("lanes"), wanted: LANES });
+  const lanes = takeWholeField({ ...at("lanes"), expected: LANES });
   const make = takeChoiceField({ ...at("make"), allowed: MAKES });
-  const width = takeMmField({ ...at("width"), wanted: WIDTH });
-  if (problems.length > 0 || lanes === undefined || !make || width === undefined)
-    return { ok: false, problems };
+  const width = takeMmField({ ...at("width"), expected: WIDTH });
+  if (issues.length > 0 || lanes === undefined || !make || width === undefined)
+    return { ok: false, issues };
   return { ok: true, value: { title, slug, across, down, lanes, make, width, body: "" } };
 }
 

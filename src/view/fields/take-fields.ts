@@ -1,44 +1,44 @@
 /** Takes single values out of fields; what will not do is noted with what is wanted there. */
-import type { FieldProblem } from "../../issue/facts/field-issue.ts";
-import type { Wanted } from "../../issue/facts/value-type.ts";
+import type { FieldIssue } from "../../issue/facts/field-issue.ts";
+import type { ValueType } from "../../issue/facts/value-type.ts";
 import { foulCharacter } from "../../source/schema/forbidden-character.ts";
 import { isSlug } from "../../source/slug.ts";
 import { slugFault } from "./slug-for.ts";
 import { typedLength, typedNumber } from "./typed-length.ts";
 
 /** What one field holds, what it should, and where its problem goes. */
-export interface Taken<Field extends string, W extends Wanted> {
+export interface Taken<Field extends string, W extends ValueType> {
   readonly field: Field;
   readonly text: string;
-  readonly wanted: W;
-  readonly note: (problem: FieldProblem<Field>) => void;
+  readonly expected: W;
+  readonly note: (issue: FieldIssue<Field>) => void;
 }
 
-type WantedOf<K extends Wanted["kind"]> = Extract<Wanted, { kind: K }>;
+type ValueTypeOf<K extends ValueType["kind"]> = Extract<ValueType, { kind: K }>;
 
 /** Millimetres are kept to a millionth. */
 const MM_DECIMALS = 6;
 
 /** A whole number within its limits. */
 export function takeWholeField<F extends string>(
-  taken: Taken<F, WantedOf<"whole">>,
+  taken: Taken<F, ValueTypeOf<"whole">>,
 ): number | undefined {
-  const { field, wanted, note } = taken;
+  const { field, expected, note } = taken;
   const typed = typedNumber(taken.text);
-  if (typed.kind === "number" && typed.decimals === 0 && isWithin(typed.number, wanted))
+  if (typed.kind === "number" && typed.decimals === 0 && isWithin(typed.number, expected))
     return typed.number;
-  note({ field, kind: "unsuitable", wanted });
+  note({ field, kind: "unsuitable", expected });
   return undefined;
 }
 
 /** Millimetres within their limits, however the length was typed. */
 export function takeMmField<F extends string>(
-  taken: Taken<F, WantedOf<"millimetres">>,
+  taken: Taken<F, ValueTypeOf<"millimetres">>,
 ): number | undefined {
-  const { field, wanted, note } = taken;
+  const { field, expected, note } = taken;
   const typed = typedLength(taken.text);
-  if (typed.kind === "none" || !isWithin(typed.mm, wanted))
-    note({ field, kind: "unsuitable", wanted });
+  if (typed.kind === "none" || !isWithin(typed.mm, expected))
+    note({ field, kind: "unsuitable", expected });
   else if (typed.decimals > MM_DECIMALS)
     note({ field, kind: "too-many-decimals", decimals: MM_DECIMALS });
   else return typed.mm;
@@ -47,23 +47,23 @@ export function takeMmField<F extends string>(
 
 /** One of the allowed words. */
 export function takeChoiceField<F extends string, T extends string>(
-  taken: Omit<Taken<F, WantedOf<"choice">>, "wanted"> & { readonly allowed: readonly T[] },
+  taken: Omit<Taken<F, ValueTypeOf<"choice">>, "expected"> & { readonly allowed: readonly T[] },
 ): T | undefined {
   const { field, text, allowed, note } = taken;
   const chosen = allowed.find((word) => word === text);
   if (chosen === undefined)
-    note({ field, kind: "unsuitable", wanted: { kind: "choice", allowed } });
+    note({ field, kind: "unsuitable", expected: { kind: "choice", allowed } });
   return chosen;
 }
 
 /** One line of text; nothing where the field is empty. */
 export function takeTextField<F extends string>(
-  taken: Taken<F, WantedOf<"text">>,
+  taken: Taken<F, ValueTypeOf<"text">>,
 ): string | undefined {
-  const { field, wanted, note } = taken;
+  const { field, expected, note } = taken;
   const text = taken.text.trim();
   if (foulCharacter(text) !== undefined) note({ field, kind: "control-character" });
-  else if (text.length > wanted.longest) note({ field, kind: "unsuitable", wanted });
+  else if (text.length > expected.longest) note({ field, kind: "unsuitable", expected });
   else if (text !== "") return text;
   return undefined;
 }
@@ -73,7 +73,7 @@ export function takeSlugField<F extends string>({
   field,
   text,
   note,
-}: Omit<Taken<F, Wanted>, "wanted">): string {
+}: Omit<Taken<F, ValueType>, "expected">): string {
   const slug = text.trim();
   if (slug === "" || isSlug(slug)) return slug;
   note(slugFault(field, slug));

@@ -6,7 +6,7 @@ import { pageScene } from "../../draw/page/page-scene.ts";
 import type { Scene } from "../../draw/scene.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
-import { reportProblems } from "../../issue/report/report.ts";
+import { reportIssues } from "../../issue/report/report.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
 import { sayMisfit } from "../../issue/words/say-misfit.ts";
 import { sayNearFit } from "../../issue/words/say-near-fit.ts";
@@ -78,12 +78,12 @@ function reportOf(fence: ExampleFence): Shown {
   if (fence.kind === "split") throw new Error("a split is no file: nothing reports on it");
   const reading = READERS[fence.kind](file);
   if (reading.ok) throw new Error(`the guide's ${file.path} should be refused and is not`);
-  return { kind: "report", text: reportProblems(reading.problems, textsOf(file)) };
+  return { kind: "report", text: reportIssues(reading.issues, textsOf(file)) };
 }
 
 function checked<T>(reading: Reading<T>, fence: ExampleFence): T {
   if (reading.ok) return reading.value;
-  throw new Error(reportProblems(reading.problems, textsOf(fileOf(fence))));
+  throw new Error(reportIssues(reading.issues, textsOf(fileOf(fence))));
 }
 
 function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {

@@ -1,6 +1,6 @@
 /** The notebooks on which the guide draws its examples: few dots and round numbers, so that every step can be counted. */
 
-import { reportProblems } from "../../issue/report/report.ts";
+import { reportIssues } from "../../issue/report/report.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 
@@ -54,6 +54,6 @@ export function guideNotebook(name: string): Notebook {
   if (text === undefined) throw new RangeError(`the guide has no notebook ${name}`);
   const path = `notebooks/${name}.md`;
   const reading = readNotebook({ path, text });
-  if (!reading.ok) throw new Error(reportProblems(reading.problems, new Map([[path, text]])));
+  if (!reading.ok) throw new Error(reportIssues(reading.issues, new Map([[path, text]])));
   return reading.value;
 }

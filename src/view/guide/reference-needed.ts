@@ -30,16 +30,16 @@ const PROBES: readonly (readonly [Read, string])[] = [
 
 /** What a group cannot do without. */
 export function neededKeys(owner: Owner): NeededKeys {
-  const problems = PROBES.flatMap(([read, text]) => {
+  const issues = PROBES.flatMap(([read, text]) => {
     const reading = read({ path: "probe.md", text });
-    return reading.ok ? [] : reading.problems;
+    return reading.ok ? [] : reading.issues;
   });
   const all = new Set<string>();
   let oneOf: readonly string[] = [];
-  for (const problem of problems) {
-    if (problem.about !== "shape") continue;
-    if (problem.kind === "missing-key" && problem.owner === owner) all.add(problem.key);
-    if (problem.kind === "needs-one" && problem.owner === owner) oneOf = problem.keys;
+  for (const issue of issues) {
+    if (issue.about !== "shape") continue;
+    if (issue.kind === "missing-key" && issue.owner === owner) all.add(issue.key);
+    if (issue.kind === "needs-one" && issue.owner === owner) oneOf = issue.keys;
   }
   return { all, oneOf };
 }

@@ -1,10 +1,10 @@
 /** The reference of the guide: every key of every file with what it takes and means, from the tables that check them. */
 
 import { OWNERS, type Owner } from "../../issue/facts/shape-issue.ts";
-import type { Form, Wanted } from "../../issue/facts/value-type.ts";
+import type { Form, ValueType } from "../../issue/facts/value-type.ts";
 import { sayList } from "../../issue/words/say-count.ts";
 import { asOwner, ownerPlace } from "../../issue/words/say-owner.ts";
-import { sayWanted } from "../../issue/words/say-value-type.ts";
+import { sayValueType } from "../../issue/words/say-value-type.ts";
 import { NOTEBOOK_KEYS } from "../../notebook/notebook-keys.ts";
 import { BOOK_KEYS } from "../../recipe/book-keys.ts";
 import { RECIPE_KEYS } from "../../recipe/recipe-keys.ts";
@@ -35,7 +35,7 @@ interface ReferenceGroup {
 interface ReferenceKey {
   readonly name: string;
   /** What follows `takes`. */
-  readonly wanted: string;
+  readonly expected: string;
   /** Sentences. */
   readonly meaning: string;
   readonly isNeeded: boolean;
@@ -84,18 +84,18 @@ function groupOf(owner: Owner, keys: Readonly<Record<string, KeyEntry>>): Refere
     place: ownerPlace(owner),
     oneOf: oneOf.length > 1 ? sayList(oneOf, "or") : "",
     ...(owner === "track" ? { also: "area" } : {}),
-    keys: Object.entries(keys).map(([name, { wanted, meaning }]) => ({
+    keys: Object.entries(keys).map(([name, { expected, meaning }]) => ({
       name,
-      wanted: sayWanted(wanted),
+      expected: sayValueType(expected),
       meaning,
       isNeeded: all.has(name) || (oneOf.length === 1 && oneOf[0] === name),
-      ...groupLink(wanted),
+      ...groupLink(expected),
     })),
   };
 }
 
-function groupLink(wanted: Wanted): { readonly group?: Owner } {
-  const group = wanted.kind === "form" ? FORM_GROUPS[wanted.form] : undefined;
+function groupLink(expected: ValueType): { readonly group?: Owner } {
+  const group = expected.kind === "form" ? FORM_GROUPS[expected.form] : undefined;
   return group === undefined ? {} : { group };
 }
 

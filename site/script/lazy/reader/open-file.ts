@@ -1,6 +1,6 @@
 /** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
 
-import type { Problem } from "../../../../src/issue/facts/issue.ts";
+import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import { unknownIn } from "../../../../src/recipe/chosen.ts";
@@ -39,13 +39,13 @@ export function openedFile(
     const reading = withKnown(reader.readStripRecipe(source), known);
     return reading.ok
       ? { kind: "strip", strip: reading.value }
-      : reported(reader, reading.problems, textsOf(source));
+      : reported(reader, reading.issues, textsOf(source));
   }
   const source = { path: path("notebooks"), text };
   const reading = reader.readNotebook(source);
   return reading.ok
     ? { kind: "notebook", notebook: reading.value }
-    : reported(reader, reading.problems, textsOf(source));
+    : reported(reader, reading.issues, textsOf(source));
 }
 
 /** Only a strip says what it carries. */
@@ -55,12 +55,12 @@ function isStrip(text: string): boolean {
 
 function withKnown(reading: StripReading, known: ReadonlySet<string>): StripReading {
   const strangers = unknownIn(reading.named, "pattern", [...known]);
-  const problems = [...(reading.ok ? [] : reading.problems), ...strangers];
-  return problems.length > 0 ? { ok: false, problems, named: reading.named } : reading;
+  const issues = [...(reading.ok ? [] : reading.issues), ...strangers];
+  return issues.length > 0 ? { ok: false, issues, named: reading.named } : reading;
 }
 
 /** The text, or why there is none. */
-function textOf({ name, bytes }: PickedFile): string | Problem {
+function textOf({ name, bytes }: PickedFile): string | Issue {
   const at = { file: name, line: 1, column: 1, width: 0 };
   if (bytes.length > MOST_KIB * 1024)
     return { about: "file", kind: "too-large", limitKib: MOST_KIB, at };
@@ -76,8 +76,8 @@ function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
 
 function reported(
   reader: ReaderPart,
-  problems: readonly Problem[],
+  issues: readonly Issue[],
   texts: ReadonlyMap<string, string>,
 ): Opened {
-  return { kind: "report", report: reader.reportProblems(problems, texts) };
+  return { kind: "report", report: reader.reportIssues(issues, texts) };
 }

@@ -1,6 +1,6 @@
 /** What the part that reads files gives to a page, once it is loaded: the build's own readers and their words. */
 
-import type { Problem } from "../../../../src/issue/facts/issue.ts";
+import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Said } from "../../../../src/issue/words/said.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
@@ -11,8 +11,8 @@ export interface ReaderPart {
   readNotebook(file: TextFile): Reading<Notebook>;
   readRecipe(file: TextFile): Reading<Recipe>;
   readStripRecipe(file: TextFile): StripReading;
-  reportProblems(problems: readonly Problem[], texts: ReadonlyMap<string, string>): string;
-  sayProblem(problem: Problem): Said;
+  reportIssues(issues: readonly Issue[], texts: ReadonlyMap<string, string>): string;
+  sayIssue(issue: Issue): Said;
 }
 
 declare global {

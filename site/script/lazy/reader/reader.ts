@@ -1,7 +1,7 @@
 /** The part that reads files: loaded when there is one to read, since YAML and its checks are large. */
 import "./without-eval.ts";
-import { reportProblems } from "../../../../src/issue/report/report.ts";
-import { sayProblem } from "../../../../src/issue/words/say-issue.ts";
+import { reportIssues } from "../../../../src/issue/report/report.ts";
+import { sayIssue } from "../../../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
@@ -11,8 +11,8 @@ const part: ReaderPart = {
   readNotebook,
   readRecipe,
   readStripRecipe,
-  reportProblems,
-  sayProblem,
+  reportIssues,
+  sayIssue,
 };
 
 Object.assign(window, { spanbookReader: part });

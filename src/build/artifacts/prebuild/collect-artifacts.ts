@@ -1,7 +1,7 @@
 /** Puts pieces into their memos as they are made, whoever made them, and tells when all are there. */
 import type { Memo } from "../cache/cache.ts";
 import type { Memos } from "../caches.ts";
-import type { MissingPieces, Wanted } from "./find-missing.ts";
+import type { MissingPieces, Missing } from "./find-missing.ts";
 import type { Made } from "./make-artifacts.ts";
 
 export interface Collection {
@@ -29,7 +29,7 @@ export function openCollection({ strips, patterns }: MissingPieces, memos: Memos
   };
 }
 
-function put<Piece>(memo: Memo<Piece>, wanted: Wanted<unknown> | undefined, piece: Piece): void {
-  if (!wanted) throw new RangeError("nobody has asked for this piece");
-  memo.put(wanted.sources, piece);
+function put<Piece>(memo: Memo<Piece>, missing: Missing<unknown> | undefined, piece: Piece): void {
+  if (!missing) throw new RangeError("nobody has asked for this piece");
+  memo.put(missing.sources, piece);
 }

@@ -9,14 +9,14 @@ import { stripPairs, stripPieceSources } from "../make/strip-renderer.ts";
 import { type PdfTask, pdfTasks } from "../pdf/pdf-task.ts";
 
 /** A piece to be made, and what it is kept under. */
-export interface Wanted<Page> {
+export interface Missing<Page> {
   readonly pair: Page;
   readonly sources: readonly string[];
 }
 
 export interface MissingPieces {
-  readonly strips: readonly Wanted<StripPair>[];
-  readonly patterns: readonly Wanted<Pair>[];
+  readonly strips: readonly Missing<StripPair>[];
+  readonly patterns: readonly Missing<Pair>[];
 }
 
 /** Strips and patterns that no memo has. */
