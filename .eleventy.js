@@ -114,8 +114,8 @@ export default function (cfg) {
   }
   markdown.core.ruler.push("guide", (state) => {
     if (!state.env.isChapter) return;
-    const desk = { memo: memos.chapters, version: engine.version };
-    state.tokens = engine.showChapter(state, desk);
+    const context = { memo: memos.chapters, version: engine.version };
+    state.tokens = engine.showChapter(state, context);
   });
   cfg.setLibrary("md", markdown);
   cfg.addPlugin(syntaxHighlight, HIGHLIGHTING);

@@ -6,7 +6,7 @@ import { AXES, type Axis } from "../measure/axis.ts";
 import type { GridAxis } from "../measure/grid-axis.ts";
 import { fromMm } from "../measure/length.ts";
 import { readFrontMatter } from "../source/front-matter/read-front-matter.ts";
-import { checkShape } from "../source/schema/check-schema.ts";
+import { checkSchema } from "../source/schema/check-schema.ts";
 import { plainKeys } from "../source/schema/plain-value.ts";
 import { slugOf } from "../source/slug.ts";
 import { entryOf, type SourceMapping } from "../source/tree.ts";
@@ -23,7 +23,7 @@ export function readNotebook(file: TextFile): Reading<Notebook> {
   const { tree, body, faults } = matter.value;
   const issues: Issue[] = [...faults];
   const note: Note = (issue) => issues.push(issue);
-  const head = checkShape(NOTEBOOK_SHAPE, tree, note);
+  const head = checkSchema(NOTEBOOK_SHAPE, tree, note);
   const grid = GRID_SCHEMA.safeParse(plainKeys(tree, NOTEBOOK_SHAPE.keys));
   if (!grid.success) return { ok: false, issues };
   const axes = { across: gridAxis(grid.data, "across"), down: gridAxis(grid.data, "down") };

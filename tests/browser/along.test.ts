@@ -4,11 +4,11 @@ import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { expectedSteps, type Told } from "./expected-steps.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk();
+const desk = testBrowser();
 
 /** A single page counted from the edge, and a spread counted from the first dot. */
 const PLACES = [

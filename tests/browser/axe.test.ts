@@ -4,12 +4,12 @@ import { pathToFileURL } from "node:url";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
 import { PAGE_KINDS } from "./page-kinds.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 
-const desk = testDesk();
+const desk = testBrowser();
 
 /** Colours change with the light and not with the width; what is shown changes with the width and not with the light. */
 const VIEWS = [

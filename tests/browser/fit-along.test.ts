@@ -5,11 +5,11 @@ import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
 import { expectedSteps, type Told } from "./expected-steps.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk();
+const desk = testBrowser();
 const FIT = pathToFileURL(join(book, "fit/index.html")).href;
 
 async function fitPage(width: number) {

@@ -7,12 +7,12 @@ import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const WEEK = readFileSync(join(PROJECT, "content/patterns/two-row-week.md"), "utf8");
-const desk = testDesk(book);
+const desk = testBrowser(book);
 
 const editorOf = (page: Page) => page.getByRole("textbox", { name: "The recipe" });
 const written = (page: Page) => page.locator("#recipe-text").evaluate(textOf);

@@ -3,11 +3,11 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk();
+const desk = testBrowser();
 const address = (path: string) => pathToFileURL(join(book, "x")).href.replace(/x$/, path);
 
 const SHOWN = {

@@ -5,11 +5,11 @@ import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk(book);
+const desk = testBrowser(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;

@@ -1,9 +1,9 @@
 /** The fit page and the desk after one visit on the web, without a connection: all of their parts are there. */
 import { readFileSync } from "node:fs";
 import { describe, expect, inject, it } from "vitest";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 
-const desk = testDesk(inject("book"));
+const desk = testBrowser(inject("book"));
 
 describe("without a connection, after one visit", () => {
   it.each([

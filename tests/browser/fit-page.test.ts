@@ -13,7 +13,7 @@ import { fieldsOf } from "../../src/view/fields/notebook-fields.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { pdfContent } from "./pdf-content.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -22,7 +22,7 @@ if (!reading.ok) throw new Error("the demo content has a problem");
 const { notebooks, recipes, strips } = reading.value;
 const built = (path: string) => readFileSync(join(book, path), "utf8");
 
-const desk = testDesk();
+const desk = testBrowser();
 let watched: WatchedPage;
 
 beforeAll(async () => {

@@ -3,10 +3,10 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
-const desk = testDesk();
+const desk = testBrowser();
 let watched: WatchedPage;
 let page: Page;
 

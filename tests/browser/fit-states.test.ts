@@ -4,11 +4,11 @@ import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk();
+const desk = testBrowser();
 
 const STATES: Readonly<
   Record<string, readonly [path: string, act: (page: Page) => Promise<void>]>

@@ -5,11 +5,11 @@ import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk();
+const desk = testBrowser();
 
 /** The parts that are loaded when somebody asks for a PDF, opens a file or writes a recipe. */
 const ON_DEMAND = ["print.js", "editor.js", "reader.js"];

@@ -4,11 +4,11 @@ import { extname, join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk(book);
+const desk = testBrowser(book);
 
 interface FirstView {
   readonly files: readonly string[];

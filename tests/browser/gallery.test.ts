@@ -2,11 +2,11 @@
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk(book);
+const desk = testBrowser(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;

@@ -6,7 +6,7 @@ import { runInNewContext } from "node:vm";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readText } from "../print/poppler.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { openTinyBooks, type TinyBooks } from "./tiny-books.ts";
 import { watchedPage } from "./watched-page.ts";
 
@@ -43,7 +43,7 @@ const PAGES = [
 
 let books: TinyBooks;
 let book: string;
-const desk = testDesk();
+const desk = testBrowser();
 
 beforeAll(async () => {
   books = openTinyBooks();

@@ -3,11 +3,11 @@ import { setTimeout } from "node:timers/promises";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { PAGE_KINDS } from "./page-kinds.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testDesk(book);
+const desk = testBrowser(book);
 
 /**
  * A fifth of what still counts as good: 0.1 (Web Vitals, cumulative layout shift, web.dev/articles/cls). One short line

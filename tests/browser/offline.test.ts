@@ -4,14 +4,14 @@ import { join } from "node:path";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { TINY } from "../book/write-content.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { openTinyBooks, type TinyBooks } from "./tiny-books.ts";
 
 const HALVES = "patterns/halves/plain/index.html";
 const WIDE = "patterns/wide/plain/index.html";
 
 let books: TinyBooks;
-const desk = testDesk(() => folder);
+const desk = testBrowser(() => folder);
 /** What the server has at this moment; none is a dead connection. */
 let folder: string | undefined;
 let context: BrowserContext;

@@ -5,14 +5,14 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { expectedSteps } from "./expected-steps.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const home = pathToFileURL(join(book, "patterns/two-row-week/a5/index.html")).href;
 const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
 
-const desk = testDesk();
+const desk = testBrowser();
 
 describe("without scripts", () => {
   let watched: WatchedPage;

@@ -6,7 +6,7 @@ import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { expectedSteps } from "./expected-steps.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -14,7 +14,7 @@ const folder = "patterns/two-row-week/a5";
 const home = pathToFileURL(join(book, folder, "index.html")).href;
 const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
 
-const desk = testDesk();
+const desk = testBrowser();
 
 const isShown = (page: Page, selector: string) =>
   page

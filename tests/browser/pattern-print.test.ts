@@ -12,10 +12,10 @@ import {
   readText,
   readWords,
 } from "../print/poppler.ts";
-import { testDesk } from "./test-desk.ts";
+import { testBrowser } from "./test-desk.ts";
 
 const book = inject("book");
-const desk = testDesk();
+const desk = testBrowser();
 
 /** In millimetres; a browser rounds boxes to its own pixels. */
 const TRUE_TO = 0.2;

@@ -4,14 +4,14 @@ import { afterAll, beforeAll } from "vitest";
 import { launchChromium } from "./launch.ts";
 import { type Served, serveFolder } from "./serve-folder.ts";
 
-export interface TestDesk {
+export interface TestBrowser {
   readonly browser: Browser;
   /** Of the served folder, with a slash at its end. */
   readonly address: string;
 }
 
 /** To be called once, outside all tests; `folder` is served as `serveFolder` does it. */
-export function testDesk(folder?: string | (() => string | undefined)): TestDesk {
+export function testBrowser(folder?: string | (() => string | undefined)): TestBrowser {
   let browser: Browser | undefined;
   let served: Served | undefined;
   beforeAll(async () => {

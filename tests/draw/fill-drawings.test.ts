@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { FILL_DRAWINGS } from "../../src/draw/fill/fill-drawings.ts";
 import { pagePlace } from "../../src/draw/geometry/page-place.ts";
-import { type Leaf, leafOn } from "../../src/draw/geometry/paper-box.ts";
+import { type PaperBox, paperBoxOn } from "../../src/draw/geometry/paper-box.ts";
 import { formatNumber } from "../../src/draw/geometry/path-data.ts";
 import type { Rect } from "../../src/draw/geometry/rect.ts";
 import { BASELINE } from "../../src/draw/text-width.ts";
@@ -12,14 +12,14 @@ import { axisOf, boxOf, notebookWith, type ShortBox } from "./plan-of.ts";
 /** Dots at 5, 10, 15 … mm both ways, so that position k lies at 5k mm. */
 const PLACE = pagePlace(notebookWith(axisOf(60, 11), axisOf(60, 11)), 0);
 
-function leafOf(fill: PlanBox["fill"], every: number, box: ShortBox, taken?: Rect): Leaf {
+function paperBoxOf(fill: PlanBox["fill"], every: number, box: ShortBox, taken?: Rect): PaperBox {
   const [x, y, w, h] = box;
-  const leaf = leafOn(PLACE, boxOf([x, y, w, h, { fill, every }]));
-  return taken ? { ...leaf, taken } : leaf;
+  const paperBox = paperBoxOn(PLACE, boxOf([x, y, w, h, { fill, every }]));
+  return taken ? { ...paperBox, taken } : paperBox;
 }
 
 function draw(fill: PlanBox["fill"], every: number, box: ShortBox, taken?: Rect) {
-  return FILL_DRAWINGS[fill](leafOf(fill, every, box, taken));
+  return FILL_DRAWINGS[fill](paperBoxOf(fill, every, box, taken));
 }
 
 describe("the fills", () => {
@@ -129,15 +129,15 @@ describe("a step wider than its twins", () => {
     notebookWith(axisOf(60, 5, { first: 12 }), axisOf(60, 5, { first: 12 })),
     0,
   );
-  const leaf = (fill: PlanBox["fill"]) => leafOn(wide, boxOf([0, 0, 2, 3, { fill }]));
+  const paperBox = (fill: PlanBox["fill"]) => paperBoxOn(wide, boxOf([0, 0, 2, 3, { fill }]));
 
   it("is ruled to its whole width", () => {
-    expect(FILL_DRAWINGS.lines(leaf("lines")).lines).toBe("M0 12H17M0 17H17");
+    expect(FILL_DRAWINGS.lines(paperBox("lines")).lines).toBe("M0 12H17M0 17H17");
   });
 
   it("has its tick boxes and numbers beside the dots, away from the paper's edge", () => {
-    expect(FILL_DRAWINGS.checks(leaf("checks")).lines).toContain("M8.1 ");
-    expect(FILL_DRAWINGS.numbers(leaf("numbers")).texts?.[0]?.x).toBe(9.5);
+    expect(FILL_DRAWINGS.checks(paperBox("checks")).lines).toContain("M8.1 ");
+    expect(FILL_DRAWINGS.numbers(paperBox("numbers")).texts?.[0]?.x).toBe(9.5);
   });
 
   it("at the far edge of the paper is written in next to its dot as well", () => {
@@ -145,7 +145,7 @@ describe("a step wider than its twins", () => {
       notebookWith(axisOf(60, 5, { first: 12, count: "dot-to-edge" }), axisOf(60, 5)),
       0,
     );
-    const last = leafOn(far, boxOf([4, 0, 1, 3, { fill: "numbers" }]));
+    const last = paperBoxOn(far, boxOf([4, 0, 1, 3, { fill: "numbers" }]));
     expect(last.lines.across).toEqual([32, 60]);
     expect(FILL_DRAWINGS.numbers(last).texts?.[0]?.x).toBe(34.5);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { COLOURS, INK, type Ink } from "../../src/draw/style/role-style.ts";
+import { COLOURS, ROLE_STYLES, type Style } from "../../src/draw/style/role-style.ts";
 
 /** Contrast of two colours as WCAG 2.2 defines it (relative luminance, contrast ratio). */
 function contrast(a: string, b: string): number {
@@ -15,7 +15,7 @@ function luminance(colour: string): number {
 }
 
 const BEHIND = [COLOURS.paper, COLOURS.ground, COLOURS.tint];
-const roles: readonly (readonly [string, Ink])[] = Object.entries(INK);
+const roles: readonly (readonly [string, Style])[] = Object.entries(ROLE_STYLES);
 /** The ground and the margins lie behind everything, and nothing is told by them alone. */
 const drawnRoles = roles.filter(([role]) => role !== "ground" && role !== "margin");
 
@@ -30,23 +30,23 @@ describe("the contrast that the tests compute", () => {
   });
 });
 
-describe.each(roles)("the ink of %s", (_, ink) => {
+describe.each(roles)("the ink of %s", (_, style) => {
   it("has text of at least 4.5 to 1 on whatever lies behind it (WCAG 2.2, 1.4.3)", () => {
-    for (const behind of BEHIND) expect(contrast(ink.text, behind)).toBeGreaterThanOrEqual(4.5);
+    for (const behind of BEHIND) expect(contrast(style.text, behind)).toBeGreaterThanOrEqual(4.5);
   });
 
   it("is a plain colour and a width that a printer can hold", () => {
-    for (const colour of [ink.stroke, ink.fill, ink.text]) {
+    for (const colour of [style.stroke, style.fill, style.text]) {
       expect(colour).toMatch(/^(none|#[0-9a-f]{6})$/);
     }
-    expect(ink.width).toBeGreaterThanOrEqual(ink.stroke === "none" ? 0 : 0.1);
+    expect(style.width).toBeGreaterThanOrEqual(style.stroke === "none" ? 0 : 0.1);
   });
 });
 
-describe.each(drawnRoles)("the lines and areas of %s", (role, ink) => {
+describe.each(drawnRoles)("the lines and areas of %s", (role, style) => {
   it("stand out by at least 3 to 1 (WCAG 2.2, 1.4.11)", () => {
-    const fill = role === "paper" ? "none" : ink.fill;
-    const drawn = [ink.stroke, fill].filter((colour) => colour !== "none");
+    const fill = role === "paper" ? "none" : style.fill;
+    const drawn = [style.stroke, fill].filter((colour) => colour !== "none");
     expect(drawn.length).toBeGreaterThan(0);
     for (const colour of drawn) {
       for (const behind of BEHIND) expect(contrast(colour, behind)).toBeGreaterThanOrEqual(3);

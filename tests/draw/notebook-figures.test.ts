@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { countedPartsScene } from "../../src/draw/figure/counted-parts-scene.ts";
 import { divisionsScene } from "../../src/draw/figure/divisions-scene.ts";
 import type { Scene, TextMark } from "../../src/draw/scene.ts";
-import { INK } from "../../src/draw/style/role-style.ts";
+import { ROLE_STYLES } from "../../src/draw/style/role-style.ts";
 import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import { COUNTS } from "../../src/measure/grid-axis.ts";
 import { parseXml } from "./parse-xml.ts";
@@ -94,8 +94,8 @@ describe("a division table", () => {
   it("keeps the whole outline of its sheet within the frame, at the head and at the foot", () => {
     const [, top, bottom] =
       /M[\d.]+ ([\d.]+)H[\d.]+V([\d.]+)/.exec(path(scene, "paper")[0] ?? "") ?? [];
-    expect(Number(top)).toBe(INK.paper.width / 2);
-    expect(Number(bottom)).toBeCloseTo(scene.frame.height - INK.paper.width / 2, 6);
+    expect(Number(top)).toBe(ROLE_STYLES.paper.width / 2);
+    expect(Number(bottom)).toBeCloseTo(scene.frame.height - ROLE_STYLES.paper.width / 2, 6);
   });
 
   it("says so where nothing but the whole comes out even", () => {

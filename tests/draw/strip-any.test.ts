@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { textStretch } from "../../src/draw/strip/strip-clip.ts";
+import { textInterval } from "../../src/draw/strip/strip-clip.ts";
 import { sideScene, stripScene } from "../../src/draw/strip/strip-scene.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { sampleStrips } from "../strip/arbitrary-strip.ts";
@@ -27,7 +27,7 @@ describe("the drawing of any strip", () => {
         const scene = sideScene(strip, side);
         const stems = uprights(scene, "lane");
         for (const text of textsOf(scene, "count", "total")) {
-          const { from, to } = textStretch(text);
+          const { from, to } = textInterval(text);
           const [inner, outer] = text.anchor === "end" ? [from + 0.2, to] : [from, to - 0.2];
           expect(stems.filter(({ x1 }) => inner < x1 && x1 < outer)).toEqual([]);
         }

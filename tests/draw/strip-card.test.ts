@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { sayPositions, sayTracks } from "../../src/draw/card/card-numbers.ts";
 import { cardScene } from "../../src/draw/card/card-scene.ts";
 import { CLOSING_STEPS, openingSteps, runStep } from "../../src/draw/card/card-words.ts";
-import { textStretch } from "../../src/draw/strip/strip-clip.ts";
+import { textInterval } from "../../src/draw/strip/strip-clip.ts";
 import type { Count } from "../../src/measure/grid-axis.ts";
 import { copyingCard } from "../../src/strip/copying-card.ts";
 import { CUTTING_CAUTION } from "../../src/strip/cutting-caution.ts";
@@ -108,7 +108,7 @@ describe("the card", () => {
 
   it("keeps all text on the page, line below line", () => {
     for (const text of texts) {
-      const { from, to } = textStretch(text);
+      const { from, to } = textInterval(text);
       expect(from).toBeGreaterThanOrEqual(0);
       expect(to).toBeLessThanOrEqual(105);
       expect(text.y).toBeLessThanOrEqual(scene.frame.height);

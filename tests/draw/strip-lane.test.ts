@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { TextMark } from "../../src/draw/scene.ts";
-import { textStretch } from "../../src/draw/strip/strip-clip.ts";
+import { textInterval } from "../../src/draw/strip/strip-clip.ts";
 import { sideScene, stripScene } from "../../src/draw/strip/strip-scene.ts";
-import { laneInk } from "../../src/draw/style/lane-style.ts";
-import { markLook } from "../../src/draw/style/mark-style.ts";
+import { laneStyle } from "../../src/draw/style/lane-style.ts";
+import { markStyle } from "../../src/draw/style/mark-style.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { planOf, stripOf } from "../strip/hand-plans.ts";
 import { ACROSS, acrossOf, DOWN, EVERYDAY } from "./strip-everyday.ts";
@@ -32,7 +32,7 @@ describe("the stem at a position", () => {
   it("is unbroken, whatever the dash of the lane", () => {
     const stems = pathsOf(sideScene(EVERYDAY, ACROSS), "lane");
     expect(stems.length).toBeGreaterThan(1);
-    for (const stem of stems) expect(markLook(stem).dash).toBeUndefined();
+    for (const stem of stems) expect(markStyle(stem).dash).toBeUndefined();
   });
 
   it("is shared half and half where one run of a lane ends and the next begins", () => {
@@ -70,9 +70,9 @@ describe("the bars of a lane", () => {
     const bars = [...pathsOf(scene, "lane-bar"), ...pathsOf(scene, "lane-rail")];
     expect(new Set(bars.map(({ lane }) => lane))).toEqual(new Set([1, 2, 3, 4]));
     for (const bar of bars) {
-      const { colour, dash } = laneInk(bar.lane ?? 0);
-      expect(markLook(bar)).toMatchObject({ stroke: colour });
-      expect(markLook(bar).dash ?? []).toEqual(dash);
+      const { colour, dash } = laneStyle(bar.lane ?? 0);
+      expect(markStyle(bar)).toMatchObject({ stroke: colour });
+      expect(markStyle(bar).dash ?? []).toEqual(dash);
     }
   });
 
@@ -119,7 +119,7 @@ describe("what is written on a side", () => {
     for (const make of ["edges", "fold", "two"] as const) {
       const { marks, frame } = stripScene({ ...EVERYDAY, make });
       for (const text of textsOf({ marks }, "count", "total", "lane-text", "note", "heading")) {
-        const { from, to } = textStretch(text);
+        const { from, to } = textInterval(text);
         expect(from).toBeGreaterThanOrEqual(0);
         expect(to).toBeLessThanOrEqual(frame.x + frame.width);
         expect(text.y).toBeGreaterThan(0);
@@ -134,13 +134,13 @@ function isOver(
   text: TextMark,
   stem: { readonly x1: number; readonly y1: number; readonly y2: number },
 ) {
-  const { from, to } = textStretch(text);
+  const { from, to } = textInterval(text);
   const middle = text.y - text.size * 0.36;
   return from < stem.x1 && stem.x1 < to && stem.y1 < middle && middle < stem.y2;
 }
 
 /** Widths are estimated on the wide side, so a tenth of a millimetre is no clash. */
 function meet(a: TextMark, b: TextMark): boolean {
-  const [one, other] = [textStretch(a), textStretch(b)];
+  const [one, other] = [textInterval(a), textInterval(b)];
   return one.from + 0.1 < other.to && other.from + 0.1 < one.to;
 }

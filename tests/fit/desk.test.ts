@@ -4,20 +4,20 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Device } from "../../site/script/device/device.ts";
-import { stretchOf } from "../../site/script/lazy/editor/editor-part.ts";
-import { FIRST_RECIPE, startDesk } from "../../site/script/recipe/initial-recipe.ts";
-import { workOutRecipe } from "../../site/script/recipe/plan-recipe.ts";
+import { textRangeOf } from "../../site/script/lazy/editor/editor-part.ts";
+import { FIRST_RECIPE, initialRecipe } from "../../site/script/recipe/initial-recipe.ts";
+import { planRecipe } from "../../site/script/recipe/plan-recipe.ts";
 import { sayAddressIssue } from "../../src/issue/words/say-address-issue.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import {
-  type Desk,
+  type RecipeDraft,
   packText,
-  readDeskAddress,
-  readKeptDesk,
+  readRecipeAddress,
+  readKeptRecipe,
   unpackText,
-  writeDeskAddress,
+  writeRecipeAddress,
 } from "../../src/view/address/recipe-address.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
@@ -26,7 +26,7 @@ import { demoShelf } from "./page-shelf.ts";
 const { content, shelf } = await demoShelf();
 const textOf = (slug: string) => readFileSync(join(PROJECT, `content/patterns/${slug}.md`), "utf8");
 
-function anyDesk(): fc.Arbitrary<Desk> {
+function anyDraft(): fc.Arbitrary<RecipeDraft> {
   const text = fc.oneof(
     fc.string({ unit: "grapheme", maxLength: 400 }),
     fc.constantFrom(...content.recipes.map(({ slug }) => textOf(slug))),
@@ -43,12 +43,12 @@ it.each(content.notebooks)("the first recipe fits $title", (notebook) => {
 describe("the desk's address", () => {
   it("is read as it was written, whatever lies on the desk", () => {
     fc.assert(
-      fc.property(anyDesk(), (desk) => {
-        const address = writeDeskAddress(desk);
-        const { slug, ...rest } = desk;
-        const expected = slug === "" ? rest : desk;
-        expect(readDeskAddress(address, shelf.slugs)).toEqual({ ok: true, value: expected });
-        expect(readKeptDesk(address, shelf.slugs)).toEqual(desk);
+      fc.property(anyDraft(), (draft) => {
+        const address = writeRecipeAddress(draft);
+        const { slug, ...rest } = draft;
+        const expected = slug === "" ? rest : draft;
+        expect(readRecipeAddress(address, shelf.slugs)).toEqual({ ok: true, value: expected });
+        expect(readKeptRecipe(address, shelf.slugs)).toEqual(draft);
       }),
       { seed: 70_020, numRuns: 300 },
     );
@@ -58,7 +58,7 @@ describe("the desk's address", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
     const lengths = content.recipes.map(
-      ({ slug }) => writeDeskAddress({ notebook, slug, text: textOf(slug) }).length,
+      ({ slug }) => writeRecipeAddress({ notebook, slug, text: textOf(slug) }).length,
     );
     expect(Math.max(...lengths)).toBeLessThan(2_000);
   });
@@ -75,7 +75,7 @@ describe("the desk's address", () => {
       "What it says as “recipe” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first.",
     ],
   ])("that is broken gets words: %s", (hash, sentence) => {
-    const reading = readDeskAddress(hash, shelf.slugs);
+    const reading = readRecipeAddress(hash, shelf.slugs);
     expect(reading.ok ? "" : sayAddressIssue(reading.issue)).toBe(sentence);
   });
 });
@@ -107,25 +107,25 @@ describe("what lies on the desk first", () => {
     forget: (key) => memory.delete(key),
   };
   const texts = { "seed-list": textOf("seed-list") };
-  const start = (hash: string) => startDesk(hash, { device, shelf, texts });
+  const start = (hash: string) => initialRecipe(hash, { device, shelf, texts });
 
   it("is a small recipe that is all right", () => {
-    expect(start("").desk.text).toBe(FIRST_RECIPE);
+    expect(start("").draft.text).toBe(FIRST_RECIPE);
     expect(readRecipe({ path: "patterns/x.md", text: FIRST_RECIPE }).ok).toBe(true);
   });
 
   it("is the pattern that the address starts from, and what was kept is not lost", () => {
-    const { desk } = start("");
-    memory.set("spanbook.desk", writeDeskAddress({ ...desk, text: "mine" }));
+    const { draft } = start("");
+    memory.set("spanbook.desk", writeRecipeAddress({ ...draft, text: "mine" }));
     expect(start("#v=1&from=seed-list")).toMatchObject({
-      desk: { text: texts["seed-list"] },
+      draft: { text: texts["seed-list"] },
       kept: { text: "mine" },
     });
-    expect(start("").desk.text).toBe("mine");
+    expect(start("").draft.text).toBe("mine");
   });
 
   it("is what is kept where the address is broken, with what is wrong", () => {
-    expect(start("#v=7")).toMatchObject({ desk: { text: "mine" }, issue: { version: "7" } });
+    expect(start("#v=7")).toMatchObject({ draft: { text: "mine" }, issue: { version: "7" } });
   });
 });
 
@@ -134,8 +134,8 @@ describe("a recipe on the desk", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
     for (const recipe of content.recipes) {
-      const desk = { notebook, slug: recipe.slug, text: textOf(recipe.slug) };
-      const result = workOutRecipe(desk, { readRecipe }, content.notebooks);
+      const draft = { notebook, slug: recipe.slug, text: textOf(recipe.slug) };
+      const result = planRecipe(draft, { readRecipe }, content.notebooks);
       expect(result.ok && planJson(result.plan)).toBe(planJson(planPattern(recipe, notebook)));
     }
   });
@@ -143,8 +143,8 @@ describe("a recipe on the desk", () => {
   it("is called after its title where its file has no name yet", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
-    const desk = { notebook, slug: "", text: FIRST_RECIPE };
-    const result = workOutRecipe(desk, { readRecipe }, content.notebooks);
+    const draft = { notebook, slug: "", text: FIRST_RECIPE };
+    const result = planRecipe(draft, { readRecipe }, content.notebooks);
     expect(result.ok && result.recipe.slug).toBe("a-page-of-my-own");
   });
 });
@@ -158,7 +158,7 @@ describe("a place in a recipe", () => {
     ["on the last line is found", [4, 1, 3], "end"],
     ["beyond the end marks nothing", [9, 9, 9], ""],
   ])("%s", (_, [line, column, width], marked) => {
-    const [from, to] = stretchOf(text, { file: "x", line, column, width });
+    const [from, to] = textRangeOf(text, { file: "x", line, column, width });
     expect(text.slice(from, to)).toBe(marked);
   });
 });

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import { workOutRecipe } from "../../site/script/recipe/plan-recipe.ts";
+import { planRecipe } from "../../site/script/recipe/plan-recipe.ts";
 import { gridScene } from "../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../src/draw/page/page-scene.ts";
 import { stripScene } from "../../src/draw/strip/strip-scene.ts";
@@ -52,8 +52,8 @@ function answerToFields(fields: Parameters<typeof readFields>[0], pattern: strin
 function answerToRecipe(text: string): Answer {
   const [notebook] = content.notebooks;
   if (!notebook) throw new Error("the demo book has no notebook");
-  const desk = { notebook, slug: "", text };
-  const result = workOutRecipe(desk, { readRecipe }, content.notebooks);
+  const draft = { notebook, slug: "", text };
+  const result = planRecipe(draft, { readRecipe }, content.notebooks);
   if (!result.ok) return { words: result.issues.map((one) => sayIssue(one).sentence) };
   return drawn(result.plan, result.recipe, result.notebook);
 }

@@ -8,7 +8,7 @@ import {
   wcagContrast,
 } from "culori";
 import { describe, expect, it } from "vitest";
-import { LANE_INKS } from "../../src/draw/style/lane-style.ts";
+import { LANE_STYLES } from "../../src/draw/style/lane-style.ts";
 import { COLOURS } from "../../src/draw/style/role-style.ts";
 
 const difference = differenceCiede2000();
@@ -58,8 +58,8 @@ const EYES: readonly (readonly [string, (colour: string) => Colour])[] = [
 ];
 
 /** Any two patterns can be neighbours on a strip, so every pair is held to what neighbours need. */
-const PAIRS = LANE_INKS.flatMap((a, index) =>
-  LANE_INKS.slice(index + 1).map((b) => [a, b] as const),
+const PAIRS = LANE_STYLES.flatMap((a, index) =>
+  LANE_STYLES.slice(index + 1).map((b) => [a, b] as const),
 );
 
 describe.each(EYES)("lane colours %s", (_, see) => {
@@ -74,7 +74,7 @@ describe.each(EYES)("lane colours %s", (_, see) => {
 describe("lane colours on paper", () => {
   const grounds = [COLOURS.paper, "#ffffff"];
 
-  it.each(LANE_INKS.map(({ name, colour }) => [name, colour] as const))(
+  it.each(LANE_STYLES.map(({ name, colour }) => [name, colour] as const))(
     "%s stands 3 : 1 against it (WCAG 2.2, 1.4.11)",
     (_, colour) => {
       for (const ground of grounds) expect(wcagContrast(colour, ground)).toBeGreaterThanOrEqual(3);
@@ -93,12 +93,12 @@ describe("lane colours on paper", () => {
 
 describe("without colour", () => {
   it("no two lane looks share a dash, or the word for it", () => {
-    expect(new Set(LANE_INKS.map(({ dash }) => dash.join(" "))).size).toBe(8);
-    expect(new Set(LANE_INKS.map(({ stroke }) => stroke)).size).toBe(8);
+    expect(new Set(LANE_STYLES.map(({ dash }) => dash.join(" "))).size).toBe(8);
+    expect(new Set(LANE_STYLES.map(({ stroke }) => stroke)).size).toBe(8);
   });
 
   it("no two lane looks share the word for their colour", () => {
-    expect(new Set(LANE_INKS.map(({ name }) => name)).size).toBe(8);
+    expect(new Set(LANE_STYLES.map(({ name }) => name)).size).toBe(8);
   });
 });
 

@@ -1,6 +1,6 @@
 /** Pages as another program measures them: every dot and every line where the notebook has them. */
 import { describe, expect, it } from "vitest";
-import { INK } from "../../src/draw/style/role-style.ts";
+import { ROLE_STYLES } from "../../src/draw/style/role-style.ts";
 import {
   dotLength,
   type GridAxis,
@@ -14,7 +14,7 @@ import { readStrokes } from "../print/poppler.ts";
 
 /** In millimetres. */
 const TRUE_TO = 0.05;
-const EDGES = [INK.edge.width, INK["edge-fine"].width];
+const EDGES = [ROLE_STYLES.edge.width, ROLE_STYLES["edge-fine"].width];
 
 const isPen = (width: number, pen: number) => Math.abs(width - pen) < 0.001;
 const isNear = (place: number) => (mm: number) => Math.abs(mm - place) < TRUE_TO;
@@ -27,7 +27,7 @@ const dotsOf = (axis: GridAxis) =>
 /** Places that are on no position; at the paper's edge a line stops by half its pen short. */
 function offPosition(axis: GridAxis, places: readonly number[]): readonly number[] {
   const paper = toMm(axis.paper);
-  const isCut = (mm: number) => Math.min(mm, paper - mm) <= INK.edge.width / 2 + TRUE_TO;
+  const isCut = (mm: number) => Math.min(mm, paper - mm) <= ROLE_STYLES.edge.width / 2 + TRUE_TO;
   return places.filter((mm) => !isCut(mm) && !positionsOf(axis).some(isNear(mm)));
 }
 
@@ -56,7 +56,7 @@ describe.each(["a5", "a5-dots", "jis-b5", "letter"])("pages for %s", (slug) => {
 
   it("have a row of dots at every row, from the first dot on", async () => {
     const rows = readStrokes(await pagePdf(pageOf("seed-list", slug), SETTINGS))
-      .filter(({ width, isDashed }) => isDashed && isPen(width, INK.grid.width))
+      .filter(({ width, isDashed }) => isDashed && isPen(width, ROLE_STYLES.grid.width))
       .flatMap(({ lines }) => lines.filter(({ y1, y2 }) => y1 === y2));
     const missing = dotsOf(down).filter((mm) => !rows.some(({ y1 }) => isNear(mm)(y1)));
     expect(missing).toEqual([]);

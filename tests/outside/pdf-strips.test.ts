@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { stripBodies } from "../../src/draw/strip/strip-body.ts";
 import { stripPdf } from "../../src/print/pdf/pdf-files.ts";
-import type { PaperName } from "../../src/print/sheets/printer-paper.ts";
+import type { PrinterPaper } from "../../src/print/sheets/printer-paper.ts";
 import { stripSheets } from "../../src/print/sheets/strip-sheets.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { NOTEBOOKS, SETTINGS, stripsOf } from "../print/demo-book.ts";
@@ -13,7 +13,7 @@ const TRUE_TO = 0.05;
 
 const all = NOTEBOOKS.map(({ slug }) => slug);
 
-describe.each<[PaperName, readonly string[]]>([
+describe.each<[PrinterPaper, readonly string[]]>([
   ["A4", all],
   ["letter", ["letter", "a5", "a4"]],
 ])("printed on %s", (paper, notebooks) => {

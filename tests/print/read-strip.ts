@@ -1,7 +1,7 @@
 /** A printed strip as a hand would use it: cut out, its pieces laid on one another's line, and its ticks read off. */
 
 import type { Rect } from "../../src/draw/geometry/rect.ts";
-import { INK } from "../../src/draw/style/role-style.ts";
+import { ROLE_STYLES } from "../../src/draw/style/role-style.ts";
 import { type ReadLine, type ReadStroke, readSizes, readStrokes } from "./poppler.ts";
 
 /** Two lines that are nearer than this lie on one another: a tenth of the finest pen. */
@@ -35,7 +35,7 @@ export function readPieces(pdf: Uint8Array): readonly CutPiece[] {
 /** One closed rectangle, drawn with the pen of the cut. */
 function cutRect({ lines, width, isDashed }: ReadStroke): Rect | undefined {
   const isRect = lines.length === 4 && lines.every(({ x1, y1, x2, y2 }) => x1 === x2 || y1 === y2);
-  if (!isRect || isDashed || Math.abs(width - INK.cut.width) > 0.001) return undefined;
+  if (!isRect || isDashed || Math.abs(width - ROLE_STYLES.cut.width) > 0.001) return undefined;
   const [xs, ys] = [lines.map(({ x1 }) => x1), lines.map(({ y1 }) => y1)];
   const [x, y] = [Math.min(...xs), Math.min(...ys)];
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };

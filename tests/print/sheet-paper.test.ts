@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { NO_STRETCH, type Stretch, stretchOf } from "../../src/print/printer-correction.ts";
+import { NO_STRETCH, type PrinterCorrection, correctionFor } from "../../src/print/printer-correction.ts";
 import {
-  type PaperName,
+  type PrinterPaper,
   SAFE_MARGIN,
   SHEET_PAPERS,
   safeArea,
@@ -10,7 +10,7 @@ import {
 
 /** 36 points at the ends, 18 at the sides: generic printer descriptions (PPD, `*ImageableArea: "18 36 577 806"` on A4). */
 describe("what a printer can print on", () => {
-  it.each<[PaperName, number, number]>([
+  it.each<[PrinterPaper, number, number]>([
     ["A4", 197.3, 271.6],
     ["letter", 203.2, 254],
   ])("of %s is %d by %d mm", (name, width, height) => {
@@ -30,7 +30,7 @@ describe("what a printer can print on", () => {
     expect(area.height).toBeCloseTo(288.6, 9);
   });
 
-  it.each<[string, boolean, Stretch]>([
+  it.each<[string, boolean, PrinterCorrection]>([
     ["upright", false, { x: 1.004, y: 0.998 }],
     ["on its side", true, { x: 1.004, y: 0.998 }],
     ["upright, at the limits", false, { x: 0.9, y: 1.1 }],
@@ -38,7 +38,7 @@ describe("what a printer can print on", () => {
   ])("keeps its margins when stretched, %s", (_, isWide, printer) => {
     const paper = isWide ? sidewise(SHEET_PAPERS.A4) : SHEET_PAPERS.A4;
     const { x, y, width, height } = safeArea(paper, SAFE_MARGIN, printer);
-    const factor = stretchOf(paper, printer);
+    const factor = correctionFor(paper, printer);
     const across = isWide ? SAFE_MARGIN.ends : SAFE_MARGIN.sides;
     const down = isWide ? SAFE_MARGIN.sides : SAFE_MARGIN.ends;
     expect(x * factor.x).toBeCloseTo(across, 9);
@@ -54,6 +54,6 @@ describe("a printer's stretch", () => {
     ["paper on its side", { width: 297, height: 210 }, { x: 0.998, y: 1.004 }],
     ["square paper", { width: 170, height: 170 }, { x: 1.004, y: 0.998 }],
   ])("lies along the same sides of the sheet for %s", (_, paper, expected) => {
-    expect(stretchOf(paper, { x: 1.004, y: 0.998 })).toEqual(expected);
+    expect(correctionFor(paper, { x: 1.004, y: 0.998 })).toEqual(expected);
   });
 });

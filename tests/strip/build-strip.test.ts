@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { LANE_INKS } from "../../src/draw/style/lane-style.ts";
+import { LANE_STYLES } from "../../src/draw/style/lane-style.ts";
 import type { MisfitPlan } from "../../src/plan/plan.ts";
 import { buildStrip, COLOUR_COUNT } from "../../src/strip/build-strip.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
@@ -93,7 +93,7 @@ describe("a strip's patterns", () => {
   });
 
   it("have a colour for every number", () => {
-    expect(LANE_INKS).toHaveLength(COLOUR_COUNT);
+    expect(LANE_STYLES).toHaveLength(COLOUR_COUNT);
   });
 });
 

@@ -14,7 +14,7 @@ export const KEPT = {
   drawing: "spanbook.drawing",
   hand: "spanbook.hand",
   fit: "spanbook.fit",
-  desk: "spanbook.desk",
+  draft: "spanbook.desk",
   printer: "spanbook.printer",
   screen: "spanbook.screen",
 } as const;

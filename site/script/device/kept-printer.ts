@@ -1,32 +1,32 @@
 /** The printer's correction as it is kept on the device, and as it is typed. */
 
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
-import { NO_STRETCH, type Stretch } from "../../../src/print/printer-correction.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
 import { typedNumber } from "../../../src/view/fields/typed-length.ts";
 import { type Device, KEPT } from "./device.ts";
 
-export type PrinterField = keyof Stretch;
+export type PrinterField = keyof PrinterCorrection;
 
 /** More decimals than a ruler could tell. */
 const MOST_DECIMALS = 5;
 
 /** The kept correction, or none where none is kept or what is kept is spoilt. */
-export function keptPrinter(device: Device): Stretch {
+export function keptPrinter(device: Device): PrinterCorrection {
   const [x = "", y = ""] = (device.recall(KEPT.printer) ?? "").split(" ");
-  const reading = readStretch({ x, y });
-  return "stretch" in reading ? reading.stretch : NO_STRETCH;
+  const reading = readPrinterCorrection({ x, y });
+  return "correction" in reading ? reading.correction : NO_STRETCH;
 }
 
 /** Keeps the correction for the next sheet that is printed on this device. */
-export function keepPrinter(device: Device, { x, y }: Stretch): void {
+export function keepPrinter(device: Device, { x, y }: PrinterCorrection): void {
   device.keep(KEPT.printer, `${x} ${y}`);
 }
 
 /** The correction from two fields, or what is wrong with them; an empty field is a printer that prints true. */
-export function readStretch(
+export function readPrinterCorrection(
   texts: Readonly<Record<PrinterField, string>>,
-): { readonly stretch: Stretch } | { readonly issues: readonly FieldIssue<PrinterField>[] } {
+): { readonly correction: PrinterCorrection } | { readonly issues: readonly FieldIssue<PrinterField>[] } {
   const issues: FieldIssue<PrinterField>[] = [];
   const read = (field: PrinterField): number => {
     const text = texts[field];
@@ -38,6 +38,6 @@ export function readStretch(
       issues.push({ field, kind: "too-many-decimals", decimals: MOST_DECIMALS });
     return typed.kind === "number" ? typed.number : 1;
   };
-  const stretch = { x: read("x"), y: read("y") };
-  return issues.length > 0 ? { issues } : { stretch };
+  const correction = { x: read("x"), y: read("y") };
+  return issues.length > 0 ? { issues } : { correction };
 }

@@ -1,7 +1,7 @@
 /** What stands at the line of now: a point at either end, their counts, and the line's own count beside the paper. */
 import { lineAlong, type Point, pointAlong } from "../../../src/draw/geometry/on-axis.ts";
 import { formatNumber } from "../../../src/draw/geometry/path-data.ts";
-import { type Rect, type Stretch, stretchAlong } from "../../../src/draw/geometry/rect.ts";
+import { type Rect, type Interval, intervalAlong } from "../../../src/draw/geometry/rect.ts";
 import type { Axis } from "../../../src/measure/axis.ts";
 import type { EndPoint, StrokeStep } from "../../../src/view/draw-along/steps.ts";
 
@@ -63,7 +63,7 @@ function endCount(end: EndPoint, place: EndPlace): readonly Sign[] {
   const gap = PIXELS.gap * pixel;
   const width = size * DIGIT_WIDTH * end.count.length;
   const [half, halfAside] = axis === "across" ? [width / 2, size / 2] : [size / 2, width / 2];
-  const sheet = stretchAlong(place.paper, axis);
+  const sheet = intervalAlong(place.paper, axis);
   const along = axis === "across" ? end.x : end.y;
   const room = isAfter ? sheet.to - along : along - sheet.from;
   const isTight = room < gap + 2 * half;
@@ -78,11 +78,11 @@ function tagSigns({ axis, at, ends, paper, side }: StrokeStep, pixel: number): r
   if (at.count === "") return [];
   const [one, other] = ends.map((end) => (axis === "across" ? end.x : end.y));
   if (one === undefined || other === undefined) return [];
-  const sheet = stretchAlong(paper, axis);
+  const sheet = intervalAlong(paper, axis);
   const isOuterEnd = axis === "across" && side === "right";
   const edge = isOuterEnd ? sheet.to : sheet.from;
   const near = isOuterEnd ? Math.max(one, other) : Math.min(one, other);
-  const thread: Stretch = { from: edge, to: near };
+  const thread: Interval = { from: edge, to: near };
   return [
     {
       name: "path",

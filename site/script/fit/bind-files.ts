@@ -24,7 +24,7 @@ export function bindKeeping(page: Document, bench: Bench, keeping: Keeping): voi
   });
   onPress(page, "copy-link", () => void copyLink(link, keeping.say));
   onPress(page, "forget", () => {
-    for (const key of [KEPT.fit, KEPT.desk, KEPT.printer, KEPT.screen]) keeping.device.forget(key);
+    for (const key of [KEPT.fit, KEPT.draft, KEPT.printer, KEPT.screen]) keeping.device.forget(key);
     keeping.say("Nothing is kept on this device any more. What is shown stays until you leave.");
   });
   file.addEventListener("change", () => {

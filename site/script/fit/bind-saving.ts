@@ -73,7 +73,7 @@ function savePagePdf(shown: Shown, button: HTMLElement, { load, printer, say }: 
   }
   void whileBusy(button, say, async () => {
     const part = await printPart(window, load);
-    const pdf = await part.pagePdf({ plan, recipe, notebook }, printer().stretch);
+    const pdf = await part.pagePdf({ plan, recipe, notebook }, printer().correction);
     saveFile(pageName(shown), "pdf", new Uint8Array(pdf));
   });
 }
@@ -82,8 +82,8 @@ function saveStripPdf(shown: Shown, button: HTMLElement, { load, printer, say }:
   const { strip } = shown;
   void whileBusy(button, say, async () => {
     const part = await printPart(window, load);
-    const { paper, stretch } = printer();
-    const pdf = await part.stripPdf({ title: stripTitle(strip), strips: [strip], paper }, stretch);
+    const { paper, correction } = printer();
+    const pdf = await part.stripPdf({ title: stripTitle(strip), strips: [strip], paper }, correction);
     saveFile(stripName(shown), "pdf", new Uint8Array(pdf));
   });
 }

@@ -5,7 +5,7 @@ import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { toMm } from "../../../src/measure/length.ts";
-import { type PaperSize, type Stretch, stretchOf } from "../../../src/print/printer-correction.ts";
+import { type PaperSize, type PrinterCorrection, correctionFor } from "../../../src/print/printer-correction.ts";
 import { sheetClass } from "../../../src/print/sheets/css-page.ts";
 import { sheetScene } from "../../../src/print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../../src/print/sheets/strip-sheets.ts";
@@ -17,15 +17,15 @@ import type { Shown } from "./fit-store.ts";
 import type { Printer } from "./printer-form.ts";
 
 /** The sheets of `strip.pdf`, as drawings. */
-export function stripPrintOut({ strip }: Shown, { paper, stretch }: Printer, draw: Draw): PrintOut {
+export function stripPrintOut({ strip }: Shown, { paper, correction }: Printer, draw: Draw): PrintOut {
   const title = stripTitle(strip);
-  const { sheets } = stripSheets({ title, strips: [strip], paper, printer: stretch });
+  const { sheets } = stripSheets({ title, strips: [strip], paper, printer: correction });
   const isWide = sheets.some(({ width, height }) => width > height);
   return {
     sheet: `sheet-${paper.toLowerCase()}${isWide ? "-landscape" : ""}`,
     pages: sheets.map((sheet, index) => {
       const scene = sheetScene(sheet, `sheet-${index + 1}`);
-      return paperPage(scene, stretchOf(sheet, stretch), draw);
+      return paperPage(scene, correctionFor(sheet, correction), draw);
     }),
   };
 }
@@ -36,7 +36,7 @@ export function stripTitle({ title, notebook }: Strip): string {
 }
 
 /** The drawing with its counts, below a line of 100 mm to check it with. */
-export function pagePrintOut(shown: Shown, { stretch }: Printer, draw: Draw): PrintOut {
+export function pagePrintOut(shown: Shown, { correction }: Printer, draw: Draw): PrintOut {
   const { plan, recipe, notebook } = shown;
   const drawing = { plan, recipe, notebook };
   const scene = plan.fits ? pageScene({ ...drawing, plan }) : gridScene(notebook);
@@ -44,7 +44,7 @@ export function pagePrintOut(shown: Shown, { stretch }: Printer, draw: Draw): Pr
     ? thumbnailScene({ ...drawing, plan }).frame
     : { width: toMm(notebook.axes.across.paper), height: toMm(notebook.axes.down.paper) };
   const sheet = sheetClass(size, scene.frame);
-  const factors = stretchOf(sizeOfSheet(sheet), stretch);
+  const factors = correctionFor(sizeOfSheet(sheet), correction);
   const line = makeElement("span", { class: "hundred" }, "100 mm");
   line.style.width = `${100 * factors.x}mm`;
   const heading = makeElement(
@@ -64,7 +64,7 @@ function sizeOfSheet(sheet: string): PaperSize {
   return sheet.includes("landscape") ? { width: 297, height: 210 } : { width: 210, height: 297 };
 }
 
-function paperPage(scene: Scene, { x, y }: Stretch, draw: Draw): HTMLElement {
+function paperPage(scene: Scene, { x, y }: PrinterCorrection, draw: Draw): HTMLElement {
   const page = makeElement("div", { class: "out-sheet" });
   draw.show(page, scene);
   const svg = page.querySelector("svg");

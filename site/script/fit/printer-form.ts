@@ -1,32 +1,32 @@
 /** Which sheets the printer takes and how it is corrected: filled in once, and kept on the device. */
 
-import type { Stretch } from "../../../src/print/printer-correction.ts";
-import type { PaperName } from "../../../src/print/sheets/printer-paper.ts";
+import type { PrinterCorrection } from "../../../src/print/printer-correction.ts";
+import type { PrinterPaper } from "../../../src/print/sheets/printer-paper.ts";
 import type { Device } from "../device/device.ts";
-import { keepPrinter, keptPrinter, readStretch } from "../device/kept-printer.ts";
+import { keepPrinter, keptPrinter, readPrinterCorrection } from "../device/kept-printer.ts";
 import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
 import { theOne } from "../ui/parts.ts";
 import type { Bench } from "./fit-store.ts";
 
 export interface Printer {
-  readonly paper: PaperName;
-  readonly stretch: Stretch;
+  readonly paper: PrinterPaper;
+  readonly correction: PrinterCorrection;
 }
 
 /** Asks for the printer as it is filled in; of a field that will not do, what was there before. */
 export function bindPrinterForm(page: ParentNode, bench: Bench, device: Device): () => Printer {
   const form = theOne(page, '[data-part="printer"]', HTMLFormElement);
-  let stretch = keptPrinter(device);
-  fillForm(form, { x: `${stretch.x}`, y: `${stretch.y}` });
+  let correction = keptPrinter(device);
+  fillForm(form, { x: `${correction.x}`, y: `${correction.y}` });
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", () => {
-    const reading = readStretch(readForm(form, ["x", "y"]));
+    const reading = readPrinterCorrection(readForm(form, ["x", "y"]));
     const issues = "issues" in reading ? reading.issues : [];
     showFaults(form, issues);
     bench.blame("printer", issues);
     if ("issues" in reading) return;
-    stretch = reading.stretch;
-    keepPrinter(device, stretch);
+    correction = reading.correction;
+    keepPrinter(device, correction);
   });
-  return () => ({ paper: fieldOf(form, "sheet").value === "letter" ? "letter" : "A4", stretch });
+  return () => ({ paper: fieldOf(form, "sheet").value === "letter" ? "letter" : "A4", correction });
 }

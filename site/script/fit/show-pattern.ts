@@ -4,7 +4,7 @@ import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
-import { writeDeskLink } from "../../../src/view/address/fit-address.ts";
+import { writeRecipeLink } from "../../../src/view/address/fit-address.ts";
 import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
@@ -37,7 +37,7 @@ export function bindPage(page: ParentNode, bench: Bench, { draw, queue }: Shows)
   bench.tell((shown) => {
     const { plan, recipe, fit } = shown;
     pattern.value = fit.pattern;
-    link.hash = writeDeskLink(fit);
+    link.hash = writeRecipeLink(fit);
     showVerdict(verdict, shown);
     plate.classList.toggle("stale", shown.faults.notebook.length > 0);
     telling.hidden = shown.faults.notebook.length > 0;

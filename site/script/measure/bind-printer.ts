@@ -1,5 +1,5 @@
 /** The printer's correction from the bars that it printed, kept on the device and told for `book.yaml`. */
-import { NO_STRETCH, type Stretch } from "../../../src/print/printer-correction.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import { printerLine, readBars } from "../../../src/view/fields/printed-bars.ts";
 import type { Device } from "../device/device.ts";
 import { keepPrinter, keptPrinter } from "../device/kept-printer.ts";
@@ -13,7 +13,7 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
   const hold = holdButtons(page, say);
   const corrected = theOne(form, "#corrected", HTMLInputElement);
   const [line, kept] = [partOf(page, "printer-line"), partOf(page, "kept-printer")];
-  let found: Stretch = keptPrinter(device);
+  let found: PrinterCorrection = keptPrinter(device);
   const showKept = () => {
     const { x, y } = keptPrinter(device);
     const isTrue = x === 1 && y === 1;

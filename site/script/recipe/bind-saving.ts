@@ -5,7 +5,7 @@ import { copyLink } from "../ui/copy-link.ts";
 import { onPress, theOne } from "../ui/parts.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { DeskBench } from "./recipe-store.ts";
+import type { RecipeStore } from "./recipe-store.ts";
 
 interface Saving {
   readonly draw: Draw;
@@ -13,11 +13,11 @@ interface Saving {
 }
 
 /** The file is saved as it is written, right or wrong; drawing and plan only where it is right. */
-export function bindDeskSaving(page: Document, bench: DeskBench, { draw, say }: Saving): void {
+export function bindRecipeSaving(page: Document, bench: RecipeStore, { draw, say }: Saving): void {
   onPress(page, "save-recipe", () => {
-    const { desk, result } = bench.lying();
-    const slug = result.ok ? result.recipe.slug : desk.slug || "recipe";
-    saveFile(slug, "md", desk.text);
+    const { draft, result } = bench.state();
+    const slug = result.ok ? result.recipe.slug : draft.slug || "recipe";
+    saveFile(slug, "md", draft.text);
     say(`Put ${slug}.md into content/patterns, and the next build has it.`);
   });
   onPress(page, "save-page-svg", () =>
@@ -31,10 +31,10 @@ export function bindDeskSaving(page: Document, bench: DeskBench, { draw, say }: 
   );
   onPress(page, "copy-link", () => void copyLink(theOne(page, "#link", HTMLInputElement), say));
 
-  type Good = Extract<ReturnType<DeskBench["lying"]>["result"], { ok: true }>;
+  type Good = Extract<ReturnType<RecipeStore["state"]>["result"], { ok: true }>;
 
   function withPlan(act: (name: string, result: Good) => void): void {
-    const { result } = bench.lying();
+    const { result } = bench.state();
     if (result.ok) act(`${result.recipe.slug}-${result.notebook.slug}`, result);
     else say("The recipe has problems: see the list below it.");
   }

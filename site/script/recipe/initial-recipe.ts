@@ -1,19 +1,19 @@
 /** What lies on the desk first: what the address says, else what was kept on the device, else a small recipe. */
 import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
 import {
-  type Desk,
-  readDeskAddress,
-  readKeptDesk,
+  type RecipeDraft,
+  readRecipeAddress,
+  readKeptRecipe,
 } from "../../../src/view/address/recipe-address.ts";
 import type { BookShelf } from "../../../src/view/catalogue.ts";
 import { startFit } from "../app/initial-state.ts";
 import { type Device, KEPT } from "../device/device.ts";
 
-export interface DeskStart {
-  readonly desk: Desk;
+export interface InitialRecipe {
+  readonly draft: RecipeDraft;
   readonly issue?: AddressIssue;
   /** Is there another recipe that was kept on the device? */
-  readonly kept?: Desk;
+  readonly kept?: RecipeDraft;
 }
 
 /** Recipes as written, by slug. */
@@ -21,7 +21,7 @@ export type RecipeTexts = Readonly<Record<string, string>>;
 
 /** Does the address start from a pattern of the book, so that its text is needed? */
 export function needsTexts(hash: string, { slugs }: BookShelf): boolean {
-  const address = readDeskAddress(hash, slugs);
+  const address = readRecipeAddress(hash, slugs);
   return address.ok && address.value.from !== undefined;
 }
 
@@ -32,20 +32,20 @@ interface Sources {
 }
 
 /** The start for an address; a broken one counts as none. */
-export function startDesk(hash: string, { device, shelf, texts }: Sources): DeskStart {
-  const address = readDeskAddress(hash, shelf.slugs);
+export function initialRecipe(hash: string, { device, shelf, texts }: Sources): InitialRecipe {
+  const address = readRecipeAddress(hash, shelf.slugs);
   const said = address.ok ? address.value : {};
   const { notebook: usual } = startFit("", device, shelf).fit;
   const notebook = said.notebook ?? usual;
-  const kept = readKeptDesk(device.recall(KEPT.desk) ?? "", shelf.slugs);
+  const kept = readKeptRecipe(device.recall(KEPT.draft) ?? "", shelf.slugs);
   const written = said.text ?? (said.from === undefined ? undefined : texts[said.from]);
   const issue = address.ok ? {} : { issue: address.issue };
   if (written === undefined) {
-    const lying = kept ?? { notebook, slug: "", text: FIRST_RECIPE };
-    return { desk: { ...lying, notebook: said.notebook ?? kept?.notebook ?? usual }, ...issue };
+    const state = kept ?? { notebook, slug: "", text: FIRST_RECIPE };
+    return { draft: { ...state, notebook: said.notebook ?? kept?.notebook ?? usual }, ...issue };
   }
-  const desk = { notebook, slug: said.slug ?? "", text: written };
-  return { desk, ...issue, ...(kept && kept.text !== written && { kept }) };
+  const draft = { notebook, slug: said.slug ?? "", text: written };
+  return { draft, ...issue, ...(kept && kept.text !== written && { kept }) };
 }
 
 /** Enough to see what there is to change. */

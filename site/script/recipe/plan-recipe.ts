@@ -6,22 +6,22 @@ import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
 import { marginClashes } from "../../../src/recipe/margin-clashes.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
-import type { Desk } from "../../../src/view/address/recipe-address.ts";
+import type { RecipeDraft } from "../../../src/view/address/recipe-address.ts";
 import { nameNotebook } from "../../../src/view/fields/name-notebook.ts";
 import { slugFor } from "../../../src/view/fields/slug-for.ts";
 import { MOST_KIB } from "../lazy/reader/open-file.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";
 
-export type DeskResult =
+export type RecipeResult =
   | { readonly ok: true; readonly recipe: Recipe; readonly plan: Plan; readonly notebook: Notebook }
   | { readonly ok: false; readonly issues: readonly Issue[] };
 
 /** The plan, or every problem at its place. `known` are the notebooks that the book is built for. */
-export function workOutRecipe(
-  { text, slug, notebook: asked }: Desk,
+export function planRecipe(
+  { text, slug, notebook: asked }: RecipeDraft,
   reader: Pick<ReaderPart, "readRecipe">,
   known: readonly Notebook[],
-): DeskResult {
+): RecipeResult {
   const path = `patterns/${slug || "recipe"}.md`;
   if (isTooLarge(text)) {
     const at = { file: path, line: 1, column: 1, width: 0 };

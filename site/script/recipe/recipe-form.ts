@@ -7,7 +7,7 @@ import type { Hold } from "../ui/disable-buttons.ts";
 import { fieldOf, fillForm, showFaults } from "../ui/form.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { RecipeTexts } from "./initial-recipe.ts";
-import type { DeskBench, OnDesk } from "./recipe-store.ts";
+import type { RecipeStore, RecipeState } from "./recipe-store.ts";
 
 interface Asks {
   readonly texts: () => Promise<RecipeTexts>;
@@ -17,7 +17,7 @@ interface Asks {
 }
 
 /** Keeps the fields and the desk the same. */
-export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say, hold }: Asks): void {
+export function bindRecipeForm(page: ParentNode, bench: RecipeStore, { texts, say, hold }: Asks): void {
   const form = theOne(page, '[data-part="desk-fields"]', HTMLFormElement);
   const note = partOf(page, "file-note");
   form.addEventListener("submit", (event) => event.preventDefault());
@@ -25,23 +25,23 @@ export function bindDeskForm(page: ParentNode, bench: DeskBench, { texts, say, h
   const nameFile = bindFileName(form, bench, hold);
   bindStart(form, bench, { texts, say, nameFile });
   bindNotebook(form, bench);
-  bench.tell((lying) => {
-    note.textContent = bench.shelf.slugs.has(nameOf(lying))
+  bench.tell((state) => {
+    note.textContent = bench.shelf.slugs.has(nameOf(state))
       ? "A pattern of the book has this name: in its folder, this file takes its place."
       : "";
   });
 }
 
 /** The name that the file is saved under: the recipe's own where it can be read. */
-function nameOf({ desk, result }: OnDesk): string {
-  return result.ok ? result.recipe.slug : desk.slug;
+function nameOf({ draft, result }: RecipeState): string {
+  return result.ok ? result.recipe.slug : draft.slug;
 }
 
 /** The file's name, and a function that puts another one into the field. */
-function bindFileName(form: HTMLFormElement, bench: DeskBench, hold: Hold): (name: string) => void {
+function bindFileName(form: HTMLFormElement, bench: RecipeStore, hold: Hold): (name: string) => void {
   const field = fieldOf(form, "slug");
   /** The last name that would do; another one on the desk came from elsewhere and is put into its field. */
-  let { slug } = bench.lying().desk;
+  let { slug } = bench.state().draft;
   const judge = (issues: readonly FieldIssue[]) => {
     showFaults(form, issues);
     hold(form, issues);
@@ -60,8 +60,8 @@ function bindFileName(form: HTMLFormElement, bench: DeskBench, hold: Hold): (nam
     slug = typed;
     bench.change({ slug });
   });
-  bench.tell(({ desk, result }) => {
-    if (desk.slug !== slug) nameFile(desk.slug);
+  bench.tell(({ draft, result }) => {
+    if (draft.slug !== slug) nameFile(draft.slug);
     if (result.ok) field.setAttribute("placeholder", result.recipe.slug);
   });
   return nameFile;
@@ -74,7 +74,7 @@ interface StartAsks extends Pick<Asks, "texts" | "say"> {
 /** The recipe to start from; none is named any more when the text has changed. */
 function bindStart(
   form: HTMLFormElement,
-  bench: DeskBench,
+  bench: RecipeStore,
   { texts, say, nameFile }: StartAsks,
 ): void {
   const field = fieldOf(form, "from");
@@ -92,22 +92,22 @@ function bindStart(
     }
   };
   field.addEventListener("input", () => void take(field.value));
-  bench.tell(({ desk }) => {
-    if (desk.text !== taken) fillForm(form, { from: "" });
+  bench.tell(({ draft }) => {
+    if (draft.text !== taken) fillForm(form, { from: "" });
   });
 }
 
 /** The book's notebook; where none is chosen, the one that lay on the desk first. */
-function bindNotebook(form: HTMLFormElement, bench: DeskBench): void {
+function bindNotebook(form: HTMLFormElement, bench: RecipeStore): void {
   const field = fieldOf(form, "notebook");
   const { notebooks } = bench.shelf;
-  const { notebook: own } = bench.lying().desk;
+  const { notebook: own } = bench.state().draft;
   field.addEventListener("input", () => {
     const chosen = notebooks.find((one) => one.slug === field.value);
     bench.change({ notebook: chosen ? { ...chosen, title: "", slug: "", body: "" } : own });
   });
-  bench.tell(({ desk }) => {
-    const twin = notebooks.find((one) => isSameGrid(desk.notebook, one));
+  bench.tell(({ draft }) => {
+    const twin = notebooks.find((one) => isSameGrid(draft.notebook, one));
     fillForm(form, { notebook: twin?.slug ?? "" });
   });
 }

@@ -10,12 +10,12 @@ import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { partOf, theOne, wakePart } from "../ui/parts.ts";
 import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
-import { keepDesk } from "./bind-recipe-address.ts";
-import { bindDeskSaving } from "./bind-saving.ts";
-import { needsTexts, recipeTexts, startDesk } from "./initial-recipe.ts";
-import { bindDeskForm } from "./recipe-form.ts";
-import { openDeskBench } from "./recipe-store.ts";
-import { deskShow } from "./show-recipe.ts";
+import { bindRecipeAddress } from "./bind-recipe-address.ts";
+import { bindRecipeSaving } from "./bind-saving.ts";
+import { needsTexts, recipeTexts, initialRecipe } from "./initial-recipe.ts";
+import { bindRecipeForm } from "./recipe-form.ts";
+import { openRecipeStore } from "./recipe-store.ts";
+import { recipeView } from "./show-recipe.ts";
 
 const own = ownAddress();
 const load = scriptLoader(own);
@@ -33,25 +33,25 @@ async function openPage(): Promise<void> {
   const reader = await readerPart(window, load);
   const device = openDevice(() => localStorage);
   const written = needsTexts(location.hash, shelf) ? await texts() : {};
-  const start = startDesk(location.hash, { device, shelf, texts: written });
-  const bench = openDeskBench(start.desk, shelf, reader);
+  const start = initialRecipe(location.hash, { device, shelf, texts: written });
+  const bench = openRecipeStore(start.draft, shelf, reader);
   const [draw, queue, say] = [openDraw(window), openQueue(window), openStatus(document)];
   const field = theOne(document, "#recipe-text", HTMLTextAreaElement);
   const changed = () => bench.change({ text: editor.text() });
   let editor: Editor = plainEditor(field, changed);
   for (const name of ["desk", "keep-part"]) wakePart(document, name);
-  bindDeskForm(document, bench, { texts, say, hold: holdButtons(document, say) });
-  bench.tell(({ desk }) => {
-    if (editor.text() !== desk.text) editor.setText(desk.text);
+  bindRecipeForm(document, bench, { texts, say, hold: holdButtons(document, say) });
+  bench.tell(({ draft }) => {
+    if (editor.text() !== draft.text) editor.setText(draft.text);
   });
-  const show = deskShow(document, { draw, queue, reader, editor: () => editor });
+  const show = recipeView(document, { draw, queue, reader, editor: () => editor });
   bench.tell(({ result }) => show(result));
-  bindDeskSaving(document, bench, { draw, say });
-  keepDesk(window, bench, { device, start, texts });
+  bindRecipeSaving(document, bench, { draw, say });
+  bindRecipeAddress(window, bench, { device, start, texts });
   keepParts(window, own, ["reader.js", "editor.js", "../fit/recipe/texts.js"]);
   // The plain field serves until then, and for good where the editor cannot be loaded.
   await load("editor.js").catch(() => undefined);
   if (!window.spanbookEditor) return;
   editor = window.spanbookEditor.openEditor(field, changed);
-  show(bench.lying().result);
+  show(bench.state().result);
 }

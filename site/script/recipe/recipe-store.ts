@@ -1,42 +1,42 @@
 /** What lies on the desk now, what it comes to, and who is told when that changes. */
 
-import type { Desk } from "../../../src/view/address/recipe-address.ts";
+import type { RecipeDraft } from "../../../src/view/address/recipe-address.ts";
 import type { BookShelf } from "../../../src/view/catalogue.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";
-import { type DeskResult, workOutRecipe } from "./plan-recipe.ts";
+import { type RecipeResult, planRecipe } from "./plan-recipe.ts";
 
-export interface OnDesk {
-  readonly desk: Desk;
-  readonly result: DeskResult;
+export interface RecipeState {
+  readonly draft: RecipeDraft;
+  readonly result: RecipeResult;
 }
 
-export interface DeskBench {
+export interface RecipeStore {
   readonly shelf: BookShelf;
-  lying(): OnDesk;
+  state(): RecipeState;
   /** Changes some of what lies there; everybody is told before this returns. */
-  change(part: Partial<Desk>): void;
+  change(part: Partial<RecipeDraft>): void;
   /** Tells what lies there now, and then every change. */
-  tell(show: (lying: OnDesk) => void): void;
+  tell(show: (state: RecipeState) => void): void;
 }
 
 /** A desk with something on it from the start. */
-export function openDeskBench(start: Desk, shelf: BookShelf, reader: ReaderPart): DeskBench {
-  const told: ((lying: OnDesk) => void)[] = [];
-  const workedOut = (desk: Desk): OnDesk => ({
-    desk,
-    result: workOutRecipe(desk, reader, shelf.notebooks),
+export function openRecipeStore(start: RecipeDraft, shelf: BookShelf, reader: ReaderPart): RecipeStore {
+  const told: ((state: RecipeState) => void)[] = [];
+  const stateOf = (draft: RecipeDraft): RecipeState => ({
+    draft,
+    result: planRecipe(draft, reader, shelf.notebooks),
   });
-  let lying = workedOut(start);
+  let state = stateOf(start);
   return {
     shelf,
-    lying: () => lying,
+    state: () => state,
     change: (part) => {
-      lying = workedOut({ ...lying.desk, ...part });
-      for (const show of told) show(lying);
+      state = stateOf({ ...state.draft, ...part });
+      for (const show of told) show(state);
     },
     tell: (show) => {
       told.push(show);
-      show(lying);
+      show(state);
     },
   };
 }

@@ -12,7 +12,7 @@ import { partOf, theOne } from "../ui/parts.ts";
 import { misfitReason, tellFit, tellMisfit } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import { issueItems, spokenWords } from "./issue-list.ts";
-import type { DeskResult } from "./plan-recipe.ts";
+import type { RecipeResult } from "./plan-recipe.ts";
 
 interface Shows {
   readonly draw: Draw;
@@ -22,11 +22,11 @@ interface Shows {
   readonly editor: () => Editor;
 }
 
-type Planned = Extract<DeskResult, { ok: true }>;
+type Planned = Extract<RecipeResult, { ok: true }>;
 
 /** A function that shows one result after another. */
-export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) => void {
-  const parts = deskParts(page);
+export function recipeView(page: ParentNode, shows: Shows): (result: RecipeResult) => void {
+  const parts = recipeParts(page);
   return (result) => {
     parts.plate.classList.toggle("stale", !result.ok);
     parts.telling.hidden = !result.ok;
@@ -41,7 +41,7 @@ export function deskShow(page: ParentNode, shows: Shows): (result: DeskResult) =
   };
 }
 
-interface DeskParts {
+interface RecipeParts {
   readonly plate: HTMLElement;
   readonly verdict: HTMLElement;
   readonly telling: HTMLElement;
@@ -49,7 +49,7 @@ interface DeskParts {
   readonly data: HTMLScriptElement;
 }
 
-function deskParts(page: ParentNode): DeskParts {
+function recipeParts(page: ParentNode): RecipeParts {
   return {
     plate: partOf(page, "plate"),
     verdict: partOf(page, "verdict"),
@@ -60,7 +60,7 @@ function deskParts(page: ParentNode): DeskParts {
 }
 
 function showPlan(
-  { plate, verdict, issues, data }: DeskParts,
+  { plate, verdict, issues, data }: RecipeParts,
   planned: Planned,
   draw: Draw,
 ): void {
@@ -75,7 +75,7 @@ function showPlan(
 
 /** The drawing stays as it is. */
 function showIssues(
-  { verdict, issues }: DeskParts,
+  { verdict, issues }: RecipeParts,
   found: readonly Issue[],
   { reader, editor }: Shows,
 ): void {

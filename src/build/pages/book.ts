@@ -71,7 +71,7 @@ export interface PatternPage {
   readonly sourceHtml: string;
   readonly around: AroundPattern;
   /** Where the recipe can be changed on this notebook, and where the pattern can be tried on any other: the parts from # on. */
-  readonly deskHash: string;
+  readonly recipeHash: string;
   readonly fitHash: string;
 }
 

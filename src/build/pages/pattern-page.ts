@@ -1,5 +1,5 @@
 /** The page of one pattern on one notebook. */
-import { writeDeskLink, writeFitAddress } from "../../view/address/fit-address.ts";
+import { writeRecipeLink, writeFitAddress } from "../../view/address/fit-address.ts";
 import type { Pair } from "../../view/entries.ts";
 import { NO_STRIP } from "../../view/fields/strip-fields.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
@@ -39,7 +39,7 @@ export function patternPage(pair: Pair, sources: PageSources): PatternPage {
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(patternPath(pair.pattern)),
     around: around(recipe, pair),
-    deskHash: writeDeskLink(fit),
+    recipeHash: writeRecipeLink(fit),
     fitHash: writeFitAddress(fit),
   };
 }

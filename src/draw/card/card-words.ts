@@ -3,7 +3,7 @@ import type { Axis } from "../../measure/axis.ts";
 import type { Span } from "../../measure/box.ts";
 import type { CardRun, CardSide } from "../../strip/copying-card.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
-import { laneInk } from "../style/lane-style.ts";
+import { laneStyle } from "../style/lane-style.ts";
 import { sayPositions, sayTracks } from "./card-numbers.ts";
 
 /** One instruction; a run's carries the colour number and the label it is drawn with. */
@@ -41,13 +41,13 @@ const LEAVES: Readonly<Record<CardSide["leaf"], string>> = {
 /** One run: what it is, what to tick, what to write. Rows of dots are counted from the edge. */
 export function runStep(run: CardRun, laneIndex: number): CardStep {
   const { colour, label } = run;
-  const ink = laneInk(colour);
+  const style = laneStyle(colour);
   const titles = run.patterns.map(({ title }) => title).join(" and ");
   const ticks = sayPositions(run.marks.map(({ position }) => position));
   return {
     run: { colour, label },
     text: [
-      `${titles}: ${ink.name}, ${ink.stroke}.`,
+      `${titles}: ${style.name}, ${style.stroke}.`,
       `Tick ${ticks}, from the edge to row ${laneIndex + 2}.`,
       `${writeOn(run.tracks)}.`,
     ].join(" "),

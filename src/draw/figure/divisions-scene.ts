@@ -3,7 +3,7 @@ import { type EqualParts, equalParts, TABLE_COUNTS } from "../../divide/division
 import { lineData, rectData } from "../geometry/path-data.ts";
 import { sheetMark } from "../page/paper-marks.ts";
 import type { Mark, PathMark, Scene, TextMark } from "../scene.ts";
-import { INK } from "../style/role-style.ts";
+import { ROLE_STYLES } from "../style/role-style.ts";
 import { BASELINE } from "../text-width.ts";
 
 export interface Divisions {
@@ -25,9 +25,9 @@ const END = 0.9;
 /** Half a pen inside of the frame, which would cut its lines at the head and the foot in two. */
 const SHEET = {
   x: BARS.left,
-  y: INK.paper.width / 2,
+  y: ROLE_STYLES.paper.width / 2,
   width: BARS.width,
-  height: HEIGHT - INK.paper.width,
+  height: HEIGHT - ROLE_STYLES.paper.width,
 };
 
 /** Counts stand at the left, the steps of a part at the right; bars that leave nothing over are drawn boldly. */

@@ -46,7 +46,7 @@ export function splitScene({ id, notebook, split, labels = [] }: SplitDrawing): 
     marks: [
       sheetMark("paper", place.paper),
       gridMark(place),
-      ...stretches.flatMap((stretch) => stretchMarks(place, stretch)),
+      ...stretches.flatMap((interval) => partMarks(place, interval)),
       ...stepTexts(place, stretches, labels),
       ...positionMarks(place, stretches, notebook),
       ...middleSigns([{ place, axis: "across", end: "start" }], notebook.middle),
@@ -55,14 +55,14 @@ export function splitScene({ id, notebook, split, labels = [] }: SplitDrawing): 
 }
 
 /** A part of the slice, in steps from position 0. A gap has no line of its own. */
-interface SplitStretch {
+interface SplitPart {
   readonly kind: "track" | "gap" | "leftover";
   readonly from: number;
   readonly steps: number;
 }
 
 /** Everything the split is made of, from its first step to its last. */
-function stretchesOf({ from, sizes, gaps, before, after }: PlanSplit): readonly SplitStretch[] {
+function stretchesOf({ from, sizes, gaps, before, after }: PlanSplit): readonly SplitPart[] {
   const parts = [
     { kind: "leftover", steps: before } as const,
     ...sizes.flatMap((steps, index) => [
@@ -73,14 +73,14 @@ function stretchesOf({ from, sizes, gaps, before, after }: PlanSplit): readonly 
   ];
   let at = from;
   const placed = parts.map(({ kind, steps }) => {
-    const stretch: SplitStretch = { kind, from: at, steps };
+    const interval: SplitPart = { kind, from: at, steps };
     at += steps;
-    return stretch;
+    return interval;
   });
   return placed.filter(({ steps }) => steps > 0);
 }
 
-function describeSplit(stretches: readonly SplitStretch[]): string {
+function describeSplit(stretches: readonly SplitPart[]): string {
   const words = { track: "", gap: "gap of ", leftover: "left over " };
   return `${stretches.map(({ kind, steps }) => `${words[kind]}${steps}`).join(", ")}.`;
 }
@@ -93,16 +93,16 @@ function gridMark({ dots, pitch, paper }: PagePlace): Mark {
 }
 
 /** A track's outline, from one row of dots to the other; hatching where nothing could be placed. */
-function stretchMarks(place: PagePlace, stretch: SplitStretch): readonly Mark[] {
-  const rect = rectOfStretch(place, stretch);
+function partMarks(place: PagePlace, interval: SplitPart): readonly Mark[] {
+  const rect = rectOfPart(place, interval);
   const { x, y, width, height } = rect;
-  if (stretch.kind === "track") {
+  if (interval.kind === "track") {
     return [{ kind: "path", role: "edge", d: rectData(x, y, width, height) }];
   }
-  return stretch.kind === "gap" ? [] : [{ kind: "path", role: "fill", d: hatchData(rect) }];
+  return interval.kind === "gap" ? [] : [{ kind: "path", role: "fill", d: hatchData(rect) }];
 }
 
-function rectOfStretch({ lines }: PagePlace, { from, steps }: SplitStretch): Rect {
+function rectOfPart({ lines }: PagePlace, { from, steps }: SplitPart): Rect {
   const [x = 0, end = 0] = [lines.across[from], lines.across[from + steps]];
   const [y = 0, bottom = 0] = lines.down;
   return { x, y, width: end - x, height: bottom - y };
@@ -123,12 +123,12 @@ function hatchData({ x, y, width, height }: Rect): string {
 /** How many steps each track has, with its label where there is room for it. */
 function stepTexts(
   place: PagePlace,
-  stretches: readonly SplitStretch[],
+  stretches: readonly SplitPart[],
   labels: readonly string[],
 ): readonly TextMark[] {
   const tracks = stretches.filter(({ kind }) => kind === "track");
   return tracks.map((track, index) => {
-    const { x, y, width, height } = rectOfStretch(place, track);
+    const { x, y, width, height } = rectOfPart(place, track);
     const named = `${labels[index] ?? ""} ${track.steps}`.trim();
     const isRoomy = textWidth(named, SIZE.steps) < width - 1;
     return {
@@ -146,7 +146,7 @@ function stepTexts(
 /** A tick for every position, and the numbers of those where something begins or ends. */
 function positionMarks(
   { lines, paper }: PagePlace,
-  stretches: readonly SplitStretch[],
+  stretches: readonly SplitPart[],
   { middle }: Notebook,
 ): readonly Mark[] {
   const last = lines.across.length - 1;

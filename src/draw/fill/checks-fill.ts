@@ -1,7 +1,7 @@
 /** The fill `checks`: a box to tick at the start of each line, and the rules between the lines. */
-import { type Leaf, writingStep } from "../geometry/paper-box.ts";
+import { type PaperBox, writingStep } from "../geometry/paper-box.ts";
 import { rectData } from "../geometry/path-data.ts";
-import { overlaps, type Rect, rectOf, stretchAlong } from "../geometry/rect.ts";
+import { overlaps, type Rect, rectOf, intervalAlong } from "../geometry/rect.ts";
 import type { DrawFill } from "./fill-marks.ts";
 import { ruleLines } from "./rule-lines.ts";
 
@@ -9,19 +9,19 @@ import { ruleLines } from "./rule-lines.ts";
 const PART_OF_STEP = 0.56;
 
 /** Boxes to tick in the first column of steps; a line that holds the label has none. */
-export const checksFill: DrawFill = (leaf) => ({
+export const checksFill: DrawFill = (paperBox) => ({
   lines:
-    ruleLines(leaf, "across") +
-    tickBoxes(leaf)
+    ruleLines(paperBox, "across") +
+    tickBoxes(paperBox)
       .map(({ x, y, width, height }) => rectData(x, y, width, height))
       .join(""),
 });
 
-function tickBoxes(leaf: Leaf): readonly Rect[] {
-  const { box, taken } = leaf;
-  const column = writingStep(leaf, "across", 0);
+function tickBoxes(paperBox: PaperBox): readonly Rect[] {
+  const { box, taken } = paperBox;
+  const column = writingStep(paperBox, "across", 0);
   return Array.from({ length: Math.floor(box.h / box.every) }, (_, line) =>
-    squareIn(rectOf(column, writingStep(leaf, "down", (line + 1) * box.every - 1))),
+    squareIn(rectOf(column, writingStep(paperBox, "down", (line + 1) * box.every - 1))),
   ).filter((rect) => rect.width > 0 && !(taken && touches(rect, taken)));
 }
 
@@ -33,7 +33,7 @@ function squareIn({ x, y, width, height }: Rect): Rect {
 
 function touches(a: Rect, b: Rect): boolean {
   return (
-    overlaps(stretchAlong(a, "across"), stretchAlong(b, "across")) &&
-    overlaps(stretchAlong(a, "down"), stretchAlong(b, "down"))
+    overlaps(intervalAlong(a, "across"), intervalAlong(b, "across")) &&
+    overlaps(intervalAlong(a, "down"), intervalAlong(b, "down"))
   );
 }

@@ -1,5 +1,5 @@
 /** What a fill draws in one box, as text for the paths and marks of the page. */
-import type { Leaf } from "../geometry/paper-box.ts";
+import type { PaperBox } from "../geometry/paper-box.ts";
 import type { TextMark } from "../scene.ts";
 
 /** Every part is left out where a fill has none of it. */
@@ -17,4 +17,4 @@ export interface DottedLines {
 }
 
 /** A fill: what it draws in a box. */
-export type DrawFill = (leaf: Leaf) => FillMarks;
+export type DrawFill = (paperBox: PaperBox) => FillMarks;

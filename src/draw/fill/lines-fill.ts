@@ -3,4 +3,4 @@ import type { DrawFill } from "./fill-marks.ts";
 import { ruleLines } from "./rule-lines.ts";
 
 /** Rules across the box; its own edges are not drawn again. */
-export const linesFill: DrawFill = (leaf) => ({ lines: ruleLines(leaf, "across") });
+export const linesFill: DrawFill = (paperBox) => ({ lines: ruleLines(paperBox, "across") });

@@ -1,7 +1,7 @@
 /** The fill `numbers`: 1 and up along the longer side of the box, one every so many steps. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { type Leaf, writingStep } from "../geometry/paper-box.ts";
-import { overlaps, type Rect, rectOf, type Stretch, stretchAlong } from "../geometry/rect.ts";
+import { type PaperBox, writingStep } from "../geometry/paper-box.ts";
+import { overlaps, type Rect, rectOf, type Interval, intervalAlong } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
 import { BASELINE, CAPITAL, DIGIT_WIDTH, textWidth } from "../text-width.ts";
 import type { DrawFill } from "./fill-marks.ts";
@@ -13,24 +13,24 @@ const SIZE = { largest: 2.5, smallest: 1.9, part: 0.52 };
 const MOST_OF_LANE = 1.15;
 
 /** Down a box that is at least as high as wide, else across; a number that the label covers is left out. */
-export const numbersFill: DrawFill = (leaf) => ({
-  texts: numberMarks(leaf).filter((mark) => !leaf.taken || !covers(leaf.taken, mark)),
+export const numbersFill: DrawFill = (paperBox) => ({
+  texts: numberMarks(paperBox).filter((mark) => !paperBox.taken || !covers(paperBox.taken, mark)),
 });
 
 /** Along which axis the numbers of a box run. */
-export function numbersAxis({ box }: Leaf): Axis {
+export function numbersAxis({ box }: PaperBox): Axis {
   return box.h >= box.w ? "down" : "across";
 }
 
 /** The column (or row) of steps that the numbers stand in. */
-export function numbersLane(leaf: Leaf): Stretch {
-  return writingStep(leaf, otherAxis(numbersAxis(leaf)), 0);
+export function numbersLane(paperBox: PaperBox): Interval {
+  return writingStep(paperBox, otherAxis(numbersAxis(paperBox)), 0);
 }
 
 /** One a cell; a narrow step at the paper's edge that has no room for its number has none. */
-function numberMarks(leaf: Leaf): readonly TextMark[] {
-  const size = numberSize(leaf);
-  return numberCells(leaf).flatMap(({ x, y, width, height }, index): TextMark[] => {
+function numberMarks(paperBox: PaperBox): readonly TextMark[] {
+  const size = numberSize(paperBox);
+  return numberCells(paperBox).flatMap(({ x, y, width, height }, index): TextMark[] => {
     const text = String(index + 1);
     const isTooWide = text.length * DIGIT_WIDTH * size > width * MOST_OF_LANE;
     if (isTooWide || height < size * CAPITAL) return [];
@@ -40,20 +40,20 @@ function numberMarks(leaf: Leaf): readonly TextMark[] {
   });
 }
 
-function numberSize({ pitch }: Leaf): number {
+function numberSize({ pitch }: PaperBox): number {
   const wished = SIZE.part * Math.min(pitch.across, pitch.down);
   return Math.max(SIZE.smallest, Math.min(SIZE.largest, wished));
 }
 
 /** Across, a number stands in the middle of its steps; down, in the first of them, as on a line. */
-function numberCells(leaf: Leaf): readonly Rect[] {
-  const { box } = leaf;
-  const axis = numbersAxis(leaf);
-  const lane = numbersLane(leaf);
+function numberCells(paperBox: PaperBox): readonly Rect[] {
+  const { box } = paperBox;
+  const axis = numbersAxis(paperBox);
+  const lane = numbersLane(paperBox);
   const steps = axis === "down" ? box.h : box.w;
   return Array.from({ length: Math.floor(steps / box.every) }, (_, index) => {
-    const first = writingStep(leaf, axis, index * box.every);
-    const last = writingStep(leaf, axis, (index + 1) * box.every - 1);
+    const first = writingStep(paperBox, axis, index * box.every);
+    const last = writingStep(paperBox, axis, (index + 1) * box.every - 1);
     return axis === "down" ? rectOf(lane, first) : rectOf({ from: first.from, to: last.to }, lane);
   });
 }
@@ -61,7 +61,7 @@ function numberCells(leaf: Leaf): readonly Rect[] {
 function covers(taken: Rect, { x, y, size, text }: TextMark): boolean {
   const half = textWidth(text, size) / 2;
   return (
-    overlaps(stretchAlong(taken, "across"), { from: x - half, to: x + half }) &&
-    overlaps(stretchAlong(taken, "down"), { from: y - size * CAPITAL, to: y })
+    overlaps(intervalAlong(taken, "across"), { from: x - half, to: x + half }) &&
+    overlaps(intervalAlong(taken, "down"), { from: y - size * CAPITAL, to: y })
   );
 }

@@ -3,6 +3,6 @@ import type { DrawFill } from "./fill-marks.ts";
 import { ruleLines } from "./rule-lines.ts";
 
 /** Lines both ways; the box's own edges are not drawn again. */
-export const squaresFill: DrawFill = (leaf) => ({
-  lines: ruleLines(leaf, "across") + ruleLines(leaf, "down"),
+export const squaresFill: DrawFill = (paperBox) => ({
+  lines: ruleLines(paperBox, "across") + ruleLines(paperBox, "down"),
 });

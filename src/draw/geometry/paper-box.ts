@@ -3,9 +3,9 @@ import type { Axis } from "../../measure/axis.ts";
 import { spanAlong } from "../../measure/box.ts";
 import type { PlanBox } from "../../plan/plan.ts";
 import type { PagePlace } from "./page-place.ts";
-import { type Rect, rectOf, type Stretch } from "./rect.ts";
+import { type Rect, rectOf, type Interval } from "./rect.ts";
 
-export interface Leaf {
+export interface PaperBox {
   readonly box: PlanBox;
   /** Millimetres of every position from the box's first edge to its last, along each axis. */
   readonly lines: Readonly<Record<Axis, readonly number[]>>;
@@ -15,7 +15,7 @@ export interface Leaf {
 }
 
 /** The box with its positions in millimetres. */
-export function leafOn(place: PagePlace, box: PlanBox): Leaf {
+export function paperBoxOn(place: PagePlace, box: PlanBox): PaperBox {
   const linesOf = (axis: Axis) => {
     const { from, length } = spanAlong(box, axis);
     return place.lines[axis].slice(from, from + length + 1);
@@ -28,7 +28,7 @@ export function leafOn(place: PagePlace, box: PlanBox): Leaf {
 }
 
 /** The stretch of a step of the box, counted from 0 at its first edge. */
-function stepStretch({ lines }: Leaf, axis: Axis, step: number): Stretch {
+function stepInterval({ lines }: PaperBox, axis: Axis, step: number): Interval {
   const from = lines[axis][step] ?? 0;
   return { from, to: lines[axis][step + 1] ?? from };
 }
@@ -37,26 +37,26 @@ function stepStretch({ lines }: Leaf, axis: Axis, step: number): Stretch {
  * The part of a step to write in. A step that ends at the paper's edge can be wider than its twins:
  * writing keeps to the pitch next to the dot, so that it stays clear of the binding and lines up.
  */
-export function writingStep(leaf: Leaf, axis: Axis, step: number): Stretch {
-  const { from, to } = stepStretch(leaf, axis, step);
-  const pitch = leaf.pitch[axis];
-  const isFirstOfPage = step === 0 && spanAlong(leaf.box, axis).from === 0;
+export function writingStep(paperBox: PaperBox, axis: Axis, step: number): Interval {
+  const { from, to } = stepInterval(paperBox, axis, step);
+  const pitch = paperBox.pitch[axis];
+  const isFirstOfPage = step === 0 && spanAlong(paperBox.box, axis).from === 0;
   if (isFirstOfPage) return { from: Math.max(from, to - pitch), to };
   return { from, to: Math.min(to, from + pitch) };
 }
 
 /** The whole stretch of the box along an axis. */
-export function leafStretch({ lines }: Leaf, axis: Axis): Stretch {
+export function paperBoxInterval({ lines }: PaperBox, axis: Axis): Interval {
   return { from: lines[axis][0] ?? 0, to: lines[axis].at(-1) ?? 0 };
 }
 
 /** The part of the box to write in: see `writingStep`. */
-export function writingRect(leaf: Leaf): Rect {
-  return rectOf(writingStretch(leaf, "across"), writingStretch(leaf, "down"));
+export function writingRect(paperBox: PaperBox): Rect {
+  return rectOf(writingInterval(paperBox, "across"), writingInterval(paperBox, "down"));
 }
 
-function writingStretch(leaf: Leaf, axis: Axis): Stretch {
-  const { from } = writingStep(leaf, axis, 0);
-  const { to } = writingStep(leaf, axis, leaf.lines[axis].length - 2);
+function writingInterval(paperBox: PaperBox, axis: Axis): Interval {
+  const { from } = writingStep(paperBox, axis, 0);
+  const { to } = writingStep(paperBox, axis, paperBox.lines[axis].length - 2);
   return { from, to };
 }

@@ -9,20 +9,20 @@ export interface Rect {
 }
 
 /** A stretch of one axis in millimetres. */
-export interface Stretch {
+export interface Interval {
   readonly from: number;
   readonly to: number;
 }
 
 /** The stretch that a rectangle covers along an axis. */
-export function stretchAlong(rect: Rect, axis: Axis): Stretch {
+export function intervalAlong(rect: Rect, axis: Axis): Interval {
   return axis === "across"
     ? { from: rect.x, to: rect.x + rect.width }
     : { from: rect.y, to: rect.y + rect.height };
 }
 
 /** The rectangle that two stretches span. */
-export function rectOf(across: Stretch, down: Stretch): Rect {
+export function rectOf(across: Interval, down: Interval): Rect {
   return {
     x: across.from,
     y: down.from,
@@ -32,7 +32,7 @@ export function rectOf(across: Stretch, down: Stretch): Rect {
 }
 
 /** Do two stretches share more than an end? */
-export function overlaps(a: Stretch, b: Stretch): boolean {
+export function overlaps(a: Interval, b: Interval): boolean {
   return a.from < b.to && b.from < a.to;
 }
 

@@ -1,9 +1,9 @@
 /** Where the label of a box stands: its lines of text, and the room that they take. */
 
-import type { Leaf } from "../geometry/paper-box.ts";
+import type { PaperBox } from "../geometry/paper-box.ts";
 import type { Rect } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
-import { INK } from "../style/role-style.ts";
+import { ROLE_STYLES } from "../style/role-style.ts";
 import { BASELINE, CAPITAL, textWidth } from "../text-width.ts";
 import { type FittedLabel, fitLabel, LINE_HEIGHT, SMALLEST } from "./fit-label.ts";
 import { type LabelKind, labelZone } from "./label-zone.ts";
@@ -22,17 +22,17 @@ const DESCENT = 0.22;
 const AIR = 0.6;
 
 /** The label of a leaf; nothing where it has none, or where not even a letter has room. */
-export function placeLabel(leaf: Leaf, kind: LabelKind): PlacedLabel | undefined {
-  if (leaf.box.label.trim() === "") return undefined;
-  const zone = labelZone(leaf);
-  const fitted = fitLabel(leaf.box.label, {
+export function placeLabel(paperBox: PaperBox, kind: LabelKind): PlacedLabel | undefined {
+  if (paperBox.box.label.trim() === "") return undefined;
+  const zone = labelZone(paperBox);
+  const fitted = fitLabel(paperBox.box.label, {
     width: zone.width - 2 * PADDING,
     height: zone.height - 2 * ABOVE,
-    size: labelSize(leaf, kind),
-    weight: INK[roleOf(kind)].weight,
+    size: labelSize(paperBox, kind),
+    weight: ROLE_STYLES[roleOf(kind)].weight,
   });
   if (fitted.lines.length === 0) return undefined;
-  return fitted.isTurned ? placeTurned(fitted, kind, zone) : placeUpright(fitted, kind, zone, leaf);
+  return fitted.isTurned ? placeTurned(fitted, kind, zone) : placeUpright(fitted, kind, zone, paperBox);
 }
 
 function roleOf(kind: LabelKind): "heading" | "label" {
@@ -40,7 +40,7 @@ function roleOf(kind: LabelKind): "heading" | "label" {
 }
 
 /** In millimetres: a label goes by the grid, a heading by its box. */
-function labelSize({ pitch, box }: Leaf, kind: LabelKind): number {
+function labelSize({ pitch, box }: PaperBox, kind: LabelKind): number {
   const wished =
     kind === "heading"
       ? Math.min(4.6, 0.46 * box.h * pitch.down)
@@ -49,17 +49,17 @@ function labelSize({ pitch, box }: Leaf, kind: LabelKind): number {
 }
 
 /** Upright: at the start of the first row, or in the middle of a cell or heading. */
-function placeUpright(fitted: FittedLabel, kind: LabelKind, zone: Rect, leaf: Leaf): PlacedLabel {
+function placeUpright(fitted: FittedLabel, kind: LabelKind, zone: Rect, paperBox: PaperBox): PlacedLabel {
   const { lines, size } = fitted;
   const role = roleOf(kind);
   const isCentred = kind === "cell";
-  const row = kind === "corner" ? Math.min(leaf.pitch.down, zone.height) : zone.height;
+  const row = kind === "corner" ? Math.min(paperBox.pitch.down, zone.height) : zone.height;
   const below = (lines.length - 1) * LINE_HEIGHT * size;
   const baseline =
     zone.y + Math.max(row / 2 - (kind === "corner" ? 0 : below / 2), size / 2) + BASELINE * size;
   const x = isCentred ? zone.x + zone.width / 2 : zone.x + PADDING;
   const anchor = isCentred ? "middle" : "start";
-  const width = Math.max(...lines.map((line) => textWidth(line, size, INK[role].weight)));
+  const width = Math.max(...lines.map((line) => textWidth(line, size, ROLE_STYLES[role].weight)));
   return {
     marks: lines.map((text, index) => {
       const y = baseline + index * LINE_HEIGHT * size;
@@ -78,7 +78,7 @@ function placeUpright(fitted: FittedLabel, kind: LabelKind, zone: Rect, leaf: Le
 function placeTurned({ lines, size }: FittedLabel, kind: LabelKind, zone: Rect): PlacedLabel {
   const role = roleOf(kind);
   const text = lines.join(" ");
-  const width = textWidth(text, size, INK[role].weight);
+  const width = textWidth(text, size, ROLE_STYLES[role].weight);
   const centre = zone.x + zone.width / 2;
   const isCentred = kind === "cell";
   const y = isCentred ? zone.y + zone.height / 2 : zone.y + PADDING;

@@ -2,8 +2,8 @@
 import { otherAxis } from "../../measure/axis.ts";
 import type { PlanBox, PlanPage } from "../../plan/plan.ts";
 import { numbersAxis, numbersLane } from "../fill/numbers-fill.ts";
-import { type Leaf, writingRect } from "../geometry/paper-box.ts";
-import { type Rect, rectOf, stretchAlong } from "../geometry/rect.ts";
+import { type PaperBox, writingRect } from "../geometry/paper-box.ts";
+import { type Rect, rectOf, intervalAlong } from "../geometry/rect.ts";
 
 /** A heading spans most of the page, a cell is small or one row high, all others are labelled in their corner. */
 export type LabelKind = "heading" | "cell" | "corner";
@@ -51,13 +51,13 @@ function sizeName(w: number, h: number): string {
 }
 
 /** The box without the lane that its numbers stand in, where anything is left beside it. */
-export function labelZone(leaf: Leaf): Rect {
-  const zone = writingRect(leaf);
-  if (leaf.box.fill !== "numbers") return zone;
-  const axis = numbersAxis(leaf);
+export function labelZone(paperBox: PaperBox): Rect {
+  const zone = writingRect(paperBox);
+  if (paperBox.box.fill !== "numbers") return zone;
+  const axis = numbersAxis(paperBox);
   const aside = otherAxis(axis);
-  const free = { from: numbersLane(leaf).to, to: stretchAlong(zone, aside).to };
-  if (free.to - free.from < leaf.pitch[aside] / 2) return zone;
-  const whole = stretchAlong(zone, axis);
+  const free = { from: numbersLane(paperBox).to, to: intervalAlong(zone, aside).to };
+  if (free.to - free.from < paperBox.pitch[aside] / 2) return zone;
+  const whole = intervalAlong(zone, axis);
   return axis === "down" ? rectOf(free, whole) : rectOf(whole, free);
 }

@@ -3,7 +3,7 @@ import type { Axis } from "../../measure/axis.ts";
 import { otherAxis } from "../../measure/axis.ts";
 import { pointAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
-import { type Rect, stretchAlong } from "../geometry/rect.ts";
+import { type Rect, intervalAlong } from "../geometry/rect.ts";
 
 /** How far from the paper's edge things stand. */
 export const BAND = {
@@ -30,7 +30,7 @@ export interface BandSide {
 
 /** A point of a band, so far along its axis and so far outside of the paper. */
 export function bandPoint({ place, axis, end }: BandSide, along: number, out: number) {
-  const sheet = stretchAlong(place.paper, otherAxis(axis));
+  const sheet = intervalAlong(place.paper, otherAxis(axis));
   return pointAlong(axis, along, end === "start" ? sheet.from - out : sheet.to + out);
 }
 

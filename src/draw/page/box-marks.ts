@@ -3,7 +3,7 @@ import type { PlanPage } from "../../plan/plan.ts";
 import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
 import type { FillMarks } from "../fill/fill-marks.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
-import { leafOn } from "../geometry/paper-box.ts";
+import { paperBoxOn } from "../geometry/paper-box.ts";
 import type { Rect } from "../geometry/rect.ts";
 import { placeLabel } from "../label/label-place.ts";
 import { labelKinds } from "../label/label-zone.ts";
@@ -24,13 +24,13 @@ export function boxMarks(place: PagePlace, page: PlanPage, hasLabels: boolean): 
   const taken: Rect[] = [];
   const kindOf = labelKinds(page);
   for (const box of page.boxes) {
-    const leaf = leafOn(place, box);
-    const label = hasLabels ? placeLabel(leaf, kindOf(box)) : undefined;
+    const paperBox = paperBoxOn(place, box);
+    const label = hasLabels ? placeLabel(paperBox, kindOf(box)) : undefined;
     if (label) {
       labels.push(...label.marks);
       taken.push(label.taken);
     }
-    fills.push(FILL_DRAWINGS[box.fill](label ? { ...leaf, taken: label.taken } : leaf));
+    fills.push(FILL_DRAWINGS[box.fill](label ? { ...paperBox, taken: label.taken } : paperBox));
   }
   return { fills: gatherFills(fills), labels, taken };
 }

@@ -3,7 +3,7 @@ import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
 import { lineAlong, pointAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { formatNumber } from "../geometry/path-data.ts";
-import { stretchAlong } from "../geometry/rect.ts";
+import { intervalAlong } from "../geometry/rect.ts";
 import type { Mark, PathMark, TextMark } from "../scene.ts";
 import { BASELINE, CAPITAL } from "../text-width.ts";
 
@@ -31,7 +31,7 @@ function asideOf({ dots, pitch }: PagePlace, axis: Axis): number {
 /** The line and its two ends, as draughtsmen's strokes. */
 function dimensionData(place: PagePlace, axis: Axis): string {
   const aside = asideOf(place, axis);
-  const { from } = stretchAlong(place.paper, axis);
+  const { from } = intervalAlong(place.paper, axis);
   const to = place.dots[axis][0] ?? from;
   const end = (along: number) =>
     lineAlong(otherAxis(axis), { from: aside - END, to: aside + END }, along);
@@ -40,7 +40,7 @@ function dimensionData(place: PagePlace, axis: Axis): string {
 
 /** Behind the first dot, so that it never has to fit into a narrow edge. */
 function dimensionText(place: PagePlace, axis: Axis): TextMark {
-  const { from } = stretchAlong(place.paper, axis);
+  const { from } = intervalAlong(place.paper, axis);
   const first = place.dots[axis][0] ?? from;
   const text = `${formatNumber(first - from)} mm`;
   const { x, y } = pointAlong(axis, first, asideOf(place, axis));

@@ -2,9 +2,9 @@
 import { otherAxis } from "../../measure/axis.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
-import { stretchAlong } from "../geometry/rect.ts";
+import { intervalAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
-import { INK } from "../style/role-style.ts";
+import { ROLE_STYLES } from "../style/role-style.ts";
 import type { EdgeLine, EdgeWeight } from "./box-edges.ts";
 
 const ROLES = { fine: "edge-fine", strong: "edge" } as const;
@@ -30,7 +30,7 @@ export function edgeMarks(
 /** Is the line an edge of the paper, where no pen can go? */
 function isOnPaperEdge(place: PagePlace, { axis, at }: EdgeLine): boolean {
   const aside = otherAxis(axis);
-  const { from, to } = stretchAlong(place.paper, aside);
+  const { from, to } = intervalAlong(place.paper, aside);
   const mm = place.lines[aside][at];
   return mm === from || mm === to;
 }
@@ -39,7 +39,7 @@ function isOnPaperEdge(place: PagePlace, { axis, at }: EdgeLine): boolean {
 function edgeData(place: PagePlace, edge: EdgeLine, penScale: number): string {
   const { paper, lines } = place;
   const { axis, at, from, to, weight } = edge;
-  const sheet = stretchAlong(paper, axis);
+  const sheet = intervalAlong(paper, axis);
   const end = capLength(weight) * penScale;
   const start = Math.max(lines[axis][from] ?? 0, sheet.from + end);
   const stop = Math.min(lines[axis][to] ?? 0, sheet.to - end);
@@ -47,6 +47,6 @@ function edgeData(place: PagePlace, edge: EdgeLine, penScale: number): string {
 }
 
 function capLength(weight: EdgeWeight): number {
-  const { cap, width } = INK[ROLES[weight]];
+  const { cap, width } = ROLE_STYLES[ROLES[weight]];
   return cap === "butt" ? 0 : width / 2;
 }

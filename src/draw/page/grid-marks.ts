@@ -4,7 +4,7 @@ import type { Ruling } from "../../notebook/notebook.ts";
 import { dottedRow } from "../geometry/dotted-row.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
-import { isInside, type Rect, stretchAlong } from "../geometry/rect.ts";
+import { isInside, type Rect, intervalAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 
 /** The ruling of one page. Dots keep clear of labels; printed lines run through below them. */
@@ -20,7 +20,7 @@ export function gridMarks(
 
 /** One dotted line a row, broken where a label stands. */
 function dotGrid({ dots, pitch, paper }: PagePlace, labels: readonly Rect[]): PathMark {
-  const end = stretchAlong(paper, "across").to;
+  const end = intervalAlong(paper, "across").to;
   const rows = dots.down.map((y) => {
     const inTheWay = labels.filter((label) => y >= label.y && y <= label.y + label.height);
     const isShown = (x: number) => !inTheWay.some((label) => isInside(label, x, y));
@@ -32,20 +32,20 @@ function dotGrid({ dots, pitch, paper }: PagePlace, labels: readonly Rect[]): Pa
 /** Lines from the first to the last dot, both ways. */
 function squareGrid({ dots }: PagePlace): string {
   return AXES.map((axis) => {
-    const stretch = { from: dots[axis][0] ?? 0, to: dots[axis].at(-1) ?? 0 };
-    return dots[otherAxis(axis)].map((aside) => lineAlong(axis, stretch, aside)).join("");
+    const interval = { from: dots[axis][0] ?? 0, to: dots[axis].at(-1) ?? 0 };
+    return dots[otherAxis(axis)].map((aside) => lineAlong(axis, interval, aside)).join("");
   }).join("");
 }
 
 /** Lines from edge to edge of the paper. */
 function writingLines({ dots, paper }: PagePlace): string {
-  return dots.down.map((y) => lineAlong("across", stretchAlong(paper, "across"), y)).join("");
+  return dots.down.map((y) => lineAlong("across", intervalAlong(paper, "across"), y)).join("");
 }
 
 /** Columns of a lined page are counted on ticks along its first and last line. */
 function lineTicks({ dots, paper }: PagePlace): string {
   const half = 0.8;
-  const { from, to } = stretchAlong(paper, "down");
+  const { from, to } = intervalAlong(paper, "down");
   return [dots.down[0] ?? from, dots.down.at(-1) ?? to]
     .map((y) => ({ from: Math.max(from, y - half), to: Math.min(to, y + half) }))
     .flatMap((tick) => dots.across.map((x) => lineAlong("down", tick, x)))

@@ -3,7 +3,7 @@ import { AXES, type Axis } from "../../measure/axis.ts";
 import { type Middle, middlesOf } from "../../measure/grid-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { formatNumber, polygonData } from "../geometry/path-data.ts";
-import { stretchAlong } from "../geometry/rect.ts";
+import { intervalAlong } from "../geometry/rect.ts";
 import type { Mark, PathMark, TextMark } from "../scene.ts";
 import { BASELINE, textWidth } from "../text-width.ts";
 import { BAND, type KeySize } from "./band.ts";
@@ -56,7 +56,7 @@ function keyEntries(place: PagePlace, middle: Middle): readonly KeyEntry[] {
     return `${positions.join(" and ")} ${axis}`;
   };
   const measured = (axis: Axis) => {
-    const mm = place.middle[axis] - stretchAlong(place.paper, axis).from;
+    const mm = place.middle[axis] - intervalAlong(place.paper, axis).from;
     return `${formatNumber(mm)} mm ${axis}`;
   };
   return [

@@ -6,9 +6,9 @@ import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Recipe } from "../../recipe/recipe.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { rectData } from "../geometry/path-data.ts";
-import { type Rect, rectOf, type Stretch, stretchAlong } from "../geometry/rect.ts";
+import { type Rect, rectOf, type Interval, intervalAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
-import { INK } from "../style/role-style.ts";
+import { ROLE_STYLES } from "../style/role-style.ts";
 
 /** The bands of one page in one path, each from outline to outline of the paper; nothing where its recipe writes no margin. */
 export function marginMarks(
@@ -21,30 +21,30 @@ export function marginMarks(
   const bands = AXES.flatMap((axis) => {
     const [before, after] =
       axis === "across" ? [sides.left, sides.right] : [sides.top, sides.bottom];
-    const { from, to } = stretchAlong(paper, axis);
+    const { from, to } = intervalAlong(paper, axis);
     const last = lines[axis][steps[axis] - after] ?? to;
     return [
-      { axis, isWanted: before > 0, stretch: { from, to: lines[axis][before] ?? from } },
-      { axis, isWanted: after > 0, stretch: { from: last, to } },
+      { axis, isWanted: before > 0, interval: { from, to: lines[axis][before] ?? from } },
+      { axis, isWanted: after > 0, interval: { from: last, to } },
     ];
   });
   const d = bands
     .filter(({ isWanted }) => isWanted)
-    .map(({ axis, stretch }) => bandData(paper, axis, stretch))
+    .map(({ axis, interval }) => bandData(paper, axis, interval))
     .join("");
   return d === "" ? [] : [{ kind: "path", role: "margin", d }];
 }
 
 /** The tint leaves the outline of the sheet as it is. */
 function insideOutline({ x, y, width, height }: Rect): Rect {
-  const pen = INK.paper.width;
+  const pen = ROLE_STYLES.paper.width;
   return { x: x + pen / 2, y: y + pen / 2, width: width - pen, height: height - pen };
 }
 
-function bandData(paper: Rect, axis: Axis, stretch: Stretch): string {
-  const whole = stretchAlong(paper, otherAxis(axis));
+function bandData(paper: Rect, axis: Axis, interval: Interval): string {
+  const whole = intervalAlong(paper, otherAxis(axis));
   const { x, y, width, height } =
-    axis === "across" ? rectOf(stretch, whole) : rectOf(whole, stretch);
+    axis === "across" ? rectOf(interval, whole) : rectOf(whole, interval);
   return rectData(x, y, width, height);
 }
 

@@ -4,7 +4,7 @@ import { type Middle, middlesOf } from "../../measure/grid-axis.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { polygonData } from "../geometry/path-data.ts";
-import { stretchAlong } from "../geometry/rect.ts";
+import { intervalAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 import { type BandSide, bandPoint } from "./band.ts";
 
@@ -29,7 +29,7 @@ export function middleLines(places: readonly PagePlace[], middle: Middle): reado
     places
       .flatMap((place) =>
         AXES.flatMap((axis) => {
-          const whole = stretchAlong(place.paper, otherAxis(axis));
+          const whole = intervalAlong(place.paper, otherAxis(axis));
           return positionsOf(place, axis).map((at) => lineAlong(otherAxis(axis), whole, at));
         }),
       )

@@ -6,7 +6,7 @@ import type { Side } from "../../plan/plan.ts";
 import { sideOfKey } from "../../recipe/margin-sides.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import { rectData } from "../geometry/path-data.ts";
-import { type Rect, type Stretch, stretchAlong } from "../geometry/rect.ts";
+import { type Rect, type Interval, intervalAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 
 /** From the bound edge to its stitches, and from a corner to the first of them, in millimetres. */
@@ -22,13 +22,13 @@ export function bindingMarks(paper: Rect, binding: Binding, side: Side): readonl
   if (binding === "none") return [];
   const bound = sideOfKey("inner", binding, side);
   const axis: Axis = bound === "top" || bound === "bottom" ? "across" : "down";
-  const { from, to } = stretchAlong(paper, axis);
-  const seam: Stretch = { from: from + STITCHES.start, to: to - STITCHES.start };
+  const { from, to } = intervalAlong(paper, axis);
+  const seam: Interval = { from: from + STITCHES.start, to: to - STITCHES.start };
   return [{ kind: "path", role: "binding", d: lineAlong(axis, seam, seamAt(paper, bound)) }];
 }
 
 function seamAt(paper: Rect, bound: PaperSide): number {
   const axis = bound === "top" || bound === "bottom" ? "across" : "down";
-  const { from, to } = stretchAlong(paper, otherAxis(axis));
+  const { from, to } = intervalAlong(paper, otherAxis(axis));
   return bound === "left" || bound === "top" ? from + STITCHES.inset : to - STITCHES.inset;
 }

@@ -2,7 +2,7 @@
 import type { PlanBox, PlanPage } from "../../plan/plan.ts";
 import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
 import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
-import { type Leaf, leafOn } from "../geometry/paper-box.ts";
+import { type PaperBox, paperBoxOn } from "../geometry/paper-box.ts";
 import { rectData } from "../geometry/path-data.ts";
 import { placeLabel } from "../label/label-place.ts";
 import { labelKinds } from "../label/label-zone.ts";
@@ -38,8 +38,8 @@ export function thumbnailScene({ plan, notebook, recipe }: PageDrawing): Scene {
 }
 
 function thumbnailLayers(page: PlanPage, place: PagePlace): readonly Layer[] {
-  const leaves = page.boxes.map((box) => leafOn(place, widened(box, place)));
-  const fills = leaves.map((leaf) => FILL_DRAWINGS[leaf.box.fill](leaf));
+  const leaves = page.boxes.map((box) => paperBoxOn(place, widened(box, place)));
+  const fills = leaves.map((paperBox) => FILL_DRAWINGS[paperBox.box.fill](paperBox));
   return [
     [sheetMark("paper", place.paper)],
     gatherFills(fills).filter(({ kind }) => kind === "path"),
@@ -56,10 +56,10 @@ function widened(box: PlanBox, { pitch, paper }: PagePlace): PlanBox {
 }
 
 /** Where text would stand, as bars in one path. */
-function labelBars(leaves: readonly Leaf[], page: PlanPage): readonly PathMark[] {
+function labelBars(leaves: readonly PaperBox[], page: PlanPage): readonly PathMark[] {
   const kindOf = labelKinds(page);
   const d = leaves
-    .flatMap((leaf) => placeLabel(leaf, kindOf(leaf.box))?.taken ?? [])
+    .flatMap((paperBox) => placeLabel(paperBox, kindOf(paperBox.box))?.taken ?? [])
     .map(({ x, y, width, height }) => rectData(x, y, width, height))
     .join("");
   return d === "" ? [] : [{ kind: "path", role: "label-bar", d }];

@@ -16,12 +16,12 @@ function clipMark(mark: StripMark, piece: Piece): readonly StripMark[] {
   if (mark.kind === "outlines") {
     return [{ ...mark, outlines: mark.outlines.flatMap((one) => clipOutline(one, piece)) }];
   }
-  const { from, to } = textStretch(mark);
+  const { from, to } = textInterval(mark);
   return from < piece.to && piece.from < to ? [mark] : [];
 }
 
 /** Where along the strip a text begins and ends, by its estimated width. */
-export function textStretch(mark: TextMark): Piece {
+export function textInterval(mark: TextMark): Piece {
   const width = textWidth(mark.text, mark.size, "bold");
   const before = { start: 0, middle: width / 2, end: width }[mark.anchor];
   const isTurned = mark.turn === 180;

@@ -1,6 +1,6 @@
 /** The numbers along a face's edge: every position where there is room, else fives and marks. */
 import type { StripSide } from "../../strip/strip.ts";
-import type { Stretch } from "../geometry/rect.ts";
+import type { Interval } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
 import { textWidth } from "../text-width.ts";
 import { type Face, mmAt, NUMBER_ROW } from "./strip-face.ts";
@@ -56,7 +56,7 @@ function totalText(side: StripSide): string {
 /** A number that finds no room on the preferred side of its tick stands on the other, or nowhere. */
 function numberRow(side: StripSide, row: Row): readonly TextMark[] {
   const stems = sideMarks(side).map((position) => mmAt(side, position));
-  const taken: Stretch[] = [];
+  const taken: Interval[] = [];
   const { size, baseline: y, besides } = row;
   const texts = wantedPositions(side).flatMap((position): readonly TextMark[] => {
     const number = row.numberOf(position);
@@ -82,17 +82,17 @@ function rankOf(mark: TextMark): number {
   return mark.role === "total" ? 1 : 0;
 }
 
-function besideTick(tick: number, width: number, beside: Beside): Stretch {
+function besideTick(tick: number, width: number, beside: Beside): Interval {
   return beside === "right"
     ? { from: tick + SPACE, to: tick + SPACE + width }
     : { from: tick - SPACE - width, to: tick - SPACE };
 }
 
-function isIn({ from, to }: Stretch): (stem: number) => boolean {
+function isIn({ from, to }: Interval): (stem: number) => boolean {
   return (stem) => from < stem + SPACE / 2 && stem - SPACE / 2 < to;
 }
 
-function isNear({ from, to }: Stretch): (other: Stretch) => boolean {
+function isNear({ from, to }: Interval): (other: Interval) => boolean {
   return (other) => from < other.to + SPACE && other.from - SPACE < to;
 }
 

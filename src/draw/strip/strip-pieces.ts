@@ -3,7 +3,7 @@ import { cutStrip, type Piece } from "../../strip/cut-strip.ts";
 import type { Strip } from "../../strip/strip.ts";
 import type { Scene } from "../scene.ts";
 import { type StripBody, stripBodies } from "./strip-body.ts";
-import { clipMarks, textStretch } from "./strip-clip.ts";
+import { clipMarks, textInterval } from "./strip-clip.ts";
 import type { StripLook } from "./strip-face.ts";
 import { type StripMark, writeStripMarks, type XY } from "./strip-mark.ts";
 import { placeMarks } from "./strip-place.ts";
@@ -53,7 +53,7 @@ const TICK_SPACE = 0.5;
 
 /** Ticks and texts; bars may be cut anywhere. */
 function busyStretches(mark: StripMark): readonly Piece[] {
-  if (mark.kind === "text") return [textStretch(mark)];
+  if (mark.kind === "text") return [textInterval(mark)];
   if (mark.kind === "outlines") return [];
   return mark.lines
     .filter(([x1, , x2]) => x1 === x2)

@@ -1,6 +1,6 @@
 /** A run's bars: a line along each track, broken where something is written. */
 import type { Run } from "../../strip/strip.ts";
-import type { Stretch } from "../geometry/rect.ts";
+import type { Interval } from "../geometry/rect.ts";
 import { type Face, mmAt } from "./strip-face.ts";
 
 /** Between a bar and the stem at its end, and between a bar and a text in it. */
@@ -9,7 +9,7 @@ const SPACE = 0.35;
 const MIN_PIECE = 0.4;
 
 /** The pieces of bar that a run's texts leave, in millimetres from the page's edge. */
-export function runBars(face: Face, run: Run, texts: readonly Stretch[]): readonly Stretch[] {
+export function runBars(face: Face, run: Run, texts: readonly Interval[]): readonly Interval[] {
   return run.tracks.flatMap(({ from, length }) => {
     const bar = {
       from: mmAt(face.side, from) + SPACE,
@@ -19,7 +19,7 @@ export function runBars(face: Face, run: Run, texts: readonly Stretch[]): readon
   });
 }
 
-function without(bar: Stretch, texts: readonly Stretch[]): readonly Stretch[] {
+function without(bar: Interval, texts: readonly Interval[]): readonly Interval[] {
   const inside = texts
     .filter((text) => text.from < bar.to && bar.from < text.to)
     .toSorted((a, b) => a.from - b.from);

@@ -1,7 +1,7 @@
 /** What is written in a run: how many steps each track has, and once the run's label. */
 import type { Span } from "../../measure/box.ts";
 import type { Run } from "../../strip/strip.ts";
-import type { Stretch } from "../geometry/rect.ts";
+import type { Interval } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
 import { textWidth } from "../text-width.ts";
 import { type Face, laneTop, mmAt } from "./strip-face.ts";
@@ -17,14 +17,14 @@ const DIGIT_HEIGHT = 0.72;
 export interface RunTexts {
   readonly counts: readonly TextMark[];
   readonly label: TextMark;
-  readonly taken: readonly Stretch[];
+  readonly taken: readonly Interval[];
 }
 
 /** Texts keep clear of the stems that pass on their way to lanes farther in. */
 export function runTexts(face: Face, laneIndex: number, run: Run, label: string): RunTexts {
   const size = Math.min(MAX_SIZE, face.laneHeight * 0.82);
   const baseline = laneTop(face, laneIndex) + (face.laneHeight + size * DIGIT_HEIGHT) / 2;
-  const write = (text: string, role: "lane-text" | "lane-letter", place: Stretch): TextMark => {
+  const write = (text: string, role: "lane-text" | "lane-letter", place: Interval): TextMark => {
     const x = (place.from + place.to) / 2;
     return { kind: "text", role, x, y: baseline, size, anchor: "middle", text };
   };
@@ -57,7 +57,7 @@ function trackSlots(
   face: Face,
   { from, length }: Span,
   passing: readonly number[],
-): readonly Stretch[] {
+): readonly Interval[] {
   const inside = passing.filter((position) => from < position && position < from + length);
   const stops = [from, ...inside, from + length];
   return stops.slice(1).map((stop, index) => ({
@@ -67,7 +67,7 @@ function trackSlots(
 }
 
 /** Where a text of some width comes nearest to the middle of a track's slots; in the widest if in none. */
-function countPlace(slots: readonly Stretch[], width: number): Stretch {
+function countPlace(slots: readonly Interval[], width: number): Interval {
   const from = slots[0]?.from ?? 0;
   const middle = (from + (slots.at(-1)?.to ?? from)) / 2;
   const wide = slots.filter((slot) => slot.to - slot.from >= width);
@@ -82,7 +82,7 @@ function countPlace(slots: readonly Stretch[], width: number): Stretch {
   return around(nearest ?? middle, width);
 }
 
-function around(centre: number, width: number): Stretch {
+function around(centre: number, width: number): Interval {
   return { from: centre - width / 2, to: centre + width / 2 };
 }
 
@@ -90,13 +90,13 @@ interface LabelQuestion {
   readonly face: Face;
   readonly laneIndex: number;
   readonly run: Run;
-  readonly slots: readonly (readonly Stretch[])[];
-  readonly counts: readonly Stretch[];
+  readonly slots: readonly (readonly Interval[])[];
+  readonly counts: readonly Interval[];
   readonly width: number;
 }
 
 /** In the first track with room beside its count, else before the run, else in place of its first count. */
-function placeLabel(question: LabelQuestion): Stretch {
+function placeLabel(question: LabelQuestion): Interval {
   const { slots, counts, width } = question;
   const inside = slots.flatMap((own, index) => own.flatMap((slot) => besides(slot, counts[index])));
   const room = inside.find(({ from, to }) => to - from >= width);
@@ -106,7 +106,7 @@ function placeLabel(question: LabelQuestion): Stretch {
 }
 
 /** What a count leaves of a slot. */
-function besides(slot: Stretch, count: Stretch | undefined): readonly Stretch[] {
+function besides(slot: Interval, count: Interval | undefined): readonly Interval[] {
   if (count === undefined || count.to <= slot.from || slot.to <= count.from) return [slot];
   return [
     { from: slot.from, to: count.from - SPACE },
@@ -115,7 +115,7 @@ function besides(slot: Stretch, count: Stretch | undefined): readonly Stretch[] 
 }
 
 /** The room in a run's lane just before its first mark. */
-function beforeRun({ face, laneIndex, run, width }: LabelQuestion): Stretch | undefined {
+function beforeRun({ face, laneIndex, run, width }: LabelQuestion): Interval | undefined {
   const first = run.marks[0] ?? run.from;
   const to = mmAt(face.side, first) - SPACE;
   const lanes = face.side.lanes.slice(laneIndex);

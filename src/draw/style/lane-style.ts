@@ -1,7 +1,7 @@
 /** How a pattern looks on a strip: eight looks that differ in colour and in dash. */
 
 /** One look; the letter that goes with it is the pattern's own. */
-export interface LaneInk {
+export interface LaneStyle {
   /** What a person calls the pen. */
   readonly name: string;
   readonly colour: string;
@@ -17,7 +17,7 @@ export interface LaneInk {
  * Each was moved by a search until it stands 3 : 1 against paper and any two of the eight differ by
  * 20 in CIEDE2000 as seen, with deuteranopia and with protanopia. The tests compute both again.
  */
-export const LANE_INKS: readonly [LaneInk, ...LaneInk[]] = [
+export const LANE_STYLES: readonly [LaneStyle, ...LaneStyle[]] = [
   { name: "blue", colour: "#0049fd", dash: [], stroke: "unbroken" },
   { name: "red", colour: "#f51800", dash: [1.8, 0.6], stroke: "dashes" },
   { name: "green", colour: "#027b4f", dash: [0.5, 0.5], stroke: "dots" },
@@ -34,6 +34,6 @@ export const LANE_INKS: readonly [LaneInk, ...LaneInk[]] = [
 ];
 
 /** The look of a colour number, 1 to 8. */
-export function laneInk(colour: number): LaneInk {
-  return LANE_INKS[colour - 1] ?? LANE_INKS[0];
+export function laneStyle(colour: number): LaneStyle {
+  return LANE_STYLES[colour - 1] ?? LANE_STYLES[0];
 }

@@ -2,7 +2,7 @@
 import type { Role } from "../role.ts";
 
 /** The look of one role. Path marks use stroke and fill, text marks use text and weight. */
-export interface Ink {
+export interface Style {
   /** `#rrggbb`, or none. */
   readonly stroke: string | "none";
   /** Stroke width in millimetres. */
@@ -23,7 +23,7 @@ export const COLOURS = {
   paper: "#fdfaf3",
   /** Margins: never the only sign of anything. */
   tint: "#f7f1e3",
-  ink: "#1f2b24",
+  style: "#1f2b24",
   moss: "#4a5248",
   sage: "#5f6b5f",
   reed: "#78816f",
@@ -35,18 +35,18 @@ export const COLOURS = {
 /** Fonts in the order in which they are tried; widths are estimated, so any sans serif will do. */
 export const FONT_FAMILY = "Fira Sans, Helvetica, Arial, sans-serif";
 
-const LINE: Ink = {
-  stroke: COLOURS.ink,
+const LINE: Style = {
+  stroke: COLOURS.style,
   width: 0.2,
   fill: "none",
   cap: "butt",
   join: "miter",
-  text: COLOURS.ink,
+  text: COLOURS.style,
   weight: "normal",
 };
 
 /** Role to look. */
-export const INK: Readonly<Record<Role, Ink>> = {
+export const ROLE_STYLES: Readonly<Record<Role, Style>> = {
   ground: { ...LINE, stroke: "none", width: 0, fill: COLOURS.ground },
   paper: { ...LINE, stroke: COLOURS.stone, width: 0.2, fill: COLOURS.paper },
   grid: { ...LINE, stroke: COLOURS.stone, width: 0.45, cap: "round" },
@@ -83,7 +83,7 @@ export const INK: Readonly<Record<Role, Ink>> = {
   dimension: { ...LINE, stroke: COLOURS.moss, width: 0.18, text: COLOURS.moss },
   cut: { ...LINE, width: 0.15 },
   fold: { ...LINE, width: 0.15, dash: [2, 1] },
-  joint: { ...LINE, width: 0.15, fill: COLOURS.ink },
+  joint: { ...LINE, width: 0.15, fill: COLOURS.style },
   lane: { ...LINE, width: 0.35 },
   "lane-bar": { ...LINE, width: 0.8 },
   "lane-rail": { ...LINE, width: 0.25 },

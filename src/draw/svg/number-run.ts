@@ -19,7 +19,7 @@ export function isNumber(mark: Mark): mark is TextMark {
 }
 
 /** Can two numbers share an element? */
-export function isSameHand(a: TextMark, b: TextMark): boolean {
+export function isSameType(a: TextMark, b: TextMark): boolean {
   return a.role === b.role && a.size === b.size && a.lane === b.lane && turnOf(a) === turnOf(b);
 }
 

@@ -2,7 +2,7 @@
 
 import { formatNumber } from "../geometry/path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
-import type { Ink } from "../style/role-style.ts";
+import type { Style } from "../style/role-style.ts";
 import type { NumberRun } from "./number-run.ts";
 
 export type Attributes = Readonly<Record<string, string>>;
@@ -13,7 +13,7 @@ export function classOf({ role, lane }: Mark): string {
 }
 
 /** The look of a path. Only what differs from SVG's own defaults is written. */
-export function pathLook({ stroke, width, fill, dash, cap, join }: Ink): Attributes {
+export function pathAttributes({ stroke, width, fill, dash, cap, join }: Style): Attributes {
   if (stroke === "none") return { fill };
   return {
     fill,
@@ -26,7 +26,7 @@ export function pathLook({ stroke, width, fill, dash, cap, join }: Ink): Attribu
 }
 
 /** The look of text. */
-export function textLook({ text, weight }: Ink): Attributes {
+export function textAttributes({ text, weight }: Style): Attributes {
   return { fill: text, ...(weight === "bold" && { "font-weight": "600" }) };
 }
 

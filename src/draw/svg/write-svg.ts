@@ -3,7 +3,7 @@ import { type Dom, Svg, withWindow } from "@svgdotjs/svg.js";
 import { formatNumber } from "../geometry/path-data.ts";
 import type { Scene } from "../scene.ts";
 import { FONT_FAMILY } from "../style/role-style.ts";
-import { groupMarks, type Shape, type ShapeGroup } from "./mark-group.ts";
+import { groupMarks, type SvgElement, type SvgGroup } from "./mark-group.ts";
 import type { Attributes } from "./svg-attributes.ts";
 import { svgText } from "./svg-text.ts";
 import { xmlId, xmlText } from "./xml-text.ts";
@@ -42,12 +42,12 @@ function drawRoot(scene: Scene): Dom {
   return root;
 }
 
-function drawGroup(root: Dom, { shared, shapes }: ShapeGroup): void {
-  const parent = shapes.length > 1 ? draw(root, "g", shared) : root;
-  for (const shape of shapes) drawShape(parent, shape);
+function drawGroup(root: Dom, { shared, elements }: SvgGroup): void {
+  const parent = elements.length > 1 ? draw(root, "g", shared) : root;
+  for (const element of elements) writeElement(parent, element);
 }
 
-function drawShape(parent: Dom, { name, attributes, text }: Shape): void {
+function writeElement(parent: Dom, { name, attributes, text }: SvgElement): void {
   const element = draw(parent, name, attributes);
   if (text !== "") element.words(text);
 }

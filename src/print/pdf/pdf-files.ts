@@ -1,7 +1,7 @@
 /** The file `page.pdf`: a pattern's page in true size on the notebook's own paper, the page alone. */
 
 import type { Scene } from "../../draw/scene.ts";
-import type { Stretch } from "../printer-correction.ts";
+import type { PrinterCorrection } from "../printer-correction.ts";
 import { type BookQuestion, bookSheets } from "../sheets/book-sheets.ts";
 import { type PagesQuestion, pageSheets } from "../sheets/page-sheets.ts";
 import { type StripsQuestion, stripSheets } from "../sheets/strip-sheets.ts";
@@ -13,7 +13,7 @@ export interface PrintSettings {
   readonly fonts: PrintFonts;
   /** A language tag (BCP 47). */
   readonly language: string;
-  readonly printer?: Stretch;
+  readonly printer?: PrinterCorrection;
 }
 
 /** One page of the paper's exact size; of a spread the left page and then the right. */

@@ -1,13 +1,13 @@
 /** Sheets as one PDF file in true size: the same sheets give the same bytes. */
 import PDFDocument from "pdfkit";
 import { toBytes } from "pdfkit/output";
-import { NO_STRETCH, type Stretch } from "../printer-correction.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { Sheet } from "../sheets/sheet.ts";
 import { createEmbeddedFonts } from "./font/embedded-fonts.ts";
 import { createMissingGlyphs } from "./font/missing-glyphs.ts";
 import type { PrintFonts } from "./font/print-fonts.ts";
-import type { PaperPen } from "./write/pdf-writer.ts";
-import { drawSheet } from "./write/write-sheet.ts";
+import type { PdfWriter } from "./write/pdf-writer.ts";
+import { writeSheet } from "./write/write-sheet.ts";
 
 export interface PdfQuestion {
   readonly pages: readonly Sheet[];
@@ -16,7 +16,7 @@ export interface PdfQuestion {
   readonly language: string;
   readonly fonts: PrintFonts;
   readonly bookmarks?: readonly Bookmark[];
-  readonly printer?: Stretch;
+  readonly printer?: PrinterCorrection;
   /** Pages come in pairs, left and right. */
   readonly isSpread?: boolean;
 }
@@ -39,10 +39,10 @@ export async function writePdf(question: PdfQuestion): Promise<Uint8Array> {
   const pdf = openDocument(question);
   const bytes = toBytes(pdf);
   const [embedded, missing] = [createEmbeddedFonts(pdf, fonts), createMissingGlyphs(pdf)];
-  const pen: PaperPen = { pdf, fonts, embedded, missing };
+  const writer: PdfWriter = { pdf, fonts, embedded, missing };
   const document = pdf.struct("Document");
   pdf.addStructure(document);
-  for (const [index, page] of pages.entries()) drawSheet(pen, { page, index, document, printer });
+  for (const [index, page] of pages.entries()) writeSheet(writer, { page, index, document, printer });
   document.end();
   embedded.end();
   missing.end();

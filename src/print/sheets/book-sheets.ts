@@ -5,14 +5,14 @@ import type { Notebook } from "../../notebook/notebook.ts";
 import type { Plan } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { Bookmark } from "../pdf/write-pdf.ts";
-import { NO_STRETCH, type PaperSize, type Stretch } from "../printer-correction.ts";
+import { NO_STRETCH, type PaperSize, type PrinterCorrection } from "../printer-correction.ts";
 import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
 import type { Drawings } from "./drawing-cache.ts";
 import { framedSheet, hasFrameRoom, withNumber } from "./page-frame.ts";
 import { pageScenes, pageSheets } from "./page-sheets.ts";
 import {
-  type PaperName,
+  type PrinterPaper,
   type PrinterMargin,
   SAFE_MARGIN,
   SHEET_PAPERS,
@@ -26,9 +26,9 @@ export interface BookQuestion {
   /** In the order of the book, such as by purpose. */
   readonly groups: readonly BookGroup[];
   /** What the keeper's printer takes; larger notebooks are printed on their own paper. */
-  readonly paper: PaperName;
+  readonly paper: PrinterPaper;
   readonly margin?: PrinterMargin;
-  readonly printer?: Stretch;
+  readonly printer?: PrinterCorrection;
   /** For who prints the same plans elsewhere, too. */
   readonly drawings?: Drawings;
 }
@@ -97,7 +97,7 @@ interface BookPaper {
 }
 
 /** The printer's paper if a page of the notebook has room on it with its counts, else the notebook's own. */
-function bookPaper(question: BookQuestion, margin: PrinterMargin, printer: Stretch): BookPaper {
+function bookPaper(question: BookQuestion, margin: PrinterMargin, printer: PrinterCorrection): BookPaper {
   const { notebook, groups, drawings } = question;
   const paper = SHEET_PAPERS[question.paper];
   const area = safeArea(paper, margin, printer);

@@ -1,11 +1,11 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
 import { cropMarks } from "../../draw/print-marks/crop-marks.ts";
 import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
-import { NO_STRETCH, type PaperSize, type Stretch } from "../printer-correction.ts";
+import { NO_STRETCH, type PaperSize, type PrinterCorrection } from "../printer-correction.ts";
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
 import {
-  type PaperName,
+  type PrinterPaper,
   type PrinterMargin,
   SAFE_MARGIN,
   SHEET_PAPERS,
@@ -17,9 +17,9 @@ import { type SheetLayout, sheetLayout } from "./sheet-layout.ts";
 export interface ImposeQuestion {
   readonly title: string;
   readonly pieces: readonly SheetPiece[];
-  readonly paper: PaperName;
+  readonly paper: PrinterPaper;
   readonly margin?: PrinterMargin;
-  readonly printer?: Stretch;
+  readonly printer?: PrinterCorrection;
 }
 
 export interface Imposed {

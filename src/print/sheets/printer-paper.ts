@@ -1,11 +1,11 @@
 /** The paper of printers at home, and how much of it they can print on, in millimetres. */
 import type { Rect } from "../../draw/geometry/rect.ts";
-import { type PaperSize, type Stretch, stretchOf } from "../printer-correction.ts";
+import { type PaperSize, type PrinterCorrection, correctionFor } from "../printer-correction.ts";
 
-export type PaperName = "A4" | "letter";
+export type PrinterPaper = "A4" | "letter";
 
 /** Upright (ISO 216; CSS Paged Media, `size`: letter is 8.5 by 11 inches). */
-export const SHEET_PAPERS: Readonly<Record<PaperName, PaperSize>> = {
+export const SHEET_PAPERS: Readonly<Record<PrinterPaper, PaperSize>> = {
   A4: { width: 210, height: 297 },
   letter: { width: 215.9, height: 279.4 },
 };
@@ -28,11 +28,11 @@ export function sidewise({ width, height }: PaperSize): PaperSize {
  * What may be printed on, before it is stretched: stretched, nothing comes nearer to an edge than the margin.
  * Of paper on its side the ends are left and right.
  */
-export function safeArea(paper: PaperSize, margin: PrinterMargin, printer: Stretch): Rect {
+export function safeArea(paper: PaperSize, margin: PrinterMargin, printer: PrinterCorrection): Rect {
   const isWide = paper.width > paper.height;
   const across = isWide ? margin.ends : margin.sides;
   const down = isWide ? margin.sides : margin.ends;
-  const factor = stretchOf(paper, printer);
+  const factor = correctionFor(paper, printer);
   return {
     x: across / factor.x,
     y: down / factor.y,

@@ -3,7 +3,7 @@ import type { Rect } from "../../draw/geometry/rect.ts";
 import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts";
 import { BAR, BAR_DEPTH, sheetBars } from "../../draw/print-marks/scale-bars.ts";
 import type { TextMark } from "../../draw/scene.ts";
-import type { PaperSize, Stretch } from "../printer-correction.ts";
+import type { PaperSize, PrinterCorrection } from "../printer-correction.ts";
 import type { PieceRoom } from "./place-pieces.ts";
 import { type PrinterMargin, safeArea } from "./printer-paper.ts";
 import type { SheetPart } from "./sheet.ts";
@@ -18,7 +18,7 @@ const SPACE = 3;
 export interface LayoutQuestion {
   readonly paper: PaperSize;
   readonly margin: PrinterMargin;
-  readonly printer: Stretch;
+  readonly printer: PrinterCorrection;
   /** Are pieces cut out of it? */
   readonly isCut: boolean;
 }

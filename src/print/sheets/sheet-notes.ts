@@ -1,7 +1,7 @@
 /** What a sheet says about itself: how it is printed, checked, corrected and cut. */
 import { BAR } from "../../draw/print-marks/scale-bars.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
-import type { PaperSize, Stretch } from "../printer-correction.ts";
+import type { PaperSize, PrinterCorrection } from "../printer-correction.ts";
 
 /** The one thing that must not be missed. */
 export const ACTUAL_SIZE = "Print at 100 % (actual size)";
@@ -16,7 +16,7 @@ export function barNames({ width, height }: PaperSize): {
 }
 
 /** The notes beside the bars, a paragraph each. */
-export function sheetNotes(printer: Stretch, isCut: boolean): readonly string[] {
+export function sheetNotes(printer: PrinterCorrection, isCut: boolean): readonly string[] {
   return [
     `Measure both bars first: each is ${BAR} mm long. A bank card laid into their corner reaches to the long ticks.`,
     `Where a bar is off, enter its length on the measure page; a host writes ${BAR} divided by it into book.yaml. ${correction(printer)}`,
@@ -24,7 +24,7 @@ export function sheetNotes(printer: Stretch, isCut: boolean): readonly string[] 
   ];
 }
 
-function correction({ x, y }: Stretch): string {
+function correction({ x, y }: PrinterCorrection): string {
   if (x === 1 && y === 1) return "Now x and y are 1.";
   return `This sheet is stretched by x ${x} and y ${y}: multiply by these.`;
 }

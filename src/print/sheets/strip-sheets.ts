@@ -5,11 +5,11 @@ import { pocketScene } from "../../draw/strip/pocket-scene.ts";
 import type { StripLook } from "../../draw/strip/strip-face.ts";
 import { stripPieces } from "../../draw/strip/strip-pieces.ts";
 import type { Strip } from "../../strip/strip.ts";
-import { NO_STRETCH, type Stretch } from "../printer-correction.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { Drawings } from "./drawing-cache.ts";
 import { type Imposed, impose } from "./impose.ts";
 import {
-  type PaperName,
+  type PrinterPaper,
   type PrinterMargin,
   SAFE_MARGIN,
   SHEET_PAPERS,
@@ -22,14 +22,14 @@ export interface StripsQuestion {
   readonly title: string;
   /** For a group, several: of one notebook or of many. */
   readonly strips: readonly Strip[];
-  readonly paper: PaperName;
+  readonly paper: PrinterPaper;
   /** Of each strip; 1 where left out. */
   readonly copies?: number;
   readonly look?: StripLook;
   /** For who prints a strip more than once, in its usual look. */
   readonly drawings?: Drawings;
   readonly margin?: PrinterMargin;
-  readonly printer?: Stretch;
+  readonly printer?: PrinterCorrection;
 }
 
 /** The sheets, and what is too large for one. A pocket is printed for each strip, not for each copy. */

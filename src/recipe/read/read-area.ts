@@ -4,7 +4,7 @@ import { takeChoice, takeText, takeWhole } from "../../source/schema/take-value.
 import { entryOf, type SourceNode, type SourceMapping } from "../../source/tree.ts";
 import { type Area, FILLS, type Split } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
-import type { Desk } from "./read-context.ts";
+import type { ReadContext } from "./read-context.ts";
 import { readMargin } from "./read-margin.ts";
 import { readSplit } from "./read-split.ts";
 
@@ -17,25 +17,25 @@ const AREA = {
 } as const;
 
 /** An area of its own: a page, or a page of a spread. A blank one where it is not written as keys. */
-export function readArea(key: string, node: SourceNode, desk: Desk): Area {
+export function readArea(key: string, node: SourceNode, context: ReadContext): Area {
   const expected = { kind: "form", form: "area" } as const;
   const fill = FILLS.find((word) => node.kind === "scalar" && word === node.source);
   const meant = fill && `{fill: ${fill}}`;
-  const map = takeMap(node, AREA, { key, expected, meant, note: desk.note });
-  return map ? readAreaKeys(map, 0, desk) : BLANK;
+  const map = takeMap(node, AREA, { key, expected, meant, note: context.note });
+  return map ? readAreaKeys(map, 0, context) : BLANK;
 }
 
 const BLANK: Area = { label: "", margin: { steps: {} }, fill: "blank", every: 1 };
 
 /** The area among the keys of a map, `depth` splits deep; keys of other groups are left alone. */
-function readAreaKeys(map: SourceMapping, depth: number, desk: Desk): Area {
-  const { note } = desk;
-  if (!desk.takesArea(map.at)) return BLANK;
+function readAreaKeys(map: SourceMapping, depth: number, context: ReadContext): Area {
+  const { note } = context;
+  if (!context.takesArea(map.at)) return BLANK;
   noteNotTogether(map, "area", TOGETHER, note);
   const label = entryOf(map, "label");
   const fill = entryOf(map, "fill");
   const every = entryOf(map, "every");
-  const split = readSplitOf(map, depth, desk);
+  const split = readSplitOf(map, depth, context);
   return {
     label: label
       ? takeText({ ...RECIPE_KEYS.area.label, key: "label", node: label.value, note })
@@ -58,17 +58,17 @@ const TOGETHER = [
 ] as const;
 
 /** Both splits are read where both are written, so that the problems of both are told. */
-function readSplitOf(map: SourceMapping, depth: number, desk: Desk): Split | undefined {
+function readSplitOf(map: SourceMapping, depth: number, context: ReadContext): Split | undefined {
   const found = (["columns", "rows"] as const).flatMap((key) => {
     const entry = entryOf(map, key);
     if (!entry) return [];
     if (depth === LIMITS.depth) {
-      desk.note({ about: "rule", kind: "too-deep", limit: LIMITS.depth, at: entry.keyAt });
+      context.note({ about: "rule", kind: "too-deep", limit: LIMITS.depth, at: entry.keyAt });
       return [];
     }
     const axis = key === "columns" ? ("across" as const) : ("down" as const);
-    const areaOf = (track: SourceMapping) => readAreaKeys(track, depth + 1, desk);
-    return [readSplit(entry, axis, { ...desk, areaOf })];
+    const areaOf = (track: SourceMapping) => readAreaKeys(track, depth + 1, context);
+    return [readSplit(entry, axis, { ...context, areaOf })];
   });
   return found[0];
 }

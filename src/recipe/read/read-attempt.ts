@@ -5,7 +5,7 @@ import { entryOf, type SourceNode, type SourceEntry, type SourceMapping } from "
 import type { Area, Attempt } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import { readArea } from "./read-area.ts";
-import type { Desk } from "./read-context.ts";
+import type { ReadContext } from "./read-context.ts";
 
 const ATTEMPT = {
   owner: "attempt",
@@ -30,41 +30,41 @@ const SPREAD = {
 export function readAttempt(
   map: SourceMapping,
   owner: "recipe" | "attempt",
-  desk: Desk,
+  context: ReadContext,
 ): readonly Attempt[] {
-  noteNotTogether(map, owner, [["page", "spread"]], desk.note);
+  noteNotTogether(map, owner, [["page", "spread"]], context.note);
   const page = entryOf(map, "page");
   const spread = entryOf(map, "spread");
   return [
-    ...(page ? [{ kind: "page", page: readArea("page", page.value, desk) } as const] : []),
-    ...(spread ? [readSpread(spread, desk)] : []),
+    ...(page ? [{ kind: "page", page: readArea("page", page.value, context) } as const] : []),
+    ...(spread ? [readSpread(spread, context)] : []),
   ];
 }
 
 /** The attempts of `otherwise`, in order. */
-export function readOtherwise(entry: SourceEntry | undefined, desk: Desk): readonly Attempt[] {
+export function readOtherwise(entry: SourceEntry | undefined, context: ReadContext): readonly Attempt[] {
   if (!entry) return [];
   const node = entry.value;
   if (node.kind !== "list" || node.entries.length > LIMITS.attempts) {
     const { expected } = RECIPE_KEYS.recipe.otherwise;
-    desk.note(unsuitable({ key: "otherwise", node, expected }));
+    context.note(unsuitable({ key: "otherwise", node, expected }));
     return [];
   }
   return node.entries.flatMap((node: SourceNode) => {
-    const map = takeMap(node, ATTEMPT, { ...ENTRY, note: desk.note });
-    return map ? readAttempt(map, "attempt", desk) : [];
+    const map = takeMap(node, ATTEMPT, { ...ENTRY, note: context.note });
+    return map ? readAttempt(map, "attempt", context) : [];
   });
 }
 
-function readSpread({ value: node }: SourceEntry, desk: Desk): Attempt {
+function readSpread({ value: node }: SourceEntry, context: ReadContext): Attempt {
   const { expected } = RECIPE_KEYS.recipe.spread;
-  const map = takeMap(node, SPREAD, { key: "spread", expected, note: desk.note });
+  const map = takeMap(node, SPREAD, { key: "spread", expected, note: context.note });
   const areaOf = (key: "left" | "right"): Area => {
     const entry = map && entryOf(map, key);
-    if (entry) return readArea(key, entry.value, desk);
+    if (entry) return readArea(key, entry.value, context);
     const { expected } = RECIPE_KEYS.spread[key];
     if (map)
-      desk.note({ about: "shape", kind: "missing-key", key, owner: "spread", expected, at: map.at });
+      context.note({ about: "shape", kind: "missing-key", key, owner: "spread", expected, at: map.at });
     return { label: "", margin: { steps: {} }, fill: "blank", every: 1 };
   };
   return { kind: "spread", left: areaOf("left"), right: areaOf("right") };

@@ -3,7 +3,7 @@ import * as z from "zod";
 import type { Issue } from "../../issue/facts/issue.ts";
 import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readYamlFile } from "../../source/front-matter/read-front-matter.ts";
-import { checkShape } from "../../source/schema/check-schema.ts";
+import { checkSchema } from "../../source/schema/check-schema.ts";
 import { namedSlugs } from "../../source/schema/named-slugs.ts";
 import { addressFaults } from "../../source/schema/url-faults.ts";
 import { slugSchema, textSchema } from "../../source/schema/value-schema.ts";
@@ -41,7 +41,7 @@ export function readBook(file: TextFile): BookReading {
   const { tree, faults } = yaml.value;
   const issues: Issue[] = [...faults];
   const note: Note = (issue) => issues.push(issue);
-  const head = checkShape(BOOK_SHAPE, tree, note);
+  const head = checkSchema(BOOK_SHAPE, tree, note);
   const chosen = {
     notebooks: chosenIn(entryOf(tree, "notebooks"), note),
     patterns: chosenIn(entryOf(tree, "patterns"), note),

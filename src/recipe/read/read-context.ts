@@ -3,7 +3,7 @@ import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";
 import { LIMITS } from "../recipe-keys.ts";
 
-export interface Desk {
+export interface ReadContext {
   readonly note: Note;
   /** Counts an area; notes the first one too many and answers whether there is still room. */
   readonly takesArea: (at: Place) => boolean;
@@ -12,7 +12,7 @@ export interface Desk {
 }
 
 /** The desk of one recipe, with nothing read yet. */
-export function openDesk(note: Note): Desk {
+export function openReadContext(note: Note): ReadContext {
   const names = new Set<string>();
   let areas = 0;
   return {

@@ -2,13 +2,13 @@
 import type { Issue } from "../../issue/facts/issue.ts";
 import { type Reading, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readFrontMatter } from "../../source/front-matter/read-front-matter.ts";
-import { checkShape } from "../../source/schema/check-schema.ts";
+import { checkSchema } from "../../source/schema/check-schema.ts";
 import { slugOf } from "../../source/slug.ts";
 import { entryOf } from "../../source/tree.ts";
 import type { Recipe } from "../recipe.ts";
 import { RECIPE_SHAPE } from "../recipe-shape.ts";
 import { readAttempt, readOtherwise } from "./read-attempt.ts";
-import { openDesk } from "./read-context.ts";
+import { openReadContext } from "./read-context.ts";
 
 /** The checked recipe, or every problem in it. */
 export function readRecipe(file: TextFile): Reading<Recipe> {
@@ -16,11 +16,11 @@ export function readRecipe(file: TextFile): Reading<Recipe> {
   if (!matter.ok) return matter;
   const { tree, body, faults } = matter.value;
   const issues: Issue[] = [...faults];
-  const desk = openDesk((issue) => issues.push(issue));
-  const head = checkShape(RECIPE_SHAPE, tree, desk.note);
+  const context = openReadContext((issue) => issues.push(issue));
+  const head = checkSchema(RECIPE_SHAPE, tree, context.note);
   const attempts = [
-    ...readAttempt(tree, "recipe", desk),
-    ...readOtherwise(entryOf(tree, "otherwise"), desk),
+    ...readAttempt(tree, "recipe", context),
+    ...readOtherwise(entryOf(tree, "otherwise"), context),
   ];
   if (!head) return { ok: false, issues };
   const { title, purpose, tags } = head;

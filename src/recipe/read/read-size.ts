@@ -4,19 +4,19 @@ import { takeShare, takeText, takeWhole, unsuitable } from "../../source/schema/
 import { entryOf, type SourceMapping } from "../../source/tree.ts";
 import type { TrackSizing } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
-import type { Desk } from "./read-context.ts";
+import type { ReadContext } from "./read-context.ts";
 
 /** The size among a track's keys; a share of 1 without limits where none is written. */
-export function readSize(map: SourceMapping, desk: Desk): TrackSizing {
-  const { note } = desk;
+export function readSize(map: SourceMapping, context: ReadContext): TrackSizing {
+  const { note } = context;
   noteNotTogether(map, "track", TOGETHER, note);
   const steps = entryOf(map, "steps");
   const share = entryOf(map, "share");
-  const limits = readLimits(map, desk);
+  const limits = readLimits(map, context);
   const weight = share
     ? takeShare({ ...RECIPE_KEYS.track.share, key: "share", node: share.value, note })
     : 100;
-  const name = readName(map, desk);
+  const name = readName(map, context);
   if (name !== undefined) return { kind: "same", name, weight, ...limits };
   if (!steps) return { kind: "share", weight, ...limits };
   const exact = takeWhole({ ...RECIPE_KEYS.track.steps, key: "steps", node: steps.value, note });
@@ -30,7 +30,7 @@ const TOGETHER = [
   ["steps", "max"],
 ] as const;
 
-function readLimits(map: SourceMapping, { note }: Desk) {
+function readLimits(map: SourceMapping, { note }: ReadContext) {
   const limit = (key: "min" | "max", otherwise: number) => {
     const entry = entryOf(map, key);
     return entry
@@ -46,14 +46,14 @@ function readLimits(map: SourceMapping, { note }: Desk) {
   return { min, max };
 }
 
-function readName(map: SourceMapping, desk: Desk): string | undefined {
+function readName(map: SourceMapping, context: ReadContext): string | undefined {
   const same = entryOf(map, "same");
   if (!same) return undefined;
   const { expected } = RECIPE_KEYS.track.same;
-  const name = takeText({ key: "same", node: same.value, expected, note: desk.note });
+  const name = takeText({ key: "same", node: same.value, expected, note: context.note });
   if (name.trim() === "" && same.value.kind === "scalar" && same.value.value !== null) {
-    desk.note(unsuitable({ key: "same", node: same.value, expected }));
+    context.note(unsuitable({ key: "same", node: same.value, expected }));
   }
-  desk.takeName(name, same.value.at);
+  context.takeName(name, same.value.at);
   return name;
 }

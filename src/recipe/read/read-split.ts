@@ -7,7 +7,7 @@ import type { Split, Track } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import { readGap } from "./read-gap.ts";
 import { readLeftover } from "./read-leftover.ts";
-import { type AreaDesk, PLAIN_TRACK, readTrack } from "./read-track.ts";
+import { type AreaContext, PLAIN_TRACK, readTrack } from "./read-track.ts";
 
 const SPLIT = {
   owner: "split",
@@ -18,23 +18,23 @@ const SPLIT = {
 } as const;
 
 /** The split behind `columns` or `rows`. The desk knows how to read the area of a track. */
-export function readSplit(entry: SourceEntry, axis: Axis, desk: AreaDesk): Split {
+export function readSplit(entry: SourceEntry, axis: Axis, context: AreaContext): Split {
   const { key, value: node } = entry;
   const plain = { axis, gap: { min: 0, max: 0 }, leftover: { kind: "end" } } as const;
   if (node.kind === "scalar" && typeof node.value === "number") {
-    const count = takeWhole({ ...RECIPE_KEYS.split.count, key, node, note: desk.note });
+    const count = takeWhole({ ...RECIPE_KEYS.split.count, key, node, note: context.note });
     return { ...plain, tracks: Array.from({ length: count }, () => PLAIN_TRACK) };
   }
   const { expected } = RECIPE_KEYS.area.columns;
-  const map = takeMap(node, SPLIT, { key, expected, note: desk.note });
+  const map = takeMap(node, SPLIT, { key, expected, note: context.note });
   if (!map) return { ...plain, tracks: [PLAIN_TRACK] };
-  noteNotTogether(map, "split", TOGETHER, desk.note);
-  const tracks = entryOf(map, "tracks") ? readTracks(map, desk) : readCounted(map, desk);
+  noteNotTogether(map, "split", TOGETHER, context.note);
+  const tracks = entryOf(map, "tracks") ? readTracks(map, context) : readCounted(map, context);
   return {
     axis,
     tracks,
-    gap: readGap(entryOf(map, "gap"), desk.note),
-    leftover: readLeftover(entryOf(map, "leftover"), tracks, desk.note),
+    gap: readGap(entryOf(map, "gap"), context.note),
+    leftover: readLeftover(entryOf(map, "leftover"), tracks, context.note),
   };
 }
 
@@ -45,54 +45,54 @@ const TOGETHER = [
 ] as const;
 
 /** Tracks written one by one, `repeat` written out; copies share their area. */
-function readTracks(map: SourceMapping, desk: AreaDesk): readonly Track[] {
+function readTracks(map: SourceMapping, context: AreaContext): readonly Track[] {
   const node = entryOf(map, "tracks")?.value;
   if (node?.kind !== "list" || node.entries.length === 0) {
     const { expected } = RECIPE_KEYS.split.tracks;
-    if (node) desk.note(unsuitable({ key: "tracks", node, expected }));
+    if (node) context.note(unsuitable({ key: "tracks", node, expected }));
     return [PLAIN_TRACK];
   }
-  const written = node.entries.map((entry) => readTrack("tracks", entry, desk));
+  const written = node.entries.map((entry) => readTrack("tracks", entry, context));
   const total = written.reduce((sum, { copies }) => sum + copies, 0);
   if (total > LIMITS.tracks) {
     const limit = LIMITS.tracks;
-    desk.note({ about: "rule", kind: "too-many-tracks", tracks: total, limit, at: node.at });
+    context.note({ about: "rule", kind: "too-many-tracks", tracks: total, limit, at: node.at });
     return written.map(({ track }) => track);
   }
   return written.flatMap(({ track, copies }) => Array.from({ length: copies }, () => track));
 }
 
 /** Counted tracks, all alike but for their labels. */
-function readCounted(map: SourceMapping, desk: AreaDesk): readonly Track[] {
-  const { note } = desk;
+function readCounted(map: SourceMapping, context: AreaContext): readonly Track[] {
+  const { note } = context;
   const count = entryOf(map, "count");
   const each = entryOf(map, "each");
   const length = count
     ? takeWhole({ ...RECIPE_KEYS.split.count, key: "count", node: count.value, note })
     : undefined;
-  const track = each ? readTrack("each", each.value, desk).track : PLAIN_TRACK;
-  const labels = readLabels(map, length, desk);
+  const track = each ? readTrack("each", each.value, context).track : PLAIN_TRACK;
+  const labels = readLabels(map, length, context);
   return Array.from({ length: length ?? 1 }, (_, index) => {
     const label = labels[index];
     return label === undefined ? track : { ...track, area: { ...track.area, label } };
   });
 }
 
-function readLabels(map: SourceMapping, count: number | undefined, desk: AreaDesk): readonly string[] {
+function readLabels(map: SourceMapping, count: number | undefined, context: AreaContext): readonly string[] {
   const entry = entryOf(map, "labels");
   if (!entry) return [];
   const { value: node } = entry;
   if (node.kind !== "list") {
-    desk.note(unsuitable({ key: "labels", node, expected: RECIPE_KEYS.split.labels.expected }));
+    context.note(unsuitable({ key: "labels", node, expected: RECIPE_KEYS.split.labels.expected }));
     return [];
   }
   const labels = node.entries.length;
   const extra = count === undefined ? undefined : node.entries[count];
   if (extra && count !== undefined) {
-    desk.note({ about: "rule", kind: "too-many-labels", labels, tracks: count, at: extra.at });
+    context.note({ about: "rule", kind: "too-many-labels", labels, tracks: count, at: extra.at });
   }
   const { expected } = RECIPE_KEYS.area.label;
   return node.entries.map((label) =>
-    takeText({ key: "labels", node: label, expected, note: desk.note, isEntry: true }),
+    takeText({ key: "labels", node: label, expected, note: context.note, isEntry: true }),
   );
 }

@@ -3,7 +3,7 @@ import * as z from "zod";
 import type { Issue } from "../../issue/facts/issue.ts";
 import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readFrontMatter } from "../../source/front-matter/read-front-matter.ts";
-import { checkShape } from "../../source/schema/check-schema.ts";
+import { checkSchema } from "../../source/schema/check-schema.ts";
 import { namedSlugs } from "../../source/schema/named-slugs.ts";
 import { mmSchema, slugSchema, textSchema, wholeSchema } from "../../source/schema/value-schema.ts";
 import { slugOf } from "../../source/slug.ts";
@@ -36,7 +36,7 @@ export function readStripRecipe(file: TextFile): StripReading {
   const { tree, body, faults } = matter.value;
   const issues: Issue[] = [...faults];
   const note: Note = (issue) => issues.push(issue);
-  const head = checkShape(STRIP_SHAPE, tree, note);
+  const head = checkSchema(STRIP_SHAPE, tree, note);
   const named = (["across", "down"] as const).flatMap((axis) =>
     namedSlugs(entryOf(tree, axis), note),
   );

@@ -4,11 +4,11 @@ import { takeWhole } from "../../source/schema/take-value.ts";
 import { entryOf, isNothing, type SourceNode, type SourceMapping } from "../../source/tree.ts";
 import { type Area, FILLS, type Track } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
-import type { Desk } from "./read-context.ts";
+import type { ReadContext } from "./read-context.ts";
 import { readSize } from "./read-size.ts";
 
 /** A desk that also reads the area among a track's keys, one split deeper. */
-export interface AreaDesk extends Desk {
+export interface AreaContext extends ReadContext {
   readonly areaOf: (track: SourceMapping) => Area;
 }
 
@@ -42,12 +42,12 @@ function meantBy(node: SourceNode): string | undefined {
 export function readTrack(
   key: "each" | "tracks",
   node: SourceNode,
-  desk: AreaDesk,
+  context: AreaContext,
 ): { readonly track: Track; readonly copies: number } {
-  const { note } = desk;
+  const { note } = context;
   const map = takeMap(node, TRACK, { ...ENTRIES[key], key, meant: meantBy(node), note });
   if (!map) return { track: PLAIN_TRACK, copies: 1 };
-  const track = { size: readSize(map, desk), area: desk.areaOf(map) };
+  const track = { size: readSize(map, context), area: context.areaOf(map) };
   const repeat = entryOf(map, "repeat");
   if (!repeat) return { track, copies: 1 };
   if (key === "each") {

@@ -3,16 +3,16 @@
 import type { Note } from "../../issue/facts/reading.ts";
 import { nearest } from "../nearest-word.ts";
 import { entryOf, type SourceMapping } from "../tree.ts";
-import type { Shape } from "./key-schema.ts";
+import type { KeySchema } from "./key-schema.ts";
 import { plainKeys } from "./plain-value.ts";
 import { noteUnknownKeys } from "./take-map.ts";
 import { noteZodIssue } from "./zod-issues.ts";
 
 /** The checked value, or nothing where problems were noted. */
-export function checkShape<T>(shape: Shape<T>, mapping: SourceMapping, note: Note): T | undefined {
-  const allowed = Object.keys(shape.keys);
-  const tree = noteUnknownKeys(mapping, { ...shape, allowed }, note);
-  const result = shape.schema.safeParse(plainKeys(tree, shape.keys));
+export function checkSchema<T>(keySchema: KeySchema<T>, mapping: SourceMapping, note: Note): T | undefined {
+  const allowed = Object.keys(keySchema.keys);
+  const tree = noteUnknownKeys(mapping, { ...keySchema, allowed }, note);
+  const result = keySchema.schema.safeParse(plainKeys(tree, keySchema.keys));
   if (result.success) return result.data;
   // A key that is missing because its name was slipped is told once, as the slip.
   const slipped = tree.entries
@@ -21,7 +21,7 @@ export function checkShape<T>(shape: Shape<T>, mapping: SourceMapping, note: Not
   for (const zodIssue of result.error.issues) {
     const key = String(zodIssue.path[0] ?? "");
     if (!entryOf(tree, key) && slipped.includes(key)) continue;
-    noteZodIssue(zodIssue, { tree, shape, note });
+    noteZodIssue(zodIssue, { tree, keySchema, note });
   }
   return undefined;
 }

@@ -91,10 +91,10 @@ function joined(head: SourceScalar, rest: readonly SourceEntry[]): SourceScalar 
     source += `${isClose ? "," : ", "}${key}`;
     end = keyAt;
   }
-  return { kind: "scalar", value: source, source, at: stretch(head.at, end) };
+  return { kind: "scalar", value: source, source, at: placeBetween(head.at, end) };
 }
 
-function stretch(from: Place, to: Place): Place {
+function placeBetween(from: Place, to: Place): Place {
   return from.line === to.line ? { ...from, width: to.column + to.width - from.column } : from;
 }
 

@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Owner } from "../../issue/facts/shape-issue.ts";
 import type { Grammar, Keys } from "./keys.ts";
 
-export interface Shape<T> {
+export interface KeySchema<T> {
   readonly owner: Owner;
   readonly keys: Keys;
   /** Where a key that does not belong may be at home. */

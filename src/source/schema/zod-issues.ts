@@ -5,7 +5,7 @@ import type { ValueType } from "../../issue/facts/value-type.ts";
 import { isSlug, slugFrom } from "../slug.ts";
 import { entryOf, isNothing, type SourceNode, type SourceMapping } from "../tree.ts";
 import { foulCharacter } from "./forbidden-character.ts";
-import type { Shape } from "./key-schema.ts";
+import type { KeySchema } from "./key-schema.ts";
 import { type Group, noteUnknownKeys } from "./take-map.ts";
 import { type Taking, type Unsuitable, unsuitable } from "./take-value.ts";
 import { addressFaults } from "./url-faults.ts";
@@ -15,7 +15,7 @@ type Path = readonly PropertyKey[];
 
 interface Around {
   readonly tree: SourceMapping;
-  readonly shape: Pick<Shape<unknown>, "owner" | "keys">;
+  readonly keySchema: Pick<KeySchema<unknown>, "owner" | "keys">;
   readonly note: Note;
 }
 
@@ -27,9 +27,9 @@ export function noteZodIssue(zodIssue: ZodIssue, around: Around, base: Path = []
     for (const one of inner) noteZodIssue(one, around, path);
     return;
   }
-  const { tree, shape, note } = around;
+  const { tree, keySchema, note } = around;
   const key = String(path[0]);
-  const expected = shape.keys[key]?.expected;
+  const expected = keySchema.keys[key]?.expected;
   // Unknown keys of the group itself were noted before.
   if (!expected) return;
   const { node, parent } = walk(tree, path);
@@ -38,7 +38,7 @@ export function noteZodIssue(zodIssue: ZodIssue, around: Around, base: Path = []
   if (!node) {
     // A pair with a slip of the pen in a key is told once, as the slip.
     if (parent !== tree && parent.kind === "map" && parent.entries.length > 1) return;
-    const { owner } = path.length > 1 ? groupOf(expected) : shape;
+    const { owner } = path.length > 1 ? groupOf(expected) : keySchema;
     const missing = String(path.at(-1));
     note({ about: "shape", kind: "missing-key", key: missing, owner, expected, at: parent.at });
   } else if (zodIssue.code === "unrecognized_keys" && node.kind === "map") {

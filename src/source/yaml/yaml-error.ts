@@ -20,24 +20,24 @@ export interface Looked {
 /** The fault behind one error, told where an author has to mend it. */
 export function faultOf(error: YAMLError, looked: Looked): FaultAt {
   const [from, to] = error.pos;
-  const stretch = { from, to, words: looked.text.slice(from, to) };
+  const range = { from, to, words: looked.text.slice(from, to) };
   switch (error.code) {
     case "BAD_INDENT":
       return error.message.includes("end with a") && !closesLater(looked)
-        ? openFault("not-closed", stretch, looked)
+        ? openFault("not-closed", range, looked)
         : indentFault(looked.text, from);
     case "MISSING_CHAR":
-      return missingFault(error.message, stretch, looked);
+      return missingFault(error.message, range, looked);
     case "BLOCK_AS_IMPLICIT_KEY":
       return error.message.includes("block sequence")
         ? indentFault(looked.text, from)
         : { kind: "nested-on-one-line", from, to };
     case "BLOCK_IN_FLOW":
-      return commaFault(stretch);
+      return commaFault(range);
     case "MULTILINE_IMPLICIT_KEY":
-      return colonFault(stretch);
+      return colonFault(range);
     case "UNEXPECTED_TOKEN":
-      return unexpectedFault(error.message, stretch, looked);
+      return unexpectedFault(error.message, range, looked);
     default:
       return { kind: KINDS[error.code] ?? "unexpected", from, to };
   }
@@ -60,30 +60,30 @@ const KINDS: Readonly<Partial<Record<YAMLError["code"], YamlFault>>> = {
   BAD_COLLECTION_TYPE: "tag",
 };
 
-interface Stretch {
+interface TextRange {
   readonly from: number;
   readonly to: number;
   readonly words: string;
 }
 
 /** Many marks go by one code; the reader's own words tell them apart. */
-function missingFault(message: string, stretch: Stretch, looked: Looked): FaultAt {
-  const { from, to } = stretch;
-  if (message.includes("quote")) return openFault("open-quote", stretch, looked);
-  if (message.includes("map values")) return colonFault(stretch);
+function missingFault(message: string, range: TextRange, looked: Looked): FaultAt {
+  const { from, to } = range;
+  if (message.includes("quote")) return openFault("open-quote", range, looked);
+  if (message.includes("map values")) return colonFault(range);
   if (message.includes("Sequence item")) return indentFault(looked.text, from);
   if (message.includes("Missing ,")) {
     const kind = /["']/.test(looked.text.charAt(from - 1)) ? "after-quote" : "no-comma";
     return { kind, from, to };
   }
   if (message.includes("space")) return { kind: "no-space", from, to };
-  return openFault("not-closed", stretch, looked);
+  return openFault("not-closed", range, looked);
 }
 
 /** The reader sees the end alone. Brackets that are all closed hold a line that stands too far out. */
 function openFault(
   kind: "not-closed" | "open-quote",
-  { from, to }: Stretch,
+  { from, to }: TextRange,
   { text, opened }: Looked,
 ): FaultAt {
   if (opened !== undefined) return { kind, from: opened, to: opened + 1 };
@@ -104,7 +104,7 @@ function closesLater({ text, opened }: Looked): boolean {
 }
 
 /** A word without a colon, or with one that has no space behind it; what lies below it is no part of it. */
-function colonFault({ from, words }: Stretch): FaultAt {
+function colonFault({ from, words }: TextRange): FaultAt {
   const [line = ""] = words.split("\n");
   return {
     kind: /^(?:-[^-\s]|[^\s:]+:\S)/.test(line) ? "no-space" : "no-colon",
@@ -114,18 +114,18 @@ function colonFault({ from, words }: Stretch): FaultAt {
 }
 
 /** `{count: 3 gap: 1}`: the second key is marked. */
-function commaFault({ from, to, words }: Stretch): FaultAt {
+function commaFault({ from, to, words }: TextRange): FaultAt {
   const key = words.match(/^[^:]*\s(?=[^\s:]+\s*:)/);
   if (!key) return { kind: "unexpected", from, to };
   const start = from + key[0].length;
   return { kind: "no-comma", from: start, to: start + words.slice(key[0].length).search(/\s*:/) };
 }
 
-function unexpectedFault(message: string, stretch: Stretch, { text }: Looked): FaultAt {
-  const { from, to } = stretch;
+function unexpectedFault(message: string, range: TextRange, { text }: Looked): FaultAt {
+  const { from, to } = range;
   const before = text.slice(0, from);
   if (/["'][ \t]*$/.test(before)) return { kind: "after-quote", from, to };
-  if (isClosing(stretch.words.charAt(0))) return { kind: "not-opened", from, to };
+  if (isClosing(range.words.charAt(0))) return { kind: "not-opened", from, to };
   // Keys at the beginning of a line end a group that began further in: its first line is the odd one.
   const first = text.search(/^[^\S\n]+[^\s#]/m);
   const isOuter = message.includes("node end") && (before === "" || before.endsWith("\n"));

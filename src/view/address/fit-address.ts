@@ -47,6 +47,6 @@ export function readFitAddress(
 }
 
 /** The address's part from # on that starts the recipe desk from the chosen pattern, on this notebook. */
-export function writeDeskLink({ notebook, pattern }: Fit): string {
+export function writeRecipeLink({ notebook, pattern }: Fit): string {
   return writeAddress([...notebookEntries(notebook), ["from", pattern]]);
 }

@@ -7,7 +7,7 @@ import { type AddressReading, LONGEST_ADDRESS, readAddress, writeAddress } from 
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
 
 /** What lies on the desk. */
-export interface Desk {
+export interface RecipeDraft {
   readonly notebook: AskedNotebook;
   /** The file's name without its ending; "" to go by the recipe's title. */
   readonly slug: string;
@@ -16,7 +16,7 @@ export interface Desk {
 }
 
 /** What an address may say; `from` is a pattern of the book to start from. */
-export type DeskAddress = Partial<Desk> & { readonly from?: string };
+export type RecipeAddress = Partial<RecipeDraft> & { readonly from?: string };
 
 const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "from", "recipe", "text"];
 
@@ -24,24 +24,24 @@ const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "from", "recipe", "text"];
 const LONGEST_KEPT = 400_000;
 
 /** The address's part from # on; too long for a link where it is longer than `LONGEST_ADDRESS`. */
-export function writeDeskAddress({ notebook, slug, text }: Desk): string {
+export function writeRecipeAddress({ notebook, slug, text }: RecipeDraft): string {
   return writeAddress([...notebookEntries(notebook), ["recipe", slug], ["text", packText(text)]]);
 }
 
 /** What was kept on the device, written as an address and read as carefully. */
-export function readKeptDesk(kept: string, patterns: ReadonlySet<string>): Desk | undefined {
-  const reading = readDeskAddress(kept, patterns, LONGEST_KEPT);
+export function readKeptRecipe(kept: string, patterns: ReadonlySet<string>): RecipeDraft | undefined {
+  const reading = readRecipeAddress(kept, patterns, LONGEST_KEPT);
   if (!reading.ok) return undefined;
   const { notebook, text, slug = "" } = reading.value;
   return notebook && text !== undefined ? { notebook, slug, text } : undefined;
 }
 
 /** What the address says; what it says nothing of is left out. */
-export function readDeskAddress(
+export function readRecipeAddress(
   hash: string,
   patterns: ReadonlySet<string>,
   longest = LONGEST_ADDRESS,
-): AddressReading<DeskAddress> {
+): AddressReading<RecipeAddress> {
   const address = readAddress(hash, KEYS, longest);
   if (!address.ok) return address;
   const { value: values } = address;

@@ -2,7 +2,7 @@
 
 import { lineAlong, type Point, pointAlong } from "../../draw/geometry/on-axis.ts";
 import { type PagePlace, pagePlace } from "../../draw/geometry/page-place.ts";
-import { type Rect, stretchAlong } from "../../draw/geometry/rect.ts";
+import { type Rect, intervalAlong } from "../../draw/geometry/rect.ts";
 import { sayMarks, sayStroke } from "../../issue/words/say-stroke.ts";
 import { type Axis, otherAxis } from "../../measure/axis.ts";
 import { dotAt, type GridAxis } from "../../measure/grid-axis.ts";
@@ -84,7 +84,7 @@ export function alongSteps({ axes, pages }: AlongPlan, hand: Hand): readonly Alo
 /** A short line at either edge of the paper for every position. */
 function marksData({ axis, positions }: Ticks, place: PagePlace): string {
   const aside = otherAxis(axis);
-  const { from, to } = stretchAlong(place.paper, aside);
+  const { from, to } = intervalAlong(place.paper, aside);
   const lines = positions.flatMap((position) => {
     const at = place.lines[axis][position] ?? 0;
     return [

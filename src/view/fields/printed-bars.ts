@@ -1,7 +1,7 @@
 /** The correction of a printer from what its printed bars of 100 mm measure. */
 import { BAR } from "../../draw/print-marks/scale-bars.ts";
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
-import { NO_STRETCH, type Stretch } from "../../print/printer-correction.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../../print/printer-correction.ts";
 import { STRETCH } from "../../recipe/book-keys.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
 import { typedLength } from "./typed-length.ts";
@@ -14,11 +14,11 @@ const DECIMALS = 4;
  * times that correction. An empty field is a bar that is true.
  */
 export function readBars(
-  measured: Readonly<Record<keyof Stretch, string>>,
-  printedWith: Stretch = NO_STRETCH,
-): FieldReading<Stretch, keyof Stretch> {
-  const issues: FieldIssue<keyof Stretch>[] = [];
-  const read = (side: keyof Stretch): number => {
+  measured: Readonly<Record<keyof PrinterCorrection, string>>,
+  printedWith: PrinterCorrection = NO_STRETCH,
+): FieldReading<PrinterCorrection, keyof PrinterCorrection> {
+  const issues: FieldIssue<keyof PrinterCorrection>[] = [];
+  const read = (side: keyof PrinterCorrection): number => {
     const text = measured[side];
     if (text.trim() === "") return printedWith[side];
     const typed = typedLength(text);
@@ -43,6 +43,6 @@ function barLength(printedWith: number) {
 }
 
 /** The line of `book.yaml`. */
-export function printerLine({ x, y }: Stretch): string {
+export function printerLine({ x, y }: PrinterCorrection): string {
   return `printer: {x: ${x}, y: ${y}}`;
 }

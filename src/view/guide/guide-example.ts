@@ -34,23 +34,23 @@ export type Shown =
   | { readonly kind: "words"; readonly sentences: readonly string[] };
 
 /** What an example may refer to: the patterns that its chapter has shown before it, and a word for its drawings' ids. */
-export interface ExampleDesk {
+export interface ExampleContext {
   readonly id: string;
   readonly patterns: ReadonlyMap<string, Recipe>;
 }
 
 /** Throws where an example that should be well is not, and where one that should be refused is not. */
-export function showExample(fence: ExampleFence, desk: ExampleDesk): readonly Shown[] {
+export function showExample(fence: ExampleFence, context: ExampleContext): readonly Shown[] {
   if (fence.isWrong) return [reportOf(fence)];
   switch (fence.kind) {
     case "pattern":
-      return fence.on.map((name, index) => drawn(readPattern(fence), name, `${desk.id}-${index}`));
+      return fence.on.map((name, index) => drawn(readPattern(fence), name, `${context.id}-${index}`));
     case "split":
-      return fence.on.map((name) => slice(fence, name, desk.id));
+      return fence.on.map((name) => slice(fence, name, context.id));
     case "notebook":
-      return [notebookDrawn(fence, desk)];
+      return [notebookDrawn(fence, context)];
     case "strip":
-      return fence.on.map((name) => strip(fence, name, desk));
+      return fence.on.map((name) => strip(fence, name, context));
     case "book":
       checked(readBook(fileOf(fence)), fence);
       return [];
@@ -132,13 +132,13 @@ function slice(fence: ExampleFence, name: string, id: string): Shown {
   return { kind: "drawing", shape: "slice", scene, caption };
 }
 
-function notebookDrawn(fence: ExampleFence, { id }: ExampleDesk): Shown {
+function notebookDrawn(fence: ExampleFence, { id }: ExampleContext): Shown {
   const notebook = checked(readNotebook(fileOf(fence)), fence);
   const scene = gridScene(notebook);
   return { kind: "drawing", shape: "page", scene: { ...scene, id }, caption: notebook.title };
 }
 
-function strip(fence: ExampleFence, name: string, { id, patterns }: ExampleDesk): Shown {
+function strip(fence: ExampleFence, name: string, { id, patterns }: ExampleContext): Shown {
   const recipe = checked(readStripRecipe(fileOf(fence)), fence);
   const notebook = guideNotebook(name);
   const plans = new Map(

@@ -6,7 +6,7 @@ import { finishedSize, stripNotes } from "../../draw/strip/strip-body.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { sayStripNote } from "../../issue/words/say-strip-note.ts";
-import type { Stretch } from "../../print/printer-correction.ts";
+import type { PrinterCorrection } from "../../print/printer-correction.ts";
 import { labelsOf } from "../../recipe/area-tree.ts";
 import { copyingCard } from "../../strip/copying-card.ts";
 import { stripJsonText } from "../../strip/strip-json.ts";
@@ -18,7 +18,7 @@ import type { StripPair, StripPiece } from "./strip-view.ts";
 export interface StripPieceSources {
   readonly planner: Planner;
   readonly write: WriteSvg;
-  readonly printer?: Stretch;
+  readonly printer?: PrinterCorrection;
 }
 
 /** Works a strip out for a notebook and draws it in every way in which it is used. */

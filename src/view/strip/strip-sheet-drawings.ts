@@ -2,7 +2,7 @@
 import { formatNumber } from "../../draw/geometry/path-data.ts";
 import { finishedSize } from "../../draw/strip/strip-body.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
-import { NO_STRETCH, type Stretch, stretchOf } from "../../print/printer-correction.ts";
+import { NO_STRETCH, type PrinterCorrection, correctionFor } from "../../print/printer-correction.ts";
 import type { Sheet } from "../../print/sheets/sheet.ts";
 import { sheetScene } from "../../print/sheets/sheet-scene.ts";
 import { longestPiece, stripSheets } from "../../print/sheets/strip-sheets.ts";
@@ -12,7 +12,7 @@ import type { StripSheetsView } from "./strip-view.ts";
 /** The sheets on A4. */
 export function stripPictures(
   strip: Strip,
-  { write, printer = NO_STRETCH }: { readonly write: WriteSvg; readonly printer?: Stretch },
+  { write, printer = NO_STRETCH }: { readonly write: WriteSvg; readonly printer?: PrinterCorrection },
 ): StripSheetsView {
   const question = { title: strip.title, strips: [strip], paper: "A4", printer } as const;
   const { sheets, leftOut } = stripSheets(question);
@@ -28,8 +28,8 @@ export function stripPictures(
 }
 
 /** A printer's error is corrected by the size in which the drawing is printed; its own millimetres stay. */
-function stretched(svg: string, sheet: Sheet, printer: Stretch): string {
-  const { x, y } = stretchOf(sheet, printer);
+function stretched(svg: string, sheet: Sheet, printer: PrinterCorrection): string {
+  const { x, y } = correctionFor(sheet, printer);
   if (x === 1 && y === 1) return svg;
   const [width, height] = [sheet.width * x, sheet.height * y].map(formatNumber);
   const size = `width="${width}mm" height="${height}mm"`;

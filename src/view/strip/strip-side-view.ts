@@ -2,7 +2,7 @@
 import { sayPositions } from "../../draw/card/card-numbers.ts";
 import { type CardStep, openingSteps, runStep } from "../../draw/card/card-words.ts";
 import { sideScene } from "../../draw/strip/strip-scene.ts";
-import { laneInk } from "../../draw/style/lane-style.ts";
+import { laneStyle } from "../../draw/style/lane-style.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import type { LabelAt } from "../../issue/words/say-path.ts";
 import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
@@ -83,7 +83,7 @@ function runView(run: Run, patterns: readonly StripPattern[], label: string): St
 }
 
 function penView(number: number): PenView {
-  const { colour, dash, name, stroke } = laneInk(number);
+  const { colour, dash, name, stroke } = laneStyle(number);
   return { colour, dash: dash.join(" "), words: `${name}, ${stroke}` };
 }
 

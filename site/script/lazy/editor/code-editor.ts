@@ -11,7 +11,7 @@ import {
   keymap,
   lineNumbers,
 } from "@codemirror/view";
-import { type Editor, type Fault, stretchOf } from "./editor-part.ts";
+import { type Editor, type Fault, textRangeOf } from "./editor-part.ts";
 import { pens } from "./theme.ts";
 
 /** Takes the place of a field. In a shadow root its styles need no exception from the page's policy. */
@@ -97,7 +97,7 @@ function editorOf(view: EditorView): Editor {
       );
     },
     goTo: (place) => {
-      const [anchor, head] = stretchOf(text(), place);
+      const [anchor, head] = textRangeOf(text(), place);
       view.dispatch({ selection: { anchor, head }, scrollIntoView: true });
       view.focus();
     },
@@ -106,6 +106,6 @@ function editorOf(view: EditorView): Editor {
 }
 
 function diagnosticOf(text: string, { place, words }: Fault): Diagnostic {
-  const [from, to] = stretchOf(text, place);
+  const [from, to] = textRangeOf(text, place);
   return { from, to, severity: "error", message: words };
 }

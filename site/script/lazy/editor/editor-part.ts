@@ -30,7 +30,7 @@ declare global {
 }
 
 /** The stretch of a text that a place marks, in characters from 0; a place of no width marks nothing. */
-export function stretchOf(
+export function textRangeOf(
   text: string,
   { line, column, width }: Place,
 ): [from: number, to: number] {
@@ -59,7 +59,7 @@ export function plainEditor(field: HTMLTextAreaElement, changed: () => void): Ed
     },
     goTo: (place) => {
       field.focus();
-      field.setSelectionRange(...stretchOf(field.value, place));
+      field.setSelectionRange(...textRangeOf(field.value, place));
     },
     focus: () => field.focus(),
   };

@@ -1,12 +1,12 @@
 /** What the part that makes PDF files gives to the page, once it is loaded. */
 
-import type { Stretch } from "../../../../src/print/printer-correction.ts";
+import type { PrinterCorrection } from "../../../../src/print/printer-correction.ts";
 import type { PagesQuestion } from "../../../../src/print/sheets/page-sheets.ts";
 import type { StripsQuestion } from "../../../../src/print/sheets/strip-sheets.ts";
 
 export interface PrintPart {
-  pagePdf(question: PagesQuestion, printer: Stretch): Promise<Uint8Array>;
-  stripPdf(question: Omit<StripsQuestion, "printer">, printer: Stretch): Promise<Uint8Array>;
+  pagePdf(question: PagesQuestion, printer: PrinterCorrection): Promise<Uint8Array>;
+  stripPdf(question: Omit<StripsQuestion, "printer">, printer: PrinterCorrection): Promise<Uint8Array>;
 }
 
 declare global {

@@ -1,7 +1,7 @@
 /** The part that makes PDF files: loaded when the first one is asked for, since it is larger than all the rest. */
 import { readFonts } from "../../../../src/print/pdf/font/print-fonts.ts";
 import { pagePdf, stripPdf } from "../../../../src/print/pdf/pdf-files.ts";
-import type { Stretch } from "../../../../src/print/printer-correction.ts";
+import type { PrinterCorrection } from "../../../../src/print/printer-correction.ts";
 import type { PagesQuestion } from "../../../../src/print/sheets/page-sheets.ts";
 import type { StripsQuestion } from "../../../../src/print/sheets/strip-sheets.ts";
 import { printFontFiles } from "./print-font-files.ts";
@@ -11,9 +11,9 @@ const fonts = readFonts(printFontFiles());
 const language = document.documentElement.lang || "en";
 
 const part: PrintPart = {
-  pagePdf: (question: PagesQuestion, printer: Stretch) =>
+  pagePdf: (question: PagesQuestion, printer: PrinterCorrection) =>
     pagePdf(question, { fonts, language, printer }),
-  stripPdf: (question: Omit<StripsQuestion, "printer">, printer: Stretch) =>
+  stripPdf: (question: Omit<StripsQuestion, "printer">, printer: PrinterCorrection) =>
     stripPdf(question, { fonts, language, printer }),
 };
 

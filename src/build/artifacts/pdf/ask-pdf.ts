@@ -2,7 +2,7 @@
 import type { Content } from "../../content/load-content.ts";
 import { makePdf } from "./make-pdf.ts";
 import type { PdfMemo } from "./pdf-cache.ts";
-import { openPdfDesk } from "./pdf-context.ts";
+import { openPdfContext } from "./pdf-context.ts";
 import { pdfFiles } from "./pdf-file.ts";
 import { pdfTask } from "./pdf-task.ts";
 
@@ -11,11 +11,11 @@ export type AskPdf = (path: string) => Promise<Uint8Array> | undefined;
 
 /** Answers for one content; nothing is worked out before the first question. */
 export function openAskPdf(content: Content, memo: PdfMemo, version: string): AskPdf {
-  const desk = openPdfDesk(content);
+  const context = openPdfContext(content);
   return (path) => {
     const file = pdfFiles(content).find((one) => one.path === path);
     if (!file) return undefined;
     const { key } = pdfTask(file, content, version);
-    return memo.take(key, (fonts) => makePdf(file, desk, fonts));
+    return memo.take(key, (fonts) => makePdf(file, context, fonts));
   };
 }

@@ -11,7 +11,7 @@ import {
 } from "../../../print/pdf/pdf-files.ts";
 import { PURPOSES } from "../../../recipe/recipe.ts";
 import { PURPOSE_WORDS } from "../../../view/pattern/purpose-words.ts";
-import type { PdfDesk } from "./pdf-context.ts";
+import type { PdfContext } from "./pdf-context.ts";
 import type { PdfFile } from "./pdf-file.ts";
 
 const LANGUAGE = "en";
@@ -20,13 +20,13 @@ const LANGUAGE = "en";
 const BOOK_PAPER = "A4";
 
 /** The bytes: the same for the same content. */
-export function makePdf(file: PdfFile, desk: PdfDesk, fonts: PrintFonts): Promise<Uint8Array> {
-  const { planner, content, drawings } = desk;
+export function makePdf(file: PdfFile, context: PdfContext, fonts: PrintFonts): Promise<Uint8Array> {
+  const { planner, content, drawings } = context;
   const { printer } = content.book;
   const settings = { fonts, language: LANGUAGE, ...(printer ? { printer } : {}) };
   switch (file.kind) {
     case "page":
-      return patternPdf(file, desk, settings);
+      return patternPdf(file, context, settings);
     case "strip": {
       const strip = planner.stripOn(file.strip, file.notebook);
       const title = `${strip.title} · ${strip.notebook.title}`;
@@ -35,13 +35,13 @@ export function makePdf(file: PdfFile, desk: PdfDesk, fonts: PrintFonts): Promis
     case "card":
       return scenePdf(cardScene(planner.stripOn(file.strip, file.notebook)), settings);
     case "book":
-      return notebookPdf(file.notebook, desk, settings);
+      return notebookPdf(file.notebook, context, settings);
   }
 }
 
 function patternPdf(
   { pattern, notebook: slug }: { readonly pattern: string; readonly notebook: string },
-  { planner, drawings }: PdfDesk,
+  { planner, drawings }: PdfContext,
   settings: PrintSettings,
 ): Promise<Uint8Array> {
   const recipe = planner.recipe(pattern);
@@ -52,8 +52,8 @@ function patternPdf(
     : misfitPdf({ plan, recipe, notebook }, settings);
 }
 
-function notebookPdf(slug: string, desk: PdfDesk, settings: PrintSettings): Promise<Uint8Array> {
-  const { planner, content, drawings } = desk;
+function notebookPdf(slug: string, context: PdfContext, settings: PrintSettings): Promise<Uint8Array> {
+  const { planner, content, drawings } = context;
   const groups = PURPOSES.map((purpose) => ({
     title: PURPOSE_WORDS[purpose].title,
     entries: content.recipes

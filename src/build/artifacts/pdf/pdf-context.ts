@@ -4,14 +4,14 @@ import type { Strip } from "../../../strip/strip.ts";
 import { openPlanner, type Planner } from "../../../view/planner.ts";
 import type { Content } from "../../content/load-content.ts";
 
-export interface PdfDesk {
+export interface PdfContext {
   readonly content: Content;
   readonly planner: Planner;
   readonly drawings: Drawings;
 }
 
 /** A desk for files in the order of `pdfFiles`: it keeps what belongs to one notebook, and the last strip. */
-export function openPdfDesk(content: Content): PdfDesk {
+export function openPdfContext(content: Content): PdfContext {
   const planner = openPlanner(content);
   return {
     content,

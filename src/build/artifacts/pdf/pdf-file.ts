@@ -1,12 +1,12 @@
 /** The PDF files of a book: where each lies, what it shows, and the texts that it is made from. */
-import type { PaperName } from "../../../print/sheets/printer-paper.ts";
+import type { PrinterPaper } from "../../../print/sheets/printer-paper.ts";
 import type { Content } from "../../content/load-content.ts";
 import { notebookPath, patternPath, stripPath } from "../make/page-artifacts.ts";
 
 /** A file that is not made yet. The path is from the book's root, with forward slashes. */
 export type PdfFile = { readonly path: string; readonly notebook: string } & (
   | { readonly kind: "page"; readonly pattern: string }
-  | { readonly kind: "strip"; readonly strip: string; readonly paper: PaperName }
+  | { readonly kind: "strip"; readonly strip: string; readonly paper: PrinterPaper }
   | { readonly kind: "card"; readonly strip: string }
   | { readonly kind: "book" }
 );

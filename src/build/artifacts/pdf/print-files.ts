@@ -5,7 +5,7 @@ import type { Content } from "../../content/load-content.ts";
 import { type Lot, takeFrom } from "../work-queue.ts";
 import { makePdf } from "./make-pdf.ts";
 import { openPdfMemo } from "./pdf-cache.ts";
-import { openPdfDesk } from "./pdf-context.ts";
+import { openPdfContext } from "./pdf-context.ts";
 import type { PdfTask } from "./pdf-task.ts";
 
 export interface PrintOrder {
@@ -21,10 +21,10 @@ export interface PrintOrder {
 /** Makes files until none is left to be taken. */
 export async function printFiles({ content, pdfs, pdfMemo, output, isShown }: PrintOrder) {
   const memo = openPdfMemo(pdfMemo);
-  const desk = openPdfDesk(content);
+  const context = openPdfContext(content);
   const show = isShown ? openProgress(pdfs.items.length) : () => {};
   for (const [index, { file, key }] of takeFrom(pdfs)) {
-    const bytes = await memo.take(key, (fonts) => makePdf(file, desk, fonts));
+    const bytes = await memo.take(key, (fonts) => makePdf(file, context, fonts));
     const target = join(output, file.path);
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, bytes);

@@ -15,14 +15,14 @@ import { exampleHtml, figureHtml } from "./guide-html.ts";
 /** The HTML beside each fence of a chapter, in their order. */
 export type ChapterPiece = readonly string[];
 
-interface ChapterDesk {
+interface ChapterContext {
   readonly memo: Memo<ChapterPiece>;
   /** Changes with the engine. */
   readonly version: string;
 }
 
 /** Puts what the build makes of a chapter's fences into its tokens, gives ids to its headings, and lets its tables scroll. */
-export function showChapter({ tokens, Token }: StateCore, { memo, version }: ChapterDesk): Token[] {
+export function showChapter({ tokens, Token }: StateCore, { memo, version }: ChapterContext): Token[] {
   const fences = tokens.filter(({ type }) => type === "fence");
   const sources = fences.flatMap(({ info, content }) => [info, content]);
   const shown = memo.take([version, ...sources], () => drawFences(fences));

@@ -1,7 +1,7 @@
 /** Boxes for characters that no font has: seen as a box, and copied as the character (ISO 32000-1, 9.6.5 and 9.10.3). */
 import type PDFDocument from "pdfkit";
 import type { PdfReference } from "pdfkit";
-import { GAUGE, SHAPES, shapeOf, WIDEST } from "./missing-shape.ts";
+import { GAUGE, SHAPES, missingGlyphOf, WIDEST } from "./missing-shape.ts";
 import { hexOf, unicodeMap } from "./unicode-map.ts";
 
 /** Codes of one byte, the first of which is no character's. */
@@ -42,7 +42,7 @@ export function createMissingGlyphs(pdf: PDFDocument): MissingGlyphs {
         const name = `M${index}`;
         pdf.page.fonts[name] = font;
         const codes = `<${hexOf((number % CODES) + 1, 2)}>`;
-        return { name, codes, width: shapeOf(character).width / 1000 };
+        return { name, codes, width: missingGlyphOf(character).width / 1000 };
       }),
     end() {
       const characters = [...numbers.keys()];
@@ -82,7 +82,7 @@ function writeFont(
   characters: readonly string[],
   procedures: Readonly<Record<string, PdfReference>>,
 ): void {
-  const shapes = [GAUGE, ...characters.map(shapeOf)];
+  const missingGlyphs = [GAUGE, ...characters.map(missingGlyphOf)];
   const toUnicode = pdf.ref();
   toUnicode.end(unicodeMap(characters));
   // A tagged file wants a descriptor for every font (ISO 32000-1, table 112).
@@ -94,10 +94,10 @@ function writeFont(
     FontBBox: DESCRIPTOR.FontBBox,
     FontMatrix: [0.001, 0, 0, 0.001, 0, 0],
     CharProcs: procedures,
-    Encoding: { Type: "Encoding", Differences: [0, ...shapes.map(({ name }) => name)] },
+    Encoding: { Type: "Encoding", Differences: [0, ...missingGlyphs.map(({ name }) => name)] },
     FirstChar: 0,
     LastChar: characters.length,
-    Widths: shapes.map(({ width }) => width),
+    Widths: missingGlyphs.map(({ width }) => width),
     ToUnicode: toUnicode,
     FontDescriptor: descriptor,
     Resources: {},

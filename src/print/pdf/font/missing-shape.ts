@@ -1,13 +1,13 @@
 /** What stands for a character that no font has: a box, as wide as such characters are. */
 
 /** How a missing character shows, in thousandths of the font size. */
-export interface Shape {
+export interface MissingGlyph {
   readonly name: string;
   readonly width: number;
   readonly procedure: string;
 }
 
-const box = (name: string, width: number): Shape => ({
+const box = (name: string, width: number): MissingGlyph => ({
   name,
   width,
   // Outer and inner edge, filled between them: so the box takes the colour of the text.
@@ -16,10 +16,10 @@ const box = (name: string, width: number): Shape => ({
 const NARROW = box("narrow", 700);
 const WIDE = box("wide", 1000);
 /** Accents and marks of direction take no room, but are copied. */
-const UNSEEN: Shape = { name: "unseen", width: 0, procedure: "0 0 0 0 0 0 d1" };
-const SPACE: Shape = { name: "space", width: 260, procedure: "260 0 0 0 0 0 d1" };
+const UNSEEN: MissingGlyph = { name: "unseen", width: 0, procedure: "0 0 0 0 0 0 d1" };
+const SPACE: MissingGlyph = { name: "space", width: 260, procedure: "260 0 0 0 0 0 d1" };
 /** Never printed: poppler and its kin guess the size of such a font from the width of its m. */
-export const GAUGE: Shape = { name: "m", width: 600, procedure: "600 0 0 0 0 0 d1" };
+export const GAUGE: MissingGlyph = { name: "m", width: 600, procedure: "600 0 0 0 0 0 d1" };
 /** All shapes. */
 export const SHAPES = [NARROW, WIDE, UNSEEN, SPACE, GAUGE];
 
@@ -31,7 +31,7 @@ const FULL_WIDTH =
 export const WIDEST = WIDE.width;
 
 /** The shape of a character. */
-export function shapeOf(character: string): Shape {
+export function missingGlyphOf(character: string): MissingGlyph {
   if (NO_WIDTH.test(character)) return UNSEEN;
   if (/^\s$/u.test(character)) return SPACE;
   return FULL_WIDTH.test(character) ? WIDE : NARROW;

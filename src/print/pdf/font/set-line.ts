@@ -1,6 +1,6 @@
 /** A line of text as it is set: what is shown of each font, and where; kept for the next file that has the same line. */
 import { type FontRun, fontRuns } from "./font-runs.ts";
-import { shapeOf } from "./missing-shape.ts";
+import { missingGlyphOf } from "./missing-shape.ts";
 import type { FontLists, SetGlyph, Weight } from "./print-font.ts";
 import { hexOf } from "./unicode-map.ts";
 
@@ -67,7 +67,7 @@ function setRun(
   const font = place === undefined ? undefined : fonts[weight][place];
   if (place === undefined || font === undefined) {
     const characters = [...text];
-    const width = characters.reduce((sum, character) => sum + shapeOf(character).width, 0) / 1000;
+    const width = characters.reduce((sum, character) => sum + missingGlyphOf(character).width, 0) / 1000;
     return {
       kind: "missing",
       width,

@@ -4,7 +4,7 @@ import type { EmbeddedFonts } from "../font/embedded-fonts.ts";
 import type { MissingGlyphs } from "../font/missing-glyphs.ts";
 import type { PrintFonts } from "../font/print-fonts.ts";
 
-export interface PaperPen {
+export interface PdfWriter {
   readonly pdf: PDFDocument;
   readonly fonts: PrintFonts;
   readonly embedded: EmbeddedFonts;

@@ -1,7 +1,7 @@
 /** Lines and outlines on paper. */
 
 import type { PathMark } from "../../../draw/scene.ts";
-import type { Ink } from "../../../draw/style/role-style.ts";
+import type { Style } from "../../../draw/style/role-style.ts";
 import { decimal, fillOperator, type Operators, strokeOperator } from "./operators.ts";
 import { pathOperators } from "./path-operators.ts";
 
@@ -10,8 +10,8 @@ const CAPS = { butt: 0, round: 1, square: 2 } as const;
 const JOINS = { miter: 0, round: 1 } as const;
 
 /** Draws a mark in its look: fill below, stroke on top. */
-export function drawPath(operators: Operators, { d }: PathMark, ink: Ink): void {
-  const { stroke, fill, width, cap, join, dash = [] } = ink;
+export function writePath(operators: Operators, { d }: PathMark, style: Style): void {
+  const { stroke, fill, width, cap, join, dash = [] } = style;
   const hasStroke = stroke !== "none" && width > 0;
   const hasFill = fill !== "none";
   if (d === "" || !(hasStroke || hasFill)) return;

@@ -1,25 +1,25 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
 
 import type { TextMark } from "../../../draw/scene.ts";
-import type { Ink } from "../../../draw/style/role-style.ts";
+import type { Style } from "../../../draw/style/role-style.ts";
 import type { SetRun } from "../font/set-line.ts";
 import { decimal, fillOperator, type Operators } from "./operators.ts";
-import type { PaperPen } from "./pdf-writer.ts";
+import type { PdfWriter } from "./pdf-writer.ts";
 
 /** Writes a mark in its look. Characters that no font has become boxes. */
-export function drawText(
-  pen: PaperPen,
+export function writeText(
+  writer: PdfWriter,
   operators: Operators,
   mark: TextMark,
-  { text: colour, weight }: Ink,
+  { text: colour, weight }: Style,
 ): void {
   const { size } = mark;
-  const { width, runs } = pen.fonts.line(mark.text, weight);
+  const { width, runs } = writer.fonts.line(mark.text, weight);
   const along = matrixAlong(mark);
   let x = -width * anchorShare(mark.anchor);
   operators.hold("fill", colour, fillOperator);
   for (const run of runs) {
-    for (const piece of shownPieces(pen, run)) {
+    for (const piece of shownPieces(writer, run)) {
       operators.hold("font", `/${piece.font} ${decimal(size)}`, (font) => `${font} Tf`);
       operators.show(`${along((x + piece.x) * size, piece.y * size)} Tm ${piece.show}`);
     }
@@ -59,7 +59,7 @@ interface ShownPiece {
   readonly show: string;
 }
 
-function shownPieces({ embedded, missing }: PaperPen, run: SetRun): readonly ShownPiece[] {
+function shownPieces({ embedded, missing }: PdfWriter, run: SetRun): readonly ShownPiece[] {
   if (run.kind === "found") {
     const font = embedded.use(run);
     return run.pieces.map((piece) => ({ font, ...piece }));
