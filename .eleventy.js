@@ -11,7 +11,7 @@ export const config = {
   htmlTemplateEngine: false,
 };
 
-/** Where finished pieces lie, where no build says otherwise. */
+/** Where finished artifacts lie, where no build says otherwise. */
 const MEMOS = ".cache/pieces";
 
 const NOT_BUILT = "The book could not be built.";
@@ -25,7 +25,7 @@ export default function (cfg) {
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;
-  let memos;
+  let caches;
   let book;
   let report = "";
   let ready = first;
@@ -33,28 +33,28 @@ export default function (cfg) {
   // An edit of the content is to show at once: nothing is bundled for it, and pages that stay as they are stay.
   let isCodeOld = true;
   let codeEdits = 0;
-  let duePages;
-  let due;
+  let stalePages;
+  let stale;
 
   const makeBook = async () => {
     if (isCodeOld) engine = ready?.engine ?? (await loadEngine());
-    memos ??= ready?.memos ?? engine.openMemos(MEMOS, mode);
+    caches ??= ready?.caches ?? engine.openCaches(MEMOS, mode);
     const read = ready ?? (await engine.readContent(contentFolder));
-    const { helpers } = ready ?? {};
+    const { workers } = ready ?? {};
     ready = undefined;
     if (read.report) throw new ContentError(read.report);
     const { content } = read;
-    const calling = () => engine.startHelpers({ content, memos, engine, project: PROJECT });
-    await (helpers ?? calling()).makePieces();
+    const calling = () => engine.startWorkers({ content, caches, engine, project: PROJECT });
+    await (workers ?? calling()).makeArtifacts();
     const highlight = (language, text) =>
       syntaxHighlight.pairedShortcode(text, language, "", HIGHLIGHTING);
-    return engine.makeBook({ content, memos, version: engine.version, markdown, highlight });
+    return engine.makeBook({ content, caches, version: engine.version, markdown, highlight });
   };
 
-  const pairsDue = () => {
+  const stalePairs = () => {
     if (mode === "build") return book.pairs;
-    duePages ??= engine.openDuePages();
-    return duePages.of(book, `${codeEdits} ${report}`);
+    stalePages ??= engine.openStalePages();
+    return stalePages.of(book, `${codeEdits} ${report}`);
   };
 
   // Eleventy would tell on the error stream which function took long.
@@ -71,8 +71,8 @@ export default function (cfg) {
       [book] = await Promise.all([makeBook(), assets]);
       isCodeOld = false;
       report = "";
-      due = pairsDue();
-      engine.writeSideFiles(directories.output, book.sideFiles(due));
+      stale = stalePairs();
+      engine.writeSideFiles(directories.output, book.sideFiles(stale));
     } catch (issue) {
       if (runMode === "build" || !engine) throw issue;
       // While serving, the last good pages stay and carry the report.
@@ -80,17 +80,17 @@ export default function (cfg) {
       const isOurs = !(issue instanceof ContentError);
       console.error("\n%s\n", isOurs ? engine.sayFailure(NOT_BUILT, issue) : report);
       book ??= engine.emptyBook();
-      due = pairsDue();
+      stale = stalePairs();
     }
   });
   cfg.on("eleventy.after", () => {
-    duePages?.settle();
-    onSettled?.(memos.settle());
+    stalePages?.settle();
+    onSettled?.(caches.settle());
   });
 
   cfg.addGlobalData("book", () => book);
   cfg.addGlobalData("report", () => report);
-  cfg.addGlobalData("pairs", () => due);
+  cfg.addGlobalData("pairs", () => stale);
   cfg.addGlobalData("stripPairs", () => book.strips.pairs);
   cfg.addGlobalData("notebookSlugs", () => book.notebooks.map(({ slug }) => slug));
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
@@ -106,7 +106,7 @@ export default function (cfg) {
   // While serving, pages are few at a time and are looked at again.
   cfg.addTransform("bytes", (content, path) => {
     if (mode === "serve") return content;
-    bytesOf ??= engine.openBytesUntilWritten();
+    bytesOf ??= engine.releaseWritten();
     return bytesOf(content, path);
   });
   for (const icon of ["icon.svg", "icon-192.png"]) {
@@ -114,7 +114,7 @@ export default function (cfg) {
   }
   markdown.core.ruler.push("guide", (state) => {
     if (!state.env.isChapter) return;
-    const context = { memo: memos.chapters, version: engine.version };
+    const context = { cache: caches.chapters, version: engine.version };
     state.tokens = engine.showChapter(state, context);
   });
   cfg.setLibrary("md", markdown);

@@ -1,9 +1,9 @@
 /** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
 
 export { reference } from "../view/guide/reference.ts";
-export { openMemos } from "./artifacts/caches.ts";
-export { startHelpers } from "./artifacts/prebuild/start-workers.ts";
-export { help } from "./artifacts/prebuild/worker.ts";
+export { openCaches } from "./artifacts/caches.ts";
+export { startWorkers } from "./artifacts/prebuild/start-workers.ts";
+export { work } from "./artifacts/prebuild/worker.ts";
 export { writeSideFiles } from "./artifacts/side-files.ts";
 export { buildBook } from "./cli/build.ts";
 export { runCommand } from "./cli/run-command.ts";
@@ -13,7 +13,7 @@ export { emptyBook } from "./pages/book.ts";
 export { showChapter } from "./pages/guide/guide-chapter.ts";
 export { referenceWords } from "./pages/guide/reference-words.ts";
 export { makeBook } from "./pages/make-book.ts";
-export { openBytesUntilWritten } from "./pages/release-written.ts";
-export { openDuePages } from "./pages/stale-pages.ts";
+export { releaseWritten } from "./pages/release-written.ts";
+export { openStalePages } from "./pages/stale-pages.ts";
 export { chapterSections, inlineSvg, pageAddress } from "./pages/template-filters.ts";
 export { codesHtml } from "./web/markup-text.ts";

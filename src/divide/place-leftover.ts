@@ -8,7 +8,7 @@ export type Placing =
   | { readonly kind: "track"; readonly index: number };
 
 /** A split as drawn. `before` + Σ sizes + Σ gaps + `after` is its length, all in steps. */
-export interface Placed {
+export interface PlacedSplit {
   readonly sizes: readonly number[];
   readonly gaps: readonly number[];
   readonly before: number;
@@ -20,7 +20,7 @@ export function placeLeftover(
   division: Division,
   tracks: readonly TrackSize[],
   placing: Placing,
-): Placed {
+): PlacedSplit {
   const { sizes, leftover } = division;
   const gaps = Array.from({ length: sizes.length - 1 }, () => division.gap);
   switch (placing.kind) {
@@ -49,7 +49,7 @@ function toParts(
   division: Division,
   tracks: readonly TrackSize[],
   gaps: readonly number[],
-): Placed {
+): PlacedSplit {
   let sizes = [...division.sizes];
   let left = division.leftover;
   while (left > 0) {

@@ -19,6 +19,9 @@ export interface PaperSize {
  * The factors across and down a page as it is read. A printer draws paper in by its short side, so a page that
  * is wider than high lies turned in it, and its across is the printer's y.
  */
-export function correctionFor({ width, height }: PaperSize, { x, y }: PrinterCorrection): PrinterCorrection {
+export function correctionFor(
+  { width, height }: PaperSize,
+  { x, y }: PrinterCorrection,
+): PrinterCorrection {
   return width > height ? { x: y, y: x } : { x, y };
 }

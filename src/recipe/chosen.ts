@@ -18,11 +18,7 @@ export function chosenOf<T extends { readonly slug: string }>(
 }
 
 /** A problem for each name in a list that no file has. */
-export function unknownIn(
-  chosen: Chosen,
-  what: What,
-  known: readonly string[],
-): readonly Issue[] {
+export function unknownIn(chosen: Chosen, what: What, known: readonly string[]): readonly Issue[] {
   if (chosen === "all") return [];
   return chosen
     .filter(({ slug }) => !known.includes(slug))

@@ -1,7 +1,7 @@
 /** Where a strip that is longer than the printable length is cut, so that its pieces can be joined again. */
 
 /** A piece's stretch of the whole strip, in millimetres. It ends under the beginning of the next. */
-export interface Piece {
+export interface StripPart {
   readonly from: number;
   readonly to: number;
 }
@@ -13,7 +13,7 @@ export interface CutQuestion {
   /** How far one piece lies under the next. */
   readonly overlap: number;
   /** Places that a cut should stay clear of: ticks, numbers, labels. */
-  readonly busy: readonly Piece[];
+  readonly busy: readonly StripPart[];
 }
 
 /** A cut is moved at most so far to find a clear place, and is tried at so many places. */
@@ -24,7 +24,7 @@ const TRIES = 81;
  * The fewest pieces that can be printed, of about one length; one where the whole strip can be.
  * Throws where a page has no room for more than the overlap.
  */
-export function cutStrip({ length, printable, overlap, busy }: CutQuestion): readonly Piece[] {
+export function cutStrip({ length, printable, overlap, busy }: CutQuestion): readonly StripPart[] {
   if (length <= printable) return [{ from: 0, to: length }];
   const fresh = printable - overlap;
   if (fresh <= 0) throw new RangeError(`${printable} mm have no room for an overlap of ${overlap}`);
@@ -40,7 +40,7 @@ export function cutStrip({ length, printable, overlap, busy }: CutQuestion): rea
 }
 
 /** Of evenly spaced places around one, the one farthest from what is busy; of equals the nearest. */
-function clearestNear(place: number, reach: number, busy: readonly Piece[]): number {
+function clearestNear(place: number, reach: number, busy: readonly StripPart[]): number {
   const tried = Array.from(
     { length: TRIES },
     (_, index) => place + reach * ((2 * index) / (TRIES - 1) - 1),
@@ -50,7 +50,7 @@ function clearestNear(place: number, reach: number, busy: readonly Piece[]): num
 }
 
 /** How far a place is from the nearest busy stretch; 0 inside one, and no more than a step matters. */
-function clearance(at: number, busy: readonly Piece[]): number {
+function clearance(at: number, busy: readonly StripPart[]): number {
   const distances = busy.map(({ from, to }) => Math.max(from - at, at - to, 0));
   return Math.min(ENOUGH, ...distances);
 }

@@ -4,7 +4,7 @@ import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 
 /** As the build wrote it; recipes come without their text. */
-export interface BookContent {
+export interface CatalogueData {
   readonly notebooks: readonly Notebook[];
   readonly recipes: readonly Recipe[];
   readonly strips: readonly StripRecipe[];
@@ -13,19 +13,19 @@ export interface BookContent {
 declare global {
   interface Window {
     /** Set by `book.js`, which the build writes. */
-    readonly spanbookContent?: BookContent;
+    readonly spanbookContent?: CatalogueData;
   }
 }
 
 /** The content, ready to be looked up by slug. */
-export interface BookShelf extends BookContent {
+export interface Catalogue extends CatalogueData {
   readonly recipeBySlug: ReadonlyMap<string, Recipe>;
   readonly titles: ReadonlyMap<string, string>;
   readonly slugs: ReadonlySet<string>;
 }
 
 /** Throws where a page was put together without its content. */
-export function bookShelf(content: BookContent | undefined): BookShelf {
+export function openCatalogue(content: CatalogueData | undefined): Catalogue {
   if (!content) throw new Error("this page is without the book's content");
   const { recipes } = content;
   return {

@@ -8,11 +8,11 @@ import { buildStrip } from "../strip/build-strip.ts";
 import { singleStripRecipe } from "../strip/single-strip.ts";
 import type { Strip } from "../strip/strip.ts";
 import type { Fit } from "./address/fit-address.ts";
-import type { BookShelf } from "./catalogue.ts";
+import type { Catalogue } from "./catalogue.ts";
 import { nameNotebook } from "./fields/name-notebook.ts";
 import { nameStrip } from "./fields/strip-fields.ts";
 
-export interface WorkedOut {
+export interface FitResult {
   readonly notebook: Notebook;
   readonly recipe: Recipe;
   readonly plan: Plan;
@@ -22,29 +22,29 @@ export interface WorkedOut {
 }
 
 /** The drawn pattern's plan and the strip. Throws where the book has no such pattern: addresses are checked before. */
-export function workOut(fit: Fit, shelf: BookShelf): WorkedOut {
-  const notebook = nameNotebook(fit.notebook, shelf.notebooks);
-  const recipe = found(fit.pattern, shelf);
+export function fitResult(fit: Fit, catalogue: Catalogue): FitResult {
+  const notebook = nameNotebook(fit.notebook, catalogue.notebooks);
+  const recipe = found(fit.pattern, catalogue);
   const plan = planPattern(recipe, notebook);
-  const stripRecipe = chosenStrip(fit, recipe, shelf);
+  const stripRecipe = chosenStrip(fit, recipe, catalogue);
   const slugs = new Set([...stripRecipe.across, ...stripRecipe.down]);
   const plans = new Map(
     [...slugs].map((slug) => [
       slug,
-      slug === recipe.slug ? plan : planPattern(found(slug, shelf), notebook),
+      slug === recipe.slug ? plan : planPattern(found(slug, catalogue), notebook),
     ]),
   );
-  const strip = buildStrip({ recipe: stripRecipe, notebook, plans, titles: shelf.titles });
+  const strip = buildStrip({ recipe: stripRecipe, notebook, plans, titles: catalogue.titles });
   return { notebook, recipe, plan, stripRecipe, strip };
 }
 
 /** Nothing chosen is a strip of the drawn pattern, as every pattern has one on its own page. */
-function chosenStrip({ strip }: Fit, recipe: Recipe, { strips }: BookShelf): StripRecipe {
+function chosenStrip({ strip }: Fit, recipe: Recipe, { strips }: Catalogue): StripRecipe {
   if (strip.across.length + strip.down.length === 0) return singleStripRecipe(recipe);
   return nameStrip(strip, strips);
 }
 
-function found(slug: string, { recipeBySlug }: BookShelf): Recipe {
+function found(slug: string, { recipeBySlug }: Catalogue): Recipe {
   const recipe = recipeBySlug.get(slug);
   if (!recipe) throw new RangeError(`the book has no pattern ${slug}`);
   return recipe;

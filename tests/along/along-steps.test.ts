@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { countWords } from "../../site/script/draw-along/show-step.ts";
 import { readStepAddress, stepAddress } from "../../site/script/draw-along/step-address.ts";
-import { openCourse } from "../../site/script/draw-along/stepper.ts";
+import { openStepper } from "../../site/script/draw-along/stepper.ts";
 import { drawOrder } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { alongData, readAlongData } from "../../src/view/draw-along/plan-data.ts";
@@ -97,19 +97,19 @@ describe("a spread", () => {
 
 describe("a course", () => {
   it("stays between the first step and the end, where all is drawn", () => {
-    const course = openCourse(stepsOf(single), "right");
+    const stepper = openStepper(stepsOf(single), "right");
     const places: (number | undefined)[] = [];
-    course.watch(({ place }) => places.push(place));
-    course.move(1);
-    course.move(-1);
-    course.move(1);
-    course.go(99);
-    course.move(1);
-    course.turn("left");
-    course.stop();
+    stepper.watch(({ place }) => places.push(place));
+    stepper.move(1);
+    stepper.move(-1);
+    stepper.move(1);
+    stepper.go(99);
+    stepper.move(1);
+    stepper.turn("left");
+    stepper.stop();
     expect(places).toEqual([undefined, 0, 0, 1, 5, 5, 5, undefined]);
-    expect(course.state().steps).toHaveLength(5);
-    expect(course.state().hand).toBe("left");
+    expect(stepper.state().steps).toHaveLength(5);
+    expect(stepper.state().hand).toBe("left");
   });
 });
 

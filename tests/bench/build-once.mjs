@@ -2,8 +2,8 @@
 import { loadEngine, PROJECT } from "../../src/build/bundle/bundle-engine.mjs";
 import { tellCost } from "./tell-cost.mjs";
 
-const [content, output, memo] = process.argv.slice(2);
+const [content, output, cache] = process.argv.slice(2);
 process.chdir(PROJECT);
 const engine = await loadEngine();
-process.exitCode = await engine.buildBook({ content, output, memo, project: PROJECT, engine });
+process.exitCode = await engine.buildBook({ content, output, cache, project: PROJECT, engine });
 tellCost();

@@ -3,11 +3,11 @@ import { execFileSync } from "node:child_process";
 import { join } from "node:path";
 import markdownIt from "markdown-it";
 import { describe, expect, it } from "vitest";
-import { openMemos } from "../../src/build/artifacts/caches.ts";
+import { openCaches } from "../../src/build/artifacts/caches.ts";
 import { loadContent } from "../../src/build/content/load-content.ts";
 import type { Book } from "../../src/build/pages/book.ts";
 import { makeBook } from "../../src/build/pages/make-book.ts";
-import { openDuePages } from "../../src/build/pages/stale-pages.ts";
+import { openStalePages } from "../../src/build/pages/stale-pages.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { bytesIn } from "./files-in.ts";
 import { deskFolder, TINY, writeContent } from "./write-content.ts";
@@ -25,7 +25,7 @@ async function bookOf(files: Readonly<Record<string, string>>): Promise<Book> {
   if (!reading.ok) throw new Error("the content has a problem");
   return makeBook({
     content: reading.value,
-    memos: openMemos(deskFolder(), "serve"),
+    caches: openCaches(deskFolder(), "serve"),
     version: "1",
     markdown: markdownIt(),
     highlight: (_, text) => text,
@@ -61,7 +61,7 @@ describe("the pages that are due", () => {
     ["a notebook's grid", edited("notebooks/plain.md", "26, 38", "25, 37"), 6],
     ["the book's title", edited("book.yaml", "Tiny", "Small"), 6],
   ])("after an edit of %s are all that it changes", async (_, files, most) => {
-    const pages = openDuePages();
+    const pages = openStalePages();
     before ??= pagesOf(FILES);
     expect(pages.of(await bookOf(FILES), "")).toHaveLength(before.size);
     pages.settle();
@@ -74,7 +74,7 @@ describe("the pages that are due", () => {
   });
 
   it("are none when nothing changed, and all when what stands on every page did", async () => {
-    const pages = openDuePages();
+    const pages = openStalePages();
     const book = await bookOf(FILES);
     pages.of(book, "");
     expect(pages.of(book, "")).toHaveLength(6);

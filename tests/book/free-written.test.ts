@@ -2,7 +2,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { openBytesUntilWritten } from "../../src/build/pages/release-written.ts";
+import { releaseWritten } from "../../src/build/pages/release-written.ts";
 import { deskFolder } from "./write-content.ts";
 
 const LONG = "é".repeat(10_000);
@@ -14,7 +14,7 @@ describe("a page as bytes", () => {
     ["stays while a part of it is written", LONG, (bytes: Buffer) => bytes.subarray(0, 9), 20_000],
     ["stays where it shares its place in memory with others", "Peas", (bytes: Buffer) => bytes, 4],
   ])("%s", (_, page, written, length) => {
-    const bytesOf = openBytesUntilWritten();
+    const bytesOf = releaseWritten();
     const path = join(deskFolder(), "index.html");
     const bytes = bytesOf(page, path);
     expect(bytes.toString()).toBe(page);

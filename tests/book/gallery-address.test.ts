@@ -7,13 +7,13 @@ import {
   readGalleryAddress,
   writeGalleryAddress,
 } from "../../src/view/address/gallery-address.ts";
-import { EVERYTHING, type GalleryState } from "../../src/view/gallery/gallery-query.ts";
+import { EVERYTHING, type GalleryQuery } from "../../src/view/gallery/gallery-query.ts";
 
 const KNOWN = { notebooks: ["a5", "a6"], tags: ["sowing", "Müll & mehr"] };
 const read = (hash: string) => readGalleryAddress(hash, KNOWN);
 
 describe("the gallery's address", () => {
-  it.each<[string, Partial<GalleryState>]>([
+  it.each<[string, Partial<GalleryQuery>]>([
     ["", {}],
     ["#on=a6", { notebook: "a6" }],
     ["#for=week", { purposes: ["week"] }],
@@ -46,13 +46,13 @@ describe("the gallery's address", () => {
   });
 
   it("is the same for the same wishes, in whatever order they came", () => {
-    const state: GalleryState = { ...EVERYTHING, purposes: ["week", "year"] };
+    const state: GalleryQuery = { ...EVERYTHING, purposes: ["week", "year"] };
     expect(writeGalleryAddress(state)).toBe("#for=year.week");
   });
 });
 
 describe("what an address says wrongly counts as not said", () => {
-  it.each<[string, string, Partial<GalleryState>]>([
+  it.each<[string, string, Partial<GalleryQuery>]>([
     ["a notebook that the book lacks", "#on=a9", {}],
     ["a purpose that there is not", "#for=week.decade", { purposes: ["week"] }],
     ["a purpose said twice", "#for=week.week", { purposes: ["week"] }],
@@ -89,7 +89,7 @@ describe("any address", () => {
   });
 
   it("of any wishes is read as these wishes", () => {
-    const wishes: fc.Arbitrary<GalleryState> = fc.record({
+    const filters: fc.Arbitrary<GalleryQuery> = fc.record({
       notebook: fc.constantFrom("", ...KNOWN.notebooks),
       purposes: fc.subarray([...PURPOSES]),
       tag: fc.constantFrom("", ...KNOWN.tags),
@@ -100,7 +100,7 @@ describe("any address", () => {
       query: fc.string({ unit: "binary", maxLength: LONGEST_QUERY }).map((text) => text.trim()),
     });
     fc.assert(
-      fc.property(wishes, (state) => {
+      fc.property(filters, (state) => {
         expect(read(writeGalleryAddress(state))).toEqual(state);
       }),
       { seed: 60_202, numRuns: 500 },

@@ -1,40 +1,40 @@
 /** A search that may come late or not at all, and the words for what came of it. */
 import { describe, expect, it } from "vitest";
-import { sayLines, sayWish } from "../../site/script/gallery/say-filter.ts";
+import { sayFilter, sayLines } from "../../site/script/gallery/say-filter.ts";
 import type { Search } from "../../site/script/gallery/search-patterns.ts";
 import { openQuery } from "../../site/script/gallery/search-request.ts";
 import { sayResult } from "../../site/script/gallery/show-summary.ts";
-import { EVERYTHING, type GalleryState } from "../../src/view/gallery/gallery-query.ts";
+import { EVERYTHING, type GalleryQuery } from "../../src/view/gallery/gallery-query.ts";
 
 const search: Search = (query) => ({ places: [query.length], isNear: query.startsWith("n") });
 
 /** A load that is settled by hand, and how often it was asked for and told. */
 function slowly() {
-  const asked: { readonly come: () => void; readonly fail: () => void }[] = [];
+  const store: { readonly come: () => void; readonly fail: () => void }[] = [];
   const load = () =>
     new Promise<Search>((resolve, reject) => {
-      asked.push({ come: () => resolve(search), fail: () => reject(new Error("not there")) });
+      store.push({ come: () => resolve(search), fail: () => reject(new Error("not there")) });
     });
   let ready = 0;
   const query = openQuery(load, () => {
     ready += 1;
   });
-  return { query, asked, readyCount: () => ready };
+  return { query, store, readyCount: () => ready };
 }
 
 const settled = () => new Promise((resolve) => setTimeout(resolve));
 
 describe("a search", () => {
   it("is not sent for until something is searched for", () => {
-    const { query, asked } = slowly();
+    const { query, store } = slowly();
     expect(query.ask("")).toEqual({ kind: "none" });
-    expect(asked).toHaveLength(0);
+    expect(store).toHaveLength(0);
   });
 
   it("is waited for, and then answers", async () => {
-    const { query, asked, readyCount } = slowly();
+    const { query, store, readyCount } = slowly();
     expect(query.ask("bean")).toEqual({ kind: "waiting" });
-    asked[0]?.come();
+    store[0]?.come();
     await settled();
     expect(readyCount()).toBe(1);
     expect(query.ask("bean")).toEqual({ kind: "found", places: [4], isNear: false });
@@ -42,32 +42,32 @@ describe("a search", () => {
   });
 
   it("that was prepared tells nobody that it came, for nobody has asked", async () => {
-    const { query, asked, readyCount } = slowly();
+    const { query, store, readyCount } = slowly();
     query.prepare();
-    asked[0]?.come();
+    store[0]?.come();
     await settled();
     expect(readyCount()).toBe(0);
     expect(query.ask("bean").kind).toBe("found");
     query.prepare();
-    expect(asked).toHaveLength(1);
+    expect(store).toHaveLength(1);
   });
 
   it("that does not come says so, and is sent for again for other words", async () => {
-    const { query, asked, readyCount } = slowly();
+    const { query, store, readyCount } = slowly();
     query.ask("bean");
-    asked[0]?.fail();
+    store[0]?.fail();
     await settled();
     expect(readyCount()).toBe(1);
     expect(query.ask("bean")).toEqual({ kind: "failed" });
-    expect(asked).toHaveLength(1);
+    expect(store).toHaveLength(1);
     expect(query.ask("beans")).toEqual({ kind: "waiting" });
-    asked[1]?.come();
+    store[1]?.come();
     await settled();
     expect(query.ask("bean").kind).toBe("found");
   });
 });
 
-const WISHES: GalleryState = {
+const FILTERS: GalleryQuery = {
   ...EVERYTHING,
   query: "bean",
   purposes: ["week", "page"],
@@ -85,8 +85,8 @@ describe("in words", () => {
     ["fit", "leaves nothing over"],
     ["pages", "two pages"],
     ["lines", "16 to 30 lines"],
-  ] as const)("the wish %s is %s", (wish, words) => {
-    expect(sayWish(WISHES, wish)).toBe(words);
+  ] as const)("the wish %s is %s", (filter, words) => {
+    expect(sayFilter(FILTERS, filter)).toBe(words);
   });
 
   it.each([
@@ -117,6 +117,6 @@ describe("in words", () => {
       "7 of 61 patterns; the search could not be loaded, and its words are left aside",
     ],
   ] as const)("%s", (_, query, count, all, words) => {
-    expect(sayResult(WISHES, query, { count, all })).toBe(words);
+    expect(sayResult(FILTERS, query, { count, all })).toBe(words);
   });
 });

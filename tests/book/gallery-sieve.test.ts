@@ -1,8 +1,12 @@
 /** Which patterns the gallery shows for which wishes, and in which order. */
 import { describe, expect, it } from "vitest";
-import { remediesFor, type Sieve, sievePatterns } from "../../src/view/gallery/filter-patterns.ts";
+import {
+  filterPatterns,
+  type PatternFilter,
+  relaxations,
+} from "../../src/view/gallery/filter-patterns.ts";
 import type { GalleryFacts, GalleryPattern } from "../../src/view/gallery/gallery-facts.ts";
-import { EVERYTHING, type GalleryState } from "../../src/view/gallery/gallery-query.ts";
+import { EVERYTHING, type GalleryQuery } from "../../src/view/gallery/gallery-query.ts";
 
 /** On the large notebook all fit; on the small one the plan does not, and the map takes one page. */
 const PATTERNS: readonly GalleryPattern[] = [
@@ -31,13 +35,21 @@ function pattern(
   };
 }
 
-function shown(wishes: Partial<GalleryState>, sieve: Partial<Sieve> = {}): readonly string[] {
-  const whole: Sieve = { facts: FACTS, notebook: "large", found: undefined, ...sieve };
-  return sievePatterns(whole, { ...EVERYTHING, ...wishes }).map(({ slug }) => slug);
+function shown(
+  filters: Partial<GalleryQuery>,
+  patternFilter: Partial<PatternFilter> = {},
+): readonly string[] {
+  const whole: PatternFilter = {
+    facts: FACTS,
+    notebook: "large",
+    found: undefined,
+    ...patternFilter,
+  };
+  return filterPatterns(whole, { ...EVERYTHING, ...filters }).map(({ slug }) => slug);
 }
 
 describe("the gallery shows", () => {
-  it.each<[string, Partial<GalleryState>, string, readonly string[]]>([
+  it.each<[string, Partial<GalleryQuery>, string, readonly string[]]>([
     [
       "everything in the book's order, where nothing is wished",
       {},
@@ -77,36 +89,36 @@ describe("the gallery shows", () => {
       "small",
       ["diary", "list", "map", "plan"],
     ],
-  ])("%s", (_, wishes, notebook, slugs) => {
-    expect(shown(wishes, { notebook })).toEqual(slugs);
+  ])("%s", (_, filters, notebook, slugs) => {
+    expect(shown(filters, { notebook })).toEqual(slugs);
   });
 
-  it.each<[string, Partial<GalleryState>, readonly number[], readonly string[]]>([
+  it.each<[string, Partial<GalleryQuery>, readonly number[], readonly string[]]>([
     ["what was found, the best first", {}, [3, 0], ["diary", "plan"]],
     ["of what was found, what is wished", { lines: "few" }, [3, 0], ["plan"]],
     ["what was found in another order", { sort: "title" }, [1, 3], ["diary", "map"]],
     ["nothing where nothing was found", {}, [], []],
     ["no more than there is, where an index is of another book", {}, [9, 1], ["map"]],
-  ])("%s", (_, wishes, found, slugs) => {
-    expect(shown(wishes, { found })).toEqual(slugs);
+  ])("%s", (_, filters, found, slugs) => {
+    expect(shown(filters, { found })).toEqual(slugs);
   });
 });
 
 describe("where nothing is shown, the gallery proposes", () => {
-  const proposed = (wishes: Partial<GalleryState>, found?: readonly number[]) =>
-    remediesFor({ facts: FACTS, notebook: "large", found }, { ...EVERYTHING, ...wishes });
+  const proposed = (filters: Partial<GalleryQuery>, found?: readonly number[]) =>
+    relaxations({ facts: FACTS, notebook: "large", found }, { ...EVERYTHING, ...filters });
 
   it("each wish without which there is something, the one with the most first", () => {
     expect(proposed({ purposes: ["year"], pages: "2" })).toEqual(
       [
-        { wish: "purposes", count: 1 },
-        { wish: "pages", count: 2 },
+        { filter: "purposes", count: 1 },
+        { filter: "pages", count: 2 },
       ].reverse(),
     );
   });
 
   it("the search, where it is the search that finds nothing", () => {
-    expect(proposed({ query: "xyz", fit: "even" }, [])).toEqual([{ wish: "query", count: 3 }]);
+    expect(proposed({ query: "xyz", fit: "even" }, [])).toEqual([{ filter: "query", count: 3 }]);
   });
 
   it("nothing where no single wish is to blame", () => {

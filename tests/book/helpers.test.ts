@@ -1,18 +1,18 @@
-/** Pieces and PDF files made on several threads: the same as those made on one, none of them lost, and what stops them is told. */
+/** Artifacts and PDF files made on several threads: the same as those made on one, none of them lost, and what stops them is told. */
 import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { openMemos } from "../../src/build/artifacts/caches.ts";
+import { openCaches } from "../../src/build/artifacts/caches.ts";
 import { pairsOf, patternSources } from "../../src/build/artifacts/make/page-artifacts.ts";
-import { openPiecePress } from "../../src/build/artifacts/make/pattern-renderer.ts";
+import { openPatternRenderer } from "../../src/build/artifacts/make/pattern-renderer.ts";
 import {
-  openStripPress,
+  openStripRenderer,
   stripPairs,
-  stripPieceSources,
+  stripViewSources,
 } from "../../src/build/artifacts/make/strip-renderer.ts";
 import { pdfFiles } from "../../src/build/artifacts/pdf/pdf-file.ts";
-import { startHelpers } from "../../src/build/artifacts/prebuild/start-workers.ts";
-import { closeLot, openLot, takeFrom } from "../../src/build/artifacts/work-queue.ts";
+import { startWorkers } from "../../src/build/artifacts/prebuild/start-workers.ts";
+import { closeWorkQueue, openWorkQueue, takeFrom } from "../../src/build/artifacts/work-queue.ts";
 import { loadEngine } from "../../src/build/bundle/bundle-engine.mjs";
 import type { Engine } from "../../src/build/bundle/loaded-engine.ts";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
@@ -25,7 +25,7 @@ async function contentOf(files: Readonly<Record<string, string>>): Promise<Conte
   return reading.value;
 }
 
-/** As many patterns as it takes for two helpers to be called, on two notebooks. */
+/** As many patterns as it takes for two workers to be called, on two notebooks. */
 const MANY = {
   ...TINY,
   "strips/rows.md": "---\ntitle: Rows\nacross: [row-1]\ndown: [row-1, row-2]\n---\nRows.\n",
@@ -37,13 +37,13 @@ const MANY = {
   ),
 };
 
-/** A call whose memos are empty. */
+/** A call whose caches are empty. */
 async function callWith(content: Content, engine?: Engine) {
-  const memos = openMemos(deskFolder(), "build");
-  return { content, memos, engine: engine ?? (await loadEngine()), project: PROJECT };
+  const caches = openCaches(deskFolder(), "build");
+  return { content, caches, engine: engine ?? (await loadEngine()), project: PROJECT };
 }
 
-/** An engine whose helpers run some code and nothing else. */
+/** An engine whose workers run some code and nothing else. */
 const engineOf = (code: string): Engine => ({
   version: "1",
   file: `data:text/javascript,${encodeURIComponent(code)}`,
@@ -63,31 +63,31 @@ describe("what is made with two helpers", () => {
   it("are the pieces that one thread makes, each once", async () => {
     const content = await contentOf(MANY);
     const call = await callWith(content);
-    const { memos, engine } = call;
-    const helpers = startHelpers({ ...call, most: 2 });
-    await helpers.makePieces();
-    await helpers.finish();
-    const [press, pressStrip] = [openPiecePress(content), openStripPress(content)];
+    const { caches, engine } = call;
+    const workers = startWorkers({ ...call, most: 2 });
+    await workers.makeArtifacts();
+    await workers.finish();
+    const [press, pressStrip] = [openPatternRenderer(content), openStripRenderer(content)];
     const pairs = pairsOf(content);
     const strips = stripPairs(content);
     expect([pairs.length, strips.length]).toEqual([144, 2]);
     for (const pair of pairs) {
       const sources = patternSources(pair, content, engine.version);
-      expect(memos.patterns.take(sources, unmade)).toEqual(press(pair));
+      expect(caches.patterns.take(sources, unmade)).toEqual(press(pair));
     }
     for (const pair of strips) {
-      const sources = stripPieceSources(pair, content, engine.version);
-      expect(memos.strips.take(sources, unmade)).toEqual(pressStrip(pair));
+      const sources = stripViewSources(pair, content, engine.version);
+      expect(caches.strips.take(sources, unmade)).toEqual(pressStrip(pair));
     }
-    expect(memos.settle()).toEqual({ found: 0, made: 146 });
+    expect(caches.settle()).toEqual({ found: 0, made: 146 });
   });
 
   it("are all PDF files of the book, each in its place", async () => {
     const content = await contentOf(MANY);
     const output = bookFolder();
-    const helpers = startHelpers({ ...(await callWith(content)), output, most: 2 });
+    const workers = startWorkers({ ...(await callWith(content)), output, most: 2 });
     const files = pdfFiles(content).map(({ path }) => path);
-    expect(await helpers.finish()).toEqual({ found: 0, made: files.length });
+    expect(await workers.finish()).toEqual({ found: 0, made: files.length });
     expect(files.filter((path) => !existsSync(join(output, path)))).toEqual([]);
   });
 });
@@ -95,45 +95,45 @@ describe("what is made with two helpers", () => {
 describe("with few pieces", () => {
   it("no helper is called, and nothing is made before it is asked for", async () => {
     const call = await callWith(await contentOf(TINY), engineOf("throw new Error('called');"));
-    const helpers = startHelpers({ ...call, most: 2 });
-    await helpers.makePieces();
-    expect(await helpers.finish()).toEqual({ found: 0, made: 0 });
-    expect(call.memos.settle()).toEqual({ found: 0, made: 0 });
+    const workers = startWorkers({ ...call, most: 2 });
+    await workers.makeArtifacts();
+    expect(await workers.finish()).toEqual({ found: 0, made: 0 });
+    expect(call.caches.settle()).toEqual({ found: 0, made: 0 });
   });
 });
 
 describe("a helper that fails", () => {
   it("fails all pieces", async () => {
     const call = await callWith(await contentOf(MANY), engineOf("throw new Error('no ink');"));
-    await expect(startHelpers({ ...call, most: 1 }).makePieces()).rejects.toThrow("no ink");
+    await expect(startWorkers({ ...call, most: 1 }).makeArtifacts()).rejects.toThrow("no ink");
   });
 
   it("is told when the build asks for its PDF files", async () => {
     const code = 'export const help = async () => { throw new Error("no paper"); };';
     const call = await callWith(await contentOf(TINY), engineOf(code));
-    const { finish } = startHelpers({ ...call, output: bookFolder() });
+    const { finish } = startWorkers({ ...call, output: bookFolder() });
     await expect(finish()).rejects.toThrow("no paper");
   });
 
   it("can be stopped while it is at work", async () => {
     const code = "export const help = () => { for (;;); };";
     const call = await callWith(await contentOf(TINY), engineOf(code));
-    const { stop } = startHelpers({ ...call, output: bookFolder() });
+    const { stop } = startWorkers({ ...call, output: bookFolder() });
     await expect(stop()).resolves.toBeUndefined();
   });
 });
 
 describe("a shared lot", () => {
   it("gives each thing once, whoever takes it", () => {
-    const lot = openLot(["a", "b", "c", "d"]);
-    const [one, other] = [takeFrom(lot)[Symbol.iterator](), takeFrom(lot)[Symbol.iterator]()];
+    const queue = openWorkQueue(["a", "b", "c", "d"]);
+    const [one, other] = [takeFrom(queue)[Symbol.iterator](), takeFrom(queue)[Symbol.iterator]()];
     const taken = [one, other, other, one, other, one].map((taker) => taker.next().value);
     expect(taken).toEqual([[0, "a"], [1, "b"], [2, "c"], [3, "d"], undefined, undefined]);
   });
 
   it("gives nothing more when it is closed", () => {
-    const lot = openLot(["a", "b"]);
-    closeLot(lot);
-    expect([...takeFrom(lot)]).toEqual([]);
+    const queue = openWorkQueue(["a", "b"]);
+    closeWorkQueue(queue);
+    expect([...takeFrom(queue)]).toEqual([]);
   });
 });

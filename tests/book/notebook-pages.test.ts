@@ -5,7 +5,7 @@ import { describe, expect, inject, it } from "vitest";
 import { loadContent } from "../../src/build/content/load-content.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { evenRows } from "../../src/view/notebook/division-rows.ts";
-import { shelfScale } from "../../src/view/notebook/notebook-facts.ts";
+import { paperScale } from "../../src/view/notebook/notebook-facts.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
 const book = inject("book");
@@ -53,7 +53,7 @@ describe("notebooks on the shelf", () => {
     [[148, 210], 150 / 210],
     [[148, 297, 210], 150 / 297],
   ])("%j mm wide are drawn at %d pixels a millimetre, the widest within 150", (widths, scale) => {
-    expect(shelfScale(widths.map(entry))).toBe(scale);
+    expect(paperScale(widths.map(entry))).toBe(scale);
   });
 });
 

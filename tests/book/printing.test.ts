@@ -4,7 +4,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { openAskPdf } from "../../src/build/artifacts/pdf/ask-pdf.ts";
-import { openPdfMemo } from "../../src/build/artifacts/pdf/pdf-cache.ts";
+import { openPdfCache } from "../../src/build/artifacts/pdf/pdf-cache.ts";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { readText } from "../print/poppler.ts";
 import { PROJECT } from "../setup/run-command.ts";
@@ -22,11 +22,11 @@ const STRIPPED = {
   "strips/daily.md": "---\ntitle: Daily\nacross: [halves, wide]\ndown: [halves]\n---\nBoth.\n",
 };
 
-/** Builds with a folder of finished pieces of its own; the built book's files and what the build said. */
-function build(content: string, memo = join(deskFolder(), "memo")) {
+/** Builds with a folder of finished artifacts of its own; the built book's files and what the build said. */
+function build(content: string, cache = join(deskFolder(), "memo")) {
   const output = join(deskFolder(), "book");
   const script = join(PROJECT, "tests/bench/build-once.mjs");
-  const said = execFileSync(process.execPath, [script, content, output, memo], {
+  const said = execFileSync(process.execPath, [script, content, output, cache], {
     encoding: "utf8",
   });
   return { files: bytesIn(output), output, said };
@@ -44,10 +44,10 @@ async function contentIn(folder: string): Promise<Content> {
 describe("a build", () => {
   it("makes the same bytes twice from nothing, and again from what was ready", () => {
     const content = writeContent(STRIPPED);
-    const memo = join(deskFolder(), "memo");
-    const once = build(content, memo);
+    const cache = join(deskFolder(), "memo");
+    const once = build(content, cache);
     const again = build(content);
-    const ready = build(content, memo);
+    const ready = build(content, cache);
     expect(pdfsIn(once.files).size).toBe(2 * (2 + 3 + 1));
     expect(again.files).toEqual(once.files);
     expect(ready.files).toEqual(once.files);
@@ -56,10 +56,10 @@ describe("a build", () => {
   });
 
   it("makes again what a changed file is on, and nothing else", () => {
-    const memo = join(deskFolder(), "memo");
-    const before = build(writeContent(STRIPPED), memo);
+    const cache = join(deskFolder(), "memo");
+    const before = build(writeContent(STRIPPED), cache);
     const halves = HALVES.replace("count: 2", "count: 3");
-    const after = build(writeContent({ ...STRIPPED, "patterns/halves.md": halves }), memo);
+    const after = build(writeContent({ ...STRIPPED, "patterns/halves.md": halves }), cache);
     const changed = [...pdfsIn(after.files)]
       .filter(([path, bytes]) => before.files.get(path) !== bytes)
       .map(([path]) => path);
@@ -80,9 +80,9 @@ describe("a build", () => {
 
   it("stretches all that is printed by the printer's error, in files and on pages", () => {
     const printer = `${BOOK}printer: {x: 1.01, y: 0.99}\n`;
-    const memo = join(deskFolder(), "memo");
-    const plain = build(writeContent(STRIPPED), memo);
-    const stretched = build(writeContent({ ...STRIPPED, "book.yaml": printer }), memo);
+    const cache = join(deskFolder(), "memo");
+    const plain = build(writeContent(STRIPPED), cache);
+    const stretched = build(writeContent({ ...STRIPPED, "book.yaml": printer }), cache);
     const same = [...pdfsIn(stretched.files)].filter(
       ([path, bytes]) => plain.files.get(path) === bytes,
     );
@@ -111,8 +111,8 @@ describe("a file that is asked for", () => {
     const folder = writeContent(STRIPPED);
     const content = await contentIn(folder);
     const desk = join(deskFolder(), "pdfs");
-    const memo = openPdfMemo(desk);
-    const ask = openAskPdf(content, memo, "1");
+    const cache = openPdfCache(desk);
+    const ask = openAskPdf(content, cache, "1");
     const { files } = build(folder);
     for (const path of pdfsIn(files).keys()) {
       const bytes = await ask(path);
@@ -126,9 +126,9 @@ describe("a file that is asked for", () => {
   it("may be asked for at once with others: each is as if it were alone", async () => {
     const content = await contentIn(writeContent(STRIPPED));
     const asked = ["patterns/halves/plain/page.pdf", "notebooks/plain/book.pdf"] as const;
-    const together = openAskPdf(content, openPdfMemo(join(deskFolder(), "a")), "1");
+    const together = openAskPdf(content, openPdfCache(join(deskFolder(), "a")), "1");
     const atOnce = await Promise.all(asked.map((path) => together(path)));
-    const alone = openAskPdf(content, openPdfMemo(join(deskFolder(), "b")), "1");
+    const alone = openAskPdf(content, openPdfCache(join(deskFolder(), "b")), "1");
     for (const [index, path] of asked.toReversed().entries())
       expect(await alone(path)).toEqual(atOnce[asked.length - 1 - index]);
   });

@@ -36,15 +36,15 @@ const TURNED_ROUND = `
 `;
 
 interface Circumstances {
-  readonly memo: string;
+  readonly cache: string;
   readonly env?: Readonly<Record<string, string>>;
   readonly before?: readonly string[];
 }
 
 /** The book's bytes, and what the build said. */
-function built({ memo, env = {}, before = [] }: Circumstances) {
+function built({ cache, env = {}, before = [] }: Circumstances) {
   const output = join(deskFolder(), "book");
-  const words = [`${PROJECT}tests/bench/build-once.mjs`, writeContent(FULL), output, memo];
+  const words = [`${PROJECT}tests/bench/build-once.mjs`, writeContent(FULL), output, cache];
   const { status, stdout, stderr } = spawnSync(process.execPath, [...before, ...words], {
     encoding: "utf8",
     env: { ...process.env, ...env },
@@ -60,13 +60,13 @@ const differing = (one: ReadonlyMap<string, unknown>, other: ReadonlyMap<string,
 
 describe("the bytes of a book", () => {
   it("are the same with nothing ready, with all ready, and on a machine that differs in all else", () => {
-    const memo = deskFolder();
-    const cold = built({ memo });
+    const cache = deskFolder();
+    const cold = built({ cache });
     expect(cold.said).toMatch(/; 0 of \d+ drawings were ready.*; 0 of \d+ PDF files were ready/);
-    const warm = built({ memo });
+    const warm = built({ cache });
     expect(warm.said).toMatch(/; (\d+) of \1 drawings were ready.*; (\d+) of \2 PDF files were/);
     const elsewhere = built({
-      memo: deskFolder(),
+      cache: deskFolder(),
       env: { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8", NODE_ENV: "" },
       before: ["--import", `data:text/javascript,${encodeURIComponent(TURNED_ROUND)}`],
     });

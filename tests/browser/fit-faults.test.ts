@@ -11,7 +11,7 @@ const desk = testBrowser();
 const address = (path: string) => pathToFileURL(join(book, "x")).href.replace(/x$/, path);
 
 const SHOWN = {
-  verdict: '[data-part="verdict"]',
+  status: '[data-part="status"]',
   tally: '[data-part="tally"]',
   summary: '[data-part="summary"]',
 } as const;
@@ -61,21 +61,21 @@ describe.each([390, 1440])("on the fit page, %i px wide", (width) => {
   it("an empty field leaves an old drawing that looks and is called so, and no old number", async () => {
     expect(await page.locator(SHOWN.tally).textContent()).toMatch(/26 across.*38 down/);
     await page.getByLabel("Dots across").fill("");
-    expect(await page.locator(SHOWN.verdict).textContent()).toMatch(OLD);
+    expect(await page.locator(SHOWN.status).textContent()).toMatch(OLD);
     for (const plate of [".drawn .plate", ".ledger .little", '[data-part="strip"]'])
       expect(await isDim(page, plate), plate).toBe(true);
     expect(await page.locator(SHOWN.tally).textContent()).not.toMatch(/\d/);
-    expect(await page.locator('[data-part="telling"]').isVisible()).toBe(false);
+    expect(await page.locator('[data-part="summary"]').isVisible()).toBe(false);
     expect(await page.locator(SHOWN.summary).textContent()).toContain("as it was written before");
     expect(await isDim(page, ".card .frame >> nth=0")).toBe(true);
   });
 
   it("a mended field has all of it back", async () => {
-    const verdict = await page.locator(SHOWN.verdict).textContent();
+    const status = await page.locator(SHOWN.status).textContent();
     const summary = await page.locator(SHOWN.summary).textContent();
     await page.getByLabel("Dots across").fill("x");
     await page.getByLabel("Dots across").fill("26");
-    expect(await page.locator(SHOWN.verdict).textContent()).toBe(verdict);
+    expect(await page.locator(SHOWN.status).textContent()).toBe(status);
     await expect.poll(() => page.locator(SHOWN.summary).textContent()).toBe(summary);
     expect(await page.locator(SHOWN.tally).textContent()).toMatch(/26 across.*38 down/);
     expect(
@@ -89,7 +89,7 @@ describe.each([390, 1440])("on the fit page, %i px wide", (width) => {
     await page.getByLabel("Dots down").fill("");
     await page.getByLabel("Pattern", { exact: true }).selectOption("seed-list");
     expect(await page.locator(".drawn .plate svg > title").textContent()).toMatch(/^Seed list/);
-    expect(await page.locator(SHOWN.verdict).textContent()).toMatch(OLD);
+    expect(await page.locator(SHOWN.status).textContent()).toMatch(OLD);
   });
 
   const NOTEBOOKS = [

@@ -1,4 +1,4 @@
-/** The fit page and the desk after one visit on the web, without a connection: all of their parts are there. */
+/** The fit page and the recipe page after one visit on the web, without a connection: all of their parts are there. */
 import { readFileSync } from "node:fs";
 import { describe, expect, inject, it } from "vitest";
 import { testBrowser } from "./test-desk.ts";

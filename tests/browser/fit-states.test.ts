@@ -1,4 +1,4 @@
-/** The fit page, the desk and the measure page in their less usual states: nobody is shut out there either. */
+/** The fit page, the recipe page and the measure page in their less usual states: nobody is shut out there either. */
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";

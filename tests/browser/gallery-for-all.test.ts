@@ -81,13 +81,13 @@ describe("by keyboard", () => {
     await on("patterns/index.html", PHONE, async (page) => {
       const narrow = page.getByRole("button", { name: "Narrow down" });
       expect(await narrow.getAttribute("aria-expanded")).toBe("false");
-      expect(await page.locator("#wishes").isVisible()).toBe(false);
+      expect(await page.locator("#filters").isVisible()).toBe(false);
       await narrow.press("Enter");
       expect(await narrow.getAttribute("aria-expanded")).toBe("true");
       await page.locator("[name=for][value=day]").press("Space");
       expect(await narrow.textContent()).toContain("Narrow down (1)");
       await narrow.press("Enter");
-      expect(await page.locator("#wishes").isVisible()).toBe(false);
+      expect(await page.locator("#filters").isVisible()).toBe(false);
     });
   });
 });

@@ -117,7 +117,7 @@ describe("a pattern's page", () => {
       readFileSync("content/patterns/two-row-week.md", "utf8"),
     );
     await page.getByRole("link", { name: "Make it yours" }).click();
-    await page.locator('[data-part="desk"]').waitFor();
+    await page.locator('[data-part="recipe"]').waitFor();
     expect(page.url()).toContain("fit/recipe/index.html#");
     expect(await page.locator("#recipe-text").inputValue()).toContain("title: Week in two rows");
   });

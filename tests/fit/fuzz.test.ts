@@ -20,13 +20,13 @@ import type { Recipe } from "../../src/recipe/recipe.ts";
 import { readFitAddress } from "../../src/view/address/fit-address.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
-import { workOut } from "../../src/view/fit-result.ts";
+import { fitResult } from "../../src/view/fit-result.ts";
 import { wildFields } from "../random/any-fields.ts";
 import { wildRecipe } from "../random/wild-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { demoShelf } from "./page-shelf.ts";
+import { demoCatalogue } from "./page-shelf.ts";
 
-const { content, shelf } = await demoShelf();
+const { content, catalogue } = await demoCatalogue();
 const texts = content.recipes.map(({ slug }) =>
   readFileSync(join(PROJECT, `content/patterns/${slug}.md`), "utf8"),
 );
@@ -43,7 +43,7 @@ function drawn(plan: Plan, recipe: Recipe, notebook: Notebook): Answer {
 function answerToFields(fields: Parameters<typeof readFields>[0], pattern: string): Answer {
   const reading = readFields(fields);
   if (!reading.ok) return { words: reading.issues.map(sayFieldIssue) };
-  const shown = workOut({ notebook: reading.value, pattern, strip: NO_STRIP }, shelf);
+  const shown = fitResult({ notebook: reading.value, pattern, strip: NO_STRIP }, catalogue);
   const scenes = [gridScene(shown.notebook), stripScene(shown.strip)].map((scene) => write(scene));
   if (scenes.some((svg) => !svg.startsWith("<svg"))) return { words: [] };
   return drawn(shown.plan, shown.recipe, shown.notebook);
@@ -59,11 +59,11 @@ function answerToRecipe(text: string): Answer {
 }
 
 function answerToAddress(hash: string): Answer {
-  const reading = readFitAddress(hash, shelf.slugs);
+  const reading = readFitAddress(hash, catalogue.slugs);
   if (!reading.ok) return { words: [sayAddressIssue(reading.issue)] };
   const { notebook, pattern = "seed-list", strip = NO_STRIP } = reading.value;
   const [usual] = content.notebooks;
-  const shown = workOut({ notebook: notebook ?? usual ?? fail(), pattern, strip }, shelf);
+  const shown = fitResult({ notebook: notebook ?? usual ?? fail(), pattern, strip }, catalogue);
   return drawn(shown.plan, shown.recipe, shown.notebook);
 }
 

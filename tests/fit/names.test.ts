@@ -8,14 +8,14 @@ import { type NotebookFields, USUAL_FIELDS } from "../../src/view/fields/noteboo
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { slugFault, slugFor } from "../../src/view/fields/slug-for.ts";
 import { NO_STRIP, nameStrip } from "../../src/view/fields/strip-fields.ts";
-import { demoShelf } from "./page-shelf.ts";
+import { demoCatalogue } from "./page-shelf.ts";
 
-const { shelf } = await demoShelf();
+const { catalogue } = await demoCatalogue();
 
 function named(change: Partial<NotebookFields>) {
   const reading = readFields({ ...USUAL_FIELDS, ...change });
   if (!reading.ok) throw new Error("the fields are not all right");
-  const { title, slug } = nameNotebook(reading.value, shelf.notebooks);
+  const { title, slug } = nameNotebook(reading.value, catalogue.notebooks);
   return [title, slug];
 }
 
@@ -42,14 +42,14 @@ describe("a notebook", () => {
 });
 
 describe("a strip", () => {
-  const everyday = shelf.strips.find(({ slug }) => slug === "everyday");
+  const everyday = catalogue.strips.find(({ slug }) => slug === "everyday");
   const asked = { ...NO_STRIP, ...everyday, title: "", slug: "" };
   it.each([
     ["that the book has goes by the book's name", {}, ["Everyday strip", "everyday"]],
     ["without a name is somebody's", { lanes: 11 }, ["My strip", "my-strip"]],
     ["with a name goes by it", { title: "Shed" }, ["Shed", "shed"]],
   ] as const)("%s", (_, change, names) => {
-    const { title, slug } = nameStrip({ ...asked, ...change }, shelf.strips);
+    const { title, slug } = nameStrip({ ...asked, ...change }, catalogue.strips);
     expect([title, slug]).toEqual(names);
   });
 });

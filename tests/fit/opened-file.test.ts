@@ -9,14 +9,14 @@ import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { demoShelf } from "./page-shelf.ts";
+import { demoCatalogue } from "./page-shelf.ts";
 
-const { content, shelf } = await demoShelf();
+const { content, catalogue } = await demoCatalogue();
 const reader = { readNotebook, readRecipe, readStripRecipe, reportIssues, sayIssue };
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 const open = (name: string, text: string) =>
-  openedFile({ name, bytes: bytesOf(text) }, reader, shelf.slugs);
+  openedFile({ name, bytes: bytesOf(text) }, reader, catalogue.slugs);
 
 describe("a file that is opened", () => {
   it.each(readdirSync(join(PROJECT, "content/notebooks")))("is the notebook %s", (name) => {
@@ -72,7 +72,7 @@ describe("a file that will not do", () => {
 
   it("is told when it is no text", () => {
     const bytes = new Uint8Array([0x2d, 0xff, 0xfe, 0x2d]);
-    const opened = openedFile({ name: "x.md", bytes }, reader, shelf.slugs);
+    const opened = openedFile({ name: "x.md", bytes }, reader, catalogue.slugs);
     expect(opened.kind === "report" && opened.report).toContain(
       "x.md:1:2\n  The file is not UTF-8 text: in line 1",
     );

@@ -2,24 +2,24 @@
 import { runInNewContext } from "node:vm";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { fitFiles } from "../../src/build/pages/page-data.ts";
-import { type BookContent, type BookShelf, bookShelf } from "../../src/view/catalogue.ts";
+import { type Catalogue, type CatalogueData, openCatalogue } from "../../src/view/catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
 /** The content as it was read from files, and the same as the page knows it. */
-export async function demoShelf(): Promise<{
+export async function demoCatalogue(): Promise<{
   readonly content: Content;
-  readonly shelf: BookShelf;
+  readonly catalogue: Catalogue;
 }> {
   const reading = await loadContent(`${PROJECT}content`);
   if (!reading.ok) throw new Error("the demo content has a problem");
   const content = reading.value;
-  return { content, shelf: bookShelf(pageContent(content)) };
+  return { content, catalogue: openCatalogue(pageContent(content)) };
 }
 
 /** Objects of another world do not count as equal to ours, so they are carried over number by number. */
-function pageContent(content: Content): BookContent {
+function pageContent(content: Content): CatalogueData {
   const [book] = fitFiles(content);
-  const window: { spanbookContent?: BookContent } = {};
+  const window: { spanbookContent?: CatalogueData } = {};
   runInNewContext(book?.text ?? "", { window });
   if (!window.spanbookContent) throw new Error("the script gave the page nothing");
   return structuredClone(window.spanbookContent);

@@ -11,11 +11,11 @@ import { stripJsonText } from "../../src/strip/strip-json.ts";
 import { fieldsOf } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
-import { workOut } from "../../src/view/fit-result.ts";
+import { fitResult } from "../../src/view/fit-result.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
-import { demoShelf } from "./page-shelf.ts";
+import { demoCatalogue } from "./page-shelf.ts";
 
-const { content, shelf } = await demoShelf();
+const { content, catalogue } = await demoCatalogue();
 
 /** A notebook as someone would fill it in, on the page. */
 function filledIn(notebook: Notebook): Notebook {
@@ -26,9 +26,9 @@ function filledIn(notebook: Notebook): Notebook {
 
 describe("the book in the page", () => {
   it("is the book that was read", () => {
-    expect(shelf.recipes).toEqual(content.recipes.map((recipe) => ({ ...recipe, body: "" })));
-    expect(shelf.notebooks).toEqual(content.notebooks);
-    expect(shelf.recipes.length).toBeGreaterThan(40);
+    expect(catalogue.recipes).toEqual(content.recipes.map((recipe) => ({ ...recipe, body: "" })));
+    expect(catalogue.notebooks).toEqual(content.notebooks);
+    expect(catalogue.recipes.length).toBeGreaterThan(40);
   });
 });
 
@@ -38,7 +38,9 @@ describe("a plan of the page", () => {
     (_, notebook) => {
       for (const recipe of content.recipes) {
         const fit = { notebook: filledIn(notebook), pattern: recipe.slug, strip: NO_STRIP };
-        expect(planJson(workOut(fit, shelf).plan)).toBe(planJson(planPattern(recipe, notebook)));
+        expect(planJson(fitResult(fit, catalogue).plan)).toBe(
+          planJson(planPattern(recipe, notebook)),
+        );
       }
     },
     30_000,
@@ -50,7 +52,10 @@ describe("a plan of the page", () => {
     for (const asked of notebooks) {
       const notebook = fileOf(asked);
       for (const recipe of content.recipes) {
-        const { plan } = workOut({ notebook: asked, pattern: recipe.slug, strip: NO_STRIP }, shelf);
+        const { plan } = fitResult(
+          { notebook: asked, pattern: recipe.slug, strip: NO_STRIP },
+          catalogue,
+        );
         expect(planJson(plan)).toBe(planJson(planPattern(recipe, notebook)));
         if (plan.fits) fitting += 1;
       }
@@ -80,7 +85,7 @@ describe("a strip of the page", () => {
         const titles = new Map(named.map((one) => [one.slug, one.title]));
         const asked = { ...recipe, title: "", slug: "" };
         const fit = { notebook: filledIn(notebook), pattern: "seed-list", strip: asked };
-        expect(stripJsonText(workOut(fit, shelf).strip)).toBe(
+        expect(stripJsonText(fitResult(fit, catalogue).strip)).toBe(
           stripJsonText(buildStrip({ recipe, notebook, plans, titles })),
         );
       }
@@ -91,7 +96,7 @@ describe("a strip of the page", () => {
   it("carries the drawn pattern alone while nothing was chosen", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
-    const { strip } = workOut({ notebook, pattern: "seed-list", strip: NO_STRIP }, shelf);
+    const { strip } = fitResult({ notebook, pattern: "seed-list", strip: NO_STRIP }, catalogue);
     expect(strip.patterns.map(({ slug }) => slug)).toEqual(["seed-list"]);
   });
 });

@@ -5,7 +5,7 @@ import type { Scene } from "../../src/draw/scene.ts";
 import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { CUTTING_CAUTION } from "../../src/strip/cutting-caution.ts";
-import { readPattern, type Shown, showExample } from "../../src/view/guide/guide-example.ts";
+import { readPattern, type ShownExample, showExample } from "../../src/view/guide/guide-example.ts";
 import { FIGURE_NAMES, guideFigure } from "../../src/view/guide/guide-figures.ts";
 import { guideNotebook } from "../../src/view/guide/guide-notebooks.ts";
 import { parseXml } from "../draw/parse-xml.ts";
@@ -96,7 +96,7 @@ describe.each([...chapters])("%s", (_, written) => {
   });
 });
 
-function expectShown(shown: Shown, isWrong: boolean): void {
+function expectShown(shown: ShownExample, isWrong: boolean): void {
   expect(shown.kind === "report").toBe(isWrong);
   switch (shown.kind) {
     case "drawing":

@@ -1,8 +1,8 @@
 /** Marks and strokes in words: the numbers are those beside the drawing, and the paper's own edges are called edges. */
 import { describe, expect, it } from "vitest";
 import {
-  type PenMarks,
-  type PenStroke,
+  type LineMarks,
+  type LineStroke,
   sayCounting,
   sayMarks,
   saySavings,
@@ -18,11 +18,11 @@ function gridsOf(across: Count, down: Count = across) {
   return { across: { ...axes.across, count: across }, down: { ...axes.down, count: down } };
 }
 
-const ACROSS: PenStroke = { axis: "across", at: 3, start: 8, end: 17 };
-const DOWN: PenStroke = { axis: "down", at: 8, start: 3, end: 35 };
+const ACROSS: LineStroke = { axis: "across", at: 3, start: 8, end: 17 };
+const DOWN: LineStroke = { axis: "down", at: 8, start: 3, end: 35 };
 
 describe("a stroke", () => {
-  it.each<[string, PenStroke, string]>([
+  it.each<[string, LineStroke, string]>([
     ["across", ACROSS, "Across, at row 3: from column 8 to column 17."],
     ["down", DOWN, "Down, at column 8: from row 3 to row 35."],
     [
@@ -57,7 +57,7 @@ describe("a stroke", () => {
     ],
   ])("over the whole page, counted %s, ends where counting ends", (count, across, down) => {
     const grids = gridsOf(count);
-    const whole = (stroke: PenStroke) => {
+    const whole = (stroke: LineStroke) => {
       const end = usableSteps(grids[stroke.axis]);
       return sayStroke({ ...stroke, start: 0, end }, grids);
     };
@@ -72,7 +72,7 @@ describe("a stroke", () => {
 });
 
 describe("marks", () => {
-  it.each<[PenMarks, string]>([
+  it.each<[LineMarks, string]>([
     [
       { axis: "across", positions: [1, 6, 7, 12] },
       "Along the top and the bottom, mark columns 1, 6, 7 and 12.",

@@ -1,5 +1,5 @@
 /** Where leftover steps go, read off the rule word by word: one step at a time, and the even choice from all choices. */
-import type { Placed, Placing } from "../../src/divide/place-leftover.ts";
+import type { PlacedSplit, Placing } from "../../src/divide/place-leftover.ts";
 import type { Division, TrackSize } from "../../src/divide/question.ts";
 import { mostEvenChoice } from "./even-choices.ts";
 
@@ -8,7 +8,7 @@ export function placedByTheText(
   division: Division,
   tracks: readonly TrackSize[],
   placing: Placing,
-): Placed {
+): PlacedSplit {
   const sizes = [...division.sizes];
   const gaps = sizes.slice(1).map(() => division.gap);
   const drawn = { sizes, gaps, before: 0, after: 0 };

@@ -3,13 +3,13 @@ import type { Question, ShareSize, TrackSize } from "../../src/divide/question.t
 import { type Random, randomFrom, shuffled } from "./random.ts";
 import { fixedTrack } from "./track.ts";
 
-interface Wish {
+interface Filter {
   readonly seed: number;
   readonly cases: number;
 }
 
 /** Splits of up to 60 steps and 8 tracks, the more kinds the narrower their limits, so that all can be looked at. */
-export function* randomSplits({ seed, cases }: Wish): Generator<Question> {
+export function* randomSplits({ seed, cases }: Filter): Generator<Question> {
   const random = randomFrom(seed);
   for (let i = 0; i < cases; i++) yield smallSplit(random);
 }
@@ -56,9 +56,9 @@ export interface LargeSize {
 }
 
 /** Splits of the largest size that content may have; all of them fit when the gap is narrowest. */
-export function* largeSplits(wish: Wish & { readonly size: LargeSize }): Generator<Question> {
-  const random = randomFrom(wish.seed);
-  for (let i = 0; i < wish.cases; i++) yield largeSplit(random, wish.size);
+export function* largeSplits(filter: Filter & { readonly size: LargeSize }): Generator<Question> {
+  const random = randomFrom(filter.seed);
+  for (let i = 0; i < filter.cases; i++) yield largeSplit(random, filter.size);
 }
 
 function largeSplit(random: Random, size: LargeSize): Question {

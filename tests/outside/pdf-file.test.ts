@@ -105,8 +105,8 @@ describe("a file", () => {
     expect(facts).toMatch(/^Tagged:\s+yes$/m);
     expect(facts).toMatch(/^JavaScript:\s+no$/m);
     const written = Buffer.from(pdf).toString("latin1");
-    for (const wish of ["/Lang (en)", "/PrintScaling /None", "/PickTrayByPDFSize true"])
-      expect(written).toContain(wish);
+    for (const filter of ["/Lang (en)", "/PrintScaling /None", "/PickTrayByPDFSize true"])
+      expect(written).toContain(filter);
   });
 
   it("names its drawings to those who cannot see them", async () => {

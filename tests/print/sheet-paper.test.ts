@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { NO_STRETCH, type PrinterCorrection, correctionFor } from "../../src/print/printer-correction.ts";
+import {
+  correctionFor,
+  NO_STRETCH,
+  type PrinterCorrection,
+} from "../../src/print/printer-correction.ts";
 import {
   type PrinterPaper,
   SAFE_MARGIN,

@@ -12,7 +12,7 @@ export interface Outcome {
 }
 
 /** What to run it in: another folder, another environment. */
-export interface Surroundings {
+export interface Around {
   readonly cwd?: string;
   readonly env?: Readonly<Record<string, string>>;
 }
@@ -20,7 +20,7 @@ export interface Surroundings {
 /** `runCommand(["build", "--content=…"])`: what `npm run build -- --content=…` does. */
 export function runCommand(
   words: readonly string[],
-  { cwd = PROJECT, env = {} }: Surroundings = {},
+  { cwd = PROJECT, env = {} }: Around = {},
 ): Outcome {
   const { INIT_CWD: _, ...inherited } = process.env;
   const { status, stdout, stderr } = spawnSync(

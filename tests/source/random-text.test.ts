@@ -35,8 +35,7 @@ function expectSound(read: Read, text: string): void {
   const issues = reading.ok ? [] : reading.issues;
   if (!reading.ok) expect(issues.length).toBeGreaterThan(0);
   for (const issue of issues) expectInside(issue, text);
-  if (issues.length > 0)
-    expect(reportIssues(issues, new Map([[file.path, text]]))).not.toBe("");
+  if (issues.length > 0) expect(reportIssues(issues, new Map([[file.path, text]]))).not.toBe("");
 }
 
 function expectInside({ at }: Issue, text: string): void {

@@ -11,7 +11,7 @@ export interface Kept {
   readonly address: string;
 }
 
-export interface Keeper {
+export interface AddressBinding {
   /** Keeps it soon, in place of all that waits to be kept. */
   keep(kept: () => Kept): void;
   /** Forgets what waits. */
@@ -19,7 +19,7 @@ export interface Keeper {
 }
 
 /** A keeper under one name; `done` is told each time it has kept something. */
-export function openKeeper(window: Window, device: Device, keeping: Keeping): Keeper {
+export function bindAddress(window: Window, device: Device, keeping: Keeping): AddressBinding {
   let timer: ReturnType<typeof setTimeout> | undefined;
   return {
     keep: (kept) => {

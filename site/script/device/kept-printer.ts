@@ -26,7 +26,9 @@ export function keepPrinter(device: Device, { x, y }: PrinterCorrection): void {
 /** The correction from two fields, or what is wrong with them; an empty field is a printer that prints true. */
 export function readPrinterCorrection(
   texts: Readonly<Record<PrinterField, string>>,
-): { readonly correction: PrinterCorrection } | { readonly issues: readonly FieldIssue<PrinterField>[] } {
+):
+  | { readonly correction: PrinterCorrection }
+  | { readonly issues: readonly FieldIssue<PrinterField>[] } {
   const issues: FieldIssue<PrinterField>[] = [];
   const read = (field: PrinterField): number => {
     const text = texts[field];

@@ -6,9 +6,9 @@ import { openLayer } from "./draw-step.ts";
 import { showStage } from "./full-view.ts";
 import { bindKeys, bindSwipes } from "./input-handlers.ts";
 import { showWords } from "./show-step.ts";
-import { wakeList } from "./step-list.ts";
-import { type Course, stepOf } from "./stepper.ts";
-import { openWaking } from "./wake-lock.ts";
+import { enhanceList } from "./step-list.ts";
+import { type Stepper, stepOf } from "./stepper.ts";
+import { openWakeLock } from "./wake-lock.ts";
 
 /** The part of a page that holds the drawing and, beside it, the panel for drawing along. */
 export interface AlongPlace {
@@ -20,22 +20,22 @@ export interface AlongPlace {
 export function bindAlong(
   window: Window,
   { whole, panel }: AlongPlace,
-  course: Course,
+  stepper: Stepper,
   device: Device,
 ): void {
   const plate = theOne(whole, ".plate", HTMLElement);
   const draw = openLayer(plate);
-  showStage(whole, plate, course);
-  course.watch(draw);
-  showWords(panel, course);
-  wakeList(partOf(panel, "order"), course);
-  bindKeys(whole, course);
-  bindSwipes(plate, course);
-  bindButtons(panel, course);
-  bindHand(panel, course, device);
-  const wake = openWaking(window);
-  course.watch((state) => wake(stepOf(state) !== undefined));
-  new ResizeObserver(() => draw(course.state())).observe(plate);
+  showStage(whole, plate, stepper);
+  stepper.watch(draw);
+  showWords(panel, stepper);
+  enhanceList(partOf(panel, "order"), stepper);
+  bindKeys(whole, stepper);
+  bindSwipes(plate, stepper);
+  bindButtons(panel, stepper);
+  bindHand(panel, stepper, device);
+  const wake = openWakeLock(window);
+  stepper.watch((state) => wake(stepOf(state) !== undefined));
+  new ResizeObserver(() => draw(stepper.state())).observe(plate);
 }
 
 /** The hand that was chosen on this device, on whatever page. */
@@ -43,31 +43,31 @@ export function keptHand(device: Device): Hand {
   return device.recall(KEPT.hand) === "left" ? "left" : "right";
 }
 
-function bindButtons(panel: HTMLElement, course: Course): void {
+function bindButtons(panel: HTMLElement, stepper: Stepper): void {
   const start = theOne(panel, '[data-do="start"]', HTMLButtonElement);
   const next = theOne(panel, '[data-do="next"]', HTMLButtonElement);
-  start.removeAttribute("data-asleep");
+  start.removeAttribute("data-enhance");
   onPress(panel, "start", () => {
-    course.go(0);
+    stepper.go(0);
     next.focus({ preventScroll: true });
   });
-  onPress(panel, "restart", () => course.go(0));
-  onPress(panel, "back", () => course.move(-1));
-  onPress(panel, "next", () => course.move(1));
-  onPress(panel, "stop", () => course.stop());
+  onPress(panel, "restart", () => stepper.go(0));
+  onPress(panel, "back", () => stepper.move(-1));
+  onPress(panel, "next", () => stepper.move(1));
+  onPress(panel, "stop", () => stepper.stop());
   // The button that had the focus is hidden then.
-  course.watch(({ place }, before) => {
+  stepper.watch(({ place }, before) => {
     if (place === undefined && before.place !== undefined) start.focus({ preventScroll: true });
   });
 }
 
-function bindHand(panel: HTMLElement, course: Course, device: Device): void {
+function bindHand(panel: HTMLElement, stepper: Stepper, device: Device): void {
   const box = theOne(panel, '[name="hand"]', HTMLInputElement);
-  partOf(panel, "hand").removeAttribute("data-asleep");
-  box.checked = course.state().hand === "left";
+  partOf(panel, "hand").removeAttribute("data-enhance");
+  box.checked = stepper.state().hand === "left";
   box.addEventListener("change", () => {
     const hand = box.checked ? "left" : "right";
     device.keep(KEPT.hand, hand);
-    course.turn(hand);
+    stepper.turn(hand);
   });
 }

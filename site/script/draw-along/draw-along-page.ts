@@ -6,7 +6,7 @@ import { theOne } from "../ui/parts.ts";
 import { bindAlong, keptHand } from "./bind-draw-along.ts";
 import { bindCopying } from "./marks-table.ts";
 import { followAddress } from "./step-address.ts";
-import { openCourse } from "./stepper.ts";
+import { openStepper } from "./stepper.ts";
 
 const device = openDevice(() => localStorage);
 bindSwitches(document, device);
@@ -19,9 +19,9 @@ export function startAlong(window: Window, device: Device): void {
   const panel = document.querySelector<HTMLElement>("[data-along]");
   if (!panel) return;
   const whole = theOne(document, ".spread", HTMLElement);
-  const course = openCourse(readAlongData(panel.dataset.along ?? ""), keptHand(device));
-  bindAlong(window, { whole, panel }, course, device);
-  followAddress(window, course);
+  const stepper = openStepper(readAlongData(panel.dataset.along ?? ""), keptHand(device));
+  bindAlong(window, { whole, panel }, stepper, device);
+  followAddress(window, stepper);
 }
 
 /** Puts the switches as they were left, and keeps every change. What is kept are the names of those that are off. */

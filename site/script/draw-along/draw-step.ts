@@ -1,12 +1,12 @@
 /** Draws a step over the page's drawing: what is done, what comes, and the line of now with its ends and its counts. */
 import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
 import { type Sign, stepSigns } from "./step-signs.ts";
-import { type CourseState, stepOf } from "./stepper.ts";
+import { type StepperState, stepOf } from "./stepper.ts";
 
 const SVG = "http://www.w3.org/2000/svg";
 
 /** Draws on whatever drawing a plate holds now; at rest there is nothing on it. */
-export function openLayer(plate: HTMLElement): (state: CourseState) => void {
+export function openLayer(plate: HTMLElement): (state: StepperState) => void {
   let layers: Layers | undefined;
   return (state) => {
     const drawing = plate.querySelector("svg");
@@ -31,7 +31,7 @@ function layersOn(drawing: SVGSVGElement): Layers {
   return { drawing, below, above };
 }
 
-function drawStep({ drawing, below, above }: Layers, state: CourseState): void {
+function drawStep({ drawing, below, above }: Layers, state: StepperState): void {
   const { steps, place = 0 } = state;
   const step = stepOf(state);
   const coming = steps.slice(place + 1).filter(({ kind }) => kind === "stroke");

@@ -1,23 +1,23 @@
 /** Going from stroke to stroke by keys and by fingers. */
-import type { Course } from "./stepper.ts";
+import type { Stepper } from "./stepper.ts";
 
 /** What each key does while someone draws along. */
-const KEYS: Readonly<Record<string, (course: Course) => void>> = {
-  ArrowRight: (course) => course.move(1),
-  ArrowLeft: (course) => course.move(-1),
-  " ": (course) => course.move(1),
-  Home: (course) => course.go(0),
-  End: (course) => course.go(course.state().steps.length - 1),
-  Escape: (course) => course.stop(),
+const KEYS: Readonly<Record<string, (stepper: Stepper) => void>> = {
+  ArrowRight: (stepper) => stepper.move(1),
+  ArrowLeft: (stepper) => stepper.move(-1),
+  " ": (stepper) => stepper.move(1),
+  Home: (stepper) => stepper.go(0),
+  End: (stepper) => stepper.go(stepper.state().steps.length - 1),
+  Escape: (stepper) => stepper.stop(),
 };
 
 /** Listens to keys anywhere in the part of the page that holds the drawing and its words. */
-export function bindKeys(part: HTMLElement, course: Course): void {
+export function bindKeys(part: HTMLElement, stepper: Stepper): void {
   part.addEventListener("keydown", (event) => {
     const act = KEYS[event.key];
-    if (!act || course.state().place === undefined || isTaken(event)) return;
+    if (!act || stepper.state().place === undefined || isTaken(event)) return;
     event.preventDefault();
-    act(course);
+    act(stepper);
   });
 }
 
@@ -33,7 +33,7 @@ const PRESSED = "a, button, input, summary";
 const FAR = 40;
 
 /** Listens to swipes over the drawing: leftwards goes on, as a page is turned. */
-export function bindSwipes(drawing: HTMLElement, course: Course): void {
+export function bindSwipes(drawing: HTMLElement, stepper: Stepper): void {
   let start: PointerEvent | undefined;
   drawing.addEventListener("pointerdown", (event) => {
     start = event.isPrimary && event.pointerType !== "mouse" ? event : undefined;
@@ -42,10 +42,10 @@ export function bindSwipes(drawing: HTMLElement, course: Course): void {
     start = undefined;
   });
   drawing.addEventListener("pointerup", (event) => {
-    if (!start || course.state().place === undefined) return;
+    if (!start || stepper.state().place === undefined) return;
     const [across, down] = [event.clientX - start.clientX, event.clientY - start.clientY];
     start = undefined;
     if (Math.abs(across) >= FAR && Math.abs(across) > 1.5 * Math.abs(down))
-      course.move(across < 0 ? 1 : -1);
+      stepper.move(across < 0 ? 1 : -1);
   });
 }

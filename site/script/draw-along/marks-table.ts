@@ -9,7 +9,7 @@ export function bindCopying(part: ParentNode): void {
   for (const button of part.querySelectorAll<HTMLButtonElement>("[data-copy]")) {
     const table = part.querySelector(`#${button.dataset.copy}`);
     if (!(table instanceof HTMLTableElement)) continue;
-    button.removeAttribute("data-asleep");
+    button.removeAttribute("data-enhance");
     button.addEventListener("click", async () => {
       const isCopied = await copyTable(table);
       if (status) status.textContent = isCopied ? COPIED : SELECTED;

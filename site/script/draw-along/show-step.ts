@@ -3,7 +3,7 @@ import { sayCount } from "../../../src/issue/words/say-count.ts";
 import { sayDrawn } from "../../../src/issue/words/say-stroke.ts";
 import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import { type Course, type CourseState, isDrawn, stepOf } from "./stepper.ts";
+import { isDrawn, type Stepper, type StepperState, stepOf } from "./stepper.ts";
 
 const PAGE_WORDS: Readonly<Record<AlongStep["side"], string>> = {
   single: "",
@@ -12,13 +12,13 @@ const PAGE_WORDS: Readonly<Record<AlongStep["side"], string>> = {
 };
 
 /** Fills the panel's words at every change; only what has changed is read out. */
-export function showWords(panel: HTMLElement, course: Course): void {
+export function showWords(panel: HTMLElement, stepper: Stepper): void {
   const [rest, work] = [partOf(panel, "rest"), partOf(panel, "work")];
   const [count, words] = [partOf(panel, "count"), partOf(panel, "words")];
   const after = partOf(panel, "after");
   const [back, next] = [buttonFor(panel, "back"), buttonFor(panel, "next")];
   const showRule = openRule(panel);
-  course.watch((state) => {
+  stepper.watch((state) => {
     const { steps, place } = state;
     const [step, isAll] = [stepOf(state), isDrawn(state)];
     rest.hidden = place !== undefined;
@@ -60,7 +60,7 @@ function buttonFor(panel: HTMLElement, doing: string): HTMLButtonElement {
 const MOST_TICKS = 40;
 
 /** A rule between the buttons: a tick for every step or every few, and a bar as far as one has come. */
-function openRule(panel: HTMLElement): (state: CourseState) => void {
+function openRule(panel: HTMLElement): (state: StepperState) => void {
   const rule = theOne(panel, ".along-rule", SVGSVGElement);
   const [all, done] = [".rule-all", ".rule-done"].map((part) => theOne(rule, part, SVGPathElement));
   return ({ steps, place = 0 }) => {

@@ -1,6 +1,6 @@
 /** The step that the address names: `#stroke=5`, `#marks=1`, or `#drawn` behind the last. */
 import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
-import { type Course, isDrawn, stepOf } from "./stepper.ts";
+import { isDrawn, type Stepper, stepOf } from "./stepper.ts";
 
 /** The address's part from # on for a step. */
 export function stepAddress({ kind, number }: AlongStep): string {
@@ -17,15 +17,15 @@ export function readStepAddress(hash: string, steps: readonly AlongStep[]): numb
 }
 
 /** Keeps the address at the step, and follows one that somebody else sets. */
-export function followAddress(window: Window, course: Course): void {
+export function followAddress(window: Window, stepper: Stepper): void {
   const { location, history } = window;
   const follow = () => {
-    const place = readStepAddress(location.hash, course.state().steps);
-    if (place !== undefined) course.go(place);
+    const place = readStepAddress(location.hash, stepper.state().steps);
+    if (place !== undefined) stepper.go(place);
   };
   follow();
   window.addEventListener("hashchange", follow);
-  course.watch((state, before) => {
+  stepper.watch((state, before) => {
     if (state.place === undefined && before.place === undefined) return;
     const step = stepOf(state);
     const part = isDrawn(state) ? DRAWN : step ? stepAddress(step) : "";

@@ -2,7 +2,7 @@
 import { SIDE_TITLES } from "../../../src/view/draw-along/draw-along-view.ts";
 import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
 import { makeElement } from "../ui/make-element.ts";
-import type { Course } from "./stepper.ts";
+import type { Stepper } from "./stepper.ts";
 
 /** In place of what stands there: page by page, the marks and then the strokes with their numbers. */
 export function writeList(place: HTMLElement, steps: readonly AlongStep[]): void {
@@ -26,10 +26,10 @@ function pageList(steps: readonly AlongStep[]): readonly HTMLElement[] {
 }
 
 /** Wakes the list of a page: its entries are the steps, in their order, whoever wrote them there. */
-export function wakeList(list: HTMLElement, course: Course): void {
-  course.watch(({ steps, place }) => {
+export function enhanceList(list: HTMLElement, stepper: Stepper): void {
+  stepper.watch(({ steps, place }) => {
     for (const [index, entry] of [...list.querySelectorAll("li")].entries()) {
-      const button = entry.querySelector("button") ?? wakeEntry(entry, () => course.go(index));
+      const button = entry.querySelector("button") ?? enhanceEntry(entry, () => stepper.go(index));
       const words = steps[index]?.words ?? "";
       if (button.textContent !== words) button.textContent = words;
       if (index === place) button.setAttribute("aria-current", "step");
@@ -38,7 +38,7 @@ export function wakeList(list: HTMLElement, course: Course): void {
   });
 }
 
-function wakeEntry(entry: HTMLElement, act: () => void): HTMLButtonElement {
+function enhanceEntry(entry: HTMLElement, act: () => void): HTMLButtonElement {
   const button = makeElement("button", { type: "button", class: "to-stroke" });
   button.addEventListener("click", act);
   entry.replaceChildren(button);

@@ -1,7 +1,7 @@
 /** What stands at the line of now: a point at either end, their counts, and the line's own count beside the paper. */
 import { lineAlong, type Point, pointAlong } from "../../../src/draw/geometry/on-axis.ts";
 import { formatNumber } from "../../../src/draw/geometry/path-data.ts";
-import { type Rect, type Interval, intervalAlong } from "../../../src/draw/geometry/rect.ts";
+import { type Interval, intervalAlong, type Rect } from "../../../src/draw/geometry/rect.ts";
 import type { Axis } from "../../../src/measure/axis.ts";
 import type { EndPoint, StrokeStep } from "../../../src/view/draw-along/steps.ts";
 

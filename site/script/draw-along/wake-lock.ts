@@ -1,7 +1,7 @@
 /** Keeps the screen on while someone draws beside it, where the device allows that. */
 
 /** A switch: on keeps the screen awake, off lets it sleep. */
-export function openWaking(window: Window): (isDrawing: boolean) => void {
+export function openWakeLock(window: Window): (isDrawing: boolean) => void {
   const { document, navigator } = window;
   let isWanted = false;
   let lock: WakeLockSentinel | undefined;

@@ -1,4 +1,4 @@
-/** The link to the bench, opening a file, and forgetting what is kept on the device. */
+/** The link to the page, opening a file, and forgetting what is kept on the device. */
 
 import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
 import { type Device, KEPT } from "../device/device.ts";
@@ -7,7 +7,7 @@ import { readerPart } from "../lazy/reader/reader-part.ts";
 import { copyLink } from "../ui/copy-link.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
-import type { Bench } from "./fit-store.ts";
+import type { FitStore } from "./fit-store.ts";
 
 interface Keeping {
   readonly device: Device;
@@ -16,10 +16,10 @@ interface Keeping {
 }
 
 /** Keeps the link current, and takes files in. */
-export function bindKeeping(page: Document, bench: Bench, keeping: Keeping): void {
+export function bindKeeping(page: Document, store: FitStore, keeping: Keeping): void {
   const link = theOne(page, "#link", HTMLInputElement);
   const file = theOne(page, "#open-file", HTMLInputElement);
-  bench.tell(({ fit }) => {
+  store.tell(({ fit }) => {
     link.value = new URL(writeFitAddress(fit), page.location.href).href;
   });
   onPress(page, "copy-link", () => void copyLink(link, keeping.say));
@@ -29,11 +29,11 @@ export function bindKeeping(page: Document, bench: Bench, keeping: Keeping): voi
   });
   file.addEventListener("change", () => {
     const picked = file.files?.[0];
-    if (picked) void openFile(picked, bench, keeping).finally(() => (file.value = ""));
+    if (picked) void openFile(picked, store, keeping).finally(() => (file.value = ""));
   });
 }
 
-async function openFile(picked: File, bench: Bench, { load, say }: Keeping): Promise<void> {
+async function openFile(picked: File, store: FitStore, { load, say }: Keeping): Promise<void> {
   const faults = partOf(document, "file-faults");
   const show = (report: string) => {
     faults.replaceChildren(...(report === "" ? [] : [makeElement("pre", {}, report)]));
@@ -43,10 +43,10 @@ async function openFile(picked: File, bench: Bench, { load, say }: Keeping): Pro
   try {
     const reader = await readerPart(window, load);
     const bytes = new Uint8Array(await picked.arrayBuffer());
-    const opened = openedFile({ name: picked.name, bytes }, reader, bench.shelf.slugs);
+    const opened = openedFile({ name: picked.name, bytes }, reader, store.catalogue.slugs);
     if (opened.kind === "report") return show(opened.report);
-    if (opened.kind === "notebook") bench.change({ notebook: opened.notebook });
-    else bench.change({ strip: opened.strip });
+    if (opened.kind === "notebook") store.change({ notebook: opened.notebook });
+    else store.change({ strip: opened.strip });
     say(`The ${opened.kind} of ${picked.name} is shown now.`);
   } catch (error) {
     console.error(error);

@@ -1,11 +1,11 @@
-/** Keeps the bench in the address and on the device, and follows an address that someone else sets. */
+/** Keeps the page in the address and on the device, and follows an address that someone else sets. */
 import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
 import { readFitAddress, writeFitAddress } from "../../../src/view/address/fit-address.ts";
-import { openKeeper } from "../app/bind-address.ts";
+import { bindAddress } from "../app/bind-address.ts";
 import { keptFit, type Start } from "../app/initial-state.ts";
 import { type Device, KEPT } from "../device/device.ts";
 import { openNotice } from "../ui/notice.ts";
-import type { Bench } from "./fit-store.ts";
+import type { FitStore } from "./fit-store.ts";
 
 interface Keeping {
   readonly device: Device;
@@ -13,12 +13,12 @@ interface Keeping {
 }
 
 /** Writes what was changed in the page; an address alone changes nothing on the device. */
-export function keepFit(window: Window, bench: Bench, { device, start }: Keeping): void {
+export function bindFitAddress(window: Window, store: FitStore, { device, start }: Keeping): void {
   const notice = openNotice(window.document);
-  const keeper = openKeeper(window, device, { name: KEPT.fit, done: notice.clear });
+  const keeper = bindAddress(window, device, { name: KEPT.fit, done: notice.clear });
   let isFollowing = true;
   let last: unknown;
-  bench.tell(({ fit }) => {
+  store.tell(({ fit }) => {
     const isOld = fit === last;
     last = fit;
     if (isFollowing || isOld) return;
@@ -34,13 +34,12 @@ export function keepFit(window: Window, bench: Bench, { device, start }: Keeping
     isFollowing = false;
   };
   window.addEventListener("hashchange", () => {
-    const reading = readFitAddress(window.location.hash, bench.shelf.slugs);
+    const reading = readFitAddress(window.location.hash, store.catalogue.slugs);
     keeper.drop();
-    if (!reading.ok)
-      notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
+    if (!reading.ok) notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
     else if (Object.keys(reading.value).length > 0) {
       notice.clear();
-      follow(() => bench.change(reading.value));
+      follow(() => store.change(reading.value));
     }
   });
   if (start.issue) {
@@ -50,7 +49,7 @@ export function keepFit(window: Window, bench: Bench, { device, start }: Keeping
     notice.broken(sayAddressIssue(start.issue), instead);
   } else if (start.isVisit) {
     notice.visit("This is a notebook that came with the link. Yours is still kept here.", () =>
-      bench.change(keptFit(device, bench.shelf)),
+      store.change(keptFit(device, store.catalogue)),
     );
   }
 }

@@ -1,16 +1,16 @@
-/** The buttons that print, save and copy what the bench shows. */
+/** The buttons that print, save and copy what the page shows. */
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeStripRecipe } from "../../../src/recipe/write-strip-recipe.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import { printPart } from "../lazy/print/print-part.ts";
-import { holdButtons } from "../ui/disable-buttons.ts";
+import { disableButtons } from "../ui/disable-buttons.ts";
 import { onPress, theOne } from "../ui/parts.ts";
 import { printOut } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { Bench, FormName, Shown } from "./fit-store.ts";
+import type { FitPageState, FitStore, FormName } from "./fit-store.ts";
 import { pagePrintOut, stripPrintOut, stripTitle } from "./print-outs.ts";
 import type { Printer } from "./printer-form.ts";
 import { shownScene } from "./show-pattern.ts";
@@ -24,24 +24,24 @@ export interface Saving {
 }
 
 /** Names of files tell pattern, notebook and strip, as the build's downloads do. */
-export function bindSaving(page: Document, bench: Bench, saving: Saving): void {
+export function bindSaving(page: Document, store: FitStore, saving: Saving): void {
   const { draw, printer } = saving;
-  const press = (doing: string, act: (shown: Shown, button: HTMLElement) => void) =>
-    onPress(page, doing, (button) => act(bench.shown(), button));
-  press("strip", ({ fit }) => bench.change({ strip: toggleCarried(fit.strip, fit.pattern) }));
-  bench.tell(({ fit }) => showCarried(page, isCarried(fit.strip, fit.pattern)));
-  press("print-page", (shown) => printOut(window, pagePrintOut(shown, printer(), draw)));
-  press("save-page-svg", (shown) => saveFile(pageName(shown), "svg", draw.file(shownScene(shown))));
-  press("save-plan", (shown) => saveFile(pageName(shown), "json", planJson(shown.plan)));
-  press("save-page-pdf", (shown, button) => savePagePdf(shown, button, saving));
-  press("print-strip", (shown) => printOut(window, stripPrintOut(shown, printer(), draw)));
-  press("save-strip-svg", (shown) =>
-    saveFile(stripName(shown), "svg", draw.file(stripScene(shown.strip))),
+  const press = (doing: string, act: (state: FitPageState, button: HTMLElement) => void) =>
+    onPress(page, doing, (button) => act(store.state(), button));
+  press("strip", ({ fit }) => store.change({ strip: toggleCarried(fit.strip, fit.pattern) }));
+  store.tell(({ fit }) => showCarried(page, isCarried(fit.strip, fit.pattern)));
+  press("print-page", (state) => printOut(window, pagePrintOut(state, printer(), draw)));
+  press("save-page-svg", (state) => saveFile(pageName(state), "svg", draw.file(shownScene(state))));
+  press("save-plan", (state) => saveFile(pageName(state), "json", planJson(state.plan)));
+  press("save-page-pdf", (state, button) => savePagePdf(state, button, saving));
+  press("print-strip", (state) => printOut(window, stripPrintOut(state, printer(), draw)));
+  press("save-strip-svg", (state) =>
+    saveFile(stripName(state), "svg", draw.file(stripScene(state.strip))),
   );
-  press("save-strip-json", (shown) =>
-    saveFile(stripName(shown), "json", stripJsonText(shown.strip)),
+  press("save-strip-json", (state) =>
+    saveFile(stripName(state), "json", stripJsonText(state.strip)),
   );
-  press("save-strip-pdf", (shown, button) => saveStripPdf(shown, button, saving));
+  press("save-strip-pdf", (state, button) => saveStripPdf(state, button, saving));
   press("save-notebook", ({ notebook }) => saveFile(notebook.slug, "md", writeNotebook(notebook)));
   press("save-strip", ({ stripRecipe }) =>
     saveFile(stripRecipe.slug, "md", writeStripRecipe(stripRecipe)),
@@ -55,18 +55,22 @@ function showCarried(page: Document, isOn: boolean): void {
   }
 }
 
-function pageName({ recipe, notebook }: Shown): string {
+function pageName({ recipe, notebook }: FitPageState): string {
   return `${recipe.slug}-${notebook.slug}`;
 }
 
 /** The strip of one pattern alone is named after it, and must not look like its page. */
-function stripName({ strip, recipe }: Shown): string {
+function stripName({ strip, recipe }: FitPageState): string {
   const kind = strip.slug === recipe.slug ? "-strip" : "";
   return `${strip.slug}-${strip.notebook.slug}${kind}`;
 }
 
-function savePagePdf(shown: Shown, button: HTMLElement, { load, printer, say }: Saving): void {
-  const { plan, recipe, notebook } = shown;
+function savePagePdf(
+  state: FitPageState,
+  button: HTMLElement,
+  { load, printer, say }: Saving,
+): void {
+  const { plan, recipe, notebook } = state;
   if (!plan.fits) {
     say("There is no page to save: the pattern does not fit this notebook.");
     return;
@@ -74,17 +78,24 @@ function savePagePdf(shown: Shown, button: HTMLElement, { load, printer, say }: 
   void whileBusy(button, say, async () => {
     const part = await printPart(window, load);
     const pdf = await part.pagePdf({ plan, recipe, notebook }, printer().correction);
-    saveFile(pageName(shown), "pdf", new Uint8Array(pdf));
+    saveFile(pageName(state), "pdf", new Uint8Array(pdf));
   });
 }
 
-function saveStripPdf(shown: Shown, button: HTMLElement, { load, printer, say }: Saving): void {
-  const { strip } = shown;
+function saveStripPdf(
+  state: FitPageState,
+  button: HTMLElement,
+  { load, printer, say }: Saving,
+): void {
+  const { strip } = state;
   void whileBusy(button, say, async () => {
     const part = await printPart(window, load);
     const { paper, correction } = printer();
-    const pdf = await part.stripPdf({ title: stripTitle(strip), strips: [strip], paper }, correction);
-    saveFile(stripName(shown), "pdf", new Uint8Array(pdf));
+    const pdf = await part.stripPdf(
+      { title: stripTitle(strip), strips: [strip], paper },
+      correction,
+    );
+    saveFile(stripName(state), "pdf", new Uint8Array(pdf));
   });
 }
 
@@ -116,13 +127,13 @@ const FORM_PARTS = {
 } as const satisfies Readonly<Record<FormName, string>>;
 
 /** Holds and frees the buttons of each form as its faults come and go; `say` tells who pressed one what it waits for. */
-export function bindHolding(page: Document, bench: Bench, say: (words: string) => void): void {
-  const hold = holdButtons(page, say);
+export function bindDisabling(page: Document, store: FitStore, say: (words: string) => void): void {
+  const disable = disableButtons(page, say);
   const formOf = (name: FormName) =>
     theOne(page, `[data-part="${FORM_PARTS[name]}"]`, HTMLFormElement);
-  bench.tell(({ faults }) => {
-    hold(formOf("notebook"), faults.notebook);
-    hold(formOf("strip"), faults.strip);
-    hold(formOf("printer"), faults.printer);
+  store.tell(({ faults }) => {
+    disable(formOf("notebook"), faults.notebook);
+    disable(formOf("strip"), faults.strip);
+    disable(formOf("printer"), faults.printer);
   });
 }

@@ -3,8 +3,8 @@ import { STALE_PATTERNS } from "../../../src/issue/words/say-stale.ts";
 import { partOf } from "../ui/parts.ts";
 import type { Card } from "./pattern-card.ts";
 
-export interface Sieve {
-  /** Counts and sifts again after the verdicts have changed. */
+export interface CardFilter {
+  /** Counts and filters again after the statuses have changed. */
   count(): void;
   /** Says that the cards are for an old notebook, until that is over and they are counted again. */
   age(isOld: boolean): void;
@@ -18,9 +18,9 @@ const STATES: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The sieve over some cards; it works from the first count on. */
-export function bindSieve(page: ParentNode, cards: ReadonlyMap<string, Card>): Sieve {
+export function bindCardFilter(page: ParentNode, cards: ReadonlyMap<string, Card>): CardFilter {
   const [summary, cardsPlace] = [partOf(page, "summary"), partOf(page, "cards")];
-  const choices = [...page.querySelectorAll<HTMLInputElement>('input[name="sieve"]')];
+  const choices = [...page.querySelectorAll<HTMLInputElement>('input[name="cards"]')];
   const stateOf = ({ element }: Card) => element.dataset.state ?? "";
   const sift = () => {
     const wanted = STATES[choices.find(({ checked }) => checked)?.value ?? "all"] ?? [];

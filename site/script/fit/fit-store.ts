@@ -1,8 +1,8 @@
-/** The bench: what the fit page shows now, and who is told when that changes. */
+/** The page's store: what the fit page shows now, and who is told when that changes. */
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Fit } from "../../../src/view/address/fit-address.ts";
-import type { BookShelf } from "../../../src/view/catalogue.ts";
-import { type WorkedOut, workOut } from "../../../src/view/fit-result.ts";
+import type { Catalogue } from "../../../src/view/catalogue.ts";
+import { type FitResult, fitResult } from "../../../src/view/fit-result.ts";
 
 /** The forms of the page. While one has a fault, what is shown is of what was written in it before. */
 export type FormName = "notebook" | "strip" | "printer";
@@ -10,16 +10,16 @@ export type FormName = "notebook" | "strip" | "printer";
 export type Faults = Readonly<Record<FormName, readonly FieldIssue[]>>;
 
 /** What is asked, and everything that follows from it. */
-export interface Shown extends WorkedOut {
+export interface FitPageState extends FitResult {
   readonly fit: Fit;
   readonly faults: Faults;
 }
 
-export type Show = (shown: Shown) => void;
+export type Show = (state: FitPageState) => void;
 
-export interface Bench {
-  readonly shelf: BookShelf;
-  shown(): Shown;
+export interface FitStore {
+  readonly catalogue: Catalogue;
+  state(): FitPageState;
   /** Changes some of what is asked, whose faults are mended with that; everybody is told before this returns. */
   change(part: Partial<Fit>): void;
   /** Says what is wrong in a form now: what is shown stays, and everybody is told that it is an old one. */
@@ -28,33 +28,33 @@ export interface Bench {
   tell(show: Show): void;
 }
 
-/** A bench that shows something from the start. */
-export function openBench(shelf: BookShelf, start: Fit): Bench {
-  const told: Show[] = [];
-  let shown: Shown = { fit: start, faults: NO_FAULTS, ...workOut(start, shelf) };
-  const show = (next: Shown) => {
-    shown = next;
-    for (const each of told) each(shown);
+/** A store that shows something from the start. */
+export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
+  const listeners: Show[] = [];
+  let state: FitPageState = { fit: start, faults: NO_FAULTS, ...fitResult(start, catalogue) };
+  const show = (next: FitPageState) => {
+    state = next;
+    for (const each of listeners) each(state);
   };
   return {
-    shelf,
-    shown: () => shown,
+    catalogue,
+    state: () => state,
     change: (part) => {
-      const fit = { ...shown.fit, ...part };
+      const fit = { ...state.fit, ...part };
       const faults = {
-        ...shown.faults,
+        ...state.faults,
         ...(part.notebook && { notebook: [] }),
         ...(part.strip && { strip: [] }),
       };
-      show({ fit, faults, ...workOut(fit, shelf) });
+      show({ fit, faults, ...fitResult(fit, catalogue) });
     },
     blame: (form, issues) => {
-      if (issues.length === 0 && shown.faults[form].length === 0) return;
-      show({ ...shown, faults: { ...shown.faults, [form]: issues } });
+      if (issues.length === 0 && state.faults[form].length === 0) return;
+      show({ ...state, faults: { ...state.faults, [form]: issues } });
     },
     tell: (each) => {
-      told.push(each);
-      each(shown);
+      listeners.push(each);
+      each(state);
     },
   };
 }

@@ -11,43 +11,43 @@ import {
   type NotebookFields,
   OWN_PAPER,
 } from "../../../src/view/fields/notebook-fields.ts";
-import { type AskedNotebook, readFields } from "../../../src/view/fields/read-notebook-fields.ts";
+import { readFields, type UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
 import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import type { Bench, Shown } from "./fit-store.ts";
+import type { FitPageState, FitStore } from "./fit-store.ts";
 
-/** Keeps the form and the bench the same. */
-export function bindNotebookForm(page: ParentNode, bench: Bench): void {
+/** Keeps the form and the page the same. */
+export function bindNotebookForm(page: ParentNode, store: FitStore): void {
   const form = theOne(page, '[data-part="notebook"]', HTMLFormElement);
-  /** What the form said last; anything else on the bench came from elsewhere and is put into the form. */
-  let own: AskedNotebook | undefined;
-  bench.tell((shown) => {
-    if (shown.fit.notebook !== own) {
-      own = shown.fit.notebook;
+  /** What the form said last; anything else on the page came from elsewhere and is put into the form. */
+  let own: UnnamedNotebook | undefined;
+  store.tell((state) => {
+    if (state.fit.notebook !== own) {
+      own = state.fit.notebook;
       fillForm(form, { ...fieldsOf(own), ...sizeTexts(own) });
       showFaults(form, []);
     }
-    showAround(form, shown, bench);
+    showAround(form, state, store);
   });
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", (event) => {
-    if (event.target === fieldOf(form, "start")) return startFrom(form, bench);
+    if (event.target === fieldOf(form, "start")) return startFrom(form, store);
     const fields = completed(form, readForm(form, FIELD_NAMES));
     showSize(form, fields);
     const reading = readFields(fields);
     showFaults(form, reading.ok ? [] : reading.issues);
-    if (!reading.ok) return bench.blame("notebook", reading.issues);
+    if (!reading.ok) return store.blame("notebook", reading.issues);
     own = { ...reading.value, body: own?.body ?? "" };
-    bench.change({ notebook: own });
+    store.change({ notebook: own });
   });
 }
 
 /** A notebook of the book in place of what is filled in; its name comes with it. */
-function startFrom(form: HTMLFormElement, bench: Bench): void {
+function startFrom(form: HTMLFormElement, store: FitStore): void {
   const slug = fieldOf(form, "start").value;
-  const notebook = bench.shelf.notebooks.find((one) => one.slug === slug);
+  const notebook = store.catalogue.notebooks.find((one) => one.slug === slug);
   if (!notebook) return;
-  bench.change({ notebook: { ...notebook, title: "", slug: "", body: "" } });
+  store.change({ notebook: { ...notebook, title: "", slug: "", body: "" } });
 }
 
 /** Paper that loses its name keeps its size, so that there is something to change. */
@@ -59,15 +59,15 @@ function completed(form: HTMLFormElement, fields: NotebookFields): NotebookField
   return { ...fields, ...size };
 }
 
-function sizeTexts({ axes }: AskedNotebook): Pick<NotebookFields, "width" | "height"> {
+function sizeTexts({ axes }: UnnamedNotebook): Pick<NotebookFields, "width" | "height"> {
   return { width: `${toMm(axes.across.paper)}`, height: `${toMm(axes.down.paper)}` };
 }
 
 /** What follows the fields: where they may be left empty, the size's fields, the book's notebook that this is. */
 function showAround(
   form: HTMLFormElement,
-  { fit, notebook, faults }: Shown,
-  { shelf }: Bench,
+  { fit, notebook, faults }: FitPageState,
+  { catalogue }: FitStore,
 ): void {
   showSize(form, fieldsOf(fit.notebook));
   for (const axis of AXES) {
@@ -78,7 +78,7 @@ function showAround(
   }
   fieldOf(form, "title").setAttribute("placeholder", notebook.title);
   fieldOf(form, "slug").setAttribute("placeholder", notebook.slug);
-  const twin = shelf.notebooks.find((one) => isSameGrid(fit.notebook, one));
+  const twin = catalogue.notebooks.find((one) => isSameGrid(fit.notebook, one));
   fillForm(form, { start: twin?.slug ?? "" });
 }
 

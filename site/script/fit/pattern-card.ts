@@ -1,12 +1,12 @@
 /** One pattern among all of the book: its picture, its name, how it comes out, and its place on the strip. */
 import type { Recipe } from "../../../src/recipe/recipe.ts";
-import type { Verdict } from "../../../src/view/pattern/plan-status.ts";
+import type { StatusWords } from "../../../src/view/pattern/plan-status.ts";
 import { makeElement } from "../ui/make-element.ts";
 
 export interface Card {
   readonly slug: string;
   readonly element: HTMLElement;
-  showVerdict(verdict: Verdict): void;
+  showStatus(status: StatusWords): void;
   /** The address of the picture, and its size in mm. */
   showPicture(address: string, width: number, height: number): void;
   /** Is it the one that is drawn large, and does the strip carry it? */
@@ -40,11 +40,11 @@ export function makeCard({ slug, title }: Recipe, { draw, carry }: CardActions):
   return {
     slug,
     element,
-    showVerdict: (verdict) => {
-      element.dataset.state = verdict.state;
-      element.classList.toggle("misfit", verdict.state === "misfit");
-      state.className = { even: "state even", over: "state", misfit: "state short" }[verdict.state];
-      state.textContent = verdict.words;
+    showStatus: (status) => {
+      element.dataset.state = status.state;
+      element.classList.toggle("misfit", status.state === "misfit");
+      state.className = { even: "state even", over: "state", misfit: "state short" }[status.state];
+      state.textContent = status.words;
     },
     showPicture: (address, width, height) => {
       picture.width = Math.round(width);

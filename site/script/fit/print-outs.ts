@@ -5,7 +5,11 @@ import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { toMm } from "../../../src/measure/length.ts";
-import { type PaperSize, type PrinterCorrection, correctionFor } from "../../../src/print/printer-correction.ts";
+import {
+  correctionFor,
+  type PaperSize,
+  type PrinterCorrection,
+} from "../../../src/print/printer-correction.ts";
 import { sheetClass } from "../../../src/print/sheets/css-page.ts";
 import { sheetScene } from "../../../src/print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../../src/print/sheets/strip-sheets.ts";
@@ -13,11 +17,15 @@ import type { Strip } from "../../../src/strip/strip.ts";
 import { makeElement } from "../ui/make-element.ts";
 import type { PrintOut } from "../ui/print-drawings.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { Shown } from "./fit-store.ts";
+import type { FitPageState } from "./fit-store.ts";
 import type { Printer } from "./printer-form.ts";
 
 /** The sheets of `strip.pdf`, as drawings. */
-export function stripPrintOut({ strip }: Shown, { paper, correction }: Printer, draw: Draw): PrintOut {
+export function stripPrintOut(
+  { strip }: FitPageState,
+  { paper, correction }: Printer,
+  draw: Draw,
+): PrintOut {
   const title = stripTitle(strip);
   const { sheets } = stripSheets({ title, strips: [strip], paper, printer: correction });
   const isWide = sheets.some(({ width, height }) => width > height);
@@ -36,8 +44,8 @@ export function stripTitle({ title, notebook }: Strip): string {
 }
 
 /** The drawing with its counts, below a line of 100 mm to check it with. */
-export function pagePrintOut(shown: Shown, { correction }: Printer, draw: Draw): PrintOut {
-  const { plan, recipe, notebook } = shown;
+export function pagePrintOut(state: FitPageState, { correction }: Printer, draw: Draw): PrintOut {
+  const { plan, recipe, notebook } = state;
   const drawing = { plan, recipe, notebook };
   const scene = plan.fits ? pageScene({ ...drawing, plan }) : gridScene(notebook);
   const size: PaperSize = plan.fits

@@ -6,7 +6,7 @@ import type { Device } from "../device/device.ts";
 import { keepPrinter, keptPrinter, readPrinterCorrection } from "../device/kept-printer.ts";
 import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
 import { theOne } from "../ui/parts.ts";
-import type { Bench } from "./fit-store.ts";
+import type { FitStore } from "./fit-store.ts";
 
 export interface Printer {
   readonly paper: PrinterPaper;
@@ -14,7 +14,7 @@ export interface Printer {
 }
 
 /** Asks for the printer as it is filled in; of a field that will not do, what was there before. */
-export function bindPrinterForm(page: ParentNode, bench: Bench, device: Device): () => Printer {
+export function bindPrinterForm(page: ParentNode, store: FitStore, device: Device): () => Printer {
   const form = theOne(page, '[data-part="printer"]', HTMLFormElement);
   let correction = keptPrinter(device);
   fillForm(form, { x: `${correction.x}`, y: `${correction.y}` });
@@ -23,7 +23,7 @@ export function bindPrinterForm(page: ParentNode, bench: Bench, device: Device):
     const reading = readPrinterCorrection(readForm(form, ["x", "y"]));
     const issues = "issues" in reading ? reading.issues : [];
     showFaults(form, issues);
-    bench.blame("printer", issues);
+    store.blame("printer", issues);
     if ("issues" in reading) return;
     correction = reading.correction;
     keepPrinter(device, correction);

@@ -6,14 +6,14 @@ import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
 import { PURPOSES } from "../../../src/recipe/recipe.ts";
-import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
+import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import { type Draw, pictureAddress } from "../ui/show-drawing.ts";
-import { bindSieve } from "./filter-cards.ts";
-import type { Bench } from "./fit-store.ts";
+import { bindCardFilter } from "./filter-cards.ts";
+import type { FitStore } from "./fit-store.ts";
 import { type Card, makeCard } from "./pattern-card.ts";
 import { isCarried, toggleCarried } from "./strip-lists.ts";
 
@@ -24,16 +24,20 @@ interface Shows {
   readonly toDrawing: () => void;
 }
 
-/** Follows the notebook: verdicts of all, pictures of those that can be seen. */
-export function bindCards(page: ParentNode, bench: Bench, { draw, queue, toDrawing }: Shows): void {
-  const cards = makeCards(bench, toDrawing);
-  const sieve = bindSieve(page, cards);
-  partOf(page, "cards").append(...groups(bench, cards));
+/** Follows the notebook: statuses of all, pictures of those that can be seen. */
+export function bindCards(
+  page: ParentNode,
+  store: FitStore,
+  { draw, queue, toDrawing }: Shows,
+): void {
+  const cards = makeCards(store, toDrawing);
+  const cardFilter = bindCardFilter(page, cards);
+  partOf(page, "cards").append(...groups(store, cards));
   const sight = openSight(cards, (card) => drawSoon(card.slug));
-  let notebook = bench.shown().notebook;
+  let notebook = store.state().notebook;
   let plans = new Map<string, Plan>();
   const planOf = (slug: string): Plan | undefined => {
-    const recipe = bench.shelf.recipeBySlug.get(slug);
+    const recipe = store.catalogue.recipeBySlug.get(slug);
     const plan = plans.get(slug) ?? (recipe && planPattern(recipe, notebook));
     if (plan) plans.set(slug, plan);
     return plan;
@@ -41,24 +45,24 @@ export function bindCards(page: ParentNode, bench: Bench, { draw, queue, toDrawi
   const drawSoon = (slug: string) =>
     queue.put(`thumbnail ${slug}`, () => {
       const [card, plan] = [cards.get(slug), planOf(slug)];
-      if (card && plan) drawThumbnail(card, plan, { bench, draw, notebook });
+      if (card && plan) drawThumbnail(card, plan, { store, draw, notebook });
       return false;
     });
-  const workOutAll = () => {
+  const planAll = () => {
     const waiting = [...cards.values()];
-    queue.put("verdicts", () => {
+    queue.put("statuses", () => {
       const card = waiting.shift();
       const plan = card && planOf(card.slug);
-      if (card && plan) card.showVerdict(verdictOf(plan));
+      if (card && plan) card.showStatus(statusWords(plan));
       if (waiting.length > 0) return true;
-      sieve.count();
+      cardFilter.count();
       for (const seen of sight.seenAgain()) drawSoon(seen.slug);
       return false;
     });
   };
   let last: unknown;
-  bench.tell(({ fit, notebook: named, faults }) => {
-    sieve.age(faults.notebook.length > 0);
+  store.tell(({ fit, notebook: named, faults }) => {
+    cardFilter.age(faults.notebook.length > 0);
     for (const card of cards.values()) {
       card.showChosen(card.slug === fit.pattern, isCarried(fit.strip, card.slug));
     }
@@ -66,25 +70,25 @@ export function bindCards(page: ParentNode, bench: Bench, { draw, queue, toDrawi
     last = fit.notebook;
     notebook = named;
     plans = new Map();
-    workOutAll();
+    planAll();
   });
 }
 
-function makeCards(bench: Bench, toDrawing: () => void): ReadonlyMap<string, Card> {
+function makeCards(store: FitStore, toDrawing: () => void): ReadonlyMap<string, Card> {
   const actions = {
     draw: (pattern: string) => {
-      bench.change({ pattern });
+      store.change({ pattern });
       toDrawing();
     },
-    carry: (slug: string) => bench.change({ strip: toggleCarried(bench.shown().fit.strip, slug) }),
+    carry: (slug: string) => store.change({ strip: toggleCarried(store.state().fit.strip, slug) }),
   };
-  return new Map(bench.shelf.recipes.map((recipe) => [recipe.slug, makeCard(recipe, actions)]));
+  return new Map(store.catalogue.recipes.map((recipe) => [recipe.slug, makeCard(recipe, actions)]));
 }
 
 /** By what they are for, in the book's order. */
-function groups({ shelf }: Bench, cards: ReadonlyMap<string, Card>): readonly HTMLElement[] {
+function groups({ catalogue }: FitStore, cards: ReadonlyMap<string, Card>): readonly HTMLElement[] {
   return PURPOSES.flatMap((purpose) => {
-    const recipes = shelf.recipes.filter((recipe) => recipe.purpose === purpose);
+    const recipes = catalogue.recipes.filter((recipe) => recipe.purpose === purpose);
     if (recipes.length === 0) return [];
     const elements = recipes.flatMap(({ slug }) => cards.get(slug)?.element ?? []);
     const list = makeElement("ul", { class: "cards" }, ...elements);
@@ -96,9 +100,9 @@ function groups({ shelf }: Bench, cards: ReadonlyMap<string, Card>): readonly HT
 function drawThumbnail(
   card: Card,
   plan: Plan,
-  { bench, draw, notebook }: { bench: Bench; draw: Draw; notebook: Notebook },
+  { store, draw, notebook }: { store: FitStore; draw: Draw; notebook: Notebook },
 ): void {
-  const recipe = bench.shelf.recipeBySlug.get(card.slug);
+  const recipe = store.catalogue.recipeBySlug.get(card.slug);
   if (!recipe) return;
   const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
   const { width, height } = scene.frame;

@@ -10,33 +10,33 @@ import type { Notebook } from "../../../src/notebook/notebook.ts";
 import { proposeCount } from "../../../src/notebook/propose-count.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
-import type { Bench, Shown } from "./fit-store.ts";
+import type { FitPageState, FitStore } from "./fit-store.ts";
 
 /** Shows the proposals that differ from how the notebook is counted. */
-export function bindProposal(page: ParentNode, bench: Bench): void {
+export function bindProposal(page: ParentNode, store: FitStore): void {
   const place = partOf(page, "proposal");
   let said = "";
-  bench.tell((shown) => {
-    const proposals = isHeld(shown) ? [] : proposalsFor(shown);
+  store.tell((state) => {
+    const proposals = isHeld(state) ? [] : proposalsFor(state);
     const words = proposals.map(sayCountProposal).join("\n");
     if (words === said) return;
     said = words;
-    place.replaceChildren(...proposals.map((proposal) => proposalElement(proposal, bench)));
+    place.replaceChildren(...proposals.map((proposal) => proposalElement(proposal, store)));
   });
 }
 
 /** Advice goes by what the fields say: while one will not do, there is none. */
-function isHeld({ faults }: Shown): boolean {
+function isHeld({ faults }: FitPageState): boolean {
   return faults.notebook.length > 0;
 }
 
-function proposalsFor({ notebook }: Shown): readonly CountProposal[] {
+function proposalsFor({ notebook }: FitPageState): readonly CountProposal[] {
   return AXES.map((axis) => proposeCount(notebook.axes[axis], axis)).filter(
     ({ axis, count }) => count !== notebook.axes[axis].count,
   );
 }
 
-function proposalElement(proposal: CountProposal, bench: Bench): HTMLElement {
+function proposalElement(proposal: CountProposal, store: FitStore): HTMLElement {
   const { axis, count } = proposal;
   const take = makeElement(
     "button",
@@ -44,9 +44,9 @@ function proposalElement(proposal: CountProposal, bench: Bench): HTMLElement {
     `Count so ${axis}`,
   );
   take.addEventListener("click", () => {
-    const { notebook } = bench.shown().fit;
+    const { notebook } = store.state().fit;
     const grid = { ...notebook.axes[axis], count };
-    bench.change({ notebook: { ...notebook, axes: { ...notebook.axes, [axis]: grid } } });
+    store.change({ notebook: { ...notebook, axes: { ...notebook.axes, [axis]: grid } } });
     // The button is gone with its proposal: the field that it changed is where one goes on.
     document.getElementById(axis === "across" ? "count" : "count-down")?.focus();
   });

@@ -7,40 +7,40 @@ import type { Device } from "../device/device.ts";
 import { bindAlong, keptHand } from "../draw-along/bind-draw-along.ts";
 import { writeMarks } from "../draw-along/marks-table.ts";
 import { writeList } from "../draw-along/step-list.ts";
-import { type Course, openCourse } from "../draw-along/stepper.ts";
+import { openStepper, type Stepper } from "../draw-along/stepper.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
-import type { Bench, Shown } from "./fit-store.ts";
+import type { FitPageState, FitStore } from "./fit-store.ts";
 
-/** Follows the bench: the strokes are worked out when there is time, and at the latest when they are to begin. */
+/** Follows the store: the strokes are worked out when there is time, and at the latest when they are to begin. */
 export function bindDrawAlong(
   window: Window,
-  bench: Bench,
+  store: FitStore,
   { queue, device }: { readonly queue: Queue; readonly device: Device },
 ): void {
   const whole = theOne(window.document, ".drawn", HTMLElement);
   const panel = partOf(whole, "along");
   const strokes = partOf(panel, "strokes");
-  const { axes } = bench.shown().notebook;
-  const course = openCourse({ axes, pages: [] }, keptHand(device));
-  course.watch(({ steps }, before) => {
+  const { axes } = store.state().notebook;
+  const stepper = openStepper({ axes, pages: [] }, keptHand(device));
+  stepper.watch(({ steps }, before) => {
     if (steps !== before.steps) writeList(strokes, steps);
   });
-  let due: Shown | undefined;
+  let due: FitPageState | undefined;
   const take = () => {
-    if (due) takeShown(due, { whole, panel, course });
+    if (due) takeShown(due, { whole, panel, stepper });
     due = undefined;
   };
   onPress(panel, "start", take);
-  bindAlong(window, { whole, panel }, course, device);
-  let last: Shown["fit"] | undefined;
-  bench.tell((shown) => {
-    const { fit } = shown;
+  bindAlong(window, { whole, panel }, stepper, device);
+  let last: FitPageState["fit"] | undefined;
+  store.tell((state) => {
+    const { fit } = state;
     if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
     last = fit;
-    due = shown;
+    due = state;
     // An address that somebody sets while drawing brings another page.
-    if (course.state().place !== undefined) take();
+    if (stepper.state().place !== undefined) take();
     queue.put("along", () => {
       take();
       return false;
@@ -51,23 +51,23 @@ export function bindDrawAlong(
 interface AlongParts {
   readonly whole: HTMLElement;
   readonly panel: HTMLElement;
-  readonly course: Course;
+  readonly stepper: Stepper;
 }
 
 /** Nothing is drawn along where the pattern does not fit. */
-function takeShown(shown: Shown, { whole, panel, course }: AlongParts): void {
-  const plan = planOf(shown);
-  course.take(plan);
-  const { steps } = course.state();
+function takeShown(state: FitPageState, { whole, panel, stepper }: AlongParts): void {
+  const plan = planOf(state);
+  stepper.take(plan);
+  const { steps } = stepper.state();
   const strokes = steps.filter(({ kind }) => kind === "stroke").length;
   panel.hidden = strokes === 0;
   whole.classList.toggle("double", plan.pages.length > 1);
   partOf(panel, "order-words").textContent = sayOrder(strokes);
   partOf(panel, "counting").textContent = sayCounting(plan.axes);
-  const orders = plan.pages.map((page) => drawOrder(page, shown.notebook));
-  writeMarks(partOf(panel, "marks-tables"), marksTables(orders, shown.notebook));
+  const orders = plan.pages.map((page) => drawOrder(page, state.notebook));
+  writeMarks(partOf(panel, "marks-tables"), marksTables(orders, state.notebook));
 }
 
-function planOf({ plan, notebook }: Shown) {
+function planOf({ plan, notebook }: FitPageState) {
   return { axes: notebook.axes, pages: plan.fits ? plan.pages : [] };
 }

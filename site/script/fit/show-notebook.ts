@@ -10,7 +10,7 @@ import type { Queue } from "../ui/idle-queue.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { Bench } from "./fit-store.ts";
+import type { FitStore } from "./fit-store.ts";
 import { countingWords } from "./show-counting.ts";
 
 interface Shows {
@@ -19,12 +19,16 @@ interface Shows {
 }
 
 /** Follows the notebook: the picture at once, the help for counting when there is time. */
-export function bindNotebookPicture(page: ParentNode, bench: Bench, { draw, queue }: Shows): void {
+export function bindNotebookPicture(
+  page: ParentNode,
+  store: FitStore,
+  { draw, queue }: Shows,
+): void {
   const [picture, tally] = [partOf(page, "picture"), partOf(page, "tally")];
   const [corner, words] = [partOf(page, "corner"), partOf(page, "counting-words")];
   let last: Notebook | undefined;
   let wasOld = false;
-  bench.tell(({ notebook, faults }) => {
+  store.tell(({ notebook, faults }) => {
     const isOld = faults.notebook.length > 0;
     picture.classList.toggle("stale", isOld);
     corner.classList.toggle("stale", isOld);

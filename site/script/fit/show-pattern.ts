@@ -5,12 +5,12 @@ import type { Scene } from "../../../src/draw/scene.ts";
 import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeRecipeLink } from "../../../src/view/address/fit-address.ts";
-import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
+import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import { misfitReason, tellFit, tellMisfit } from "../ui/plan-summary.ts";
+import { fitSummary, misfitReason, misfitSummary } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { Bench, Shown } from "./fit-store.ts";
+import type { FitPageState, FitStore } from "./fit-store.ts";
 
 interface Shows {
   readonly draw: Draw;
@@ -18,44 +18,46 @@ interface Shows {
 }
 
 /** The drawing of what is shown; where the pattern does not fit, the notebook itself. */
-export function shownScene({ plan, recipe, notebook }: Shown): Scene {
+export function shownScene({ plan, recipe, notebook }: FitPageState): Scene {
   return plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook);
 }
 
-/** Follows the bench: drawing, verdict and data at once, the words below when there is time. */
-export function bindPage(page: ParentNode, bench: Bench, { draw, queue }: Shows): void {
+/** Follows the store: drawing, status and data at once, the words below when there is time. */
+export function bindPage(page: ParentNode, store: FitStore, { draw, queue }: Shows): void {
   const pattern = theOne(page, "#pattern", HTMLSelectElement);
-  const [plate, verdict, telling] = [
+  const [plate, status, summary] = [
     partOf(page, "plate"),
-    partOf(page, "verdict"),
-    partOf(page, "telling"),
+    partOf(page, "status"),
+    partOf(page, "summary"),
   ];
   const data = theOne(page, "#plan-data", HTMLScriptElement);
   const link = theOne(page, '[data-part="make-yours"]', HTMLAnchorElement);
-  let last: Shown["fit"] | undefined;
-  pattern.addEventListener("input", () => bench.change({ pattern: pattern.value }));
-  bench.tell((shown) => {
-    const { plan, recipe, fit } = shown;
+  let last: FitPageState["fit"] | undefined;
+  pattern.addEventListener("input", () => store.change({ pattern: pattern.value }));
+  store.tell((state) => {
+    const { plan, recipe, fit } = state;
     pattern.value = fit.pattern;
     link.hash = writeRecipeLink(fit);
-    showVerdict(verdict, shown);
-    plate.classList.toggle("stale", shown.faults.notebook.length > 0);
-    telling.hidden = shown.faults.notebook.length > 0;
+    showStatus(status, state);
+    plate.classList.toggle("stale", state.faults.notebook.length > 0);
+    summary.hidden = state.faults.notebook.length > 0;
     if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
     last = fit;
     data.textContent = planJson(plan);
     plate.classList.toggle("spread-wide", plan.fits && plan.pages.length > 1);
-    draw.show(plate, shownScene(shown));
-    queue.put("telling", () => {
-      telling.replaceChildren(...(plan.fits ? tellFit(plan, recipe) : tellMisfit(plan, recipe)));
+    draw.show(plate, shownScene(state));
+    queue.put("summary", () => {
+      summary.replaceChildren(
+        ...(plan.fits ? fitSummary(plan, recipe) : misfitSummary(plan, recipe)),
+      );
       return false;
     });
   });
 }
 
 /** Of what is drawn, or that it is an old one; words that stand there already are not read out again. */
-function showVerdict(place: HTMLElement, { plan, recipe, faults }: Shown): void {
-  const { state, words } = verdictOf(plan);
+function showStatus(place: HTMLElement, { plan, recipe, faults }: FitPageState): void {
+  const { state, words } = statusWords(plan);
   const faulty = faults.notebook.length;
   const fresh = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
   const said = faulty > 0 ? sayStaleDrawing(faulty) : fresh;

@@ -8,36 +8,36 @@ import type { Queue } from "../ui/idle-queue.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { Bench, Shown } from "./fit-store.ts";
+import type { FitPageState, FitStore } from "./fit-store.ts";
 
 interface Shows {
   readonly draw: Draw;
   readonly queue: Queue;
 }
 
-/** Follows the bench: the data at once, the drawing when there is time. */
-export function bindStrip(page: ParentNode, bench: Bench, { draw, queue }: Shows): void {
+/** Follows the store: the data at once, the drawing when there is time. */
+export function bindStrip(page: ParentNode, store: FitStore, { draw, queue }: Shows): void {
   const [words, place] = [partOf(page, "strip-words"), partOf(page, "strip")];
   const leftOut = partOf(page, "left-out");
   const data = theOne(page, "#strip-data", HTMLScriptElement);
   partOf(page, "caution").textContent = CUTTING_CAUTION.join(" ");
   let last: unknown;
-  bench.tell((shown) => {
-    const { notebook, strip } = shown.faults;
+  store.tell((state) => {
+    const { notebook, strip } = state.faults;
     place.classList.toggle("stale", notebook.length + strip.length > 0);
-    if (shown.strip === last) return;
-    last = shown.strip;
-    data.textContent = stripJsonText(shown.strip);
+    if (state.strip === last) return;
+    last = state.strip;
+    data.textContent = stripJsonText(state.strip);
     queue.put("strip", () => {
-      words.textContent = stripWords(shown);
-      draw.show(place, stripScene(shown.strip));
-      leftOut.replaceChildren(...leftOutItems(shown));
+      words.textContent = stripWords(state);
+      draw.show(place, stripScene(state.strip));
+      leftOut.replaceChildren(...leftOutItems(state));
       return false;
     });
   });
 }
 
-function stripWords({ fit, recipe }: Shown): string {
+function stripWords({ fit, recipe }: FitPageState): string {
   const { across, down } = fit.strip;
   if (across.length + down.length > 0)
     return "Cut it out and lay it along the edge of the page: it carries every mark of the patterns below, the most used ones nearest the edge.";
@@ -45,7 +45,7 @@ function stripWords({ fit, recipe }: Shown): string {
 }
 
 /** Each with the pattern that it is about. */
-function leftOutItems({ strip }: Shown): readonly HTMLElement[] {
+function leftOutItems({ strip }: FitPageState): readonly HTMLElement[] {
   const titleOf = (slug: string) => strip.patterns.find((one) => one.slug === slug)?.title ?? slug;
   return AXES.flatMap((axis) => {
     const side = strip.sides.find((one) => one.axis === axis);

@@ -9,21 +9,23 @@ import {
 import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { theOne } from "../ui/parts.ts";
-import type { Bench } from "./fit-store.ts";
+import type { FitStore } from "./fit-store.ts";
 import { bindStripSide } from "./strip-side-list.ts";
 
 const NAMES = ["title", "slug", "lanes", "make", "width"] as const;
 
-/** Keeps the lists, the fields and the bench the same. */
-export function bindStripForm(page: ParentNode, bench: Bench): void {
+/** Keeps the lists, the fields and the page the same. */
+export function bindStripForm(page: ParentNode, store: FitStore): void {
   const form = theOne(page, '[data-part="strip-fields"]', HTMLFormElement);
   const start = theOne(page, "#book-strip", HTMLSelectElement);
   start.append(
-    ...bench.shelf.strips.map(({ slug, title }) => makeElement("option", { value: slug }, title)),
+    ...store.catalogue.strips.map(({ slug, title }) =>
+      makeElement("option", { value: slug }, title),
+    ),
   );
-  for (const axis of AXES) bindStripSide(sideOf(page, axis), axis, bench);
+  for (const axis of AXES) bindStripSide(sideOf(page, axis), axis, store);
   let own: StripChoice | undefined;
-  bench.tell(({ fit, strip }) => {
+  store.tell(({ fit, strip }) => {
     if (fit.strip !== own) {
       own = fit.strip;
       fillForm(form, { ...stripFieldsOf(own) });
@@ -32,25 +34,25 @@ export function bindStripForm(page: ParentNode, bench: Bench): void {
     const isChosen = fit.strip.across.length + fit.strip.down.length > 0;
     fieldOf(form, "title").setAttribute("placeholder", isChosen ? strip.title : "My strip");
     fieldOf(form, "slug").setAttribute("placeholder", isChosen ? strip.slug : "my-strip");
-    const slug = isChosen ? nameStrip(fit.strip, bench.shelf.strips).slug : "";
-    start.value = bench.shelf.strips.some((one) => one.slug === slug) ? slug : "";
+    const slug = isChosen ? nameStrip(fit.strip, store.catalogue.strips).slug : "";
+    start.value = store.catalogue.strips.some((one) => one.slug === slug) ? slug : "";
   });
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", (event) => {
-    if (event.target === start) return startFrom(start.value, bench);
-    const reading = readStripFields(readForm(form, NAMES), bench.shown().fit.strip);
+    if (event.target === start) return startFrom(start.value, store);
+    const reading = readStripFields(readForm(form, NAMES), store.state().fit.strip);
     showFaults(form, reading.ok ? [] : reading.issues);
-    if (!reading.ok) return bench.blame("strip", reading.issues);
+    if (!reading.ok) return store.blame("strip", reading.issues);
     own = { ...reading.value, body: own?.body ?? "" };
-    bench.change({ strip: own });
+    store.change({ strip: own });
   });
 }
 
 /** A strip of the book in place of what is chosen. */
-function startFrom(slug: string, bench: Bench): void {
-  const strip = bench.shelf.strips.find((one) => one.slug === slug);
+function startFrom(slug: string, store: FitStore): void {
+  const strip = store.catalogue.strips.find((one) => one.slug === slug);
   if (!strip) return;
-  bench.change({ strip: { ...strip, title: "", slug: "" } });
+  store.change({ strip: { ...strip, title: "", slug: "" } });
 }
 
 function sideOf(page: ParentNode, axis: Axis): HTMLElement {

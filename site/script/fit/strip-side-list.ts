@@ -2,21 +2,21 @@
 import type { Axis } from "../../../src/measure/axis.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { theOne } from "../ui/parts.ts";
-import type { Bench } from "./fit-store.ts";
+import type { FitStore } from "./fit-store.ts";
 import { carryOn, dropFrom, moveOn } from "./strip-lists.ts";
 
-/** Keeps a side's list and the bench the same. The focus stays with the pattern that was moved. */
-export function bindStripSide(side: HTMLElement, axis: Axis, bench: Bench): void {
+/** Keeps a side's list and the page the same. The focus stays with the pattern that was moved. */
+export function bindStripSide(side: HTMLElement, axis: Axis, store: FitStore): void {
   const list = theOne(side, "ol", HTMLOListElement);
-  const add = addField(axis, bench);
+  const add = addField(axis, store);
   const empty = makeElement("p", { class: "quiet" }, "Nothing yet.");
   side.append(empty, add.element);
   let last: readonly string[] | undefined;
-  bench.tell(({ fit }) => {
+  store.tell(({ fit }) => {
     const slugs = fit.strip[axis];
     if (slugs === last) return;
     last = slugs;
-    const items = slugs.map((slug) => listItem(slug, { axis, bench, slugs, list }));
+    const items = slugs.map((slug) => listItem(slug, { axis, store, slugs, list }));
     list.replaceChildren(...items);
     empty.hidden = slugs.length > 0;
     add.offer(slugs);
@@ -25,22 +25,22 @@ export function bindStripSide(side: HTMLElement, axis: Axis, bench: Bench): void
 
 interface Item {
   readonly axis: Axis;
-  readonly bench: Bench;
+  readonly store: FitStore;
   readonly slugs: readonly string[];
   readonly list: HTMLElement;
 }
 
-function listItem(slug: string, { axis, bench, slugs, list }: Item): HTMLElement {
-  const title = bench.shelf.titles.get(slug) ?? slug;
+function listItem(slug: string, { axis, store, slugs, list }: Item): HTMLElement {
+  const title = store.catalogue.titles.get(slug) ?? slug;
   const index = slugs.indexOf(slug);
   const isLast = index === slugs.length - 1;
-  const strip = () => bench.shown().fit.strip;
+  const strip = () => store.state().fit.strip;
   const move = (by: number) => {
-    bench.change({ strip: moveOn(strip(), axis, { slug, by }) });
+    store.change({ strip: moveOn(strip(), axis, { slug, by }) });
     focusOn(list, slug, by < 0 ? "up" : "down");
   };
   const drop = () => {
-    bench.change({ strip: dropFrom(strip(), axis, slug) });
+    store.change({ strip: dropFrom(strip(), axis, slug) });
     const next = slugs[index + 1] ?? slugs[index - 1];
     if (next !== undefined) focusOn(list, next, "drop");
   };
@@ -92,18 +92,18 @@ function focusOn(list: HTMLElement, slug: string, kind: string): void {
 }
 
 /** A choice of all patterns that the side does not carry yet. */
-function addField(axis: Axis, bench: Bench) {
+function addField(axis: Axis, store: FitStore) {
   const id = `add-${axis}`;
   const select = makeElement("select", { id, autocomplete: "off" });
   select.addEventListener("change", () => {
     const slug = select.value;
-    if (slug !== "") bench.change({ strip: carryOn(bench.shown().fit.strip, axis, slug) });
+    if (slug !== "") store.change({ strip: carryOn(store.state().fit.strip, axis, slug) });
   });
   const label = makeElement("label", { for: id, class: "unseen" }, `Add to the side ${axis}`);
   return {
     element: makeElement("div", { class: "field" }, label, select),
     offer: (slugs: readonly string[]) => {
-      const options = bench.shelf.recipes
+      const options = store.catalogue.recipes
         .filter(({ slug }) => !slugs.includes(slug))
         .map(({ slug, title }) => makeElement("option", { value: slug }, title));
       select.replaceChildren(makeElement("option", { value: "" }, "Add …"), ...options);

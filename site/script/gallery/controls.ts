@@ -1,14 +1,14 @@
 /** The line of controls above the gallery, and the form that it is. */
 
 import { type Known, readGalleryWords } from "../../../src/view/address/gallery-address.ts";
-import { chosenCount, type GalleryState } from "../../../src/view/gallery/gallery-query.ts";
+import { chosenCount, type GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
 import { theOne } from "../ui/parts.ts";
 
 export interface Controls {
   /** What they say now. */
-  read(): GalleryState;
+  read(): GalleryQuery;
   /** Sets all of them; `notebook` is the one that is shown. */
-  fill(state: GalleryState, notebook: string): void;
+  fill(state: GalleryQuery, notebook: string): void;
   /** Tells which control was changed, by the name of its field; the search by itself tells more often. */
   onChoice(tell: (name: string) => void): void;
   readonly search: HTMLInputElement;
@@ -59,7 +59,7 @@ function wordsIn(form: HTMLFormElement): URLSearchParams {
   return words;
 }
 
-function valuesOf({ on, tag, fit, pages, lines, sort }: GalleryState & { readonly on: string }) {
+function valuesOf({ on, tag, fit, pages, lines, sort }: GalleryQuery & { readonly on: string }) {
   return new Map(Object.entries({ on, tag, fit, pages, lines, sort }));
 }
 

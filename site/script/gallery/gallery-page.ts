@@ -1,17 +1,17 @@
 /** What the gallery's page does by itself. */
 import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
 import {
+  activeFilters,
   EVERYTHING,
-  type GalleryState,
-  type Wish,
-  wishesOf,
+  type Filter,
+  type GalleryQuery,
   without,
 } from "../../../src/view/gallery/gallery-query.ts";
 import { type Device, KEPT, openDevice } from "../device/device.ts";
 import { keptNotebook } from "../device/my-notebook.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { type Controls, openControls } from "./controls.ts";
-import { type Asked, openAsked } from "./gallery-store.ts";
+import { type GalleryStore, openGalleryStore } from "./gallery-store.ts";
 import type { Search } from "./search-patterns.ts";
 import { openQuery, type Query, searchLoader } from "./search-request.ts";
 import { openView } from "./show-gallery.ts";
@@ -52,24 +52,24 @@ export function openGallery(window: Window, { facts, device, loadSearch }: Galle
   const own = () => keptNotebook(page, device) ?? facts.notebooks[0] ?? "";
   const controls = openControls(page, known);
   // Whoever types on while the search is on its way keeps what is in the field.
-  const query = openQuery(loadSearch, () => view(asked.state(), asked.notebook()));
-  const takeBack = (wish: Wish) => widen(without(asked.state(), wish));
+  const query = openQuery(loadSearch, () => view(store.state(), store.notebook()));
+  const takeBack = (filter: Filter) => widen(without(store.state(), filter));
   const view = openView(page, { facts, query, takeBack });
   const show = () => {
-    controls.fill(asked.state(), asked.notebook());
-    view(asked.state(), asked.notebook());
+    controls.fill(store.state(), store.notebook());
+    view(store.state(), store.notebook());
   };
-  const asked = openAsked(window, { known, own, show });
-  const widen = (next: GalleryState) => {
-    asked.change(next, "new");
+  const store = openGalleryStore(window, { known, own, show });
+  const widen = (next: GalleryQuery) => {
+    store.change(next, "new");
     focusFound(page);
   };
 
-  bindControls(controls, asked, { device, query });
+  bindControls(controls, store, { device, query });
   onPress(page, "show-all", () => {
-    widen({ ...EVERYTHING, notebook: asked.notebook(), sort: asked.state().sort });
+    widen({ ...EVERYTHING, notebook: store.notebook(), sort: store.state().sort });
   });
-  asked.arrive();
+  store.arrive();
 }
 
 interface Bound {
@@ -78,17 +78,17 @@ interface Bound {
 }
 
 /** What is chosen or searched for is asked for; a chosen notebook becomes the reader's own. */
-function bindControls(controls: Controls, asked: Asked, { device, query }: Bound): void {
+function bindControls(controls: Controls, store: GalleryStore, { device, query }: Bound): void {
   controls.onChoice((name) => {
     const next = controls.read();
     if (name === "on") device.keep(KEPT.notebook, next.notebook);
-    asked.change(next, name === "on" ? "same" : "new");
+    store.change(next, name === "on" ? "same" : "new");
   });
   bindSearch(controls.search, {
     prepare: query.prepare,
     search: () => {
-      const isRefined = wishesOf(asked.state()).includes("query");
-      asked.change(controls.read(), isRefined ? "same" : "new");
+      const isRefined = activeFilters(store.state()).includes("query");
+      store.change(controls.read(), isRefined ? "same" : "new");
     },
   });
 }

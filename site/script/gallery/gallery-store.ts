@@ -4,20 +4,20 @@ import {
   readGalleryAddress,
   writeGalleryAddress,
 } from "../../../src/view/address/gallery-address.ts";
-import { EVERYTHING, type GalleryState } from "../../../src/view/gallery/gallery-query.ts";
+import { EVERYTHING, type GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
 import { type Step, setAddress } from "../app/bind-address.ts";
 
-export interface Asked {
-  state(): GalleryState;
+export interface GalleryStore {
+  state(): GalleryQuery;
   /** The notebook that is asked for, else the reader's own. */
   notebook(): string;
   /** Asks for something else, and writes it into the address. */
-  change(next: GalleryState, step: Step): void;
+  change(next: GalleryQuery, step: Step): void;
   /** Asks for what the address says. */
   arrive(): void;
 }
 
-interface AskTools {
+interface GalleryTools {
   readonly known: Known;
   /** The reader's own notebook. */
   readonly own: () => string;
@@ -26,10 +26,10 @@ interface AskTools {
 }
 
 /** Asks for everything until it arrives at the address; from the start it follows a change of it. */
-export function openAsked(window: Window, { known, own, show }: AskTools): Asked {
+export function openGalleryStore(window: Window, { known, own, show }: GalleryTools): GalleryStore {
   let state = EVERYTHING;
   // The address names the notebook, too: whoever is sent it would else see another one, their own.
-  const change = (next: GalleryState, step: Step) => {
+  const change = (next: GalleryQuery, step: Step) => {
     state = { ...next, notebook: next.notebook || own() };
     setAddress(window, writeGalleryAddress(state), step);
     show();

@@ -1,6 +1,6 @@
 /** The reader's wishes and what came of them, in words. */
 
-import type { GalleryState, Wish } from "../../../src/view/gallery/gallery-query.ts";
+import type { Filter, GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
 import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
 
 const LINE_WORDS = {
@@ -12,8 +12,8 @@ const FIT_WORDS = { fits: "fits", even: "leaves nothing over" } as const;
 const PAGE_WORDS = { "1": "one page", "2": "two pages" } as const;
 
 /** A wish as it is called when it is taken back. */
-export function sayWish(state: GalleryState, wish: Wish): string {
-  switch (wish) {
+export function sayFilter(state: GalleryQuery, filter: Filter): string {
+  switch (filter) {
     case "query":
       return `“${state.query}”`;
     case "purposes":

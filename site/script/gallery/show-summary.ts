@@ -1,15 +1,15 @@
 /** What the gallery says about what it shows: how much it is, and what to do where it is nothing. */
 
-import type { Remedy } from "../../../src/view/gallery/filter-patterns.ts";
-import type { GalleryState, Wish } from "../../../src/view/gallery/gallery-query.ts";
+import type { Relaxation } from "../../../src/view/gallery/filter-patterns.ts";
+import type { Filter, GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
-import { sayFound, sayPatterns, sayWish } from "./say-filter.ts";
+import { sayFilter, sayFound, sayPatterns } from "./say-filter.ts";
 import type { QueryResult } from "./search-request.ts";
 
 /** How much was found, and what is to be known about the search. */
 export function sayResult(
-  state: GalleryState,
+  state: GalleryQuery,
   query: QueryResult,
   { count, all }: { readonly count: number; readonly all: number },
 ): string {
@@ -17,7 +17,7 @@ export function sayResult(
   if (query.kind === "failed")
     return `${found}; the search could not be loaded, and its words are left aside`;
   if (query.kind === "found" && query.isNear && count > 0)
-    return `${found}, written nearly like ${sayWish(state, "query")}`;
+    return `${found}, written nearly like ${sayFilter(state, "query")}`;
   return found;
 }
 
@@ -27,25 +27,25 @@ export function showWords(page: Document, words: string): void {
   if (place.textContent !== words) place.textContent = words;
 }
 
-export interface Remedies {
-  readonly state: GalleryState;
-  readonly remedies: readonly Remedy[];
+export interface Relaxations {
+  readonly state: GalleryQuery;
+  readonly relaxed: readonly Relaxation[];
   /** Told of the wish that the reader gives up. */
-  readonly takeBack: (wish: Wish) => void;
+  readonly takeBack: (filter: Filter) => void;
 }
 
 /** Shows each remedy as a button, or nothing where there is no need of any. */
-export function showRemedies(
+export function showRelaxations(
   page: Document,
   isNeeded: boolean,
-  { state, remedies, takeBack }: Remedies,
+  { state, relaxed, takeBack }: Relaxations,
 ): void {
   partOf(page, "nothing").hidden = !isNeeded;
   partOf(page, "remedies").replaceChildren(
-    ...remedies.map(({ wish, count }) => {
-      const words = `Without ${sayWish(state, wish)}`;
+    ...relaxed.map(({ filter, count }) => {
+      const words = `Without ${sayFilter(state, filter)}`;
       const button = makeElement("button", { type: "button" }, words);
-      button.addEventListener("click", () => takeBack(wish));
+      button.addEventListener("click", () => takeBack(filter));
       return makeElement("li", {}, button, ` ${sayPatterns(count)}`);
     }),
   );

@@ -1,7 +1,7 @@
-/** A notebook's pitch, measured over many steps, and taken to the bench. */
+/** A notebook's pitch, measured over many steps, and taken to the page. */
 import { sayFieldIssue } from "../../../src/issue/words/say-field-issue.ts";
 import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
-import type { BookShelf } from "../../../src/view/catalogue.ts";
+import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { fieldsOf } from "../../../src/view/fields/notebook-fields.ts";
 import { readPitch, sayPitch } from "../../../src/view/fields/pitch-check.ts";
 import { readFields } from "../../../src/view/fields/read-notebook-fields.ts";
@@ -10,13 +10,13 @@ import type { Device } from "../device/device.ts";
 import { readForm, showFaults } from "../ui/form.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 
-interface Bench {
+interface MeasurePage {
   readonly device: Device;
-  readonly shelf: BookShelf;
+  readonly catalogue: Catalogue;
 }
 
 /** Follows the two fields; nothing is said of fields that are still empty. */
-export function bindPitch(page: Document, { device, shelf }: Bench): void {
+export function bindPitch(page: Document, { device, catalogue }: MeasurePage): void {
   const form = theOne(page, '[data-part="pitch"]', HTMLFormElement);
   const words = partOf(page, "pitch-words");
   const link = theOne(page, '[data-part="pitch-link"]', HTMLAnchorElement);
@@ -33,9 +33,9 @@ export function bindPitch(page: Document, { device, shelf }: Bench): void {
     if (reading.ok) offer(reading.value.likely ?? Number(reading.value.pitch.toFixed(2)));
   });
 
-  /** The notebook on the bench with this pitch, if its dots still lie on the paper then. */
+  /** The notebook on the page with this pitch, if its dots still lie on the paper then. */
   function offer(pitch: number): void {
-    const { fit } = startFit("", device, shelf);
+    const { fit } = startFit("", device, catalogue);
     const fields = { ...fieldsOf(fit.notebook), pitch: `${pitch}` };
     const reading = readFields(fields);
     if (!reading.ok) {

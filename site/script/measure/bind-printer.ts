@@ -3,14 +3,14 @@ import { NO_STRETCH, type PrinterCorrection } from "../../../src/print/printer-c
 import { printerLine, readBars } from "../../../src/view/fields/printed-bars.ts";
 import type { Device } from "../device/device.ts";
 import { keepPrinter, keptPrinter } from "../device/kept-printer.ts";
-import { holdButtons } from "../ui/disable-buttons.ts";
+import { disableButtons } from "../ui/disable-buttons.ts";
 import { readForm, showFaults } from "../ui/form.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
 
 /** Follows the two lengths; the numbers are kept when that is asked for. */
 export function bindPrinter(page: Document, device: Device, say: (words: string) => void): void {
   const form = theOne(page, '[data-part="bars"]', HTMLFormElement);
-  const hold = holdButtons(page, say);
+  const disable = disableButtons(page, say);
   const corrected = theOne(form, "#corrected", HTMLInputElement);
   const [line, kept] = [partOf(page, "printer-line"), partOf(page, "kept-printer")];
   let found: PrinterCorrection = keptPrinter(device);
@@ -28,7 +28,7 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
     const reading = readBars(readForm(form, ["x", "y"]), printedWith);
     const issues = reading.ok ? [] : reading.issues;
     showFaults(form, issues);
-    hold(form, issues);
+    disable(form, issues);
     if (reading.ok) found = reading.value;
     line.textContent = reading.ok ? printerLine(found) : "–";
   };

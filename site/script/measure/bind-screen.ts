@@ -2,8 +2,8 @@
 
 import type { Scene } from "../../../src/draw/scene.ts";
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
-import type { BookShelf } from "../../../src/view/catalogue.ts";
-import { workOut } from "../../../src/view/fit-result.ts";
+import type { Catalogue } from "../../../src/view/catalogue.ts";
+import { fitResult } from "../../../src/view/fit-result.ts";
 import { startFit } from "../app/initial-state.ts";
 import type { Device } from "../device/device.ts";
 import { partOf, theOne } from "../ui/parts.ts";
@@ -15,7 +15,7 @@ import { USUAL_PX_PER_MM } from "./screen-scale.ts";
 interface Screen {
   readonly device: Device;
   readonly draw: Draw;
-  readonly shelf: BookShelf;
+  readonly catalogue: Catalogue;
 }
 
 /** Wakes the card, its slider and what is shown in true size. Throws where the page lacks a part. */
@@ -43,8 +43,8 @@ function trueShow(page: Document, screen: Screen): (scale: number) => void {
   };
 }
 
-/** The rule, or the strip that lies on the bench. */
-function sceneOf(showing: string, { device, shelf }: Screen): Scene {
-  if (showing === "rule" || shelf.recipes.length === 0) return ruleScene();
-  return stripScene(workOut(startFit("", device, shelf).fit, shelf).strip);
+/** The rule, or the strip that lies on the page. */
+function sceneOf(showing: string, { device, catalogue }: Screen): Scene {
+  if (showing === "rule" || catalogue.recipes.length === 0) return ruleScene();
+  return stripScene(fitResult(startFit("", device, catalogue).fit, catalogue).strip);
 }

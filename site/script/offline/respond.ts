@@ -11,7 +11,7 @@ export function isAnswered(request: Request, scope: string): boolean {
   return method === "GET" && url.startsWith(scope) && !headers.has("range") && !/\.pdf$/i.test(url);
 }
 
-export interface Question {
+export interface PageRequest {
   readonly request: Request;
   readonly kept: KeptFiles;
   readonly scope: WorkerScope;
@@ -20,7 +20,7 @@ export interface Question {
 }
 
 /** The newest there is. Pages and what they load are all answered this way, so that builds do not mix. */
-export async function answer({ request, kept, scope, later }: Question): Promise<Response> {
+export async function answer({ request, kept, scope, later }: PageRequest): Promise<Response> {
   const fresh = scope.fetch(request).then((found) => {
     // A device without room for it still shows the page.
     if (found.ok && found.type === "basic")

@@ -1,14 +1,14 @@
-/** Keeps the desk in the address and on the device, and follows an address that someone else sets. */
+/** Keeps the recipe page in the address and on the device, and follows an address that someone else sets. */
 import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
 import { LONGEST_ADDRESS, writeAddress } from "../../../src/view/address/hash-params.ts";
 import { notebookEntries } from "../../../src/view/address/notebook-address.ts";
 import {
-  type RecipeDraft,
   type RecipeAddress,
+  type RecipeDraft,
   readRecipeAddress,
   writeRecipeAddress,
 } from "../../../src/view/address/recipe-address.ts";
-import { openKeeper } from "../app/bind-address.ts";
+import { bindAddress } from "../app/bind-address.ts";
 import { type Device, KEPT } from "../device/device.ts";
 import { openNotice } from "../ui/notice.ts";
 import { theOne } from "../ui/parts.ts";
@@ -21,14 +21,14 @@ interface Keeping {
   readonly texts: () => Promise<RecipeTexts>;
 }
 
-/** Writes what was changed on the desk; an address alone changes nothing on the device. */
-export function bindRecipeAddress(window: Window, bench: RecipeStore, keeping: Keeping): void {
+/** Writes what was changed on the recipe page; an address alone changes nothing on the device. */
+export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: Keeping): void {
   const { device, start, texts } = keeping;
   const notice = openNotice(window.document);
-  const keeper = openKeeper(window, device, { name: KEPT.draft, done: notice.clear });
+  const keeper = bindAddress(window, device, { name: KEPT.draft, done: notice.clear });
   const link = theOne(window.document, "#link", HTMLInputElement);
-  let last: RecipeDraft = bench.state().draft;
-  bench.tell(({ draft }) => {
+  let last: RecipeDraft = store.state().draft;
+  store.tell(({ draft }) => {
     if (draft === last) return;
     last = draft;
     keeper.keep(() => {
@@ -39,19 +39,19 @@ export function bindRecipeAddress(window: Window, bench: RecipeStore, keeping: K
   });
   link.value = linkOf(window, writeRecipeAddress(last));
   window.addEventListener("hashchange", () => {
-    const reading = readRecipeAddress(window.location.hash, bench.shelf.slugs);
+    const reading = readRecipeAddress(window.location.hash, store.catalogue.slugs);
     if (!reading.ok) {
       notice.broken(sayAddressIssue(reading.issue), "What was on the desk before stays.");
       return;
     }
     void lay(reading.value);
   });
-  /** What an address says, on the desk; a pattern's text may have to be loaded first. */
+  /** What an address says, on the recipe page; a pattern's text may have to be loaded first. */
   async function lay({ from, ...said }: RecipeAddress): Promise<void> {
     const written = from === undefined ? undefined : (await texts())[from];
     const text = said.text ?? written;
     const part = { ...said, ...(text !== undefined && { text }) };
-    if (Object.keys(part).length > 0) bench.change(part);
+    if (Object.keys(part).length > 0) store.change(part);
   }
 
   if (start.issue) {
@@ -59,7 +59,7 @@ export function bindRecipeAddress(window: Window, bench: RecipeStore, keeping: K
     notice.broken(sayAddressIssue(start.issue), `What is ${instead} is on the desk instead.`);
   } else if (start.kept) {
     const { kept } = start;
-    notice.visit("A recipe of yours from before is still kept here.", () => bench.change(kept));
+    notice.visit("A recipe of yours from before is still kept here.", () => store.change(kept));
   }
 }
 

@@ -1,4 +1,4 @@
-/** The desk's buttons: the recipe's file, its drawing and its plan, and the link. */
+/** The recipe page's buttons: the recipe's file, its drawing and its plan, and the link. */
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { copyLink } from "../ui/copy-link.ts";
@@ -13,9 +13,9 @@ interface Saving {
 }
 
 /** The file is saved as it is written, right or wrong; drawing and plan only where it is right. */
-export function bindRecipeSaving(page: Document, bench: RecipeStore, { draw, say }: Saving): void {
+export function bindRecipeSaving(page: Document, store: RecipeStore, { draw, say }: Saving): void {
   onPress(page, "save-recipe", () => {
-    const { draft, result } = bench.state();
+    const { draft, result } = store.state();
     const slug = result.ok ? result.recipe.slug : draft.slug || "recipe";
     saveFile(slug, "md", draft.text);
     say(`Put ${slug}.md into content/patterns, and the next build has it.`);
@@ -34,7 +34,7 @@ export function bindRecipeSaving(page: Document, bench: RecipeStore, { draw, say
   type Good = Extract<ReturnType<RecipeStore["state"]>["result"], { ok: true }>;
 
   function withPlan(act: (name: string, result: Good) => void): void {
-    const { result } = bench.state();
+    const { result } = store.state();
     if (result.ok) act(`${result.recipe.slug}-${result.notebook.slug}`, result);
     else say("The recipe has problems: see the list below it.");
   }

@@ -1,11 +1,11 @@
-/** What lies on the desk first: what the address says, else what was kept on the device, else a small recipe. */
+/** What lies on the recipe page first: what the address says, else what was kept on the device, else a small recipe. */
 import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
 import {
   type RecipeDraft,
-  readRecipeAddress,
   readKeptRecipe,
+  readRecipeAddress,
 } from "../../../src/view/address/recipe-address.ts";
-import type { BookShelf } from "../../../src/view/catalogue.ts";
+import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { startFit } from "../app/initial-state.ts";
 import { type Device, KEPT } from "../device/device.ts";
 
@@ -20,24 +20,24 @@ export interface InitialRecipe {
 export type RecipeTexts = Readonly<Record<string, string>>;
 
 /** Does the address start from a pattern of the book, so that its text is needed? */
-export function needsTexts(hash: string, { slugs }: BookShelf): boolean {
+export function needsTexts(hash: string, { slugs }: Catalogue): boolean {
   const address = readRecipeAddress(hash, slugs);
   return address.ok && address.value.from !== undefined;
 }
 
 interface Sources {
   readonly device: Device;
-  readonly shelf: BookShelf;
+  readonly catalogue: Catalogue;
   readonly texts: RecipeTexts;
 }
 
 /** The start for an address; a broken one counts as none. */
-export function initialRecipe(hash: string, { device, shelf, texts }: Sources): InitialRecipe {
-  const address = readRecipeAddress(hash, shelf.slugs);
+export function initialRecipe(hash: string, { device, catalogue, texts }: Sources): InitialRecipe {
+  const address = readRecipeAddress(hash, catalogue.slugs);
   const said = address.ok ? address.value : {};
-  const { notebook: usual } = startFit("", device, shelf).fit;
+  const { notebook: usual } = startFit("", device, catalogue).fit;
   const notebook = said.notebook ?? usual;
-  const kept = readKeptRecipe(device.recall(KEPT.draft) ?? "", shelf.slugs);
+  const kept = readKeptRecipe(device.recall(KEPT.draft) ?? "", catalogue.slugs);
   const written = said.text ?? (said.from === undefined ? undefined : texts[said.from]);
   const issue = address.ok ? {} : { issue: address.issue };
   if (written === undefined) {

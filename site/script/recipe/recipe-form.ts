@@ -1,32 +1,36 @@
-/** The desk's fields: what to start from, for which notebook, and the name of the file. */
+/** The recipe page's fields: what to start from, for which notebook, and the name of the file. */
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { isSlug } from "../../../src/source/slug.ts";
 import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
 import { slugFault } from "../../../src/view/fields/slug-for.ts";
-import type { Hold } from "../ui/disable-buttons.ts";
+import type { DisabledButtons } from "../ui/disable-buttons.ts";
 import { fieldOf, fillForm, showFaults } from "../ui/form.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { RecipeTexts } from "./initial-recipe.ts";
-import type { RecipeStore, RecipeState } from "./recipe-store.ts";
+import type { RecipeState, RecipeStore } from "./recipe-store.ts";
 
 interface Asks {
   readonly texts: () => Promise<RecipeTexts>;
   readonly say: (words: string) => void;
   /** A file without a name that will do is not saved. */
-  readonly hold: Hold;
+  readonly disable: DisabledButtons;
 }
 
-/** Keeps the fields and the desk the same. */
-export function bindRecipeForm(page: ParentNode, bench: RecipeStore, { texts, say, hold }: Asks): void {
-  const form = theOne(page, '[data-part="desk-fields"]', HTMLFormElement);
+/** Keeps the fields and the recipe page the same. */
+export function bindRecipeForm(
+  page: ParentNode,
+  store: RecipeStore,
+  { texts, say, disable }: Asks,
+): void {
+  const form = theOne(page, '[data-part="recipe-fields"]', HTMLFormElement);
   const note = partOf(page, "file-note");
   form.addEventListener("submit", (event) => event.preventDefault());
   // The file's name stands apart from the form, so the fields are listened to one by one.
-  const nameFile = bindFileName(form, bench, hold);
-  bindStart(form, bench, { texts, say, nameFile });
-  bindNotebook(form, bench);
-  bench.tell((state) => {
-    note.textContent = bench.shelf.slugs.has(nameOf(state))
+  const nameFile = bindFileName(form, store, disable);
+  bindStart(form, store, { texts, say, nameFile });
+  bindNotebook(form, store);
+  store.tell((state) => {
+    note.textContent = store.catalogue.slugs.has(nameOf(state))
       ? "A pattern of the book has this name: in its folder, this file takes its place."
       : "";
   });
@@ -38,13 +42,17 @@ function nameOf({ draft, result }: RecipeState): string {
 }
 
 /** The file's name, and a function that puts another one into the field. */
-function bindFileName(form: HTMLFormElement, bench: RecipeStore, hold: Hold): (name: string) => void {
+function bindFileName(
+  form: HTMLFormElement,
+  store: RecipeStore,
+  disable: DisabledButtons,
+): (name: string) => void {
   const field = fieldOf(form, "slug");
-  /** The last name that would do; another one on the desk came from elsewhere and is put into its field. */
-  let { slug } = bench.state().draft;
+  /** The last name that would do; another one on the recipe page came from elsewhere and is put into its field. */
+  let { slug } = store.state().draft;
   const judge = (issues: readonly FieldIssue[]) => {
     showFaults(form, issues);
-    hold(form, issues);
+    disable(form, issues);
   };
   const nameFile = (name: string) => {
     slug = name;
@@ -58,9 +66,9 @@ function bindFileName(form: HTMLFormElement, bench: RecipeStore, hold: Hold): (n
     judge(isGood ? [] : [slugFault("slug", typed)]);
     if (!isGood) return;
     slug = typed;
-    bench.change({ slug });
+    store.change({ slug });
   });
-  bench.tell(({ draft, result }) => {
+  store.tell(({ draft, result }) => {
     if (draft.slug !== slug) nameFile(draft.slug);
     if (result.ok) field.setAttribute("placeholder", result.recipe.slug);
   });
@@ -74,7 +82,7 @@ interface StartAsks extends Pick<Asks, "texts" | "say"> {
 /** The recipe to start from; none is named any more when the text has changed. */
 function bindStart(
   form: HTMLFormElement,
-  bench: RecipeStore,
+  store: RecipeStore,
   { texts, say, nameFile }: StartAsks,
 ): void {
   const field = fieldOf(form, "from");
@@ -86,27 +94,27 @@ function bindStart(
       if (text === undefined) return;
       taken = text;
       nameFile("");
-      bench.change({ text, slug: "" });
+      store.change({ text, slug: "" });
     } catch {
       say("The recipe could not be loaded: a part of this page is missing.");
     }
   };
   field.addEventListener("input", () => void take(field.value));
-  bench.tell(({ draft }) => {
+  store.tell(({ draft }) => {
     if (draft.text !== taken) fillForm(form, { from: "" });
   });
 }
 
-/** The book's notebook; where none is chosen, the one that lay on the desk first. */
-function bindNotebook(form: HTMLFormElement, bench: RecipeStore): void {
+/** The book's notebook; where none is chosen, the one that lay on the recipe page first. */
+function bindNotebook(form: HTMLFormElement, store: RecipeStore): void {
   const field = fieldOf(form, "notebook");
-  const { notebooks } = bench.shelf;
-  const { notebook: own } = bench.state().draft;
+  const { notebooks } = store.catalogue;
+  const { notebook: own } = store.state().draft;
   field.addEventListener("input", () => {
     const chosen = notebooks.find((one) => one.slug === field.value);
-    bench.change({ notebook: chosen ? { ...chosen, title: "", slug: "", body: "" } : own });
+    store.change({ notebook: chosen ? { ...chosen, title: "", slug: "", body: "" } : own });
   });
-  bench.tell(({ draft }) => {
+  store.tell(({ draft }) => {
     const twin = notebooks.find((one) => isSameGrid(draft.notebook, one));
     fillForm(form, { notebook: twin?.slug ?? "" });
   });

@@ -1,18 +1,18 @@
-/** The recipe desk: puts its parts together. */
-import { bookShelf } from "../../../src/view/catalogue.ts";
+/** The recipe page: puts its parts together. */
+import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { openDevice } from "../device/device.ts";
 import { type Editor, plainEditor } from "../lazy/editor/editor-part.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
-import { holdButtons } from "../ui/disable-buttons.ts";
+import { disableButtons } from "../ui/disable-buttons.ts";
 import { openQueue } from "../ui/idle-queue.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
-import { partOf, theOne, wakePart } from "../ui/parts.ts";
+import { enhancePart, partOf, theOne } from "../ui/parts.ts";
 import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
 import { bindRecipeAddress } from "./bind-recipe-address.ts";
 import { bindRecipeSaving } from "./bind-saving.ts";
-import { needsTexts, recipeTexts, initialRecipe } from "./initial-recipe.ts";
+import { initialRecipe, needsTexts, recipeTexts } from "./initial-recipe.ts";
 import { bindRecipeForm } from "./recipe-form.ts";
 import { openRecipeStore } from "./recipe-store.ts";
 import { recipeView } from "./show-recipe.ts";
@@ -24,34 +24,34 @@ void openPage().catch((error: unknown) => {
   const notice = partOf(document, "notice");
   notice.textContent = "The desk could not be set up: a part of this page is missing.";
   notice.hidden = false;
-  for (const part of document.querySelectorAll<HTMLElement>("[data-asleep]")) part.hidden = true;
+  for (const part of document.querySelectorAll<HTMLElement>("[data-enhance]")) part.hidden = true;
 });
 
 async function openPage(): Promise<void> {
-  const shelf = bookShelf(window.spanbookContent);
+  const catalogue = openCatalogue(window.spanbookContent);
   const texts = () => recipeTexts(window, load);
   const reader = await readerPart(window, load);
   const device = openDevice(() => localStorage);
-  const written = needsTexts(location.hash, shelf) ? await texts() : {};
-  const start = initialRecipe(location.hash, { device, shelf, texts: written });
-  const bench = openRecipeStore(start.draft, shelf, reader);
+  const written = needsTexts(location.hash, catalogue) ? await texts() : {};
+  const start = initialRecipe(location.hash, { device, catalogue, texts: written });
+  const store = openRecipeStore(start.draft, catalogue, reader);
   const [draw, queue, say] = [openDraw(window), openQueue(window), openStatus(document)];
   const field = theOne(document, "#recipe-text", HTMLTextAreaElement);
-  const changed = () => bench.change({ text: editor.text() });
+  const changed = () => store.change({ text: editor.text() });
   let editor: Editor = plainEditor(field, changed);
-  for (const name of ["desk", "keep-part"]) wakePart(document, name);
-  bindRecipeForm(document, bench, { texts, say, hold: holdButtons(document, say) });
-  bench.tell(({ draft }) => {
+  for (const name of ["recipe", "keep-part"]) enhancePart(document, name);
+  bindRecipeForm(document, store, { texts, say, disable: disableButtons(document, say) });
+  store.tell(({ draft }) => {
     if (editor.text() !== draft.text) editor.setText(draft.text);
   });
   const show = recipeView(document, { draw, queue, reader, editor: () => editor });
-  bench.tell(({ result }) => show(result));
-  bindRecipeSaving(document, bench, { draw, say });
-  bindRecipeAddress(window, bench, { device, start, texts });
+  store.tell(({ result }) => show(result));
+  bindRecipeSaving(document, store, { draw, say });
+  bindRecipeAddress(window, store, { device, start, texts });
   keepParts(window, own, ["reader.js", "editor.js", "../fit/recipe/texts.js"]);
   // The plain field serves until then, and for good where the editor cannot be loaded.
   await load("editor.js").catch(() => undefined);
   if (!window.spanbookEditor) return;
   editor = window.spanbookEditor.openEditor(field, changed);
-  show(bench.state().result);
+  show(store.state().result);
 }

@@ -1,9 +1,9 @@
-/** What lies on the desk now, what it comes to, and who is told when that changes. */
+/** What lies on the recipe page now, what it comes to, and who is told when that changes. */
 
 import type { RecipeDraft } from "../../../src/view/address/recipe-address.ts";
-import type { BookShelf } from "../../../src/view/catalogue.ts";
+import type { Catalogue } from "../../../src/view/catalogue.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";
-import { type RecipeResult, planRecipe } from "./plan-recipe.ts";
+import { planRecipe, type RecipeResult } from "./plan-recipe.ts";
 
 export interface RecipeState {
   readonly draft: RecipeDraft;
@@ -11,7 +11,7 @@ export interface RecipeState {
 }
 
 export interface RecipeStore {
-  readonly shelf: BookShelf;
+  readonly catalogue: Catalogue;
   state(): RecipeState;
   /** Changes some of what lies there; everybody is told before this returns. */
   change(part: Partial<RecipeDraft>): void;
@@ -19,23 +19,27 @@ export interface RecipeStore {
   tell(show: (state: RecipeState) => void): void;
 }
 
-/** A desk with something on it from the start. */
-export function openRecipeStore(start: RecipeDraft, shelf: BookShelf, reader: ReaderPart): RecipeStore {
-  const told: ((state: RecipeState) => void)[] = [];
+/** A store with something on it from the start. */
+export function openRecipeStore(
+  start: RecipeDraft,
+  catalogue: Catalogue,
+  reader: ReaderPart,
+): RecipeStore {
+  const listeners: ((state: RecipeState) => void)[] = [];
   const stateOf = (draft: RecipeDraft): RecipeState => ({
     draft,
-    result: planRecipe(draft, reader, shelf.notebooks),
+    result: planRecipe(draft, reader, catalogue.notebooks),
   });
   let state = stateOf(start);
   return {
-    shelf,
+    catalogue,
     state: () => state,
     change: (part) => {
       state = stateOf({ ...state.draft, ...part });
-      for (const show of told) show(state);
+      for (const show of listeners) show(state);
     },
     tell: (show) => {
-      told.push(show);
+      listeners.push(show);
       show(state);
     },
   };

@@ -4,12 +4,12 @@ import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import type { Issue } from "../../../src/issue/facts/issue.ts";
 import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
-import { verdictOf } from "../../../src/view/pattern/plan-status.ts";
+import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import type { Editor } from "../lazy/editor/editor-part.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import { misfitReason, tellFit, tellMisfit } from "../ui/plan-summary.ts";
+import { fitSummary, misfitReason, misfitSummary } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import { issueItems, spokenWords } from "./issue-list.ts";
 import type { RecipeResult } from "./plan-recipe.ts";
@@ -29,11 +29,11 @@ export function recipeView(page: ParentNode, shows: Shows): (result: RecipeResul
   const parts = recipeParts(page);
   return (result) => {
     parts.plate.classList.toggle("stale", !result.ok);
-    parts.telling.hidden = !result.ok;
+    parts.summary.hidden = !result.ok;
     if (result.ok) {
       showPlan(parts, result, shows.draw);
       markSoon([], shows);
-      tellSoon(parts.telling, result, shows.queue);
+      summarySoon(parts.summary, result, shows.queue);
     } else {
       showIssues(parts, result.issues, shows);
       markSoon(result.issues, shows);
@@ -43,8 +43,8 @@ export function recipeView(page: ParentNode, shows: Shows): (result: RecipeResul
 
 interface RecipeParts {
   readonly plate: HTMLElement;
-  readonly verdict: HTMLElement;
-  readonly telling: HTMLElement;
+  readonly status: HTMLElement;
+  readonly summary: HTMLElement;
   readonly issues: HTMLElement;
   readonly data: HTMLScriptElement;
 }
@@ -52,22 +52,22 @@ interface RecipeParts {
 function recipeParts(page: ParentNode): RecipeParts {
   return {
     plate: partOf(page, "plate"),
-    verdict: partOf(page, "verdict"),
-    telling: partOf(page, "telling"),
+    status: partOf(page, "status"),
+    summary: partOf(page, "summary"),
     issues: partOf(page, "problems"),
     data: theOne(page, "#plan-data", HTMLScriptElement),
   };
 }
 
 function showPlan(
-  { plate, verdict, issues, data }: RecipeParts,
+  { plate, status, issues, data }: RecipeParts,
   planned: Planned,
   draw: Draw,
 ): void {
   const { plan, recipe, notebook } = planned;
-  const { state, words } = verdictOf(plan);
-  verdict.dataset.state = state;
-  verdict.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
+  const { state, words } = statusWords(plan);
+  status.dataset.state = state;
+  status.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
   data.textContent = planJson(plan);
   draw.show(plate, plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook));
   issues.replaceChildren();
@@ -75,12 +75,12 @@ function showPlan(
 
 /** The drawing stays as it is. */
 function showIssues(
-  { verdict, issues }: RecipeParts,
+  { status, issues }: RecipeParts,
   found: readonly Issue[],
   { reader, editor }: Shows,
 ): void {
-  verdict.dataset.state = "misfit";
-  verdict.textContent = sayStaleDrawing(found.length);
+  status.dataset.state = "misfit";
+  status.textContent = sayStaleDrawing(found.length);
   issues.replaceChildren(
     ...issueItems({
       issues: found,
@@ -103,9 +103,11 @@ function markSoon(found: readonly Issue[], { queue, reader, editor }: Shows): vo
   });
 }
 
-function tellSoon(telling: HTMLElement, { plan, recipe }: Planned, queue: Queue): void {
-  queue.put("telling", () => {
-    telling.replaceChildren(...(plan.fits ? tellFit(plan, recipe) : tellMisfit(plan, recipe)));
+function summarySoon(summary: HTMLElement, { plan, recipe }: Planned, queue: Queue): void {
+  queue.put("summary", () => {
+    summary.replaceChildren(
+      ...(plan.fits ? fitSummary(plan, recipe) : misfitSummary(plan, recipe)),
+    );
     return false;
   });
 }

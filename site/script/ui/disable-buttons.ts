@@ -4,14 +4,11 @@ import { sayHeld } from "../../../src/issue/words/say-stale.ts";
 import { fieldOf } from "./form.ts";
 
 /** Tells of all that is wrong in a form now; nothing lets go of its buttons. */
-export type Hold = (form: HTMLFormElement, issues: readonly FieldIssue[]) => void;
+export type DisabledButtons = (form: HTMLFormElement, issues: readonly FieldIssue[]) => void;
 
 /** A button names the forms that it needs by their parts of the page, as `data-needs="notebook printer"`. */
-export function holdButtons(page: Document, say: (words: string) => void): Hold {
-  const faulty = new Map<
-    string,
-    { readonly form: HTMLFormElement; readonly issue: FieldIssue }
-  >();
+export function disableButtons(page: Document, say: (words: string) => void): DisabledButtons {
+  const faulty = new Map<string, { readonly form: HTMLFormElement; readonly issue: FieldIssue }>();
   const faultFor = (button: HTMLElement) =>
     (button.dataset.needs ?? "").split(" ").flatMap((part) => faulty.get(part) ?? [])[0];
   // Before the button itself hears of it. It keeps the focus meanwhile, and its place among the others.

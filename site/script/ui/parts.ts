@@ -24,6 +24,6 @@ export function onPress(page: ParentNode, doing: string, act: (button: HTMLEleme
 }
 
 /** Shows a part that kept its place for a script to wake it. */
-export function wakePart(page: ParentNode, name: string): void {
-  partOf(page, name).removeAttribute("data-asleep");
+export function enhancePart(page: ParentNode, name: string): void {
+  partOf(page, name).removeAttribute("data-enhance");
 }

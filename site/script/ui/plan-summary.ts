@@ -12,18 +12,18 @@ import { type SplitRow, splitRows } from "../../../src/view/pattern/split-rows.t
 import { makeElement } from "./make-element.ts";
 
 /** Headings, sentences and the table of divisions, of a plan that fits. */
-export function tellFit(plan: FittingPlan, recipe: Recipe): readonly HTMLElement[] {
+export function fitSummary(plan: FittingPlan, recipe: Recipe): readonly HTMLElement[] {
   const labelAt = labelsOf(attemptOf(recipe, plan.used));
   const notes = plan.notes.map((note) => makeElement("p", {}, sayPlanNote(note, labelAt)));
   const rows = splitRows(recipe, plan);
   return [
-    ...tellAlternative(plan, recipe),
+    ...alternativeSummary(plan, recipe),
     ...(notes.length > 0 ? [makeElement("h3", {}, "What the paper says"), ...notes] : []),
     ...(rows.length > 0 ? [makeElement("h3", {}, "How it divides"), divisionTable(rows)] : []),
   ];
 }
 
-function tellAlternative(
+function alternativeSummary(
   { used, passedOver }: FittingPlan,
   recipe: Recipe,
 ): readonly HTMLElement[] {
@@ -34,7 +34,7 @@ function tellAlternative(
 }
 
 /** Why a plan does not fit, and what would. */
-export function tellMisfit(plan: MisfitPlan, recipe: Recipe): readonly HTMLElement[] {
+export function misfitSummary(plan: MisfitPlan, recipe: Recipe): readonly HTMLElement[] {
   const reason = misfitReason(plan, recipe);
   const changes = plan.near.map(({ attempt, edits }) => {
     const labelAt: LabelAt = labelsOf(attemptOf(recipe, attempt));

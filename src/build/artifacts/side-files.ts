@@ -1,8 +1,8 @@
 /** The files that lie beside the pages, and putting them there. */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import type { NotebookPiece } from "../../view/notebook/notebook-view.ts";
-import type { PatternPiece } from "../../view/pattern/pattern-view.ts";
+import type { NotebookView } from "../../view/notebook/notebook-view.ts";
+import type { PatternView } from "../../view/pattern/pattern-view.ts";
 
 /** The path is from the book's root, with forward slashes. */
 export interface SideFile {
@@ -11,22 +11,22 @@ export interface SideFile {
 }
 
 /** What lies beside the page of a pattern on a notebook. */
-export function patternFiles(folder: string, piece: PatternPiece): readonly SideFile[] {
+export function patternFiles(folder: string, artifact: PatternView): readonly SideFile[] {
   return [
-    { path: `${folder}page.svg`, text: piece.pageSvg },
-    { path: `${folder}thumb.svg`, text: piece.thumbSvg },
-    { path: `${folder}strip.svg`, text: piece.stripSvg },
-    { path: `${folder}plan.json`, text: piece.planJson },
+    { path: `${folder}page.svg`, text: artifact.pageSvg },
+    { path: `${folder}thumb.svg`, text: artifact.thumbSvg },
+    { path: `${folder}strip.svg`, text: artifact.stripSvg },
+    { path: `${folder}plan.json`, text: artifact.planJson },
   ];
 }
 
 /** What lies beside the page of a notebook. */
-export function notebookFiles(folder: string, piece: NotebookPiece): readonly SideFile[] {
+export function notebookFiles(folder: string, artifact: NotebookView): readonly SideFile[] {
   return [
-    { path: `${folder}grid.svg`, text: piece.gridSvg },
-    { path: `${folder}thumb.svg`, text: piece.thumbSvg },
-    { path: `${folder}parts.svg`, text: piece.partsSvg },
-    { path: `${folder}notebook.json`, text: piece.notebookJson },
+    { path: `${folder}grid.svg`, text: artifact.gridSvg },
+    { path: `${folder}thumb.svg`, text: artifact.thumbSvg },
+    { path: `${folder}parts.svg`, text: artifact.partsSvg },
+    { path: `${folder}notebook.json`, text: artifact.notebookJson },
   ];
 }
 

@@ -1,18 +1,21 @@
 /** Things to be made that several threads share: each takes the next one until none is left. */
 
-export interface Lot<Item> {
+export interface WorkQueue<Item> {
   readonly items: readonly Item[];
   /** One number that all threads see: how many are taken. */
   readonly taken: SharedArrayBuffer;
 }
 
-/** A lot of which nothing is taken. */
-export function openLot<Item>(items: readonly Item[]): Lot<Item> {
+/** A queue of which nothing is taken. */
+export function openWorkQueue<Item>(items: readonly Item[]): WorkQueue<Item> {
   return { items, taken: new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT) };
 }
 
-/** Takes one after another, with its place in the lot; nobody else gets the same. */
-export function* takeFrom<Item>({ items, taken }: Lot<Item>): Iterable<readonly [number, Item]> {
+/** Takes one after another, with its place in the queue; nobody else gets the same. */
+export function* takeFrom<Item>({
+  items,
+  taken,
+}: WorkQueue<Item>): Iterable<readonly [number, Item]> {
   const count = new Int32Array(taken);
   for (;;) {
     const index = Atomics.add(count, 0, 1);
@@ -23,6 +26,6 @@ export function* takeFrom<Item>({ items, taken }: Lot<Item>): Iterable<readonly 
 }
 
 /** Nobody takes another one. */
-export function closeLot({ items, taken }: Lot<unknown>): void {
+export function closeWorkQueue({ items, taken }: WorkQueue<unknown>): void {
   Atomics.store(new Int32Array(taken), 0, items.length);
 }

@@ -59,7 +59,7 @@ function bundleScripts(folder) {
       fit: "site/script/fit/fit-page.ts",
       gallery: "site/script/gallery/gallery-page.ts",
       search: "site/script/gallery/search.ts",
-      context: "site/script/recipe/recipe-page.ts",
+      recipe: "site/script/recipe/recipe-page.ts",
       editor: "site/script/lazy/editor/editor.ts",
       measure: "site/script/measure/measure-page.ts",
       offline: "site/script/offline/offline.mjs",

@@ -1,8 +1,8 @@
 /** Builds the whole book into a fresh folder, and puts it in the place of the last one when all went well. */
 import { join } from "node:path";
-import type { MemoTally } from "../artifacts/cache/cache.ts";
-import { openMemos } from "../artifacts/caches.ts";
-import { type Helpers, startHelpers } from "../artifacts/prebuild/start-workers.ts";
+import type { CacheTally } from "../artifacts/cache/cache.ts";
+import { openCaches } from "../artifacts/caches.ts";
+import { startWorkers, type Workers } from "../artifacts/prebuild/start-workers.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import { counted, readContent } from "../content/check-content.ts";
 import { CONTENT_FOLDERS } from "../content/find-misplaced.ts";
@@ -27,13 +27,13 @@ export interface BuildCall {
   readonly output: string;
   readonly project: string;
   readonly engine: Engine;
-  /** Another folder of finished pieces than the usual one. */
-  readonly memo?: string;
+  /** Another folder of finished artifacts than the usual one. */
+  readonly cache?: string;
 }
 
 /** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
 export async function buildBook(call: BuildCall): Promise<number> {
-  const { project, engine, memo = join(project, ".cache/pieces") } = call;
+  const { project, engine, cache = join(project, ".cache/pieces") } = call;
   const start = performance.now();
   tuneForBuild();
   const output = await realFolder(call.output);
@@ -46,11 +46,18 @@ export async function buildBook(call: BuildCall): Promise<number> {
   const objection = await objectionTo(output, guarded);
   if (objection) return refuse(objection);
   const { content } = read;
-  const place = { output, project, engine, content, records: join(memo, "books") };
+  const place = { output, project, engine, content, records: join(cache, "books") };
   const record = openRecord(place);
   if (record.isCurrent()) return tell(`${output}: nothing has changed since it was built.`);
   try {
-    const grown = await growBook({ ...call, content, folder: call.content, output, memo, guarded });
+    const grown = await growBook({
+      ...call,
+      content,
+      folder: call.content,
+      output,
+      cache,
+      guarded,
+    });
     if ("refused" in grown) return refuse(grown.refused);
     record.take();
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
@@ -65,39 +72,39 @@ interface Order extends Omit<BuildCall, "content"> {
   readonly content: Content;
   /** Where the content lies. */
   readonly folder: string;
-  readonly memo: string;
+  readonly cache: string;
   /** Where the output must not lie, nor be put around. */
   readonly guarded: Guarded;
 }
 
 /** What there is to say of a book that was swapped in, or why it was not. */
 type Grown =
-  | { readonly files: readonly string[]; readonly made: readonly MemoTally[] }
+  | { readonly files: readonly string[]; readonly made: readonly CacheTally[] }
   | { readonly refused: string };
 
 /** Fills a fresh folder and swaps it in. */
 async function growBook(order: Order): Promise<Grown> {
-  const { content, memo, output, project, engine } = order;
+  const { content, cache, output, project, engine } = order;
   const fresh = freshFolder(output);
-  const memos = openMemos(memo, "build");
-  const first = { engine, content, memos };
-  let helpers: Helpers | undefined;
+  const caches = openCaches(cache, "build");
+  const first = { engine, content, caches };
+  let workers: Workers | undefined;
   // Whoever prints must not write into a folder that is being removed.
   const discard = async () => {
-    await helpers?.stop();
+    await workers?.stop();
     fresh.discard();
   };
   const unhook = discardOnSignal(discard);
   try {
     await fresh.open();
-    helpers = startHelpers({ ...first, project, output: fresh.path });
-    const made: MemoTally[] = [];
-    const onSettled = (tally: MemoTally) => made.push(tally);
-    const settings = { content: order.folder, first: { ...first, helpers }, onSettled };
+    workers = startWorkers({ ...first, project, output: fresh.path });
+    const made: CacheTally[] = [];
+    const onSettled = (tally: CacheTally) => made.push(tally);
+    const settings = { content: order.folder, first: { ...first, workers }, onSettled };
     const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
     await eleventy.write();
-    made.push(await helpers.finish());
-    await makePreviews({ content, memo, output: fresh.path, version: engine.version });
+    made.push(await workers.finish());
+    await makePreviews({ content, cache, output: fresh.path, version: engine.version });
     finishBook(fresh.path, { content, project, version: engine.version });
     const files = filesIn(fresh.path);
     // A build takes its time, in which somebody may have put a file into the last book.
@@ -142,7 +149,7 @@ function sayUnbuilt(output: string, error: unknown): string {
 /** What the two tallies count, in their order. */
 const COUNTED = ["drawings", "PDF files"];
 
-function sayTally({ found, made }: MemoTally, index: number): string {
+function sayTally({ found, made }: CacheTally, index: number): string {
   return `; ${found} of ${found + made} ${COUNTED[index]} were ready from before`;
 }
 

@@ -9,14 +9,14 @@ import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./mispla
 export const BOOK = "book.yaml";
 export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips"] as const;
 
-export interface Astray {
+export interface Misplaced {
   readonly issues: readonly Issue[];
   /** The right names of what has a wrong one: that they are missing need not be told as well. */
   readonly meant: ReadonlySet<string>;
 }
 
 /** Other folders and files are nobody's business: pictures, drafts, a readme. */
-export async function findAstray(root: Root): Promise<Astray> {
+export async function findMisplaced(root: Root): Promise<Misplaced> {
   const names = await readdir(root.folder).catch(() => []);
   const found = await Promise.all(names.map((name) => factAbout(root, name, names)));
   const issues = found.flatMap((fact, index) =>

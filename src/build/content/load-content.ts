@@ -12,7 +12,7 @@ import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
-import { type Astray, BOOK, findAstray } from "./find-misplaced.ts";
+import { BOOK, findMisplaced, type Misplaced } from "./find-misplaced.ts";
 import { loadFile, openRoot } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
 
@@ -42,26 +42,26 @@ export type ContentReading =
 export async function loadContent(folder: string): Promise<ContentReading> {
   const root = await openRoot(folder);
   if ("about" in root) return { ok: false, issues: [root], texts: new Map() };
-  const [astray, bookFile, notebooks, patterns, strips] = await Promise.all([
-    findAstray(root),
+  const [misplaced, bookFile, notebooks, patterns, strips] = await Promise.all([
+    findMisplaced(root),
     loadFile(root, BOOK),
     loadFolder(root, "notebooks", true),
     loadFolder(root, "patterns", true),
     loadFolder(root, "strips", false),
   ]);
-  return checked({ astray, bookFile, notebooks, patterns, strips });
+  return checked({ misplaced, bookFile, notebooks, patterns, strips });
 }
 
 /** What lies on disk, before anything is understood. */
 interface Files {
-  readonly astray: Astray;
+  readonly misplaced: Misplaced;
   readonly bookFile: Reading<TextFile>;
   readonly notebooks: Folder;
   readonly patterns: Folder;
   readonly strips: Folder;
 }
 
-function checked({ astray, bookFile, notebooks, patterns, strips }: Files): ContentReading {
+function checked({ misplaced, bookFile, notebooks, patterns, strips }: Files): ContentReading {
   const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
   const notebook = gathered(notebooks, notebooks.files.map(readNotebook));
   const recipe = gathered(patterns, patterns.files.map(readRecipe));
@@ -81,8 +81,8 @@ function checked({ astray, bookFile, notebooks, patterns, strips }: Files): Cont
     ...unknownIn(named, "pattern", patterns.slugs),
     ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
   ];
-  const unexplained = found.filter((issue) => !isExplained(issue, astray));
-  const issues = [...astray.issues, ...unexplained];
+  const unexplained = found.filter((issue) => !isExplained(issue, misplaced));
+  const issues = [...misplaced.issues, ...unexplained];
   const files = [notebooks, patterns, strips].flatMap((one) => one.files);
   const all = bookFile.ok ? [bookFile.value, ...files] : files;
   const texts = new Map(all.map(({ path, text }) => [path, text]));
@@ -99,7 +99,7 @@ function checked({ astray, bookFile, notebooks, patterns, strips }: Files): Cont
 }
 
 /** Where a folder has a wrong name, all that it lacks under the right one has one cause. */
-function isExplained(issue: Issue, { meant }: Astray): boolean {
+function isExplained(issue: Issue, { meant }: Misplaced): boolean {
   if (issue.about === "book" && issue.kind === "unknown-slug") {
     return meant.has(`${issue.what}s`);
   }

@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { pieceFolder } from "../artifacts/cache/disk-cache.ts";
+import { diskCache } from "../artifacts/cache/disk-cache.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
 import { filesIn } from "./output-folder.ts";
@@ -30,9 +30,9 @@ export interface BookPlace {
 /** The record of the book at one place. A lost or broken record only costs a build. */
 export function openRecord(place: BookPlace): BookRecord {
   const { output, records } = place;
-  const disk = pieceFolder(records);
+  const disk = diskCache(records);
   const key = shortHash([output]);
-  const state = () => JSON.stringify({ sources: sourcesHash(place), files: lieOf(output) });
+  const state = () => JSON.stringify({ sources: sourcesHash(place), files: manifestOf(output) });
   return {
     isCurrent: () => {
       try {
@@ -59,7 +59,7 @@ function sourcesHash({ project, engine, content }: BookPlace): string {
 }
 
 /** Every file with its size and when it was written, which changes when anybody touches it. */
-function lieOf(output: string): readonly (readonly [string, number, number])[] {
+function manifestOf(output: string): readonly (readonly [string, number, number])[] {
   return filesIn(output).map((file) => {
     const { size, mtimeMs } = statSync(join(output, file));
     return [file, size, mtimeMs];

@@ -5,8 +5,8 @@ import type { CountingRow } from "../../view/notebook/counting-table.ts";
 import type { DivisionRow, EvenRow } from "../../view/notebook/division-rows.ts";
 import type { AxisFact } from "../../view/notebook/notebook-facts.ts";
 import type { AxisFigures } from "../../view/notebook/notebook-figures.ts";
-import type { PatternPiece } from "../../view/pattern/pattern-view.ts";
-import type { FitState } from "../../view/pattern/plan-status.ts";
+import type { PatternView } from "../../view/pattern/pattern-view.ts";
+import type { PlanStatus } from "../../view/pattern/plan-status.ts";
 import type { AskPdf } from "../artifacts/pdf/ask-pdf.ts";
 import type { SideFile } from "../artifacts/side-files.ts";
 import { NO_STRIPS, type StripBook } from "./strip-pages.ts";
@@ -18,7 +18,7 @@ export interface Book {
   /** In the book's order; pages that name no notebook take the first. */
   readonly notebooks: readonly NotebookEntry[];
   /** At how many CSS pixels a millimetre notebooks stand side by side. */
-  readonly shelfScale: number;
+  readonly paperScale: number;
   /** In the usual order of purposes; only those that have a pattern. */
   readonly groups: readonly PurposeGroup[];
   /** Every tag once, in the order of the alphabet. */
@@ -51,7 +51,7 @@ export interface PatternCard extends Pair {
   readonly purpose: Purpose;
   readonly notebookTitle: string;
   readonly tags: readonly string[];
-  readonly state: FitState;
+  readonly state: PlanStatus;
   /** Strokes of the pen; 0 where it does not fit. */
   readonly lines: number;
   /** The notebooks on which it comes out even, and those that it does not fit, for a reader with another notebook. */
@@ -64,8 +64,8 @@ export interface PatternPage {
   readonly purpose: { readonly slug: Purpose; readonly title: string };
   readonly tags: readonly string[];
   readonly notebook: NotebookEntry;
-  readonly state: FitState;
-  readonly piece: PatternPiece;
+  readonly state: PlanStatus;
+  readonly shown: PatternView;
   readonly bodyHtml: string;
   /** The recipe's front matter as written, highlighted. */
   readonly sourceHtml: string;
@@ -82,7 +82,7 @@ export interface AroundPattern {
   /** The nearest patterns, those that do not fit this notebook last. */
   readonly related: readonly PatternCard[];
   /** The same pattern on all notebooks, this one among them, in the book's order. */
-  readonly shelf: readonly ShelfEntry[];
+  readonly notebooks: readonly NotebookLink[];
 }
 
 export interface PatternLink {
@@ -91,8 +91,8 @@ export interface PatternLink {
 }
 
 /** A notebook with how the pattern comes out on it. */
-export interface ShelfEntry extends NotebookEntry {
-  readonly state: FitState;
+export interface NotebookLink extends NotebookEntry {
+  readonly state: PlanStatus;
   readonly isHere: boolean;
   /** Of the picture: all pages side by side, in millimetres. */
   readonly pictureWidth: number;
@@ -114,7 +114,7 @@ export interface NotebookPage {
 
 /** Patterns that come out alike on one notebook, by purpose. */
 export interface StateGroup {
-  readonly state: FitState;
+  readonly state: PlanStatus;
   readonly title: string;
   readonly cards: readonly PatternCard[];
 }
@@ -137,7 +137,7 @@ export function emptyBook(): Book {
     title: "Spanbook",
     url: "",
     notebooks: [],
-    shelfScale: 1,
+    paperScale: 1,
     groups: [],
     tags: [],
     pairs: [],

@@ -2,15 +2,15 @@
 import type { MarkdownIt } from "markdown-it";
 import { frontMatterOf } from "../../source/front-matter/read-front-matter.ts";
 import type { Pair } from "../../view/entries.ts";
-import { notebookEntry, shelfScale } from "../../view/notebook/notebook-facts.ts";
-import { openSurroundings } from "../../view/pattern/around-pattern.ts";
+import { notebookEntry, paperScale } from "../../view/notebook/notebook-facts.ts";
+import { openAround } from "../../view/pattern/around-pattern.ts";
 import { makeCards } from "../../view/pattern/pattern-cards.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
-import type { Memos } from "../artifacts/caches.ts";
+import type { Caches } from "../artifacts/caches.ts";
 import {
   notebookPath,
-  openPieces,
-  type Pieces,
+  openPageArtifacts,
+  type PageArtifacts,
   pairsOf,
   patternPath,
   patternSources,
@@ -28,8 +28,8 @@ import { openStripBook } from "./strip-pages.ts";
 
 export interface BookSources {
   readonly content: Content;
-  readonly memos: Memos;
-  /** Changes with the engine, so that no piece of another one is used. */
+  readonly caches: Caches;
+  /** Changes with the engine, so that no artifact of another one is used. */
   readonly version: string;
   readonly markdown: MarkdownIt;
   /** Highlights text of a language, as HTML. */
@@ -38,40 +38,40 @@ export interface BookSources {
 
 /** The book of some content; a page is worked out when it is asked for. */
 export function makeBook(sources: BookSources): Book {
-  const { content, memos, version, markdown, highlight } = sources;
-  const pieces = openPieces(content, memos, version);
-  const cards = makeCards(content, pieces);
+  const { content, caches, version, markdown, highlight } = sources;
+  const artifacts = openPageArtifacts(content, caches, version);
+  const cards = makeCards(content, artifacts);
   const pageSources = {
     content,
-    pieces,
+    artifacts,
     cards,
-    around: openSurroundings(content, cards),
+    around: openAround(content, cards),
     bodyHtml: once((text) => bodyHtml(markdown, text)),
-    sourceHtml: once((path) => highlight("yaml", frontMatterOf(pieces.text(path)))),
+    sourceHtml: once((path) => highlight("yaml", frontMatterOf(artifacts.text(path)))),
   };
-  const strips = openStripBook({ ...pageSources, memo: memos.strips, version });
+  const strips = openStripBook({ ...pageSources, cache: caches.strips, version });
   const [first] = content.notebooks;
   const notebooks = content.notebooks.map(notebookEntry);
   return {
     title: content.book.title,
     url: content.book.url ?? "",
     notebooks,
-    shelfScale: shelfScale(notebooks),
+    paperScale: paperScale(notebooks),
     groups: first ? cards.groupsOn(first.slug) : [],
     tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
     pairs: pairsOf(content),
     strips,
     patternPage: (pair) => patternPage(pair, pageSources),
-    frontSvg: () => (first ? pieces.notebookPiece(first.slug).partsSvg : ""),
+    frontSvg: () => (first ? artifacts.notebookView(first.slug).partsSvg : ""),
     notebookPage: (slug) => notebookPage(slug, pageSources),
-    askPdf: openAskPdf(content, memos.pdfs, version),
+    askPdf: openAskPdf(content, caches.pdfs, version),
     pageKey: (pair) => {
-      const around = pageSources.around(pieces.recipe(pair.pattern), pair);
+      const around = pageSources.around(artifacts.recipe(pair.pattern), pair);
       const shown = [content.book, notebooks, around, strips.carrying(pair.pattern)];
       return keyOf([...patternSources(pair, content, version), JSON.stringify(shown)]);
     },
     sideFiles: function* (pairs) {
-      yield* sideFiles(content, pairs, pieces);
+      yield* sideFiles(content, pairs, artifacts);
       yield* galleryFiles(content, cards, markdown);
       yield* strips.sideFiles();
       yield manifestFile(content.book.title);
@@ -80,19 +80,23 @@ export function makeBook(sources: BookSources): Book {
   };
 }
 
-function* sideFiles(content: Content, pairs: readonly Pair[], pieces: Pieces): Iterable<SideFile> {
+function* sideFiles(
+  content: Content,
+  pairs: readonly Pair[],
+  artifacts: PageArtifacts,
+): Iterable<SideFile> {
   yield* fitFiles(content);
   for (const { slug } of content.notebooks) {
     const folder = `notebooks/${slug}/`;
-    yield* notebookFiles(folder, pieces.notebookPiece(slug));
-    yield { path: `${folder}${slug}.md`, text: pieces.text(notebookPath(slug)) };
+    yield* notebookFiles(folder, artifacts.notebookView(slug));
+    yield { path: `${folder}${slug}.md`, text: artifacts.text(notebookPath(slug)) };
   }
   for (const { slug } of content.recipes) {
-    yield { path: `patterns/${slug}/${slug}.md`, text: pieces.text(patternPath(slug)) };
+    yield { path: `patterns/${slug}/${slug}.md`, text: artifacts.text(patternPath(slug)) };
   }
   for (const pair of pairs) {
     const folder = `patterns/${pair.pattern}/${pair.notebook}/`;
-    yield* patternFiles(folder, pieces.patternPiece(pair));
+    yield* patternFiles(folder, artifacts.patternView(pair));
   }
 }
 

@@ -4,24 +4,24 @@ import { usableSteps } from "../../measure/grid-axis.ts";
 import { countingTable } from "../../view/notebook/counting-table.ts";
 import { divisionRows, evenRows } from "../../view/notebook/division-rows.ts";
 import { notebookEntry, notebookFacts } from "../../view/notebook/notebook-facts.ts";
-import type { FitState } from "../../view/pattern/plan-status.ts";
+import type { PlanStatus } from "../../view/pattern/plan-status.ts";
 import { notebookPath } from "../artifacts/make/page-artifacts.ts";
 import type { NotebookPage, PatternCard, StateGroup } from "./book.ts";
 import type { PageSources } from "./pattern-page.ts";
 
 /** What the template of a notebook's page shows. */
 export function notebookPage(slug: string, sources: PageSources): NotebookPage {
-  const { pieces, cards, bodyHtml, sourceHtml } = sources;
-  const notebook = pieces.notebook(slug);
-  const piece = pieces.notebookPiece(slug);
+  const { artifacts, cards, bodyHtml, sourceHtml } = sources;
+  const notebook = artifacts.notebook(slug);
+  const view = artifacts.notebookView(slug);
   const all = cards.groupsOn(slug).flatMap((group) => group.cards);
   const states = stateGroups(all);
   return {
     entry: notebookEntry(notebook),
     bodyHtml: bodyHtml(notebook.body),
     sourceHtml: sourceHtml(notebookPath(slug)),
-    gridSvg: piece.gridSvg,
-    partsSvg: piece.partsSvg,
+    gridSvg: view.gridSvg,
+    partsSvg: view.partsSvg,
     facts: notebookFacts(notebook),
     axes: AXES.map((axis) => {
       const grid = notebook.axes[axis];
@@ -29,7 +29,7 @@ export function notebookPage(slug: string, sources: PageSources): NotebookPage {
       return {
         axis,
         steps,
-        figures: piece.figures[axis],
+        figures: view.figures[axis],
         counting: countingTable(grid, notebook.middle),
         divisions: divisionRows(steps),
         even: evenRows(steps),
@@ -42,7 +42,7 @@ export function notebookPage(slug: string, sources: PageSources): NotebookPage {
 }
 
 /** What comes out alike, in the order of how well it does. */
-const STATE_TITLES: readonly (readonly [state: FitState, title: string])[] = [
+const STATE_TITLES: readonly (readonly [state: PlanStatus, title: string])[] = [
   ["even", "Nothing left over"],
   ["over", "Something left over"],
   ["misfit", "Does not fit"],

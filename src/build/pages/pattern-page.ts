@@ -1,21 +1,21 @@
 /** The page of one pattern on one notebook. */
-import { writeRecipeLink, writeFitAddress } from "../../view/address/fit-address.ts";
+import { writeFitAddress, writeRecipeLink } from "../../view/address/fit-address.ts";
 import type { Pair } from "../../view/entries.ts";
 import { NO_STRIP } from "../../view/fields/strip-fields.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
-import type { Surroundings } from "../../view/pattern/around-pattern.ts";
+import type { Around } from "../../view/pattern/around-pattern.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
-import { fitState } from "../../view/pattern/plan-status.ts";
+import { planStatus } from "../../view/pattern/plan-status.ts";
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
-import { type Pieces, patternPath } from "../artifacts/make/page-artifacts.ts";
+import { type PageArtifacts, patternPath } from "../artifacts/make/page-artifacts.ts";
 import type { Content } from "../content/load-content.ts";
 import type { PatternPage } from "./book.ts";
 
 export interface PageSources {
   readonly content: Content;
-  readonly pieces: Pieces;
+  readonly artifacts: PageArtifacts;
   readonly cards: Cards;
-  readonly around: Surroundings;
+  readonly around: Around;
   /** Markdown below front matter, as HTML. */
   readonly bodyHtml: (text: string) => string;
   /** Front matter as written, as highlighted HTML. */
@@ -24,18 +24,18 @@ export interface PageSources {
 
 /** What the template of a pattern's page shows. */
 export function patternPage(pair: Pair, sources: PageSources): PatternPage {
-  const { pieces, around, bodyHtml, sourceHtml } = sources;
-  const recipe = pieces.recipe(pair.pattern);
-  const notebook = pieces.notebook(pair.notebook);
+  const { artifacts, around, bodyHtml, sourceHtml } = sources;
+  const recipe = artifacts.recipe(pair.pattern);
+  const notebook = artifacts.notebook(pair.notebook);
   const fit = { notebook, pattern: pair.pattern, strip: NO_STRIP };
-  const piece = pieces.patternPiece(pair);
+  const shown = artifacts.patternView(pair);
   return {
     title: recipe.title,
     purpose: { slug: recipe.purpose, title: PURPOSE_WORDS[recipe.purpose].title },
     tags: recipe.tags,
     notebook: notebookEntry(notebook),
-    state: fitState(piece),
-    piece,
+    state: planStatus(shown),
+    shown,
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(patternPath(pair.pattern)),
     around: around(recipe, pair),

@@ -2,10 +2,10 @@
 import { statSync } from "node:fs";
 
 /** A page as bytes that are let go of once they lie on the disk at the path. */
-export type BytesUntilWritten = (page: string, path: string) => Buffer;
+export type ReleaseWritten = (page: string, path: string) => Buffer;
 
 /** Lets go of pages when the next one comes: Eleventy goes from page to page without a pause in which to do it. */
-export function openBytesUntilWritten(): BytesUntilWritten {
+export function releaseWritten(): ReleaseWritten {
   const waiting = new Map<string, Buffer>();
   return (page, path) => {
     for (const [place, bytes] of waiting) {

@@ -1,17 +1,17 @@
 /** Starts Eleventy with this project's setup. */
 import { relative } from "node:path";
-import type { MemoTally } from "../artifacts/cache/cache.ts";
-import type { Memos, Mode } from "../artifacts/caches.ts";
-import type { Helpers } from "../artifacts/prebuild/start-workers.ts";
+import type { CacheTally } from "../artifacts/cache/cache.ts";
+import type { Caches, Mode } from "../artifacts/caches.ts";
+import type { Workers } from "../artifacts/prebuild/start-workers.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
 
-/** The engine that runs, the content as it was just read, its finished pieces, and the threads that make the others. */
+/** The engine that runs, the content as it was just read, its finished artifacts, and the threads that make the others. */
 export interface First {
   readonly engine: Engine;
   readonly content: Content;
-  readonly memos: Memos;
-  readonly helpers: Helpers;
+  readonly caches: Caches;
+  readonly workers: Workers;
 }
 
 /** What `.eleventy.js` is told, as global data, beside the mode. */
@@ -20,8 +20,8 @@ export interface Settings {
   readonly content: string;
   /** What the first build need not load again, and who helps it already. */
   readonly first?: First;
-  /** Is told after each build how many pieces were found and how many were made. */
-  readonly onSettled?: (tally: MemoTally) => void;
+  /** Is told after each build how many artifacts were found and how many were made. */
+  readonly onSettled?: (tally: CacheTally) => void;
 }
 
 export interface EleventyRun {

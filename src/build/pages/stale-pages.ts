@@ -4,7 +4,7 @@ import type { Pair } from "../../view/entries.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import type { Book } from "./book.ts";
 
-export interface DuePages {
+export interface StalePages {
   /** The pairs whose pages are not as they were last written. `shared` is what stands on every page. */
   of(book: Book, shared: string): readonly Pair[];
   /** All that was due is written. */
@@ -12,15 +12,15 @@ export interface DuePages {
 }
 
 /** Knows of nothing written at first. */
-export function openDuePages(): DuePages {
+export function openStalePages(): StalePages {
   let written: ReadonlyMap<string, string> = new Map();
   let wanted = written;
   return {
     of: (book, shared) => {
       const keys = book.pairs.map((pair) => [pair, keyOf([shared, book.pageKey(pair)])] as const);
-      const due = keys.filter(([pair, key]) => written.get(pathOf(pair)) !== key);
+      const stale = keys.filter(([pair, key]) => written.get(pathOf(pair)) !== key);
       wanted = new Map(keys.map(([pair, key]) => [pathOf(pair), key]));
-      return due.map(([pair]) => pair);
+      return stale.map(([pair]) => pair);
     },
     settle: () => {
       written = wanted;

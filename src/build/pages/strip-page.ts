@@ -6,7 +6,7 @@ import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import { writeFitAddress } from "../../view/address/fit-address.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Planner } from "../../view/planner.ts";
-import type { StripFactsOf, StripPieceOf } from "../../view/strip/strip-facts.ts";
+import type { StripFactsOf, StripViewOf } from "../../view/strip/strip-facts.ts";
 import type { StripPage, StripPair } from "../../view/strip/strip-view.ts";
 import { stripPath } from "../artifacts/make/page-artifacts.ts";
 import type { Content } from "../content/load-content.ts";
@@ -14,7 +14,7 @@ import type { Content } from "../content/load-content.ts";
 export interface StripPageSources {
   readonly content: Content;
   readonly planner: Planner;
-  readonly pieceOf: StripPieceOf;
+  readonly viewOf: StripViewOf;
   readonly factsOf: StripFactsOf;
   /** Markdown below front matter, as HTML. */
   readonly bodyHtml: (text: string) => string;
@@ -24,7 +24,7 @@ export interface StripPageSources {
 
 /** What the template of a strip's page shows. */
 export function stripPage(pair: StripPair, sources: StripPageSources): StripPage {
-  const { content, planner, pieceOf, factsOf, bodyHtml, sourceHtml } = sources;
+  const { content, planner, viewOf, factsOf, bodyHtml, sourceHtml } = sources;
   const recipe = planner.strip(pair.strip);
   const notebook = planner.notebook(pair.notebook);
   const listed = content.recipes.map(({ slug }) => slug);
@@ -33,7 +33,7 @@ export function stripPage(pair: StripPair, sources: StripPageSources): StripPage
     title: recipe.title,
     make: recipe.make,
     notebook: notebookEntry(notebook),
-    piece: pieceOf(pair),
+    shown: viewOf(pair),
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(stripPath(pair.strip)),
     caution: CUTTING_CAUTION.join(" "),

@@ -4,18 +4,22 @@ import { openPlanner } from "../../view/planner.ts";
 import {
   openStripFacts,
   type StripFactsOf,
-  type StripPieceOf,
+  type StripViewOf,
 } from "../../view/strip/strip-facts.ts";
 import type {
   StripCard,
   StripName,
   StripPage,
   StripPair,
-  StripPiece,
+  StripView,
 } from "../../view/strip/strip-view.ts";
-import type { Memo } from "../artifacts/cache/cache.ts";
+import type { Cache } from "../artifacts/cache/cache.ts";
 import { stripPath } from "../artifacts/make/page-artifacts.ts";
-import { openStripPress, stripPairs, stripPieceSources } from "../artifacts/make/strip-renderer.ts";
+import {
+  openStripRenderer,
+  stripPairs,
+  stripViewSources,
+} from "../artifacts/make/strip-renderer.ts";
 import type { SideFile } from "../artifacts/side-files.ts";
 import type { Content } from "../content/load-content.ts";
 import { type StripPageSources, stripPage } from "./strip-page.ts";
@@ -33,33 +37,33 @@ export interface StripBook {
 
 export interface StripBookSources
   extends Pick<StripPageSources, "content" | "bodyHtml" | "sourceHtml"> {
-  readonly memo: Memo<StripPiece>;
-  /** Stands for everything else that a piece is made with. */
+  readonly cache: Cache<StripView>;
+  /** Stands for everything else that an artifact is made with. */
   readonly version: string;
 }
 
 /** The strips of some content; each is worked out when it is asked for. */
 export function openStripBook(sources: StripBookSources): StripBook {
-  const { content, memo, version } = sources;
+  const { content, cache, version } = sources;
   const { notebooks, strips } = content;
   const planner = openPlanner(content);
-  const press = openStripPress(content);
-  const pieceOf: StripPieceOf = (pair) =>
-    memo.take(stripPieceSources(pair, content, version), () => press(pair));
-  const factsOf = openStripFacts(content, pieceOf);
+  const renderer = openStripRenderer(content);
+  const viewOf: StripViewOf = (pair) =>
+    cache.take(stripViewSources(pair, content, version), () => renderer(pair));
+  const factsOf = openStripFacts(content, viewOf);
   const pairs = stripPairs(content);
   return {
     pairs,
-    page: (pair) => stripPage(pair, { ...sources, planner, pieceOf, factsOf }),
+    page: (pair) => stripPage(pair, { ...sources, planner, viewOf, factsOf }),
     cards: (notebook = notebooks[0]?.slug) =>
       notebook === undefined
         ? []
-        : strips.map((strip) => stripCard(strip, notebook, { pieceOf, factsOf })),
+        : strips.map((strip) => stripCard(strip, notebook, { viewOf, factsOf })),
     carrying: (pattern) =>
       strips
         .filter(({ across, down }) => [...across, ...down].includes(pattern))
         .map(({ slug, title }) => ({ slug, title })),
-    sideFiles: () => stripFiles(content, pairs, pieceOf),
+    sideFiles: () => stripFiles(content, pairs, viewOf),
   };
 }
 
@@ -77,9 +81,9 @@ export const NO_STRIPS: StripBook = {
 function stripCard(
   { slug, title, make }: StripRecipe,
   notebook: string,
-  { pieceOf, factsOf }: { readonly pieceOf: StripPieceOf; readonly factsOf: StripFactsOf },
+  { viewOf, factsOf }: { readonly viewOf: StripViewOf; readonly factsOf: StripFactsOf },
 ): StripCard {
-  const { patterns, picture } = pieceOf({ strip: slug, notebook });
+  const { patterns, picture } = viewOf({ strip: slug, notebook });
   const whole = factsOf(slug).filter(({ lacking }) => lacking === 0);
   return {
     strip: slug,
@@ -95,14 +99,14 @@ function stripCard(
 function* stripFiles(
   { strips, texts }: Content,
   pairs: readonly StripPair[],
-  pieceOf: StripPieceOf,
+  viewOf: StripViewOf,
 ): Iterable<SideFile> {
   for (const { slug } of strips) {
     yield { path: `strips/${slug}/${slug}.md`, text: texts.get(stripPath(slug)) ?? "" };
   }
   for (const pair of pairs) {
     const folder = `strips/${pair.strip}/${pair.notebook}/`;
-    const { stripSvg, stripJson, cardSvg } = pieceOf(pair);
+    const { stripSvg, stripJson, cardSvg } = viewOf(pair);
     yield { path: `${folder}strip.svg`, text: stripSvg };
     yield { path: `${folder}strip.json`, text: stripJson };
     yield { path: `${folder}card.svg`, text: cardSvg };

@@ -14,15 +14,15 @@ import { planPattern } from "../../plan/plan-pattern.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { wallRecipe } from "../../view/notebook/equal-parts-recipe.ts";
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
-import { pieceFolder } from "../artifacts/cache/disk-cache.ts";
+import { diskCache } from "../artifacts/cache/disk-cache.ts";
 import { notebookPath, patternPath } from "../artifacts/make/page-artifacts.ts";
 import type { Content } from "../content/load-content.ts";
-import { openPainter } from "./png-renderer.ts";
+import { openPngRenderer } from "./png-renderer.ts";
 
 export interface PreviewOrder {
   readonly content: Content;
   /** The folder of finished pictures, and of the fonts they are written with. */
-  readonly memo: string;
+  readonly cache: string;
   /** The folder that the book grows in. */
   readonly output: string;
   /** Changes with the engine. */
@@ -42,7 +42,7 @@ export const BOOK_PREVIEW_PATH = "preview.png";
 /** Puts a picture of the book, and one of each pattern, on the book's first notebook into place. A book without an address has none. */
 export async function makePreviews({
   content,
-  memo,
+  cache,
   output,
   version,
 }: PreviewOrder): Promise<void> {
@@ -51,28 +51,28 @@ export async function makePreviews({
   if (book.url === undefined || !notebook) return;
   const sourceOf = (path: string) => texts.get(path) ?? "";
   const common = [version, book.title, notebook.slug, sourceOf(notebookPath(notebook.slug))];
-  const shelf = openShelf(memo);
+  const catalogue = openMemoryCache(cache);
   await Promise.all([
-    shelf.place(
+    catalogue.place(
       join(output, BOOK_PREVIEW_PATH),
       [...common, `${recipes.length} ${notebooks.length}`],
       () => bookScene(content, notebook),
     ),
     ...recipes.map((recipe) =>
-      shelf.place(
+      catalogue.place(
         join(output, previewPath(recipe.slug)),
         [...common, recipe.slug, sourceOf(patternPath(recipe.slug))],
         () => patternScene(recipe, notebook, book.title),
       ),
     ),
   ]);
-  shelf.sweep();
+  catalogue.sweep();
 }
 
 /** Finished pictures, by what they were made from. */
-function openShelf(memo: string) {
-  const disk = pieceFolder(join(memo, "pictures"), "png");
-  const paint = openPainter(join(memo, "fonts"));
+function openMemoryCache(cache: string) {
+  const disk = diskCache(join(cache, "pictures"), "png");
+  const paint = openPngRenderer(join(cache, "fonts"));
   const write = createSvgWriter(createSVGWindow());
   const used = new Set<string>();
   return {

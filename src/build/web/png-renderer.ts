@@ -10,7 +10,7 @@ import { unpackWoff } from "../../print/pdf/font/unpack-woff.ts";
 export type Paint = (svg: string) => Promise<Uint8Array>;
 
 /** Nothing is loaded before the first picture. `folder` keeps the unpacked fonts. */
-export function openPainter(folder: string): Paint {
+export function openPngRenderer(folder: string): Paint {
   let fontFiles: readonly string[] | undefined;
   return async (svg) => {
     const { renderAsync } = await import("@resvg/resvg-js");

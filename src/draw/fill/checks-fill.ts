@@ -1,7 +1,7 @@
 /** The fill `checks`: a box to tick at the start of each line, and the rules between the lines. */
 import { type PaperBox, writingStep } from "../geometry/paper-box.ts";
 import { rectData } from "../geometry/path-data.ts";
-import { overlaps, type Rect, rectOf, intervalAlong } from "../geometry/rect.ts";
+import { intervalAlong, overlaps, type Rect, rectOf } from "../geometry/rect.ts";
 import type { DrawFill } from "./fill-marks.ts";
 import { ruleLines } from "./rule-lines.ts";
 

@@ -1,7 +1,7 @@
 /** The fill `numbers`: 1 and up along the longer side of the box, one every so many steps. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
 import { type PaperBox, writingStep } from "../geometry/paper-box.ts";
-import { overlaps, type Rect, rectOf, type Interval, intervalAlong } from "../geometry/rect.ts";
+import { type Interval, intervalAlong, overlaps, type Rect, rectOf } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
 import { BASELINE, CAPITAL, DIGIT_WIDTH, textWidth } from "../text-width.ts";
 import type { DrawFill } from "./fill-marks.ts";

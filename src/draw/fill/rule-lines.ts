@@ -2,7 +2,7 @@
 import { type Axis, otherAxis } from "../../measure/axis.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import { type PaperBox, paperBoxInterval } from "../geometry/paper-box.ts";
-import { overlaps, type Interval, intervalAlong } from "../geometry/rect.ts";
+import { type Interval, intervalAlong, overlaps } from "../geometry/rect.ts";
 
 /** Positions inside the box, every `every` steps along an axis, without its edges: steps from its first edge. */
 export function innerSteps({ box, lines }: PaperBox, axis: Axis): readonly number[] {

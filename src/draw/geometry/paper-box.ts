@@ -3,7 +3,7 @@ import type { Axis } from "../../measure/axis.ts";
 import { spanAlong } from "../../measure/box.ts";
 import type { PlanBox } from "../../plan/plan.ts";
 import type { PagePlace } from "./page-place.ts";
-import { type Rect, rectOf, type Interval } from "./rect.ts";
+import { type Interval, type Rect, rectOf } from "./rect.ts";
 
 export interface PaperBox {
   readonly box: PlanBox;

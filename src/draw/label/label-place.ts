@@ -32,7 +32,9 @@ export function placeLabel(paperBox: PaperBox, kind: LabelKind): PlacedLabel | u
     weight: ROLE_STYLES[roleOf(kind)].weight,
   });
   if (fitted.lines.length === 0) return undefined;
-  return fitted.isTurned ? placeTurned(fitted, kind, zone) : placeUpright(fitted, kind, zone, paperBox);
+  return fitted.isTurned
+    ? placeTurned(fitted, kind, zone)
+    : placeUpright(fitted, kind, zone, paperBox);
 }
 
 function roleOf(kind: LabelKind): "heading" | "label" {
@@ -49,7 +51,12 @@ function labelSize({ pitch, box }: PaperBox, kind: LabelKind): number {
 }
 
 /** Upright: at the start of the first row, or in the middle of a cell or heading. */
-function placeUpright(fitted: FittedLabel, kind: LabelKind, zone: Rect, paperBox: PaperBox): PlacedLabel {
+function placeUpright(
+  fitted: FittedLabel,
+  kind: LabelKind,
+  zone: Rect,
+  paperBox: PaperBox,
+): PlacedLabel {
   const { lines, size } = fitted;
   const role = roleOf(kind);
   const isCentred = kind === "cell";

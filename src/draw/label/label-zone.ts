@@ -3,7 +3,7 @@ import { otherAxis } from "../../measure/axis.ts";
 import type { PlanBox, PlanPage } from "../../plan/plan.ts";
 import { numbersAxis, numbersLane } from "../fill/numbers-fill.ts";
 import { type PaperBox, writingRect } from "../geometry/paper-box.ts";
-import { type Rect, rectOf, intervalAlong } from "../geometry/rect.ts";
+import { intervalAlong, type Rect, rectOf } from "../geometry/rect.ts";
 
 /** A heading spans most of the page, a cell is small or one row high, all others are labelled in their corner. */
 export type LabelKind = "heading" | "cell" | "corner";

@@ -3,7 +3,7 @@ import type { Axis } from "../../measure/axis.ts";
 import { otherAxis } from "../../measure/axis.ts";
 import { pointAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
-import { type Rect, intervalAlong } from "../geometry/rect.ts";
+import { intervalAlong, type Rect } from "../geometry/rect.ts";
 
 /** How far from the paper's edge things stand. */
 export const BAND = {

@@ -9,7 +9,7 @@ export interface CountedPosition {
 }
 
 /** What wants a number along one axis. */
-export interface CountWishes {
+export interface CountOptions {
   readonly axis: Axis;
   /** Millimetres of every position. */
   readonly lines: readonly number[];
@@ -24,8 +24,8 @@ const AIR_ACROSS = 0.9;
 const AIR_DOWN = 0.35;
 
 /** First the two ends, then the middles, then the others, each where it does not run into one before it. */
-export function countedPositions(wishes: CountWishes): readonly CountedPosition[] {
-  const { lines, middles, others } = wishes;
+export function countedPositions(filters: CountOptions): readonly CountedPosition[] {
+  const { lines, middles, others } = filters;
   const last = lines.length - 1;
   const candidates: readonly CountedPosition[] = [
     { position: last, role: "total" },
@@ -34,7 +34,7 @@ export function countedPositions(wishes: CountWishes): readonly CountedPosition[
   ];
   const taken: CountedPosition[] = [];
   for (const candidate of candidates) {
-    if (taken.every((other) => areApart(wishes, other.position, candidate.position)))
+    if (taken.every((other) => areApart(filters, other.position, candidate.position)))
       taken.push(candidate);
   }
   return taken.sort((a, b) => a.position - b.position);
@@ -49,7 +49,7 @@ export function edgePositions(edges: readonly EdgeLine[], axis: Axis): readonly 
   return [...lengths].sort((a, b) => b[1] - a[1] || a[0] - b[0]).map(([position]) => position);
 }
 
-function areApart({ axis, lines, size }: CountWishes, a: number, b: number): boolean {
+function areApart({ axis, lines, size }: CountOptions, a: number, b: number): boolean {
   const distance = Math.abs((lines[a] ?? 0) - (lines[b] ?? 0));
   if (a === b) return false;
   if (axis === "down") return distance >= size * CAPITAL + AIR_DOWN;

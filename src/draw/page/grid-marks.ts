@@ -4,7 +4,7 @@ import type { Ruling } from "../../notebook/notebook.ts";
 import { dottedRow } from "../geometry/dotted-row.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
-import { isInside, type Rect, intervalAlong } from "../geometry/rect.ts";
+import { intervalAlong, isInside, type Rect } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 
 /** The ruling of one page. Dots keep clear of labels; printed lines run through below them. */

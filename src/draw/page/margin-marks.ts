@@ -6,7 +6,7 @@ import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Recipe } from "../../recipe/recipe.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { rectData } from "../geometry/path-data.ts";
-import { type Rect, rectOf, type Interval, intervalAlong } from "../geometry/rect.ts";
+import { type Interval, intervalAlong, type Rect, rectOf } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 import { ROLE_STYLES } from "../style/role-style.ts";
 

@@ -6,7 +6,7 @@ import type { Side } from "../../plan/plan.ts";
 import { sideOfKey } from "../../recipe/margin-sides.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import { rectData } from "../geometry/path-data.ts";
-import { type Rect, type Interval, intervalAlong } from "../geometry/rect.ts";
+import { type Interval, intervalAlong, type Rect } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 
 /** From the bound edge to its stitches, and from a corner to the first of them, in millimetres. */

@@ -14,12 +14,12 @@ export interface SheetPlace {
 }
 
 /** A drawing's marks and the frame that is placed. */
-export type Placed = Pick<Scene, "marks" | "frame">;
+export type PlacedDrawing = Pick<Scene, "marks" | "frame">;
 
 type Move = (x: number, y: number) => readonly [x: number, y: number];
 
 /** The marks of a drawing in the sheet's millimetres. */
-export function marksOnSheet({ marks, frame }: Placed, place: SheetPlace): readonly Mark[] {
+export function marksOnSheet({ marks, frame }: PlacedDrawing, place: SheetPlace): readonly Mark[] {
   const move = moveOf(frame, place);
   return marks.map((mark) => {
     if (mark.kind === "path") return { ...mark, d: movePath(mark.d, move) };

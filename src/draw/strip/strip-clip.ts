@@ -1,15 +1,15 @@
 /** What of a strip's marks lies between two places along it. */
-import type { Piece } from "../../strip/cut-strip.ts";
+import type { StripPart } from "../../strip/cut-strip.ts";
 import type { TextMark } from "../scene.ts";
 import { textWidth } from "../text-width.ts";
-import type { Line, StripMark, XY } from "./strip-mark.ts";
+import type { MarkLine, StripMark, XY } from "./strip-mark.ts";
 
 /** Lines are shortened, outlines kept to the stretch, texts kept whole where any of them is inside. */
-export function clipMarks(marks: readonly StripMark[], piece: Piece): readonly StripMark[] {
+export function clipMarks(marks: readonly StripMark[], piece: StripPart): readonly StripMark[] {
   return marks.flatMap((mark) => clipMark(mark, piece));
 }
 
-function clipMark(mark: StripMark, piece: Piece): readonly StripMark[] {
+function clipMark(mark: StripMark, piece: StripPart): readonly StripMark[] {
   if (mark.kind === "lines") {
     return [{ ...mark, lines: mark.lines.flatMap((line) => clipLine(line, piece)) }];
   }
@@ -21,7 +21,7 @@ function clipMark(mark: StripMark, piece: Piece): readonly StripMark[] {
 }
 
 /** Where along the strip a text begins and ends, by its estimated width. */
-export function textInterval(mark: TextMark): Piece {
+export function textInterval(mark: TextMark): StripPart {
   const width = textWidth(mark.text, mark.size, "bold");
   const before = { start: 0, middle: width / 2, end: width }[mark.anchor];
   const isTurned = mark.turn === 180;
@@ -30,14 +30,14 @@ export function textInterval(mark: TextMark): Piece {
 }
 
 /** Lines run along the strip or straight across it. */
-function clipLine([x1, y1, x2, y2]: Line, { from, to }: Piece): readonly Line[] {
+function clipLine([x1, y1, x2, y2]: MarkLine, { from, to }: StripPart): readonly MarkLine[] {
   if (Math.max(x1, x2) < from || Math.min(x1, x2) > to) return [];
   const within = (x: number) => Math.min(Math.max(x, from), to);
   return [[within(x1), y1, within(x2), y2]];
 }
 
 /** Triangles and rectangles: corners outside are drawn in, and what is left without width is dropped. */
-function clipOutline(outline: readonly XY[], { from, to }: Piece): readonly (readonly XY[])[] {
+function clipOutline(outline: readonly XY[], { from, to }: StripPart): readonly (readonly XY[])[] {
   const xs = outline.map(([x]) => x);
   if (Math.max(...xs) <= from || Math.min(...xs) >= to) return [];
   return [outline.map(([x, y]) => [Math.min(Math.max(x, from), to), y])];

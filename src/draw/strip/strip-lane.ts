@@ -3,7 +3,7 @@ import { patternOf } from "../../strip/pattern-of.ts";
 import { runLabels } from "../../strip/run-labels.ts";
 import type { Run } from "../../strip/strip.ts";
 import { type Face, laneTop } from "./strip-face.ts";
-import type { Line, StripMark } from "./strip-mark.ts";
+import type { MarkLine, StripMark } from "./strip-mark.ts";
 import { runBars } from "./strip-run-bars.ts";
 import { runTexts } from "./strip-run-texts.ts";
 import { runStems } from "./strip-stems.ts";
@@ -44,7 +44,7 @@ function barMarks(
     const written = runs.map((run) => runTexts(face, laneIndex, run, labels.get(run) ?? ""));
     const bars = runs.flatMap((run, index) => runBars(face, run, written[index]?.taken ?? []));
     const lines = bars.flatMap(({ from, to }) =>
-      (isBroad ? [y] : [y - RAIL, y + RAIL]).map((height): Line => [from, height, to, height]),
+      (isBroad ? [y] : [y - RAIL, y + RAIL]).map((height): MarkLine => [from, height, to, height]),
     );
     return [
       { kind: "lines", role: isBroad ? "lane-bar" : "lane-rail", lane, lines },

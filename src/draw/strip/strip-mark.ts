@@ -4,7 +4,7 @@ import type { Role } from "../role.ts";
 import type { Mark, TextMark } from "../scene.ts";
 
 export type XY = readonly [x: number, y: number];
-export type Line = readonly [x1: number, y1: number, x2: number, y2: number];
+export type MarkLine = readonly [x1: number, y1: number, x2: number, y2: number];
 
 /** On a face, x runs along it from the page's edge and y into it from the edge with the ticks. */
 export type StripMark = StripLines | StripOutlines | TextMark;
@@ -13,7 +13,7 @@ export type StripMark = StripLines | StripOutlines | TextMark;
 interface StripLines {
   readonly kind: "lines";
   readonly role: Role;
-  readonly lines: readonly Line[];
+  readonly lines: readonly MarkLine[];
   readonly lane?: number;
   /** Instead of the lane's own; an empty one makes the lines unbroken. */
   readonly dash?: readonly number[];

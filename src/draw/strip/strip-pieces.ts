@@ -1,5 +1,5 @@
 /** A strip as the pieces that a printer can take: each cut out by itself, long ones to be joined. */
-import { cutStrip, type Piece } from "../../strip/cut-strip.ts";
+import { cutStrip, type StripPart } from "../../strip/cut-strip.ts";
 import type { Strip } from "../../strip/strip.ts";
 import type { Scene } from "../scene.ts";
 import { type StripBody, stripBodies } from "./strip-body.ts";
@@ -52,7 +52,7 @@ function bodyPieces(body: StripBody, printable: number): readonly StripBody[] {
 const TICK_SPACE = 0.5;
 
 /** Ticks and texts; bars may be cut anywhere. */
-function busyStretches(mark: StripMark): readonly Piece[] {
+function busyStretches(mark: StripMark): readonly StripPart[] {
   if (mark.kind === "text") return [textInterval(mark)];
   if (mark.kind === "outlines") return [];
   return mark.lines

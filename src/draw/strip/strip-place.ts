@@ -1,5 +1,5 @@
 /** Where a face lies in a drawing: moved, or turned round by 180 degrees. */
-import type { Line, StripMark, XY } from "./strip-mark.ts";
+import type { MarkLine, StripMark, XY } from "./strip-mark.ts";
 
 /** The point to which the face's own 0, 0 goes; a turned face runs back and up from there. */
 export interface FacePlace {
@@ -24,7 +24,7 @@ function placeMark(mark: StripMark, { x, y, turned }: FacePlace): StripMark {
     const at = ([left, top]: XY): XY => [x + sign * left, y + sign * top];
     return { ...mark, outlines: mark.outlines.map((outline) => outline.map(at)) };
   }
-  const at = ([x1, y1, x2, y2]: Line): Line => [
+  const at = ([x1, y1, x2, y2]: MarkLine): MarkLine => [
     x + sign * x1,
     y + sign * y1,
     x + sign * x2,

@@ -2,7 +2,7 @@
 import { toMm } from "../../measure/length.ts";
 import type { StripSide } from "../../strip/strip.ts";
 import { type Face, mmAt } from "./strip-face.ts";
-import type { Line, StripMark } from "./strip-mark.ts";
+import type { MarkLine, StripMark } from "./strip-mark.ts";
 import { scaleNumbers } from "./strip-numbers.ts";
 
 const SHORT_TICK = 1.4;
@@ -20,8 +20,8 @@ export function scaleMarks(face: Face): readonly StripMark[] {
   ];
 }
 
-function ticks(side: StripSide): readonly Line[] {
-  return Array.from({ length: side.steps + 1 }, (_, position): Line => {
+function ticks(side: StripSide): readonly MarkLine[] {
+  return Array.from({ length: side.steps + 1 }, (_, position): MarkLine => {
     const isLong = position % LONG_EVERY === 0 || position === side.steps;
     const x = mmAt(side, position);
     return [x, 0, x, isLong ? LONG_TICK : SHORT_TICK];
@@ -29,7 +29,7 @@ function ticks(side: StripSide): readonly Line[] {
 }
 
 /** The edge of the paper, where the last position is not there already. */
-function pageEnd(side: StripSide): readonly Line[] {
+function pageEnd(side: StripSide): readonly MarkLine[] {
   const paper = toMm(side.grid.paper);
   return mmAt(side, side.steps) === paper ? [] : [[paper, 0, paper, SHORT_TICK]];
 }

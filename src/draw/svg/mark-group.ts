@@ -96,7 +96,10 @@ function markElement(mark: Mark, attributes: Attributes): Drawn {
 }
 
 /** One number, or several in one element. */
-function numbersElement(numbers: readonly [TextMark, ...TextMark[]], attributes: Attributes): Drawn {
+function numbersElement(
+  numbers: readonly [TextMark, ...TextMark[]],
+  attributes: Attributes,
+): Drawn {
   if (numbers.length === 1) return markElement(numbers[0], attributes);
   const run = numberRun(numbers);
   return { name: "text", attributes, place: runPlace(numbers[0].size, run), text: run.text };

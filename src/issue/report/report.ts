@@ -11,10 +11,7 @@ import { excerpt } from "./excerpt.ts";
 const MOST_PER_FILE = 50;
 
 /** The report, without a line end at its end. `texts` are the files by path; a file without one gets no excerpt. */
-export function reportIssues(
-  issues: readonly Issue[],
-  texts: ReadonlyMap<string, string>,
-): string {
+export function reportIssues(issues: readonly Issue[], texts: ReadonlyMap<string, string>): string {
   const lines = new Map([...texts].map(([path, text]) => [path, linesOf(text)]));
   const sorted = [...issues].sort(byPlace);
   const files = new Set(sorted.map(({ at }) => at.file));

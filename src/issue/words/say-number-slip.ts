@@ -43,7 +43,8 @@ const WITH_NUMBERS = ["split", "gap", "margin", "dots"];
 const WITH_DECIMALS = ["paper", "pitch", "first-dot", "printer"];
 
 function takesNumber(expected: ValueType): boolean {
-  if (expected.kind === "form") return WITH_NUMBERS.includes(expected.form) || takesDecimals(expected);
+  if (expected.kind === "form")
+    return WITH_NUMBERS.includes(expected.form) || takesDecimals(expected);
   return expected.kind === "whole" || takesDecimals(expected);
 }
 

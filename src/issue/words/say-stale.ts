@@ -3,7 +3,7 @@ import type { FieldIssue } from "../facts/field-issue.ts";
 import { sayCount } from "./say-count.ts";
 import { sayFieldIssue } from "./say-field-issue.ts";
 
-/** In place of a verdict: `2 problems: the drawing is of what was written before.` */
+/** In place of a status: `2 problems: the drawing is of what was written before.` */
 export function sayStaleDrawing(issues: number): string {
   return `${sayCount(issues, "problem")}: the drawing is of what was written before.`;
 }

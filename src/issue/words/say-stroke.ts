@@ -7,7 +7,7 @@ import { sayCount, sayList } from "./say-count.ts";
 export type Grids = Readonly<Record<Axis, GridAxis>>;
 
 /** One line of the pen: along `axis`, at a position of the other axis; all in steps from position 0. */
-export interface PenStroke {
+export interface LineStroke {
   readonly axis: Axis;
   readonly at: number;
   readonly start: number;
@@ -15,7 +15,7 @@ export interface PenStroke {
 }
 
 /** Positions to mark along the two sides that an axis runs along; in steps from position 0. */
-export interface PenMarks {
+export interface LineMarks {
   readonly axis: Axis;
   readonly positions: readonly number[];
 }
@@ -29,14 +29,14 @@ const SIDES: Readonly<Record<Axis, readonly [start: string, end: string]>> = {
 };
 
 /** `Across, at row 3: from column 8 to column 17.` An end on the paper's own edge is called so. */
-export function sayStroke({ axis, at, start, end }: PenStroke, grids: Grids): string {
+export function sayStroke({ axis, at, start, end }: LineStroke, grids: Grids): string {
   const aside = otherAxis(axis);
   const ends = [start, end].map((position) => sayPosition(axis, position, grids[axis]));
   return `${DIRECTION[axis]}, at ${sayPosition(aside, at, grids[aside])}: from ${ends.join(" to ")}.`;
 }
 
 /** `Along the top and the bottom, mark columns 1, 6 and 7.` */
-export function sayMarks({ axis, positions }: PenMarks): string {
+export function sayMarks({ axis, positions }: LineMarks): string {
   const noun = positions.length === 1 ? DOT_LINE[axis] : `${DOT_LINE[axis]}s`;
   const sides = SIDES[otherAxis(axis)].map((side) => `the ${side}`);
   return `Along ${sides.join(" and ")}, mark ${noun} ${sayList(positions.map(String), "and")}.`;

@@ -6,7 +6,7 @@ import { type WithoutLeftover, withoutLeftover } from "../../divide/without-left
 import type { SplitReason } from "../../issue/facts/split-reason.ts";
 import type { Area, Recipe, Split } from "../../recipe/recipe.ts";
 import { areasOf } from "../layout/same-names.ts";
-import { type AskedSplit, openSolving } from "../layout/solve-split.ts";
+import { openSolving, type SplitQuery } from "../layout/solve-split.ts";
 import type { FittingPlan, PlanPage, PlanSplit } from "../plan.ts";
 
 /** One reason for each split, page by page, in the order of the plan's splits. */
@@ -44,7 +44,7 @@ function openReasoning(
   same: ReadonlyMap<string, number>,
 ): (split: Split, planned: PlanSplit) => Answer {
   const ask = openSolving();
-  const known = new Map<AskedSplit, Answer>();
+  const known = new Map<SplitQuery, Answer>();
   return (split, planned) => {
     const asked = ask(split, planned.length, same);
     const answer = known.get(asked) ?? answerFor(asked, split, planned);
@@ -54,7 +54,7 @@ function openReasoning(
 }
 
 function answerFor(
-  { tracks, answer }: AskedSplit,
+  { tracks, answer }: SplitQuery,
   { gap }: Split,
   { length, path }: PlanSplit,
 ): Answer {

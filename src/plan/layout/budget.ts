@@ -1,5 +1,5 @@
 /** How much a plan may ask for, counted and not timed, so that the same recipe ends the same way on every machine. */
-import { type AskSplit, openSolving } from "./solve-split.ts";
+import { openSolving, type SolveSplit } from "./solve-split.ts";
 
 /** The most boxes that a page may have: 200 tracks in each of 200 tracks. */
 export const MOST_BOXES = 40_000;
@@ -14,7 +14,7 @@ export const TRY_WORK = 1_000;
 /** What is left to spend on one plan, and how its splits are solved. */
 export interface Budget {
   left: number;
-  readonly ask: AskSplit;
+  readonly ask: SolveSplit;
 }
 
 /** A fresh budget: for one plan, or for what is said. */

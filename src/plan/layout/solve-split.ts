@@ -5,21 +5,21 @@ import type { GapRange, Split } from "../../recipe/recipe.ts";
 import { trackSizes } from "./named-sizes.ts";
 
 /** A question, what it costs a plan each time that it is asked, and its answer, which is worked out once. */
-export interface AskedSplit {
+export interface SplitQuery {
   readonly tracks: readonly TrackSize[];
   readonly work: number;
   answer(): Division | Shortage;
 }
 
 /** Asks a split over so many steps, with the sizes of the `same` names fixed so far. */
-export type AskSplit = (
+export type SolveSplit = (
   split: Split,
   length: number,
   fixed: ReadonlyMap<string, number>,
-) => AskedSplit;
+) => SplitQuery;
 
 /** Remembers for as long as it is kept; a split is known by being the very same object. */
-export function openSolving(): AskSplit {
+export function openSolving(): SolveSplit {
   const known = new Map<Split, KnownSplit>();
   return (split, length, fixed) => {
     const about = known.get(split) ?? { names: namesIn(split), asked: new Map() };
@@ -34,10 +34,10 @@ export function openSolving(): AskSplit {
 interface KnownSplit {
   readonly names: readonly string[];
   /** By the length and the sizes of the names. */
-  readonly asked: Map<string, AskedSplit>;
+  readonly asked: Map<string, SplitQuery>;
 }
 
-function ask(split: Split, length: number, fixed: ReadonlyMap<string, number>): AskedSplit {
+function ask(split: Split, length: number, fixed: ReadonlyMap<string, number>): SplitQuery {
   const { gap } = split;
   const tracks = trackSizes(split, fixed);
   let answer: Division | Shortage | undefined;

@@ -4,7 +4,7 @@ import type { Box } from "../../measure/box.ts";
 import { endsAtEdge, type GridAxis, startsAtEdge } from "../../measure/grid-axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { PlanPage, Side } from "../plan.ts";
-import { type Line, mergedEdges } from "./merged-edges.ts";
+import { type EdgeLine, mergedEdges } from "./merged-edges.ts";
 
 export type Hand = "right" | "left";
 
@@ -72,7 +72,7 @@ function isPaperEdge(grid: GridAxis, page: BoxedPage, axis: Axis, at: number): b
   return at === page.steps[otherAxis(axis)] && endsAtEdge(grid);
 }
 
-function ticksAlong(axis: Axis, lines: readonly Line[]): Ticks {
+function ticksAlong(axis: Axis, lines: readonly EdgeLine[]): Ticks {
   const ats = lines.filter((line) => line.axis !== axis).map(({ at }) => at);
   return {
     axis,

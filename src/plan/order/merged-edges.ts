@@ -3,7 +3,7 @@ import { type Axis, otherAxis } from "../../measure/axis.ts";
 import { type Box, type Span, spanAlong } from "../../measure/box.ts";
 
 /** A line that runs along an axis, at a position of the other axis; all in steps. */
-export interface Line {
+export interface EdgeLine {
   readonly axis: Axis;
   readonly at: number;
   readonly from: number;
@@ -11,7 +11,7 @@ export interface Line {
 }
 
 /** The lines that run along one axis, by position and then by start. */
-export function mergedEdges(boxes: readonly Box[], axis: Axis): readonly Line[] {
+export function mergedEdges(boxes: readonly Box[], axis: Axis): readonly EdgeLine[] {
   const edges = new Map<number, Span[]>();
   for (const box of boxes) {
     const along = spanAlong(box, axis);

@@ -42,7 +42,8 @@ export async function writePdf(question: PdfQuestion): Promise<Uint8Array> {
   const writer: PdfWriter = { pdf, fonts, embedded, missing };
   const document = pdf.struct("Document");
   pdf.addStructure(document);
-  for (const [index, page] of pages.entries()) writeSheet(writer, { page, index, document, printer });
+  for (const [index, page] of pages.entries())
+    writeSheet(writer, { page, index, document, printer });
   document.end();
   embedded.end();
   missing.end();

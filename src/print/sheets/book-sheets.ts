@@ -12,8 +12,8 @@ import type { Drawings } from "./drawing-cache.ts";
 import { framedSheet, hasFrameRoom, withNumber } from "./page-frame.ts";
 import { pageScenes, pageSheets } from "./page-sheets.ts";
 import {
-  type PrinterPaper,
   type PrinterMargin,
+  type PrinterPaper,
   SAFE_MARGIN,
   SHEET_PAPERS,
   safeArea,
@@ -97,7 +97,11 @@ interface BookPaper {
 }
 
 /** The printer's paper if a page of the notebook has room on it with its counts, else the notebook's own. */
-function bookPaper(question: BookQuestion, margin: PrinterMargin, printer: PrinterCorrection): BookPaper {
+function bookPaper(
+  question: BookQuestion,
+  margin: PrinterMargin,
+  printer: PrinterCorrection,
+): BookPaper {
   const { notebook, groups, drawings } = question;
   const paper = SHEET_PAPERS[question.paper];
   const area = safeArea(paper, margin, printer);

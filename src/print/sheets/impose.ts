@@ -5,8 +5,8 @@ import { NO_STRETCH, type PaperSize, type PrinterCorrection } from "../printer-c
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
 import {
-  type PrinterPaper,
   type PrinterMargin,
+  type PrinterPaper,
   SAFE_MARGIN,
   SHEET_PAPERS,
   sidewise,
@@ -40,18 +40,18 @@ export function impose(question: ImposeQuestion): Imposed {
 }
 
 /** Places for all pieces on sheets of one kind. */
-interface Placed extends PiecePlaces {
+interface PlacedDrawing extends PiecePlaces {
   readonly paper: PaperSize;
   readonly layout: SheetLayout;
 }
 
 /** All on one sheet and none turned: nothing else could be better. */
-function isPerfect(placed: Placed): boolean {
+function isPerfect(placed: PlacedDrawing): boolean {
   return placed.count <= 1 && placed.places.every(isPlaced) && !placed.places.some(isTurned);
 }
 
 /** Of equals the first. */
-function better(first: Placed, second: Placed): Placed {
+function better(first: PlacedDrawing, second: PlacedDrawing): PlacedDrawing {
   const order =
     countOf(first, isPlaced) - countOf(second, isPlaced) ||
     second.count - first.count ||
@@ -59,7 +59,7 @@ function better(first: Placed, second: Placed): Placed {
   return order < 0 ? second : first;
 }
 
-function placedOn(paper: PaperSize, question: ImposeQuestion): Placed {
+function placedOn(paper: PaperSize, question: ImposeQuestion): PlacedDrawing {
   const { pieces, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
   const layout = sheetLayout({ paper, margin, printer, isCut: pieces.length > 0 });
   return { paper, layout, ...placePieces(pieces, layout) };
@@ -70,12 +70,12 @@ type Place = PiecePlaces["places"][number];
 const isPlaced = (place: Place) => place !== undefined;
 const isTurned = (place: Place) => place?.turn === 90;
 
-function countOf({ places }: Placed, isCounted: (place: Place) => boolean): number {
+function countOf({ places }: PlacedDrawing, isCounted: (place: Place) => boolean): number {
   return places.filter(isCounted).length;
 }
 
 function sheetOf(
-  { paper, layout, places, count }: Placed,
+  { paper, layout, places, count }: PlacedDrawing,
   question: ImposeQuestion,
   index: number,
 ): Sheet {

@@ -1,6 +1,6 @@
 /** The paper of printers at home, and how much of it they can print on, in millimetres. */
 import type { Rect } from "../../draw/geometry/rect.ts";
-import { type PaperSize, type PrinterCorrection, correctionFor } from "../printer-correction.ts";
+import { correctionFor, type PaperSize, type PrinterCorrection } from "../printer-correction.ts";
 
 export type PrinterPaper = "A4" | "letter";
 
@@ -28,7 +28,11 @@ export function sidewise({ width, height }: PaperSize): PaperSize {
  * What may be printed on, before it is stretched: stretched, nothing comes nearer to an edge than the margin.
  * Of paper on its side the ends are left and right.
  */
-export function safeArea(paper: PaperSize, margin: PrinterMargin, printer: PrinterCorrection): Rect {
+export function safeArea(
+  paper: PaperSize,
+  margin: PrinterMargin,
+  printer: PrinterCorrection,
+): Rect {
   const isWide = paper.width > paper.height;
   const across = isWide ? margin.ends : margin.sides;
   const down = isWide ? margin.sides : margin.ends;

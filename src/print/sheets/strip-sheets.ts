@@ -9,8 +9,8 @@ import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { Drawings } from "./drawing-cache.ts";
 import { type Imposed, impose } from "./impose.ts";
 import {
-  type PrinterPaper,
   type PrinterMargin,
+  type PrinterPaper,
   SAFE_MARGIN,
   SHEET_PAPERS,
   safeArea,

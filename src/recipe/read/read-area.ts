@@ -1,7 +1,7 @@
 /** Reads an area: its label, its margin, and its split or its fill. */
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
 import { takeChoice, takeText, takeWhole } from "../../source/schema/take-value.ts";
-import { entryOf, type SourceNode, type SourceMapping } from "../../source/tree.ts";
+import { entryOf, type SourceMapping, type SourceNode } from "../../source/tree.ts";
 import { type Area, FILLS, type Split } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import type { ReadContext } from "./read-context.ts";

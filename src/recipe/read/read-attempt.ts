@@ -1,7 +1,12 @@
 /** Reads one way to lay a pattern out: a page, or a spread of two. */
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
 import { unsuitable } from "../../source/schema/take-value.ts";
-import { entryOf, type SourceNode, type SourceEntry, type SourceMapping } from "../../source/tree.ts";
+import {
+  entryOf,
+  type SourceEntry,
+  type SourceMapping,
+  type SourceNode,
+} from "../../source/tree.ts";
 import type { Area, Attempt } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import { readArea } from "./read-area.ts";
@@ -42,7 +47,10 @@ export function readAttempt(
 }
 
 /** The attempts of `otherwise`, in order. */
-export function readOtherwise(entry: SourceEntry | undefined, context: ReadContext): readonly Attempt[] {
+export function readOtherwise(
+  entry: SourceEntry | undefined,
+  context: ReadContext,
+): readonly Attempt[] {
   if (!entry) return [];
   const node = entry.value;
   if (node.kind !== "list" || node.entries.length > LIMITS.attempts) {
@@ -64,7 +72,14 @@ function readSpread({ value: node }: SourceEntry, context: ReadContext): Attempt
     if (entry) return readArea(key, entry.value, context);
     const { expected } = RECIPE_KEYS.spread[key];
     if (map)
-      context.note({ about: "shape", kind: "missing-key", key, owner: "spread", expected, at: map.at });
+      context.note({
+        about: "shape",
+        kind: "missing-key",
+        key,
+        owner: "spread",
+        expected,
+        at: map.at,
+      });
     return { label: "", margin: { steps: {} }, fill: "blank", every: 1 };
   };
   return { kind: "spread", left: areaOf("left"), right: areaOf("right") };

@@ -78,7 +78,11 @@ function readCounted(map: SourceMapping, context: AreaContext): readonly Track[]
   });
 }
 
-function readLabels(map: SourceMapping, count: number | undefined, context: AreaContext): readonly string[] {
+function readLabels(
+  map: SourceMapping,
+  count: number | undefined,
+  context: AreaContext,
+): readonly string[] {
   const entry = entryOf(map, "labels");
   if (!entry) return [];
   const { value: node } = entry;

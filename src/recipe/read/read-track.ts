@@ -1,7 +1,7 @@
 /** Reads one track: its size, how often it is repeated, and the area that it is. */
 import { takeMap } from "../../source/schema/take-map.ts";
 import { takeWhole } from "../../source/schema/take-value.ts";
-import { entryOf, isNothing, type SourceNode, type SourceMapping } from "../../source/tree.ts";
+import { entryOf, isNothing, type SourceMapping, type SourceNode } from "../../source/tree.ts";
 import { type Area, FILLS, type Track } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
 import type { ReadContext } from "./read-context.ts";

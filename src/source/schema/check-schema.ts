@@ -9,7 +9,11 @@ import { noteUnknownKeys } from "./take-map.ts";
 import { noteZodIssue } from "./zod-issues.ts";
 
 /** The checked value, or nothing where problems were noted. */
-export function checkSchema<T>(keySchema: KeySchema<T>, mapping: SourceMapping, note: Note): T | undefined {
+export function checkSchema<T>(
+  keySchema: KeySchema<T>,
+  mapping: SourceMapping,
+  note: Note,
+): T | undefined {
   const allowed = Object.keys(keySchema.keys);
   const tree = noteUnknownKeys(mapping, { ...keySchema, allowed }, note);
   const result = keySchema.schema.safeParse(plainKeys(tree, keySchema.keys));

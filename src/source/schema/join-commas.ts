@@ -5,7 +5,7 @@ import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";
 import type { ValueType } from "../../issue/facts/value-type.ts";
 import { nearest } from "../nearest-word.ts";
-import type { SourceNode, SourceEntry, SourceMapping, SourceScalar } from "../tree.ts";
+import type { SourceEntry, SourceMapping, SourceNode, SourceScalar } from "../tree.ts";
 import { keyMeantBy } from "./key-synonyms.ts";
 import type { Keys } from "./keys.ts";
 

@@ -1,7 +1,7 @@
 /** Written trees as the plain values that a schema checks. */
 import type { ValueType } from "../../issue/facts/value-type.ts";
 import { isSlug } from "../slug.ts";
-import { isNothing, type SourceNode, type SourceMapping } from "../tree.ts";
+import { isNothing, type SourceMapping, type SourceNode } from "../tree.ts";
 import type { Keys } from "./keys.ts";
 
 /** The values behind the known keys. Where text is wanted, a number or a word like `true` is text. */

@@ -3,7 +3,7 @@
 import type { Note } from "../../issue/facts/reading.ts";
 import type { Owner } from "../../issue/facts/shape-issue.ts";
 import { nearest } from "../nearest-word.ts";
-import { entryOf, type SourceNode, type SourceEntry, type SourceMapping } from "../tree.ts";
+import { entryOf, type SourceEntry, type SourceMapping, type SourceNode } from "../tree.ts";
 import { joinCommas, runTogether } from "./join-commas.ts";
 import { keyMeantBy } from "./key-synonyms.ts";
 import { type Grammar, type Keys, ownerOf } from "./keys.ts";

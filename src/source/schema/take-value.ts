@@ -35,7 +35,11 @@ export function takeWhole({ key, node, expected, note }: Taking<ValueTypeOf<"who
 /** A share in hundredths: more than 0, at most two decimals. */
 export function takeShare({ key, node, expected, note }: Taking<ValueTypeOf<"share">>): number {
   const value = node.kind === "scalar" ? node.value : null;
-  if (node.kind !== "scalar" || typeof value !== "number" || !(value > 0 && value <= expected.max)) {
+  if (
+    node.kind !== "scalar" ||
+    typeof value !== "number" ||
+    !(value > 0 && value <= expected.max)
+  ) {
     note(unsuitable({ key, node, expected }));
     return 100;
   }

@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Note } from "../../issue/facts/reading.ts";
 import type { ValueType } from "../../issue/facts/value-type.ts";
 import { isSlug, slugFrom } from "../slug.ts";
-import { entryOf, isNothing, type SourceNode, type SourceMapping } from "../tree.ts";
+import { entryOf, isNothing, type SourceMapping, type SourceNode } from "../tree.ts";
 import { foulCharacter } from "./forbidden-character.ts";
 import type { KeySchema } from "./key-schema.ts";
 import { type Group, noteUnknownKeys } from "./take-map.ts";

@@ -2,7 +2,7 @@
 import { isAlias, isMap, isScalar, isSeq, type Pair, type ParsedNode } from "yaml";
 import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";
-import type { SourceNode, SourceEntry, SourceMapping, SourceScalar } from "../tree.ts";
+import type { SourceEntry, SourceMapping, SourceNode, SourceScalar } from "../tree.ts";
 import type { PlaceFinder } from "./place-finder.ts";
 
 /** The tree below a node. `key` is the place of its key, if it has one. */

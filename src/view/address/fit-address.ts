@@ -1,6 +1,6 @@
 /** Everything that the fit page keeps behind its #: a notebook, a pattern and a strip. */
 
-import type { AskedNotebook } from "../fields/read-notebook-fields.ts";
+import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import type { StripChoice } from "../fields/strip-fields.ts";
 import { type AddressReading, readAddress, writeAddress } from "./hash-params.ts";
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
@@ -8,7 +8,7 @@ import { readStripEntries, STRIP_ADDRESS_KEYS, stripEntries } from "./strip-addr
 
 /** What the page shows. */
 export interface Fit {
-  readonly notebook: AskedNotebook;
+  readonly notebook: UnnamedNotebook;
   /** The slug of the pattern that is drawn large. */
   readonly pattern: string;
   readonly strip: StripChoice;

@@ -3,7 +3,7 @@ import { PURPOSES } from "../../recipe/recipe.ts";
 import {
   EVERYTHING,
   FITS,
-  type GalleryState,
+  type GalleryQuery,
   LINE_RANGES,
   PAGE_COUNTS,
   SORTS,
@@ -21,7 +21,7 @@ export const LONGEST_QUERY = 100;
 const RANGE_NAMES = LINE_RANGES.map(({ name }) => name);
 
 /** The address's part from # on, such as `#on=a5&for=week.day&fit=even`; "" for everything. */
-export function writeGalleryAddress(state: GalleryState): string {
+export function writeGalleryAddress(state: GalleryQuery): string {
   const entries = [
     ["on", state.notebook],
     ["for", PURPOSES.filter((purpose) => state.purposes.includes(purpose)).join(".")],
@@ -36,7 +36,7 @@ export function writeGalleryAddress(state: GalleryState): string {
 }
 
 /** What an address says. A place on the page such as `#week` says nothing. */
-export function readGalleryAddress(hash: string, known: Known): GalleryState {
+export function readGalleryAddress(hash: string, known: Known): GalleryQuery {
   return readGalleryWords(new URLSearchParams(hash.replace(/^#/, "")), known);
 }
 
@@ -44,7 +44,7 @@ export function readGalleryAddress(hash: string, known: Known): GalleryState {
  * What the words of an address or of a form say. What is wrong or names what the book does not have counts as not
  * said; of a key said twice the first holds.
  */
-export function readGalleryWords(said: URLSearchParams, known: Known): GalleryState {
+export function readGalleryWords(said: URLSearchParams, known: Known): GalleryQuery {
   const word = (key: string) => said.get(key) ?? "";
   const purposes = word("for").split(".");
   return {

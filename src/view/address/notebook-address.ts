@@ -7,7 +7,7 @@ import {
   OWN_PAPER,
   USUAL_FIELDS,
 } from "../fields/notebook-fields.ts";
-import { type AskedNotebook, readFields } from "../fields/read-notebook-fields.ts";
+import { readFields, type UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import type { AddressEntries, AddressReading } from "./hash-params.ts";
 
 /** Which fields stand behind each key. */
@@ -32,7 +32,7 @@ export const NOTEBOOK_ADDRESS_KEYS = Object.keys(FIELDS_OF_KEY) as readonly Key[
 const NEEDED: readonly Key[] = ["paper", "pitch", "dots"];
 
 /** The entries of a notebook. */
-export function notebookEntries(notebook: AskedNotebook): AddressEntries {
+export function notebookEntries(notebook: UnnamedNotebook): AddressEntries {
   const fields = fieldsOf(notebook);
   const words: Readonly<Record<Key, string>> = {
     paper: fields.paper === OWN_PAPER ? writePair(fields.width, fields.height) : fields.paper,
@@ -57,7 +57,7 @@ function isUsual(key: Key, word: string): boolean {
 /** The notebook of an address's values; nothing where they name none of its keys. */
 export function readNotebookEntries(
   values: ReadonlyMap<string, string>,
-): AddressReading<AskedNotebook | undefined> {
+): AddressReading<UnnamedNotebook | undefined> {
   if (!NOTEBOOK_ADDRESS_KEYS.some((key) => values.has(key))) return { ok: true, value: undefined };
   const missing = NEEDED.find((key) => !values.has(key));
   if (missing) return { ok: false, issue: { kind: "missing-key", key: missing } };

@@ -2,13 +2,13 @@
 
 import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
 import { isSlug } from "../../source/slug.ts";
-import type { AskedNotebook } from "../fields/read-notebook-fields.ts";
+import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import { type AddressReading, LONGEST_ADDRESS, readAddress, writeAddress } from "./hash-params.ts";
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
 
 /** What lies on the desk. */
 export interface RecipeDraft {
-  readonly notebook: AskedNotebook;
+  readonly notebook: UnnamedNotebook;
   /** The file's name without its ending; "" to go by the recipe's title. */
   readonly slug: string;
   /** The recipe as written. */
@@ -29,7 +29,10 @@ export function writeRecipeAddress({ notebook, slug, text }: RecipeDraft): strin
 }
 
 /** What was kept on the device, written as an address and read as carefully. */
-export function readKeptRecipe(kept: string, patterns: ReadonlySet<string>): RecipeDraft | undefined {
+export function readKeptRecipe(
+  kept: string,
+  patterns: ReadonlySet<string>,
+): RecipeDraft | undefined {
   const reading = readRecipeAddress(kept, patterns, LONGEST_KEPT);
   if (!reading.ok) return undefined;
   const { notebook, text, slug = "" } = reading.value;

@@ -13,7 +13,7 @@ import type { FittingPlan, Side } from "../../plan/plan.ts";
 import { type MarksTable, marksTables } from "./marks-tables.ts";
 import { alongData } from "./plan-data.ts";
 
-/** Plain JSON: it is a part of a pattern's piece. */
+/** Plain JSON: it is a part of a pattern's artifact. */
 export interface AlongView {
   /** What the page's script works with. */
   readonly data: string;

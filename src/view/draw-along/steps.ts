@@ -2,7 +2,7 @@
 
 import { lineAlong, type Point, pointAlong } from "../../draw/geometry/on-axis.ts";
 import { type PagePlace, pagePlace } from "../../draw/geometry/page-place.ts";
-import { type Rect, intervalAlong } from "../../draw/geometry/rect.ts";
+import { intervalAlong, type Rect } from "../../draw/geometry/rect.ts";
 import { sayMarks, sayStroke } from "../../issue/words/say-stroke.ts";
 import { type Axis, otherAxis } from "../../measure/axis.ts";
 import { dotAt, type GridAxis } from "../../measure/grid-axis.ts";

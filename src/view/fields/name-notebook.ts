@@ -2,14 +2,14 @@
 import { AXES } from "../../measure/axis.ts";
 import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { AskedNotebook } from "./read-notebook-fields.ts";
+import type { UnnamedNotebook } from "./read-notebook-fields.ts";
 import { slugFor } from "./slug-for.ts";
 
 /**
  * The notebook with its title and slug. One that is a notebook of the book in all but its name is that notebook,
  * unless it was given another name; every other one goes by its own name, else by its paper and its dots.
  */
-export function nameNotebook(asked: AskedNotebook, known: readonly Notebook[]): Notebook {
+export function nameNotebook(asked: UnnamedNotebook, known: readonly Notebook[]): Notebook {
   const twin = known.find(
     (notebook) =>
       isSameGrid(asked, notebook) &&
@@ -23,7 +23,7 @@ export function nameNotebook(asked: AskedNotebook, known: readonly Notebook[]): 
 }
 
 /** Are they one notebook but for their names? */
-export function isSameGrid(one: AskedNotebook, two: AskedNotebook): boolean {
+export function isSameGrid(one: UnnamedNotebook, two: UnnamedNotebook): boolean {
   return (
     one.ruling === two.ruling &&
     one.binding === two.binding &&
@@ -42,7 +42,7 @@ export function isSameGrid(one: AskedNotebook, two: AskedNotebook): boolean {
 }
 
 /** `A5, 26 × 38`, or `148 × 210 mm, 26 × 38` for paper without a name. */
-function usualTitle({ paperName, axes: { across, down } }: AskedNotebook): string {
+function usualTitle({ paperName, axes: { across, down } }: UnnamedNotebook): string {
   const paper = paperName ?? `${toMm(across.paper)} × ${toMm(down.paper)} mm`;
   return `${paper}, ${across.dots} × ${down.dots}`;
 }

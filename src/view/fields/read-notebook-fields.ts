@@ -19,7 +19,7 @@ import {
 } from "./take-fields.ts";
 
 /** A notebook as it is asked for: its title and its slug are "" where none was given. */
-export type AskedNotebook = Notebook;
+export type UnnamedNotebook = Notebook;
 
 export type FieldReading<T, Field extends string> =
   | { readonly ok: true; readonly value: T }
@@ -28,7 +28,7 @@ export type FieldReading<T, Field extends string> =
 type NoteField = (issue: FieldIssue<FieldName>) => void;
 
 /** The checked notebook, or every problem with its field. */
-export function readFields(fields: NotebookFields): FieldReading<AskedNotebook, FieldName> {
+export function readFields(fields: NotebookFields): FieldReading<UnnamedNotebook, FieldName> {
   const issues: FieldIssue<FieldName>[] = [];
   // The pitch of both axes may stand in one field, whose problem is told once.
   const note: NoteField = (issue) => {

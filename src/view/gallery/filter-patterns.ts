@@ -1,6 +1,12 @@
 /** Which patterns are as the reader wishes, and in which order. */
 import { type GalleryFacts, type GalleryPattern, STATE_LETTERS } from "./gallery-facts.ts";
-import { type GalleryState, LINE_RANGES, type Wish, wishesOf, without } from "./gallery-query.ts";
+import {
+  activeFilters,
+  type Filter,
+  type GalleryQuery,
+  LINE_RANGES,
+  without,
+} from "./gallery-query.ts";
 
 /** What is known of a pattern on the notebook that is shown. */
 interface OnNotebook {
@@ -10,7 +16,7 @@ interface OnNotebook {
 }
 
 /** What is sieved. */
-export interface Sieve {
+export interface PatternFilter {
   readonly facts: GalleryFacts;
   /** The slug of a notebook of the book. */
   readonly notebook: string;
@@ -19,10 +25,13 @@ export interface Sieve {
 }
 
 /** The patterns to show, in order; a search without another order puts the best first. */
-export function sievePatterns(sieve: Sieve, state: GalleryState): readonly GalleryPattern[] {
-  const { patterns, notebooks } = sieve.facts;
-  const index = notebooks.indexOf(sieve.notebook);
-  const searched = sieve.found?.flatMap((place) => patterns[place] ?? []) ?? patterns;
+export function filterPatterns(
+  patternFilter: PatternFilter,
+  state: GalleryQuery,
+): readonly GalleryPattern[] {
+  const { patterns, notebooks } = patternFilter.facts;
+  const index = notebooks.indexOf(patternFilter.notebook);
+  const searched = patternFilter.found?.flatMap((place) => patterns[place] ?? []) ?? patterns;
   const kept = searched.filter((pattern) => isWished(pattern, onNotebook(pattern, index), state));
   if (state.sort === "title") return [...kept].sort(byTitle);
   if (state.sort === "lines")
@@ -31,17 +40,23 @@ export function sievePatterns(sieve: Sieve, state: GalleryState): readonly Galle
 }
 
 /** A wish without which there would be something to show, and how much. */
-export interface Remedy {
-  readonly wish: Wish;
+export interface Relaxation {
+  readonly filter: Filter;
   readonly count: number;
 }
 
 /** The wishes that, taken back one at a time, leave something to show; the one with the most first. */
-export function remediesFor(sieve: Sieve, state: GalleryState): readonly Remedy[] {
-  return wishesOf(state)
-    .map((wish) => {
-      const found = wish === "query" ? undefined : sieve.found;
-      return { wish, count: sievePatterns({ ...sieve, found }, without(state, wish)).length };
+export function relaxations(
+  patternFilter: PatternFilter,
+  state: GalleryQuery,
+): readonly Relaxation[] {
+  return activeFilters(state)
+    .map((filter) => {
+      const found = filter === "query" ? undefined : patternFilter.found;
+      return {
+        filter,
+        count: filterPatterns({ ...patternFilter, found }, without(state, filter)).length,
+      };
     })
     .filter(({ count }) => count > 0)
     .sort((a, b) => b.count - a.count);
@@ -51,7 +66,7 @@ function onNotebook({ states, pages, lines }: GalleryPattern, index: number): On
   return { state: states[index] ?? "", pages: pages[index] ?? "", lines: lines[index] ?? 0 };
 }
 
-function isWished(pattern: GalleryPattern, on: OnNotebook, wished: GalleryState): boolean {
+function isWished(pattern: GalleryPattern, on: OnNotebook, wished: GalleryQuery): boolean {
   const { purposes, tag, pages, fit } = wished;
   return (
     (purposes.length === 0 || purposes.includes(pattern.purpose)) &&
@@ -66,7 +81,7 @@ function isFitting(state: string, fit: "fits" | "even"): boolean {
   return fit === "even" ? state === STATE_LETTERS.even : state !== STATE_LETTERS.misfit;
 }
 
-function isInRange(lines: number, name: GalleryState["lines"]): boolean {
+function isInRange(lines: number, name: GalleryQuery["lines"]): boolean {
   const range = LINE_RANGES.find((each) => each.name === name);
   return !range || (lines >= range.least && lines <= range.most);
 }

@@ -3,7 +3,7 @@
 import type { Content } from "../../build/content/load-content.ts";
 import type { Purpose } from "../../recipe/recipe.ts";
 import type { Cards } from "../pattern/pattern-cards.ts";
-import type { FitState } from "../pattern/plan-status.ts";
+import type { PlanStatus } from "../pattern/plan-status.ts";
 
 /** Read by the page's script as `window.spanbookFacts`. */
 export interface GalleryFacts {
@@ -26,7 +26,7 @@ export interface GalleryPattern {
   readonly lines: readonly number[];
 }
 
-export const STATE_LETTERS: Readonly<Record<FitState, string>> = {
+export const STATE_LETTERS: Readonly<Record<PlanStatus, string>> = {
   even: "e",
   over: "o",
   misfit: "m",

@@ -13,7 +13,7 @@ export const SORTS = ["purpose", "title", "lines"] as const;
 export const PAGE_COUNTS = ["1", "2"] as const;
 
 /** "" is no wish: whatever comes. */
-export interface GalleryState {
+export interface GalleryQuery {
   /** The slug of the notebook that patterns are drawn for; "" is the reader's own. */
   readonly notebook: string;
   /** Any of these; none is all. */
@@ -28,7 +28,7 @@ export interface GalleryState {
 }
 
 /** Every pattern, by what it is for. */
-export const EVERYTHING: GalleryState = {
+export const EVERYTHING: GalleryQuery = {
   notebook: "",
   purposes: [],
   tag: "",
@@ -40,21 +40,23 @@ export const EVERYTHING: GalleryState = {
 };
 
 /** Wishes that can be taken back one by one. */
-export const WISHES = ["query", "purposes", "tag", "fit", "pages", "lines"] as const;
-export type Wish = (typeof WISHES)[number];
+export const FILTERS = ["query", "purposes", "tag", "fit", "pages", "lines"] as const;
+export type Filter = (typeof FILTERS)[number];
 
 /** The wishes that a reader has. */
-export function wishesOf(state: GalleryState): readonly Wish[] {
-  return WISHES.filter((wish) => state[wish].length > 0);
+export function activeFilters(state: GalleryQuery): readonly Filter[] {
+  return FILTERS.filter((filter) => state[filter].length > 0);
 }
 
 /** The state without one wish. */
-export function without(state: GalleryState, wish: Wish): GalleryState {
-  return { ...state, [wish]: EVERYTHING[wish] };
+export function without(state: GalleryQuery, filter: Filter): GalleryQuery {
+  return { ...state, [filter]: EVERYTHING[filter] };
 }
 
 /** How many things are chosen to narrow it down; each purpose is one. What is searched for stands by itself. */
-export function chosenCount(state: GalleryState): number {
-  const others = wishesOf(state).filter((wish) => wish !== "query" && wish !== "purposes");
+export function chosenCount(state: GalleryQuery): number {
+  const others = activeFilters(state).filter(
+    (filter) => filter !== "query" && filter !== "purposes",
+  );
   return state.purposes.length + others.length;
 }

@@ -23,7 +23,7 @@ import type { ExampleFence } from "./guide-fence.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 
 /** A drawing with its caption, in one of five shapes; or what the reader or the engine answers. */
-export type Shown =
+export type ShownExample =
   | {
       readonly kind: "drawing";
       readonly shape: "page" | "spread" | "slice" | "strip" | "sheet";
@@ -40,11 +40,13 @@ export interface ExampleContext {
 }
 
 /** Throws where an example that should be well is not, and where one that should be refused is not. */
-export function showExample(fence: ExampleFence, context: ExampleContext): readonly Shown[] {
+export function showExample(fence: ExampleFence, context: ExampleContext): readonly ShownExample[] {
   if (fence.isWrong) return [reportOf(fence)];
   switch (fence.kind) {
     case "pattern":
-      return fence.on.map((name, index) => drawn(readPattern(fence), name, `${context.id}-${index}`));
+      return fence.on.map((name, index) =>
+        drawn(readPattern(fence), name, `${context.id}-${index}`),
+      );
     case "split":
       return fence.on.map((name) => slice(fence, name, context.id));
     case "notebook":
@@ -73,7 +75,7 @@ const READERS = {
   book: readBook,
 } as const;
 
-function reportOf(fence: ExampleFence): Shown {
+function reportOf(fence: ExampleFence): ShownExample {
   const file = fileOf(fence);
   if (fence.kind === "split") throw new Error("a split is no file: nothing reports on it");
   const reading = READERS[fence.kind](file);
@@ -91,7 +93,7 @@ function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
 }
 
 /** A pattern on a notebook, or why it does not fit and what would. */
-function drawn(recipe: Recipe, name: string, id: string): Shown {
+function drawn(recipe: Recipe, name: string, id: string): ShownExample {
   const notebook = guideNotebook(name);
   const plan = planPattern(recipe, notebook);
   if (plan.fits) {
@@ -115,7 +117,7 @@ function drawn(recipe: Recipe, name: string, id: string): Shown {
 }
 
 /** A split is the head of an area: a page around it makes it a recipe. */
-function slice(fence: ExampleFence, name: string, id: string): Shown {
+function slice(fence: ExampleFence, name: string, id: string): ShownExample {
   const indented = fence.text.trimEnd().replace(/^/gm, "  ");
   const text = `---\ntitle: Split\npurpose: page\npage:\n${indented}\n---\n`;
   const recipe = readPattern({ ...fence, kind: "pattern", slug: "split", text });
@@ -132,13 +134,13 @@ function slice(fence: ExampleFence, name: string, id: string): Shown {
   return { kind: "drawing", shape: "slice", scene, caption };
 }
 
-function notebookDrawn(fence: ExampleFence, { id }: ExampleContext): Shown {
+function notebookDrawn(fence: ExampleFence, { id }: ExampleContext): ShownExample {
   const notebook = checked(readNotebook(fileOf(fence)), fence);
   const scene = gridScene(notebook);
   return { kind: "drawing", shape: "page", scene: { ...scene, id }, caption: notebook.title };
 }
 
-function strip(fence: ExampleFence, name: string, { id, patterns }: ExampleContext): Shown {
+function strip(fence: ExampleFence, name: string, { id, patterns }: ExampleContext): ShownExample {
   const recipe = checked(readStripRecipe(fileOf(fence)), fence);
   const notebook = guideNotebook(name);
   const plans = new Map(

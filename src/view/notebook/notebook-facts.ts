@@ -122,6 +122,6 @@ const WIDEST = 150;
 const PER_MM = 0.8;
 
 /** CSS pixels a millimetre. */
-export function shelfScale(notebooks: readonly NotebookEntry[]): number {
+export function paperScale(notebooks: readonly NotebookEntry[]): number {
   return Math.min(PER_MM, ...notebooks.map(({ width }) => WIDEST / width));
 }

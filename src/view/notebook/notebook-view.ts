@@ -13,7 +13,7 @@ import { type AxisFigures, axisFigures } from "./notebook-figures.ts";
 import { notebookJson } from "./notebook-json.ts";
 
 /** Plain JSON: it is kept on disk between builds. */
-export interface NotebookPiece {
+export interface NotebookView {
   readonly gridSvg: string;
   readonly thumbSvg: string;
   /** The page of equal parts. */
@@ -23,7 +23,7 @@ export interface NotebookPiece {
 }
 
 /** Draws a notebook's grid and writes its facts down. */
-export function makeNotebookPiece(notebook: Notebook, write: WriteSvg): NotebookPiece {
+export function makeNotebookView(notebook: Notebook, write: WriteSvg): NotebookView {
   return {
     gridSvg: write(gridScene(notebook)),
     thumbSvg: write(blankScene(notebook)),

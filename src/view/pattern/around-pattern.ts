@@ -3,29 +3,29 @@
 import type { Content } from "../../build/content/load-content.ts";
 import type {
   AroundPattern,
+  NotebookLink,
   PatternCard,
   PatternLink,
-  ShelfEntry,
 } from "../../build/pages/book.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { NotebookEntry, Pair } from "../entries.ts";
 import { notebookEntry } from "../notebook/notebook-facts.ts";
 import type { Cards } from "./pattern-cards.ts";
-import type { PairFacts } from "./plan-status.ts";
+import type { PlanFacts } from "./plan-status.ts";
 import { relatedPatterns } from "./related-patterns.ts";
 
 const MOST_RELATED = 4;
 
-export type Surroundings = (recipe: Recipe, pair: Pair) => AroundPattern;
+export type Around = (recipe: Recipe, pair: Pair) => AroundPattern;
 
 /** Answers for each page what lies around it; what all pages of a pattern share is found once. */
-export function openSurroundings({ recipes, notebooks }: Content, cards: Cards): Surroundings {
+export function openAround({ recipes, notebooks }: Content, cards: Cards): Around {
   const entries = notebooks.map(notebookEntry);
-  const kin = relatedPatterns(recipes);
+  const related = relatedPatterns(recipes);
   return (recipe, pair) => ({
     ...neighboursOf(recipe, recipes),
-    related: nearest(kin.get(recipe.slug) ?? [], pair, cards),
-    shelf: entries.map((entry) => shelfEntry(entry, pair, cards.factsOf(recipe.slug))),
+    related: nearest(related.get(recipe.slug) ?? [], pair, cards),
+    notebooks: entries.map((entry) => notebookLink(entry, pair, cards.factsOf(recipe.slug))),
   });
 }
 
@@ -53,11 +53,11 @@ function nearest(
   return inOrder.slice(0, MOST_RELATED).map((pattern) => cards.card({ pattern, notebook }));
 }
 
-function shelfEntry(
+function notebookLink(
   entry: NotebookEntry,
   { notebook }: Pair,
-  facts: ReadonlyMap<string, PairFacts>,
-): ShelfEntry {
+  facts: ReadonlyMap<string, PlanFacts>,
+): NotebookLink {
   const { state = "misfit", pages = 1 } = facts.get(entry.slug) ?? {};
   return {
     ...entry,

@@ -1,11 +1,11 @@
 /** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
 
-import type { Pieces } from "../../build/artifacts/make/page-artifacts.ts";
+import type { PageArtifacts } from "../../build/artifacts/make/page-artifacts.ts";
 import type { Content } from "../../build/content/load-content.ts";
 import type { PatternCard, PurposeGroup } from "../../build/pages/book.ts";
 import { PURPOSES } from "../../recipe/recipe.ts";
 import type { Pair } from "../entries.ts";
-import { type FitState, type PairFacts, pairFacts } from "./plan-status.ts";
+import { type PlanFacts, type PlanStatus, pairFacts } from "./plan-status.ts";
 import { PURPOSE_WORDS } from "./purpose-words.ts";
 
 export interface Cards {
@@ -13,20 +13,20 @@ export interface Cards {
   /** All patterns on one notebook, by purpose. */
   groupsOn(notebook: string): readonly PurposeGroup[];
   /** How a pattern comes out on each notebook. */
-  factsOf(pattern: string): ReadonlyMap<string, PairFacts>;
+  factsOf(pattern: string): ReadonlyMap<string, PlanFacts>;
 }
 
 /** The cards of a book; each pattern is worked out on every notebook when its first card is asked for. */
-export function makeCards(content: Content, pieces: Pieces): Cards {
-  const facts = new Map<string, ReadonlyMap<string, PairFacts>>();
+export function makeCards(content: Content, artifacts: PageArtifacts): Cards {
+  const facts = new Map<string, ReadonlyMap<string, PlanFacts>>();
   const factsOf = (pattern: string) => {
-    const known = facts.get(pattern) ?? factsOn(pattern, content, pieces);
+    const known = facts.get(pattern) ?? factsOn(pattern, content, artifacts);
     facts.set(pattern, known);
     return known;
   };
   const card = ({ pattern, notebook }: Pair): PatternCard => {
     const all = factsOf(pattern);
-    const { title, purpose, tags } = pieces.recipe(pattern);
+    const { title, purpose, tags } = artifacts.recipe(pattern);
     const own = all.get(notebook);
     return {
       pattern,
@@ -34,7 +34,7 @@ export function makeCards(content: Content, pieces: Pieces): Cards {
       title,
       purpose,
       tags,
-      notebookTitle: pieces.notebook(notebook).title,
+      notebookTitle: artifacts.notebook(notebook).title,
       state: own?.state ?? "misfit",
       lines: own?.lines ?? 0,
       even: slugsWith("even", all),
@@ -44,17 +44,17 @@ export function makeCards(content: Content, pieces: Pieces): Cards {
   return { card, groupsOn: (notebook) => groupsOn(notebook, content, card), factsOf };
 }
 
-function factsOn(pattern: string, { notebooks }: Content, pieces: Pieces) {
-  const [meant] = pieces.recipe(pattern).attempts;
+function factsOn(pattern: string, { notebooks }: Content, artifacts: PageArtifacts) {
+  const [meant] = artifacts.recipe(pattern).attempts;
   return new Map(
     notebooks.map(({ slug }) => [
       slug,
-      pairFacts(pieces.patternPiece({ pattern, notebook: slug }), meant),
+      pairFacts(artifacts.patternView({ pattern, notebook: slug }), meant),
     ]),
   );
 }
 
-function slugsWith(state: FitState, facts: ReadonlyMap<string, PairFacts>): readonly string[] {
+function slugsWith(state: PlanStatus, facts: ReadonlyMap<string, PlanFacts>): readonly string[] {
   return [...facts].filter(([, each]) => each.state === state).map(([slug]) => slug);
 }
 

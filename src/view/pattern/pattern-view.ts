@@ -26,7 +26,7 @@ import { type AlongView, alongView } from "../draw-along/draw-along-view.ts";
 import { type SplitRow, splitRows } from "./split-rows.ts";
 
 /** Plain JSON: it is kept on disk between builds. */
-export interface PatternPiece extends PlanWords {
+export interface PatternView extends PlanWords {
   readonly stripLeftOut: readonly string[];
   /** The strokes in their order and the marks; none where it does not fit. */
   readonly along?: AlongView;
@@ -64,11 +64,7 @@ interface PlanWords {
 }
 
 /** Works a recipe out for a notebook and draws it; where it does not fit, the notebook itself is drawn. */
-export function makePatternPiece(
-  recipe: Recipe,
-  notebook: Notebook,
-  write: WriteSvg,
-): PatternPiece {
+export function makePatternView(recipe: Recipe, notebook: Notebook, write: WriteSvg): PatternView {
   const plan = planPattern(recipe, notebook);
   const drawing = plan.fits ? { plan, recipe, notebook } : undefined;
   const page = drawing ? pageScene(drawing) : gridScene(notebook);
@@ -94,7 +90,7 @@ function fittingParts(
   plan: FittingPlan,
   recipe: Recipe,
   notebook: Notebook,
-): PlanWords & Pick<PatternPiece, "along"> {
+): PlanWords & Pick<PatternView, "along"> {
   const labelAt = labelsOf(attemptOf(recipe, plan.used));
   const along = alongView(plan, notebook);
   return {

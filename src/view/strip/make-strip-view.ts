@@ -13,16 +13,16 @@ import { stripJsonText } from "../../strip/strip-json.ts";
 import type { Planner } from "../planner.ts";
 import { stripPictures } from "./strip-sheet-drawings.ts";
 import { cardLine, stripPatternView, stripSideView } from "./strip-side-view.ts";
-import type { StripPair, StripPiece } from "./strip-view.ts";
+import type { StripPair, StripView } from "./strip-view.ts";
 
-export interface StripPieceSources {
+export interface StripSources {
   readonly planner: Planner;
   readonly write: WriteSvg;
   readonly printer?: PrinterCorrection;
 }
 
 /** Works a strip out for a notebook and draws it in every way in which it is used. */
-export function makeStripPiece(pair: StripPair, sources: StripPieceSources): StripPiece {
+export function makeStripView(pair: StripPair, sources: StripSources): StripView {
   const { planner, write } = sources;
   const strip = planner.stripOn(pair.strip, pair.notebook);
   const drawing = stripScene(strip);

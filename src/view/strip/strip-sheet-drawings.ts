@@ -2,7 +2,11 @@
 import { formatNumber } from "../../draw/geometry/path-data.ts";
 import { finishedSize } from "../../draw/strip/strip-body.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
-import { NO_STRETCH, type PrinterCorrection, correctionFor } from "../../print/printer-correction.ts";
+import {
+  correctionFor,
+  NO_STRETCH,
+  type PrinterCorrection,
+} from "../../print/printer-correction.ts";
 import type { Sheet } from "../../print/sheets/sheet.ts";
 import { sheetScene } from "../../print/sheets/sheet-scene.ts";
 import { longestPiece, stripSheets } from "../../print/sheets/strip-sheets.ts";
@@ -12,7 +16,10 @@ import type { StripSheetsView } from "./strip-view.ts";
 /** The sheets on A4. */
 export function stripPictures(
   strip: Strip,
-  { write, printer = NO_STRETCH }: { readonly write: WriteSvg; readonly printer?: PrinterCorrection },
+  {
+    write,
+    printer = NO_STRETCH,
+  }: { readonly write: WriteSvg; readonly printer?: PrinterCorrection },
 ): StripSheetsView {
   const question = { title: strip.title, strips: [strip], paper: "A4", printer } as const;
   const { sheets, leftOut } = stripSheets(question);

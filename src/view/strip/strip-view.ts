@@ -69,13 +69,13 @@ export interface StripSheetsView {
   /** As drawings, to be put into a page. */
   readonly svgs: readonly string[];
   readonly isWide: boolean;
-  /** Is the strip printed in pieces that are joined? */
+  /** Is the strip printed in parts that are joined? */
   readonly isJoined: boolean;
   readonly hasPocket: boolean;
 }
 
 /** A strip on a notebook, finished. Plain JSON: it is kept on disk between builds. */
-export interface StripPiece {
+export interface StripView {
   readonly stripSvg: string;
   readonly cardSvg: string;
   readonly stripJson: string;
@@ -129,7 +129,7 @@ export interface StripPage {
   readonly title: string;
   readonly make: Make;
   readonly notebook: NotebookEntry;
-  readonly piece: StripPiece;
+  readonly shown: StripView;
   readonly bodyHtml: string;
   /** The strip's front matter as written, highlighted. */
   readonly sourceHtml: string;

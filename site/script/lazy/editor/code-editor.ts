@@ -1,4 +1,4 @@
-/** CodeMirror as the desk's editor: it colours the front matter, and marks problems where they are. */
+/** CodeMirror as the recipe page's editor: it colours the front matter, and marks problems where they are. */
 import { defaultKeymap, history, historyKeymap } from "@codemirror/commands";
 import { yamlFrontmatter } from "@codemirror/lang-yaml";
 import { bracketMatching, indentOnInput, StreamLanguage } from "@codemirror/language";

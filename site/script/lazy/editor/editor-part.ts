@@ -1,4 +1,4 @@
-/** What the desk needs of an editor: a plain field does it, and so does the one that is loaded when it can be. */
+/** What the recipe page needs of an editor: a plain field does it, and so does the one that is loaded when it can be. */
 import type { Place } from "../../../../src/issue/facts/place.ts";
 
 export interface Editor {

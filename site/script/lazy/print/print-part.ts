@@ -6,7 +6,10 @@ import type { StripsQuestion } from "../../../../src/print/sheets/strip-sheets.t
 
 export interface PrintPart {
   pagePdf(question: PagesQuestion, printer: PrinterCorrection): Promise<Uint8Array>;
-  stripPdf(question: Omit<StripsQuestion, "printer">, printer: PrinterCorrection): Promise<Uint8Array>;
+  stripPdf(
+    question: Omit<StripsQuestion, "printer">,
+    printer: PrinterCorrection,
+  ): Promise<Uint8Array>;
 }
 
 declare global {

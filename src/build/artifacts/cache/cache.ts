@@ -1,65 +1,68 @@
-/** Finished pieces by what they were made from: in memory between rebuilds, on disk between runs. */
+/** Finished artifacts by what they were made from: in memory between rebuilds, on disk between runs. */
 import { createHash } from "node:crypto";
-import { type PieceFolder, pieceFolder } from "./disk-cache.ts";
+import { type DiskCache, diskCache } from "./disk-cache.ts";
 
-/** A memo of pieces of one kind; a piece is plain JSON. */
-export interface Memo<Piece> {
-  /** The piece made from these sources, or `make()` where there is none yet. */
-  take(sources: readonly string[], make: () => Piece): Piece;
-  /** Is there a piece made from these sources? Only looks, and counts nothing. */
+/** A cache of artifacts of one kind; an artifact is plain JSON. */
+export interface Cache<Artifact> {
+  /** The artifact made from these sources, or `make()` where there is none yet. */
+  take(sources: readonly string[], make: () => Artifact): Artifact;
+  /** Is there an artifact made from these sources? Only looks, and counts nothing. */
   has(sources: readonly string[]): boolean;
-  /** Keeps a piece that was made elsewhere, and counts it as made. */
-  put(sources: readonly string[], piece: Piece): void;
-  /** How many pieces were found and how many were made since the last call; clears the disk of what is too much. */
-  settle(): MemoTally;
+  /** Keeps an artifact that was made elsewhere, and counts it as made. */
+  put(sources: readonly string[], artifact: Artifact): void;
+  /** How many artifacts were found and how many were made since the last call; clears the disk of what is too much. */
+  settle(): CacheTally;
 }
 
-export interface MemoTally {
+export interface CacheTally {
   readonly found: number;
   readonly made: number;
 }
 
-export interface MemoLimits {
+export interface CacheLimits {
   readonly memoryBytes: number;
   readonly diskBytes: number;
 }
 
-const LIMITS: MemoLimits = { memoryBytes: 16 << 20, diskBytes: 256 << 20 };
+const LIMITS: CacheLimits = { memoryBytes: 16 << 20, diskBytes: 256 << 20 };
 
-/** A memo that keeps its pieces in a folder of its own. */
-export function openMemo<Piece>(folder: string, given: Partial<MemoLimits> = {}): Memo<Piece> {
+/** A cache that keeps its artifacts in a folder of its own. */
+export function openCache<Artifact>(
+  folder: string,
+  given: Partial<CacheLimits> = {},
+): Cache<Artifact> {
   const limits = { ...LIMITS, ...given };
-  const disk = pieceFolder(folder);
-  const shelf = openShelf<Piece>(limits.memoryBytes);
+  const disk = diskCache(folder);
+  const catalogue = openMemoryCache<Artifact>(limits.memoryBytes);
   const used = new Set<string>();
   let found = 0;
   let made = 0;
-  const put = (key: string, piece: Piece) => {
-    const text = JSON.stringify(piece);
+  const put = (key: string, artifact: Artifact) => {
+    const text = JSON.stringify(artifact);
     used.add(key);
     made += 1;
     disk.write(key, text);
-    shelf.hold(key, { piece, size: text.length });
+    catalogue.hold(key, { artifact, size: text.length });
   };
   return {
     take: (sources, make) => {
       const key = keyOf(sources);
-      const known = shelf.find(key) ?? readPiece<Piece>(disk, key);
+      const known = catalogue.find(key) ?? readPiece<Artifact>(disk, key);
       if (!known) {
-        const piece = make();
-        put(key, piece);
-        return piece;
+        const artifact = make();
+        put(key, artifact);
+        return artifact;
       }
       if (!used.has(key)) found += 1;
       used.add(key);
-      shelf.hold(key, known);
-      return known.piece;
+      catalogue.hold(key, known);
+      return known.artifact;
     },
     has: (sources) => {
       const key = keyOf(sources);
-      return shelf.find(key) !== undefined || disk.find(key) !== undefined;
+      return catalogue.find(key) !== undefined || disk.find(key) !== undefined;
     },
-    put: (sources, piece) => put(keyOf(sources), piece),
+    put: (sources, artifact) => put(keyOf(sources), artifact),
     settle: () => {
       if (made > 0) disk.sweep(limits.diskBytes, used);
       const tally = { found, made };
@@ -76,31 +79,31 @@ export function keyOf(sources: readonly string[]): string {
   return createHash("sha256").update(JSON.stringify(sources)).digest("hex").slice(0, 40);
 }
 
-interface Held<Piece> {
-  readonly piece: Piece;
+interface Held<Artifact> {
+  readonly artifact: Artifact;
   readonly size: number;
 }
 
-function readPiece<Piece>(disk: PieceFolder, key: string): Held<Piece> | undefined {
+function readPiece<Artifact>(disk: DiskCache, key: string): Held<Artifact> | undefined {
   const text = disk.read(key);
   if (text === undefined) return undefined;
   try {
-    return { piece: JSON.parse(text), size: text.length };
+    return { artifact: JSON.parse(text), size: text.length };
   } catch {
     return undefined;
   }
 }
 
-/** So many bytes of pieces, the ones held longest ago making room. */
-function openShelf<Piece>(limitBytes: number) {
-  const held = new Map<string, Held<Piece>>();
+/** So many bytes of artifacts, the ones held longest ago making room. */
+function openMemoryCache<Artifact>(limitBytes: number) {
+  const held = new Map<string, Held<Artifact>>();
   let bytes = 0;
   return {
     find: (key: string) => held.get(key),
-    hold: (key: string, piece: Held<Piece>) => {
+    hold: (key: string, artifact: Held<Artifact>) => {
       if (held.has(key)) return;
-      held.set(key, piece);
-      bytes += piece.size;
+      held.set(key, artifact);
+      bytes += artifact.size;
       for (const [oldest, { size }] of held) {
         if (bytes <= limitBytes) return;
         held.delete(oldest);

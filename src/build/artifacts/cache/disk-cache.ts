@@ -1,4 +1,4 @@
-/** Finished pieces on disk, one file each; a disk that fails only costs time. */
+/** Finished artifacts on disk, one file each; a disk that fails only costs time. */
 import {
   existsSync,
   mkdirSync,
@@ -11,18 +11,18 @@ import {
 } from "node:fs";
 import { dirname, join } from "node:path";
 
-export interface PieceFolder {
-  /** The piece's text; undefined where there is none that can be read. */
+export interface DiskCache {
+  /** The artifact's text; undefined where there is none that can be read. */
   read(key: string): string | undefined;
-  /** Where the piece lies; undefined where there is none. */
+  /** Where the artifact lies; undefined where there is none. */
   find(key: string): string | undefined;
   write(key: string, content: string | Uint8Array): void;
-  /** Removes the oldest pieces that are not in use until what is left is within the limit. */
+  /** Removes the oldest artifacts that are not in use until what is left is within the limit. */
   sweep(limitBytes: number, inUse: ReadonlySet<string>): void;
 }
 
-/** Keys are long and of file-name letters; pieces lie in subfolders by their first two. */
-export function pieceFolder(folder: string, ending = "json"): PieceFolder {
+/** Keys are long and of file-name letters; artifacts lie in subfolders by their first two. */
+export function diskCache(folder: string, ending = "json"): DiskCache {
   const pathOf = (key: string) => join(folder, key.slice(0, 2), `${key.slice(2)}.${ending}`);
   return {
     read: (key) => unlessFailing(() => readFileSync(pathOf(key), "utf8")),
@@ -35,7 +35,7 @@ export function pieceFolder(folder: string, ending = "json"): PieceFolder {
   };
 }
 
-/** Renamed into place, so that a crash leaves no half piece. */
+/** Renamed into place, so that a crash leaves no half artifact. */
 function writeWhole(path: string, content: string | Uint8Array): void {
   const draft = `${path}.${process.pid}.draft`;
   unlessFailing(() => {

@@ -1,38 +1,42 @@
-/** Finds or makes the finished pieces of a book's pages. */
+/** Finds or makes the finished artifacts of a book's pages. */
 import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../../../draw/svg/write-svg.ts";
 import type { Notebook } from "../../../notebook/notebook.ts";
 import type { Recipe } from "../../../recipe/recipe.ts";
 import type { Pair } from "../../../view/entries.ts";
-import { makeNotebookPiece, type NotebookPiece } from "../../../view/notebook/notebook-view.ts";
-import type { PatternPiece } from "../../../view/pattern/pattern-view.ts";
+import { makeNotebookView, type NotebookView } from "../../../view/notebook/notebook-view.ts";
+import type { PatternView } from "../../../view/pattern/pattern-view.ts";
 import type { Content } from "../../content/load-content.ts";
-import type { Memos } from "../caches.ts";
-import { lookUp, openPiecePress } from "./pattern-renderer.ts";
+import type { Caches } from "../caches.ts";
+import { lookUp, openPatternRenderer } from "./pattern-renderer.ts";
 
-export interface Pieces {
+export interface PageArtifacts {
   recipe(slug: string): Recipe;
   notebook(slug: string): Notebook;
   /** A file as written; "" where content did not come from files. */
   text(path: string): string;
-  patternPiece(pair: Pair): PatternPiece;
-  notebookPiece(slug: string): NotebookPiece;
+  patternView(pair: Pair): PatternView;
+  notebookView(slug: string): NotebookView;
 }
 
-/** Pieces of one content. `version` stands for everything else that a piece is made with. */
-export function openPieces(content: Content, memos: Memos, version: string): Pieces {
+/** Artifacts of one content. `version` stands for everything else that an artifact is made with. */
+export function openPageArtifacts(
+  content: Content,
+  caches: Caches,
+  version: string,
+): PageArtifacts {
   const { recipe, notebook } = lookUp(content);
-  const press = openPiecePress(content);
+  const renderer = openPatternRenderer(content);
   const write = createSvgWriter(createSVGWindow());
   return {
     recipe,
     notebook,
     text: (path) => content.texts.get(path) ?? "",
-    patternPiece: (pair) =>
-      memos.patterns.take(patternSources(pair, content, version), () => press(pair)),
-    notebookPiece: (slug) =>
-      memos.notebooks.take([version, ...notebookSources(slug, content)], () =>
-        makeNotebookPiece(notebook(slug), write),
+    patternView: (pair) =>
+      caches.patterns.take(patternSources(pair, content, version), () => renderer(pair)),
+    notebookView: (slug) =>
+      caches.notebooks.take([version, ...notebookSources(slug, content)], () =>
+        makeNotebookView(notebook(slug), write),
       ),
   };
 }
@@ -44,7 +48,7 @@ export function pairsOf({ recipes, notebooks }: Content): readonly Pair[] {
   );
 }
 
-/** What a pattern's piece is made from, for the memo. */
+/** What a pattern's artifact is made from, for the cache. */
 export function patternSources(
   { pattern, notebook }: Pair,
   content: Content,

@@ -1,20 +1,20 @@
-/** Makes pieces of one content, one pair after another. */
+/** Makes artifacts of one content, one pair after another. */
 import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../../../draw/svg/write-svg.ts";
 import type { Notebook } from "../../../notebook/notebook.ts";
 import type { Recipe } from "../../../recipe/recipe.ts";
 import type { Pair } from "../../../view/entries.ts";
-import { makePatternPiece, type PatternPiece } from "../../../view/pattern/pattern-view.ts";
+import { makePatternView, type PatternView } from "../../../view/pattern/pattern-view.ts";
 import type { Content } from "../../content/load-content.ts";
 
-/** Makes the piece of a pair. Throws where the content has no such pattern or notebook. */
-export type PiecePress = (pair: Pair) => PatternPiece;
+/** Makes the artifact of a pair. Throws where the content has no such pattern or notebook. */
+export type PatternRenderer = (pair: Pair) => PatternView;
 
 /** A press with a drawing window of its own. */
-export function openPiecePress(content: Content): PiecePress {
+export function openPatternRenderer(content: Content): PatternRenderer {
   const { recipe, notebook } = lookUp(content);
   const write = createSvgWriter(createSVGWindow());
-  return (pair) => makePatternPiece(recipe(pair.pattern), notebook(pair.notebook), write);
+  return (pair) => makePatternView(recipe(pair.pattern), notebook(pair.notebook), write);
 }
 
 /** Recipes and notebooks by slug. */

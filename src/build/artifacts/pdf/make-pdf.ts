@@ -20,7 +20,11 @@ const LANGUAGE = "en";
 const BOOK_PAPER = "A4";
 
 /** The bytes: the same for the same content. */
-export function makePdf(file: PdfFile, context: PdfContext, fonts: PrintFonts): Promise<Uint8Array> {
+export function makePdf(
+  file: PdfFile,
+  context: PdfContext,
+  fonts: PrintFonts,
+): Promise<Uint8Array> {
   const { planner, content, drawings } = context;
   const { printer } = content.book;
   const settings = { fonts, language: LANGUAGE, ...(printer ? { printer } : {}) };
@@ -52,7 +56,11 @@ function patternPdf(
     : misfitPdf({ plan, recipe, notebook }, settings);
 }
 
-function notebookPdf(slug: string, context: PdfContext, settings: PrintSettings): Promise<Uint8Array> {
+function notebookPdf(
+  slug: string,
+  context: PdfContext,
+  settings: PrintSettings,
+): Promise<Uint8Array> {
   const { planner, content, drawings } = context;
   const groups = PURPOSES.map((purpose) => ({
     title: PURPOSE_WORDS[purpose].title,

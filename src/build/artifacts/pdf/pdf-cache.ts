@@ -5,9 +5,9 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { deflateSync } from "node:zlib";
 import { FONT_FILES, type PrintFonts, readFonts } from "../../../print/pdf/font/print-fonts.ts";
-import { pieceFolder } from "../cache/disk-cache.ts";
+import { diskCache } from "../cache/disk-cache.ts";
 
-export interface PdfMemo {
+export interface PdfCache {
   /** Where its files lie, so that another thread finds them. */
   readonly folder: string;
   /** Where the file made from these sources lies; undefined where there is none yet. */
@@ -20,9 +20,9 @@ export interface PdfMemo {
 
 const DISK_BYTES = 256 << 20;
 
-/** A memo that keeps its files in a folder of its own. Fonts are opened when the first file is made. */
-export function openPdfMemo(folder: string): PdfMemo {
-  const disk = pieceFolder(folder, "pdf");
+/** A cache that keeps its files in a folder of its own. Fonts are opened when the first file is made. */
+export function openPdfCache(folder: string): PdfCache {
+  const disk = diskCache(folder, "pdf");
   let fonts: PrintFonts | undefined;
   let last: Promise<unknown> = Promise.resolve();
   const makeNow = async (

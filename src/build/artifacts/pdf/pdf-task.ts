@@ -5,7 +5,7 @@ import { type PdfFile, pdfFiles, pdfSources } from "./pdf-file.ts";
 
 export interface PdfTask {
   readonly file: PdfFile;
-  /** Its name in the memo: the same for the same bytes. */
+  /** Its name in the cache: the same for the same bytes. */
   readonly key: string;
 }
 

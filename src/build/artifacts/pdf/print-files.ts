@@ -2,29 +2,29 @@
 import { mkdirSync, writeFileSync, writeSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { Content } from "../../content/load-content.ts";
-import { type Lot, takeFrom } from "../work-queue.ts";
+import { takeFrom, type WorkQueue } from "../work-queue.ts";
 import { makePdf } from "./make-pdf.ts";
-import { openPdfMemo } from "./pdf-cache.ts";
+import { openPdfCache } from "./pdf-cache.ts";
 import { openPdfContext } from "./pdf-context.ts";
 import type { PdfTask } from "./pdf-task.ts";
 
 export interface PrintOrder {
   readonly content: Content;
-  readonly pdfs: Lot<PdfTask>;
+  readonly pdfs: WorkQueue<PdfTask>;
   /** The folder of finished files, and the one that the book grows in. */
-  readonly pdfMemo: string;
+  readonly pdfCache: string;
   readonly output: string;
   /** Does somebody watch? */
   readonly isShown: boolean;
 }
 
 /** Makes files until none is left to be taken. */
-export async function printFiles({ content, pdfs, pdfMemo, output, isShown }: PrintOrder) {
-  const memo = openPdfMemo(pdfMemo);
+export async function printFiles({ content, pdfs, pdfCache, output, isShown }: PrintOrder) {
+  const cache = openPdfCache(pdfCache);
   const context = openPdfContext(content);
   const show = isShown ? openProgress(pdfs.items.length) : () => {};
   for (const [index, { file, key }] of takeFrom(pdfs)) {
-    const bytes = await memo.take(key, (fonts) => makePdf(file, context, fonts));
+    const bytes = await cache.take(key, (fonts) => makePdf(file, context, fonts));
     const target = join(output, file.path);
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, bytes);

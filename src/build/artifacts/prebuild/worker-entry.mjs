@@ -2,4 +2,4 @@
 import { workerData } from "node:worker_threads";
 
 const engine = await import(workerData.engine);
-await engine.help(workerData.order);
+await engine.work(workerData.order);

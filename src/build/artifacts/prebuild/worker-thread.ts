@@ -3,19 +3,19 @@ import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { Worker } from "node:worker_threads";
 import type { Engine } from "../../bundle/loaded-engine.ts";
-import type { HelpOrder } from "./worker.ts";
+import type { WorkerOrder } from "./worker.ts";
 
 /** With a smaller young generation the thread's garbage stays at half of what it would be, for no less speed. */
 const LIMITS = { maxYoungGenerationSizeMb: 12, maxOldGenerationSizeMb: 512 };
 
-/** A helper takes almost half a second to come, in which so many things are made without it. */
+/** A worker takes almost half a second to come, in which so many things are made without it. */
 const WORTH_A_HELPER = 60;
 
 /** Each has its own engine, fonts and garbage; a large book's build is to stay below 500 MB. */
 const MOST = 2;
 
 /** As many as there are idle processors and enough to do; one at least for PDF files, which nobody else makes. */
-export function helpersFor(order: HelpOrder, most = availableParallelism() - 1): number {
+export function workersFor(order: WorkerOrder, most = availableParallelism() - 1): number {
   const { strips, patterns, pdfs } = order;
   const things = [strips, patterns, pdfs].reduce((sum, { items }) => sum + items.length, 0);
   const least = pdfs.items.length > 0 ? 1 : 0;
@@ -23,7 +23,7 @@ export function helpersFor(order: HelpOrder, most = availableParallelism() - 1):
 }
 
 /** Begins at once. */
-export function openHelper(order: HelpOrder, engine: Engine, project: string): Worker {
+export function openWorker(order: WorkerOrder, engine: Engine, project: string): Worker {
   return new Worker(join(project, "src/build/artifacts/prebuild/worker-entry.mjs"), {
     workerData: { engine: engine.file, order },
     resourceLimits: LIMITS,
@@ -31,10 +31,10 @@ export function openHelper(order: HelpOrder, engine: Engine, project: string): W
 }
 
 /** Is fulfilled when it has nothing left to do; fails with what stopped it. */
-export function endOf(helper: Worker): Promise<void> {
+export function endOf(worker: Worker): Promise<void> {
   return new Promise((resolve, reject) => {
-    helper.once("error", reject);
-    helper.once("exit", (code) =>
+    worker.once("error", reject);
+    worker.once("exit", (code) =>
       code === 0 ? resolve() : reject(new Error("A helping thread was stopped.")),
     );
   });

@@ -3,29 +3,32 @@ import type { StateCore, Token } from "markdown-it";
 import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../../../draw/svg/write-svg.ts";
 import type { Recipe } from "../../../recipe/recipe.ts";
-import { readPattern, type Shown, showExample } from "../../../view/guide/guide-example.ts";
+import { readPattern, type ShownExample, showExample } from "../../../view/guide/guide-example.ts";
 import {
   type ExampleFence,
   type FigureFence,
   guideFence,
 } from "../../../view/guide/guide-fence.ts";
 import { guideFigure } from "../../../view/guide/guide-figures.ts";
-import type { Memo } from "../../artifacts/cache/cache.ts";
+import type { Cache } from "../../artifacts/cache/cache.ts";
 import { exampleHtml, figureHtml } from "./guide-html.ts";
 /** The HTML beside each fence of a chapter, in their order. */
-export type ChapterPiece = readonly string[];
+export type ChapterView = readonly string[];
 
 interface ChapterContext {
-  readonly memo: Memo<ChapterPiece>;
+  readonly cache: Cache<ChapterView>;
   /** Changes with the engine. */
   readonly version: string;
 }
 
 /** Puts what the build makes of a chapter's fences into its tokens, gives ids to its headings, and lets its tables scroll. */
-export function showChapter({ tokens, Token }: StateCore, { memo, version }: ChapterContext): Token[] {
+export function showChapter(
+  { tokens, Token }: StateCore,
+  { cache, version }: ChapterContext,
+): Token[] {
   const fences = tokens.filter(({ type }) => type === "fence");
   const sources = fences.flatMap(({ info, content }) => [info, content]);
-  const shown = memo.take([version, ...sources], () => drawFences(fences));
+  const shown = cache.take([version, ...sources], () => drawFences(fences));
   const sourceInfo = sourceInfos(fences);
   const html = (content: string) => Object.assign(new Token("html_block", "", 0), { content });
   const used = new Set<string>();
@@ -73,7 +76,7 @@ function sourceInfos(fences: readonly Token[]): readonly string[] {
 }
 
 /** Each fence is drawn on its own; a strip finds the patterns that were shown before it. */
-function drawFences(fences: readonly Token[]): ChapterPiece {
+function drawFences(fences: readonly Token[]): ChapterView {
   const write = createSvgWriter(createSVGWindow());
   const patterns = new Map<string, Recipe>();
   return fences.map(({ info, content }, index) => {
@@ -86,12 +89,16 @@ function drawFences(fences: readonly Token[]): ChapterPiece {
   });
 }
 
-function figure({ name, text }: FigureFence, id: string): Shown {
+function figure({ name, text }: FigureFence, id: string): ShownExample {
   const shape = name === "sheet" || name === "bars" ? "sheet" : "slice";
   return { kind: "drawing", shape, scene: guideFigure(name, id), caption: text.trim() };
 }
 
-function example(fence: ExampleFence, id: string, patterns: Map<string, Recipe>): readonly Shown[] {
+function example(
+  fence: ExampleFence,
+  id: string,
+  patterns: Map<string, Recipe>,
+): readonly ShownExample[] {
   const shown = showExample(fence, { id, patterns });
   if (fence.kind === "pattern" && !fence.isWrong) patterns.set(fence.slug, readPattern(fence));
   return shown;

@@ -1,22 +1,22 @@
 /** What the guide shows beside its sources, as HTML. */
 import type { Scene } from "../../../draw/scene.ts";
 import { sayNearFits } from "../../../issue/words/say-near-fit.ts";
-import type { Shown } from "../../../view/guide/guide-example.ts";
+import type { ShownExample } from "../../../view/guide/guide-example.ts";
 import { htmlText } from "../../web/markup-text.ts";
 
 type Write = (scene: Scene) => string;
 
 /** Beside a source: drawings, a report, or sentences. */
-export function exampleHtml(shown: readonly Shown[], write: Write): string {
+export function exampleHtml(shown: readonly ShownExample[], write: Write): string {
   return `<div class="shown">\n${shown.map((one) => oneHtml(one, write)).join("")}</div>\n`;
 }
 
 /** A drawing by itself, between two paragraphs. */
-export function figureHtml(shown: readonly Shown[], write: Write): string {
+export function figureHtml(shown: readonly ShownExample[], write: Write): string {
   return shown.map((one) => oneHtml(one, write)).join("");
 }
 
-function oneHtml(shown: Shown, write: Write): string {
+function oneHtml(shown: ShownExample, write: Write): string {
   switch (shown.kind) {
     case "drawing":
       return drawingHtml(shown, write);
@@ -35,7 +35,10 @@ function oneHtml(shown: Shown, write: Write): string {
  * Strips and sheets are seen as they are printed, so they keep the colours of paper by night. All but
  * sheets may be pushed along where there is no room for them.
  */
-function drawingHtml({ shape, scene, caption }: Extract<Shown, { kind: "drawing" }>, write: Write) {
+function drawingHtml(
+  { shape, scene, caption }: Extract<ShownExample, { kind: "drawing" }>,
+  write: Write,
+) {
   const isPrinted = shape === "strip" || shape === "sheet";
   const plate = isPrinted ? "plate true-size" : "plate pan";
   const scroll =

@@ -1,7 +1,7 @@
 /** Boxes for characters that no font has: seen as a box, and copied as the character (ISO 32000-1, 9.6.5 and 9.10.3). */
 import type PDFDocument from "pdfkit";
 import type { PdfReference } from "pdfkit";
-import { GAUGE, SHAPES, missingGlyphOf, WIDEST } from "./missing-shape.ts";
+import { GAUGE, missingGlyphOf, SHAPES, WIDEST } from "./missing-shape.ts";
 import { hexOf, unicodeMap } from "./unicode-map.ts";
 
 /** Codes of one byte, the first of which is no character's. */

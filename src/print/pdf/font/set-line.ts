@@ -67,7 +67,8 @@ function setRun(
   const font = place === undefined ? undefined : fonts[weight][place];
   if (place === undefined || font === undefined) {
     const characters = [...text];
-    const width = characters.reduce((sum, character) => sum + missingGlyphOf(character).width, 0) / 1000;
+    const width =
+      characters.reduce((sum, character) => sum + missingGlyphOf(character).width, 0) / 1000;
     return {
       kind: "missing",
       width,

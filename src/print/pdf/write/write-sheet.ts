@@ -1,7 +1,7 @@
 /** One sheet as one page of a PDF file: its size, its scale, its parts and their meaning. */
 import type { PdfStructure } from "pdfkit";
 import { sheetMatrix } from "../../../draw/print-marks/placed-drawing.ts";
-import { type PrinterCorrection, correctionFor } from "../../printer-correction.ts";
+import { correctionFor, type PrinterCorrection } from "../../printer-correction.ts";
 import type { Sheet, SheetPart } from "../../sheets/sheet.ts";
 import { decimal } from "./operators.ts";
 import type { PdfWriter } from "./pdf-writer.ts";
@@ -22,7 +22,10 @@ interface PageQuestion {
 }
 
 /** The paper keeps its size; what is drawn on it is stretched from the top left corner, from which positions are counted. */
-export function writeSheet(writer: PdfWriter, { page, index, document, printer }: PageQuestion): void {
+export function writeSheet(
+  writer: PdfWriter,
+  { page, index, document, printer }: PageQuestion,
+): void {
   const { pdf } = writer;
   const { x, y } = correctionFor(page, printer);
   const size = [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM] as const;

@@ -12,18 +12,18 @@ import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import {
-  type RecipeDraft,
   packText,
-  readRecipeAddress,
+  type RecipeDraft,
   readKeptRecipe,
+  readRecipeAddress,
   unpackText,
   writeRecipeAddress,
 } from "../../src/view/address/recipe-address.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { demoShelf } from "./page-shelf.ts";
+import { demoCatalogue } from "./page-shelf.ts";
 
-const { content, shelf } = await demoShelf();
+const { content, catalogue } = await demoCatalogue();
 const textOf = (slug: string) => readFileSync(join(PROJECT, `content/patterns/${slug}.md`), "utf8");
 
 function anyDraft(): fc.Arbitrary<RecipeDraft> {
@@ -47,8 +47,8 @@ describe("the desk's address", () => {
         const address = writeRecipeAddress(draft);
         const { slug, ...rest } = draft;
         const expected = slug === "" ? rest : draft;
-        expect(readRecipeAddress(address, shelf.slugs)).toEqual({ ok: true, value: expected });
-        expect(readKeptRecipe(address, shelf.slugs)).toEqual(draft);
+        expect(readRecipeAddress(address, catalogue.slugs)).toEqual({ ok: true, value: expected });
+        expect(readKeptRecipe(address, catalogue.slugs)).toEqual(draft);
       }),
       { seed: 70_020, numRuns: 300 },
     );
@@ -75,7 +75,7 @@ describe("the desk's address", () => {
       "What it says as “recipe” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first.",
     ],
   ])("that is broken gets words: %s", (hash, sentence) => {
-    const reading = readRecipeAddress(hash, shelf.slugs);
+    const reading = readRecipeAddress(hash, catalogue.slugs);
     expect(reading.ok ? "" : sayAddressIssue(reading.issue)).toBe(sentence);
   });
 });
@@ -107,7 +107,7 @@ describe("what lies on the desk first", () => {
     forget: (key) => memory.delete(key),
   };
   const texts = { "seed-list": textOf("seed-list") };
-  const start = (hash: string) => initialRecipe(hash, { device, shelf, texts });
+  const start = (hash: string) => initialRecipe(hash, { device, catalogue, texts });
 
   it("is a small recipe that is all right", () => {
     expect(start("").draft.text).toBe(FIRST_RECIPE);
