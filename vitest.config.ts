@@ -1,7 +1,7 @@
 /** Two sets of tests: those of the engine need nothing, those of the book share one that is built beforehand. */
 import { defineConfig } from "vitest/config";
 
-const OF_THE_BOOK = ["tests/book/**/*.test.ts", "tests/browser/**/*.test.ts"];
+const OF_THE_BOOK = ["tests/build/**/*.test.ts", "tests/browser/**/*.test.ts"];
 
 /** No test measures time by a limit: a limit only ends what hangs. */
 const ON_A_SLOW_MACHINE = {

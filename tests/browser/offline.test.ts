@@ -3,7 +3,7 @@ import { cpSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { TINY } from "../book/write-content.ts";
+import { TINY } from "../build/write-content.ts";
 import { testBrowser } from "./test-desk.ts";
 import { openTinyBooks, type TinyBooks } from "./tiny-books.ts";
 

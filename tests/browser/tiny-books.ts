@@ -2,7 +2,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { TINY } from "../book/write-content.ts";
+import { TINY } from "../build/write-content.ts";
 import { runCommand } from "../setup/run-command.ts";
 
 export interface TinyBooks {

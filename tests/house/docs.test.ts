@@ -14,9 +14,9 @@ const RUN_BY: Readonly<Record<string, string>> = {
   "npm run lint": ".ci/run",
   "npm run unused": ".ci/run",
   "npm run check": ".ci/run",
-  "npm start": "tests/book/start.test.ts",
-  "npm run build": "tests/book/build.test.ts",
-  "npm run build -- --content=content --output=_site": "tests/book/build.test.ts",
+  "npm start": "tests/build/start.test.ts",
+  "npm run build": "tests/build/build.test.ts",
+  "npm run build -- --content=content --output=_site": "tests/build/build.test.ts",
 };
 
 /** The commands of all `sh` fences. */

@@ -5,7 +5,7 @@ import type { FieldIssue } from "../../src/issue/facts/field-issue.ts";
 import { USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
-import { demoCatalogue } from "./page-shelf.ts";
+import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
 const { catalogue } = await demoCatalogue();
 const FAULT: FieldIssue = { field: "dotsAcross", kind: "control-character" };

@@ -1,8 +1,8 @@
 /** The small things that turn a chapter into a page: ids, sections, new lines, code in a sentence. */
 import { describe, expect, it } from "vitest";
-import { headingId, newLines } from "../../src/build/pages/guide/guide-chapter.ts";
-import { chapterSections } from "../../src/build/pages/template-filters.ts";
-import { codesHtml, htmlText } from "../../src/build/web/markup-text.ts";
+import { headingId, newLines } from "../../../src/build/pages/guide/guide-chapter.ts";
+import { chapterSections } from "../../../src/build/pages/template-filters.ts";
+import { codesHtml, htmlText } from "../../../src/build/web/markup-text.ts";
 
 describe("a heading's id", () => {
   it.each([

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { guideFence } from "../../src/view/guide/guide-fence.ts";
+import { guideFence } from "../../../src/view/guide/guide-fence.ts";
 
 describe("the words of a fence", () => {
   const example = { slug: "", on: [], isWrong: false, text: "x" };

@@ -1,15 +1,19 @@
 /** Every example and figure of the guide is built, as the book builds it, and what it shows is looked at. */
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import type { Scene } from "../../src/draw/scene.ts";
-import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
-import type { Recipe } from "../../src/recipe/recipe.ts";
-import { CUTTING_CAUTION } from "../../src/strip/cutting-caution.ts";
-import { readPattern, type ShownExample, showExample } from "../../src/view/guide/guide-example.ts";
-import { FIGURE_NAMES, guideFigure } from "../../src/view/guide/guide-figures.ts";
-import { guideNotebook } from "../../src/view/guide/guide-notebooks.ts";
-import { parseXml } from "../draw/parse-xml.ts";
-import { sourceFiles } from "../house/source-files.ts";
+import type { Scene } from "../../../src/draw/scene.ts";
+import { createSvgWriter } from "../../../src/draw/svg/write-svg.ts";
+import type { Recipe } from "../../../src/recipe/recipe.ts";
+import { CUTTING_CAUTION } from "../../../src/strip/cutting-caution.ts";
+import {
+  readPattern,
+  type ShownExample,
+  showExample,
+} from "../../../src/view/guide/guide-example.ts";
+import { FIGURE_NAMES, guideFigure } from "../../../src/view/guide/guide-figures.ts";
+import { guideNotebook } from "../../../src/view/guide/guide-notebooks.ts";
+import { parseXml } from "../../draw/parse-xml.ts";
+import { sourceFiles } from "../../house/source-files.ts";
 import { chapterFences } from "./chapters.ts";
 
 const write = createSvgWriter(createSVGWindow());

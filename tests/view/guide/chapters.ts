@@ -1,7 +1,7 @@
 /** The chapters of the guide as they are written, and their fences. */
 import markdownIt from "markdown-it";
-import { type GuideFence, guideFence } from "../../src/view/guide/guide-fence.ts";
-import { sourceFiles } from "../house/source-files.ts";
+import { type GuideFence, guideFence } from "../../../src/view/guide/guide-fence.ts";
+import { sourceFiles } from "../../house/source-files.ts";
 
 export interface ChapterFence {
   readonly info: string;

@@ -8,8 +8,8 @@ import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
+import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { demoCatalogue } from "./page-shelf.ts";
 
 const { content, catalogue } = await demoCatalogue();
 const reader = { readNotebook, readRecipe, readStripRecipe, reportIssues, sayIssue };

@@ -20,8 +20,8 @@ import {
   writeRecipeAddress,
 } from "../../src/view/address/recipe-address.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
+import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { demoCatalogue } from "./page-shelf.ts";
 
 const { content, catalogue } = await demoCatalogue();
 const textOf = (slug: string) => readFileSync(join(PROJECT, `content/patterns/${slug}.md`), "utf8");

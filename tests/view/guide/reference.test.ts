@@ -1,17 +1,17 @@
 /** The reference says what the readers do: every key is in it, and what it calls needed cannot be left out. */
 import { describe, expect, it } from "vitest";
-import { referenceWords } from "../../src/build/pages/guide/reference-words.ts";
-import { NOTEBOOK_KEYS } from "../../src/notebook/notebook-keys.ts";
-import { readNotebook } from "../../src/notebook/read-notebook.ts";
-import { BOOK_KEYS } from "../../src/recipe/book-keys.ts";
-import { readBook } from "../../src/recipe/read/read-book.ts";
-import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
-import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { FILLS, PURPOSES } from "../../src/recipe/recipe.ts";
-import { RECIPE_KEYS } from "../../src/recipe/recipe-keys.ts";
-import { STRIP_KEYS } from "../../src/recipe/strip-keys.ts";
-import { FORM_GROUPS, reference } from "../../src/view/guide/reference.ts";
-import { neededKeys } from "../../src/view/guide/reference-needed.ts";
+import { referenceWords } from "../../../src/build/pages/guide/reference-words.ts";
+import { NOTEBOOK_KEYS } from "../../../src/notebook/notebook-keys.ts";
+import { readNotebook } from "../../../src/notebook/read-notebook.ts";
+import { BOOK_KEYS } from "../../../src/recipe/book-keys.ts";
+import { readBook } from "../../../src/recipe/read/read-book.ts";
+import { readRecipe } from "../../../src/recipe/read/read-recipe.ts";
+import { readStripRecipe } from "../../../src/recipe/read/read-strip-recipe.ts";
+import { FILLS, PURPOSES } from "../../../src/recipe/recipe.ts";
+import { RECIPE_KEYS } from "../../../src/recipe/recipe-keys.ts";
+import { STRIP_KEYS } from "../../../src/recipe/strip-keys.ts";
+import { FORM_GROUPS, reference } from "../../../src/view/guide/reference.ts";
+import { neededKeys } from "../../../src/view/guide/reference-needed.ts";
 
 const files = reference();
 const groups = files.flatMap((file) => file.groups);

@@ -8,7 +8,7 @@ import { type NotebookFields, USUAL_FIELDS } from "../../src/view/fields/noteboo
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { slugFault, slugFor } from "../../src/view/fields/slug-for.ts";
 import { NO_STRIP, nameStrip } from "../../src/view/fields/strip-fields.ts";
-import { demoCatalogue } from "./page-shelf.ts";
+import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
 const { catalogue } = await demoCatalogue();
 

@@ -13,7 +13,7 @@ import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../src/view/fit-result.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
-import { demoCatalogue } from "./page-shelf.ts";
+import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
 const { content, catalogue } = await demoCatalogue();
 

@@ -3,7 +3,7 @@ import { runInNewContext } from "node:vm";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { fitFiles } from "../../src/build/pages/page-data.ts";
 import { type Catalogue, type CatalogueData, openCatalogue } from "../../src/view/catalogue.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { PROJECT } from "./run-command.ts";
 
 /** The content as it was read from files, and the same as the page knows it. */
 export async function demoCatalogue(): Promise<{

@@ -1,7 +1,7 @@
 /** An example that does not keep its word ends the build. */
 import { describe, expect, it } from "vitest";
-import { showExample } from "../../src/view/guide/guide-example.ts";
-import { type ExampleFence, guideFence } from "../../src/view/guide/guide-fence.ts";
+import { showExample } from "../../../src/view/guide/guide-example.ts";
+import { type ExampleFence, guideFence } from "../../../src/view/guide/guide-fence.ts";
 
 const GOOD = "---\ntitle: Halves\npurpose: page\npage: {columns: 2}\n---\n";
 const BAD = "---\ntitle: Halves\npurpose: pages\npage: {columns: 2}\n---\n";

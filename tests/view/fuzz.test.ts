@@ -23,8 +23,8 @@ import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../src/view/fit-result.ts";
 import { wildFields } from "../random/any-fields.ts";
 import { wildRecipe } from "../random/wild-recipe.ts";
+import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { demoCatalogue } from "./page-shelf.ts";
 
 const { content, catalogue } = await demoCatalogue();
 const texts = content.recipes.map(({ slug }) =>
