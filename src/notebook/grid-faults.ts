@@ -1,5 +1,4 @@
 /** Whether a grid lies on its paper and every step of it has a size. */
-
 import type { GridFault } from "../issue/facts/grid-fault.ts";
 import type { Axis } from "../measure/axis.ts";
 import { dotLength, endsAtEdge, type GridAxis, startsAtEdge } from "../measure/grid-axis.ts";

@@ -1,5 +1,4 @@
 /** Which way of counting makes all steps of an axis alike, judged by where its first and last dot lie. */
-
 import type { CountProposal, EndMargin } from "../issue/facts/count-proposal.ts";
 import type { Axis } from "../measure/axis.ts";
 import { type Count, dotLength, type GridAxis } from "../measure/grid-axis.ts";

@@ -1,5 +1,4 @@
 /** Reads a notebook's file: paper and grid in exact lengths, and whether the grid lies on the paper. */
-
 import type { Issue } from "../issue/facts/issue.ts";
 import { type Note, type Reading, readingOf, type TextFile } from "../issue/facts/reading.ts";
 import { AXES, type Axis } from "../measure/axis.ts";

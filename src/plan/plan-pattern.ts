@@ -1,5 +1,4 @@
 /** A pattern on a notebook: the first of its attempts that fits, or why the first one does not. */
-
 import type { Misfit } from "../issue/facts/misfit.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Recipe } from "../recipe/recipe.ts";

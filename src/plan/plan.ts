@@ -1,5 +1,4 @@
 /** A plan: a pattern worked out for one notebook, in whole steps. */
-
 import type { Misfit } from "../issue/facts/misfit.ts";
 import type { NearFit } from "../issue/facts/near-fit.ts";
 import type { PlanNote } from "../issue/facts/plan-note.ts";

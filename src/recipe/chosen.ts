@@ -1,5 +1,4 @@
 /** Which notebooks and patterns a book has, and whether those it names are there. */
-
 import type { Issue } from "../issue/facts/issue.ts";
 import { nearest } from "../source/nearest-word.ts";
 import type { NamedSlug } from "../source/schema/named-slugs.ts";

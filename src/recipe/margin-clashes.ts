@@ -1,5 +1,4 @@
 /** Which margins of a pattern land on one side in a notebook that the book has. */
-
 import type { Issue } from "../issue/facts/issue.ts";
 import type { Binding, Notebook } from "../notebook/notebook.ts";
 import { marginSides, type PageSide } from "./margin-sides.ts";

@@ -1,5 +1,4 @@
 /** What a pattern's recipe says, checked and with all short forms written out. */
-
 import type { TrackSize } from "../divide/question.ts";
 import type { Place } from "../issue/facts/place.ts";
 import type { Axis } from "../measure/axis.ts";

@@ -1,5 +1,4 @@
 /** One side of a strip: what the chosen patterns mark along one axis of a notebook. */
-
 import type { LeftOut } from "../issue/facts/strip-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import { middlesOf, usableSteps } from "../measure/grid-axis.ts";

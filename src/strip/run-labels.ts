@@ -1,3 +1,4 @@
+/** The letters that tell the runs of a side apart, and the patterns they belong to. */
 import { patternsOfRun } from "./pattern-of.ts";
 import type { Run, StripPattern, StripSide } from "./strip.ts";
 

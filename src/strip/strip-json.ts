@@ -1,5 +1,4 @@
 /** A strip as the book puts it out for other programs: `strip.json`. */
-
 import { sayLeftOut } from "../issue/words/say-strip-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import { positionLength } from "../measure/grid-axis.ts";

@@ -1,5 +1,4 @@
 /** A strip: the runs of chosen patterns, worked out for one notebook and laid into lanes. */
-
 import type { LeftOut } from "../issue/facts/strip-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Span } from "../measure/box.ts";

@@ -1,37 +1,49 @@
-/** The book's content in the page: what the build checked and wrote into a script beside it. */
+/** A book's content, looked up by slug: the same in the build and in the page. */
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 
-/** As the build wrote it; recipes come without their text. */
+/** What a book is made of; in the page recipes come without their text. */
 export interface CatalogueData {
   readonly notebooks: readonly Notebook[];
   readonly recipes: readonly Recipe[];
+  /** Patterns that have no page in the book, but strips carry them. */
+  readonly unlisted?: readonly Recipe[];
   readonly strips: readonly StripRecipe[];
 }
 
-declare global {
-  interface Window {
-    /** Set by `book.js`, which the build writes. */
-    readonly spanbookContent?: CatalogueData;
-  }
-}
-
-/** The content, ready to be looked up by slug. */
+/** The content, ready to be looked up. What is asked for by slug must be there: names are checked before. */
 export interface Catalogue extends CatalogueData {
-  readonly recipeBySlug: ReadonlyMap<string, Recipe>;
-  readonly titles: ReadonlyMap<string, string>;
+  /** Throws a RangeError where there is none; `recipe` also finds those that only strips carry. */
+  readonly recipe: (slug: string) => Recipe;
+  readonly notebook: (slug: string) => Notebook;
+  readonly strip: (slug: string) => StripRecipe;
+  /** Of the recipes that have pages. */
   readonly slugs: ReadonlySet<string>;
+  readonly titles: ReadonlyMap<string, string>;
 }
 
 /** Throws where a page was put together without its content. */
 export function openCatalogue(content: CatalogueData | undefined): Catalogue {
   if (!content) throw new Error("this page is without the book's content");
-  const { recipes } = content;
+  const { recipes, unlisted = [], notebooks, strips } = content;
   return {
     ...content,
-    recipeBySlug: new Map(recipes.map((recipe) => [recipe.slug, recipe])),
-    titles: new Map(recipes.map(({ slug, title }) => [slug, title])),
+    recipe: bySlug([...recipes, ...unlisted]),
+    notebook: bySlug(notebooks),
+    strip: bySlug(strips),
     slugs: new Set(recipes.map(({ slug }) => slug)),
+    titles: new Map(recipes.map(({ slug, title }) => [slug, title])),
+  };
+}
+
+function bySlug<Entry extends { readonly slug: string }>(
+  entries: readonly Entry[],
+): (slug: string) => Entry {
+  const known = new Map(entries.map((entry) => [entry.slug, entry]));
+  return (slug) => {
+    const entry = known.get(slug);
+    if (!entry) throw new RangeError(`the book has no ${slug}`);
+    return entry;
   };
 }

@@ -24,14 +24,14 @@ export interface FitResult {
 /** The drawn pattern's plan and the strip. Throws where the book has no such pattern: addresses are checked before. */
 export function fitResult(fit: Fit, catalogue: Catalogue): FitResult {
   const notebook = nameNotebook(fit.notebook, catalogue.notebooks);
-  const recipe = found(fit.pattern, catalogue);
+  const recipe = catalogue.recipe(fit.pattern);
   const plan = planPattern(recipe, notebook);
   const stripRecipe = chosenStrip(fit, recipe, catalogue);
   const slugs = new Set([...stripRecipe.across, ...stripRecipe.down]);
   const plans = new Map(
     [...slugs].map((slug) => [
       slug,
-      slug === recipe.slug ? plan : planPattern(found(slug, catalogue), notebook),
+      slug === recipe.slug ? plan : planPattern(catalogue.recipe(slug), notebook),
     ]),
   );
   const strip = buildStrip({ recipe: stripRecipe, notebook, plans, titles: catalogue.titles });
@@ -42,10 +42,4 @@ export function fitResult(fit: Fit, catalogue: Catalogue): FitResult {
 function chosenStrip({ strip }: Fit, recipe: Recipe, { strips }: Catalogue): StripRecipe {
   if (strip.across.length + strip.down.length === 0) return singleStripRecipe(recipe);
   return nameStrip(strip, strips);
-}
-
-function found(slug: string, { recipeBySlug }: Catalogue): Recipe {
-  const recipe = recipeBySlug.get(slug);
-  if (!recipe) throw new RangeError(`the book has no pattern ${slug}`);
-  return recipe;
 }

@@ -1,6 +1,4 @@
 /** Plans of a book's patterns on its notebooks, and the strips that carry them. */
-
-import type { Content } from "../build/content/load-content.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import { planPattern } from "../plan/plan-pattern.ts";
@@ -8,6 +6,7 @@ import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 import { buildStrip } from "../strip/build-strip.ts";
 import type { Strip } from "../strip/strip.ts";
+import { type CatalogueData, openCatalogue } from "./catalogue.ts";
 
 export interface Planner {
   /** By slug; of those, too, that only strips carry. Throws where there is none: names are checked before. */
@@ -19,10 +18,8 @@ export interface Planner {
 }
 
 /** Keeps the plans of one notebook at a time: who goes notebook by notebook plans each pattern once. */
-export function openPlanner({ recipes, unlisted, notebooks, strips }: Content): Planner {
-  const recipeOf = bySlug([...recipes, ...unlisted]);
-  const notebookOf = bySlug(notebooks);
-  const stripOf = bySlug(strips);
+export function openPlanner(content: CatalogueData): Planner {
+  const { recipe: recipeOf, notebook: notebookOf, strip: stripOf } = openCatalogue(content);
   const plans = new Map<string, Plan>();
   let planned = "";
   const planOf = (pattern: string, notebook: string): Plan => {
@@ -43,15 +40,4 @@ export function openPlanner({ recipes, unlisted, notebooks, strips }: Content): 
     });
   };
   return { recipe: recipeOf, notebook: notebookOf, strip: stripOf, planOf, stripOn };
-}
-
-function bySlug<Entry extends { readonly slug: string }>(
-  entries: readonly Entry[],
-): (slug: string) => Entry {
-  const known = new Map(entries.map((entry) => [entry.slug, entry]));
-  return (slug) => {
-    const entry = known.get(slug);
-    if (!entry) throw new RangeError(`the book has no ${slug}`);
-    return entry;
-  };
 }

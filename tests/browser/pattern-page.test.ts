@@ -1,5 +1,4 @@
 /** A pattern's page in a browser, from disk: what it keeps, copies and prints. */
-
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";

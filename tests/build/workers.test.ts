@@ -2,14 +2,11 @@
 import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { pairSources, stripSources } from "../../src/build/artifacts/cache/sources.ts";
 import { openCaches } from "../../src/build/artifacts/caches.ts";
-import { pairsOf, patternSources } from "../../src/build/artifacts/make/page-artifacts.ts";
+import { pairsOf } from "../../src/build/artifacts/make/page-artifacts.ts";
 import { openPatternRenderer } from "../../src/build/artifacts/make/pattern-renderer.ts";
-import {
-  openStripRenderer,
-  stripPairs,
-  stripViewSources,
-} from "../../src/build/artifacts/make/strip-renderer.ts";
+import { openStripRenderer, stripPairs } from "../../src/build/artifacts/make/strip-renderer.ts";
 import { pdfFiles } from "../../src/build/artifacts/pdf/pdf-file.ts";
 import { startWorkers } from "../../src/build/artifacts/prebuild/start-workers.ts";
 import { closeWorkQueue, openWorkQueue, takeFrom } from "../../src/build/artifacts/work-queue.ts";
@@ -59,25 +56,25 @@ const unmade = () => {
   throw new Error("this piece was not made");
 };
 
-describe("what is made with two helpers", () => {
-  it("are the pieces that one thread makes, each once", async () => {
+describe("what is made with two workers", () => {
+  it("are the artifacts that one thread makes, each once", async () => {
     const content = await contentOf(MANY);
     const call = await callWith(content);
     const { caches, engine } = call;
     const workers = startWorkers({ ...call, most: 2 });
     await workers.makeArtifacts();
     await workers.finish();
-    const [press, pressStrip] = [openPatternRenderer(content), openStripRenderer(content)];
+    const [render, renderStrip] = [openPatternRenderer(content), openStripRenderer(content)];
     const pairs = pairsOf(content);
     const strips = stripPairs(content);
     expect([pairs.length, strips.length]).toEqual([144, 2]);
     for (const pair of pairs) {
-      const sources = patternSources(pair, content, engine.version);
-      expect(caches.patterns.take(sources, unmade)).toEqual(press(pair));
+      const sources = [engine.version, ...pairSources(pair, content)];
+      expect(caches.patterns.take(sources, unmade)).toEqual(render(pair));
     }
     for (const pair of strips) {
-      const sources = stripViewSources(pair, content, engine.version);
-      expect(caches.strips.take(sources, unmade)).toEqual(pressStrip(pair));
+      const sources = [engine.version, ...stripSources(pair, content)];
+      expect(caches.strips.take(sources, unmade)).toEqual(renderStrip(pair));
     }
     expect(caches.settle()).toEqual({ found: 0, made: 146 });
   });

@@ -1,40 +1,106 @@
 /** Which folder may import which: the house's one-way rule, as a check over files given as text. */
 import { posix } from "node:path";
 
-/** The folders of the engine, lowest first: each may import itself and those before it. */
-const ORDER = [
-  "src/measure",
-  "src/divide",
-  "src/problem",
-  "src/written",
-  "src/notebook",
-  "src/recipe",
-  "src/plan",
-  "src/strip",
-  "src/draw",
-  "src/print",
+/** Lowest rank first: a folder may import itself and what has a lower rank. Folders of one rank do not see each other. */
+export const RANKS: readonly (readonly string[])[] = [
+  ["src/measure"],
+  ["src/divide"],
+  ["src/issue"],
+  ["src/source", "src/calendar"],
+  ["src/notebook"],
+  ["src/recipe"],
+  ["src/plan"],
+  ["src/strip"],
+  ["src/setup", "src/draw"],
+  ["src/print"],
+  ["src/view"],
+  ["src/build", "site"],
 ];
 
-/** The doors may import everything. */
-const DOORS = ["src/book", "site"];
+/**
+ * The floors inside a folder, lowest first: a subfolder named here may import those before it, and "." stands for
+ * the folder's own files. What is not named is bound by its folder's rank alone.
+ */
+export const FLOORS: Readonly<Record<string, readonly (readonly string[])[]>> = {
+  "src/issue": [["facts"], ["words"], ["report"]],
+  "src/print": [["."], ["sheets"], ["pdf"]],
+  "src/build": [
+    ["bundle", "content"],
+    ["artifacts"],
+    ["output"],
+    ["web"],
+    ["pages"],
+    ["cli"],
+    ["."],
+  ],
+  "site/script": [
+    ["ui", "device"],
+    ["lazy", "offline"],
+    ["app"],
+    ["draw-along"],
+    ["fit", "recipe", "gallery", "measure", "notebook", "strip", "setup", "kept"],
+  ],
+};
 
 /** Packages that only the named folders may use. */
 const PACKAGES: readonly { readonly name: RegExp; readonly folders: readonly string[] }[] = [
-  { name: /^node:|^svgdom$|^esbuild$|^@11ty\//, folders: ["src/book"] },
-  { name: /^@svgdotjs\//, folders: ["src/draw", "src/book", "site"] },
-  { name: /^(yaml|zod)/, folders: ["src/written", "src/notebook", "src/recipe", "src/book"] },
+  { name: /^@11ty\//, folders: ["src/build/pages"] },
+  { name: /^esbuild$/, folders: ["src/build/bundle", "src/build/artifacts"] },
+  { name: /^node:|^svgdom$|^markdown-it$|^@resvg\//, folders: ["src/build"] },
+  { name: /^@svgdotjs\//, folders: ["src/draw/svg", "src/build/artifacts", "site/script"] },
+  {
+    name: /^(yaml|zod)/,
+    folders: ["src/source", "src/notebook", "src/recipe", "site/script/lazy/reader"],
+  },
+  { name: /^(pdfkit|fontkit)/, folders: ["src/print/pdf", "site/script/lazy/print"] },
+  { name: /^@(codemirror|lezer)\//, folders: ["site/script/lazy/editor"] },
+];
+
+/** Names of the web's own that only one place may use, since what it keeps must have one owner. */
+const NAMES: readonly {
+  readonly name: RegExp;
+  readonly within: string;
+  readonly owner: RegExp;
+  readonly what: string;
+}[] = [
+  {
+    name: /\blocalStorage\b/,
+    within: "site/script/",
+    owner: /^site\/script\/device\//,
+    what: "localStorage",
+  },
+  {
+    name: /\bhistory\.(push|replace)State|"hashchange"/,
+    within: "site/script/",
+    owner:
+      /^site\/script\/(app\/bind-address|draw-along\/step-address|fit\/bind-fit-address|gallery\/gallery-store|recipe\/bind-recipe-address)\.ts$/,
+    what: "the address",
+  },
+  {
+    name: /\bcreateHash\b/,
+    within: "src/",
+    owner: /^src\/build\/(artifacts\/cache|bundle)\//,
+    what: "createHash",
+  },
+  {
+    name: /\blocalStorage\b|\bglobalThis\b|\bDate\.now\b|\bnew Date\b|\bMath\.random\b|\bperformance\.now\b|\bprocess\./,
+    within: "src/",
+    owner: /^src\/(build|draw\/svg|print)\//,
+    what: "the surroundings of a program",
+  },
 ];
 
 /** What is wrong with the imports of some files: `from: sentence`, sorted. */
 export function importIssues(files: ReadonlyMap<string, string>): readonly string[] {
-  const issues = [...files].flatMap(([path, text]) =>
-    importsOf(text).flatMap((target) => {
+  const issues = [...files].flatMap(([path, text]) => [
+    ...importsOf(text).flatMap((target) => {
       const wrong = target.startsWith(".")
         ? wrongFolder(path, posix.join(posix.dirname(path), target), files)
         : wrongPackage(path, target);
       return wrong ? [`${path}: ${wrong}`] : [];
     }),
-  );
+    ...wrongNames(path, text),
+  ]);
   return [...issues, ...cycles(files)].sort();
 }
 
@@ -51,19 +117,47 @@ function wrongFolder(
   target: string,
   files: ReadonlyMap<string, string>,
 ): string | undefined {
-  const from = folderOf(path);
-  const to = folderOf(target);
+  const [from, to] = [folderOf(path), folderOf(target)];
   if (!files.has(target)) return `imports ${target}, which does not exist`;
-  if (DOORS.includes(from)) return undefined;
-  if (!ORDER.includes(from)) return `${from} has no place in the house`;
-  const isBelow = ORDER.includes(to) && ORDER.indexOf(to) <= ORDER.indexOf(from);
-  return isBelow ? undefined : `${from} may not import ${to}`;
+  const rank = rankOf(from);
+  if (rank < 0) return `${from} has no place in the house`;
+  if (from !== to) return rankOf(to) < rank ? undefined : `${from} may not import ${to}`;
+  return wrongFloor(path, target);
+}
+
+function wrongFloor(path: string, target: string): string | undefined {
+  for (const [folder, floors] of Object.entries(FLOORS)) {
+    if (!path.startsWith(`${folder}/`) || !target.startsWith(`${folder}/`)) continue;
+    const [from, to] = [roomIn(folder, path), roomIn(folder, target)];
+    const floorOf = (room: string) => floors.findIndex((rooms) => rooms.includes(room));
+    if (from === to || floorOf(from) < 0 || floorOf(to) < 0) continue;
+    if (floorOf(to) < floorOf(from)) continue;
+    return `${folder}/${from} may not import ${folder}/${to}`;
+  }
+  return undefined;
 }
 
 function wrongPackage(path: string, target: string): string | undefined {
   const rule = PACKAGES.find(({ name }) => name.test(target));
-  if (!rule || rule.folders.includes(folderOf(path))) return undefined;
-  return `${folderOf(path)} may not import ${target}`;
+  if (!rule || rule.folders.some((folder) => path.startsWith(`${folder}/`))) return undefined;
+  return `${posix.dirname(path)} may not import ${target}`;
+}
+
+function wrongNames(path: string, text: string): readonly string[] {
+  const code = text.replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, "");
+  return NAMES.filter(
+    ({ name, within, owner }) => path.startsWith(within) && !owner.test(path) && name.test(code),
+  ).map(({ what }) => `${path}: may not use ${what}`);
+}
+
+function rankOf(folder: string): number {
+  return RANKS.findIndex((folders) => folders.includes(folder));
+}
+
+/** The subfolder of a folder that a file lies in, or "." for its own files. */
+function roomIn(folder: string, path: string): string {
+  const [room = "", inner] = path.slice(folder.length + 1).split("/");
+  return inner === undefined ? "." : room;
 }
 
 function folderOf(path: string): string {

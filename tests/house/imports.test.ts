@@ -4,7 +4,7 @@ import { importIssues, importsOf } from "./import-rules.ts";
 import { sourceFiles } from "./source-files.ts";
 
 describe("the house", () => {
-  const files = sourceFiles(["src", "site"], [".ts"]);
+  const files = sourceFiles(["src", "site"], [".ts", ".mts", ".mjs"]);
 
   it("is looked at whole", () => {
     const imports = [...files.values()].flatMap((text) => importsOf(text));
@@ -33,8 +33,8 @@ describe("a planted wrong import is found", () => {
     ],
     [
       "a re-export",
-      { "src/problem/a.ts": 'export { x } from "../plan/plan.ts";' },
-      "src/problem/a.ts: src/problem may not import src/plan",
+      { "src/issue/a.ts": 'export { x } from "../plan/plan.ts";' },
+      "src/issue/a.ts: src/issue may not import src/plan",
     ],
     [
       "an import over several lines",
@@ -47,12 +47,12 @@ describe("a planted wrong import is found", () => {
       "src/draw/a.ts: src/draw may not import src/print",
     ],
     [
-      "Eleventy outside the book",
+      "Eleventy outside the pages",
       { "src/draw/a.ts": 'import Eleventy from "@11ty/eleventy";' },
       "src/draw/a.ts: src/draw may not import @11ty/eleventy",
     ],
     [
-      "the file system below the book",
+      "the file system below the build",
       { "src/plan/a.ts": 'import { readFileSync } from "node:fs";' },
       "src/plan/a.ts: src/plan may not import node:fs",
     ],
@@ -65,6 +65,54 @@ describe("a planted wrong import is found", () => {
       "a folder that nobody gave a place",
       { "src/misc/a.ts": 'import "../plan/plan.ts";' },
       "src/misc/a.ts: src/misc has no place in the house",
+    ],
+    [
+      "the build that knows the page's scripts",
+      { "src/build/cli/a.ts": 'import "../../../site/script/b.ts";', "site/script/b.ts": "" },
+      "src/build/cli/a.ts: src/build may not import site",
+    ],
+    [
+      "a page's script that knows the build",
+      {
+        "site/script/fit/a.ts": 'import type { X } from "../../../src/build/b.ts";',
+        "src/build/b.ts": "",
+      },
+      "site/script/fit/a.ts: site may not import src/build",
+    ],
+    [
+      "a page that knows another page",
+      { "site/script/fit/a.ts": 'import "../gallery/b.ts";', "site/script/gallery/b.ts": "" },
+      "site/script/fit/a.ts: site/script/fit may not import site/script/gallery",
+    ],
+    [
+      "a floor that knows the one above it",
+      { "src/issue/facts/a.ts": 'import "../words/b.ts";', "src/issue/words/b.ts": "" },
+      "src/issue/facts/a.ts: src/issue/facts may not import src/issue/words",
+    ],
+    [
+      "a package in the wrong place",
+      { "src/view/a.ts": 'import * as zod from "zod";' },
+      "src/view/a.ts: src/view may not import zod",
+    ],
+    [
+      "what is kept on the device, known elsewhere",
+      { "site/script/fit/a.ts": "localStorage.clear();" },
+      "site/script/fit/a.ts: may not use localStorage",
+    ],
+    [
+      "the address, changed elsewhere",
+      { "site/script/ui/a.ts": 'history.pushState(null, "", "#a");' },
+      "site/script/ui/a.ts: may not use the address",
+    ],
+    [
+      "a hash made elsewhere",
+      { "src/build/web/a.ts": "const hash = createHash(name);" },
+      "src/build/web/a.ts: may not use createHash",
+    ],
+    [
+      "a clock in the engine",
+      { "src/plan/a.ts": "const now = Date.now();" },
+      "src/plan/a.ts: may not use the surroundings of a program",
     ],
     [
       "a cycle",

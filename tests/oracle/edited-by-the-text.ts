@@ -1,5 +1,4 @@
 /** A recipe changed as a near fit tells it: by its words alone, at the place that it names, as an author would. */
-
 import type {
   MarginChange,
   NameChange,

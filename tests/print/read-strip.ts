@@ -1,5 +1,4 @@
 /** A printed strip as a hand would use it: cut out, its pieces laid on one another's line, and its ticks read off. */
-
 import type { Rect } from "../../src/draw/geometry/rect.ts";
 import { ROLE_STYLES } from "../../src/draw/style/role-style.ts";
 import { type ReadLine, type ReadStroke, readSizes, readStrokes } from "./poppler.ts";

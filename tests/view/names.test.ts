@@ -1,5 +1,4 @@
 /** What somebody's notebook and strip are called, and under which file names they go. */
-
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { SLUG } from "../../src/source/slug.ts";

@@ -1,11 +1,10 @@
 /** Opens a page on the reader's notebook while it is still being read. */
-
 import { openDevice } from "../device/device.ts";
 // So no picture of another notebook is loaded first. What it misses is opened once more when the page is whole.
 import { keptNotebook } from "../device/my-notebook.ts";
 import { openOnNotebook } from "../device/open-on-notebook.ts";
 
-const device = openDevice(() => localStorage);
+const device = openDevice();
 /** An address such as `#on=a6` asks for a notebook by itself. */
 const asked = new URLSearchParams(location.hash.slice(1)).get("on");
 

@@ -20,7 +20,7 @@ export const KEPT = {
 } as const;
 
 /** A device that never throws. `storage` is asked for when it is needed: to name it may throw already. */
-export function openDevice(storage: () => Storage): Device {
+export function openDevice(storage = (): Storage => localStorage): Device {
   const attempt = <T>(act: (store: Storage) => T): T | undefined => {
     try {
       return act(storage());

@@ -1,5 +1,4 @@
 /** The printer's correction as it is kept on the device, and as it is typed. */
-
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";

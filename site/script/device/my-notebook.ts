@@ -1,5 +1,4 @@
 /** The reader's own notebook: remembered between visits, and taken wherever a page leaves the choice to them. */
-
 import { type Device, KEPT } from "./device.ts";
 import { openOnNotebook } from "./open-on-notebook.ts";
 

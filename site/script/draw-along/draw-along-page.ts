@@ -1,5 +1,4 @@
 /** The script of a pattern's page: its drawing stroke by stroke, what the drawing shows, and its marks to copy. */
-
 import { readAlongData } from "../../../src/view/draw-along/plan-data.ts";
 import { type Device, KEPT, openDevice } from "../device/device.ts";
 import { theOne } from "../ui/parts.ts";
@@ -8,7 +7,7 @@ import { bindCopying } from "./marks-table.ts";
 import { followAddress } from "./step-address.ts";
 import { openStepper } from "./stepper.ts";
 
-const device = openDevice(() => localStorage);
+const device = openDevice();
 bindSwitches(document, device);
 bindCopying(document);
 startAlong(window, device);

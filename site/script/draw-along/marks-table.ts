@@ -1,7 +1,6 @@
+/** Copies a table of marks, so that it can be put into a sheet of figures or a message. */
 import type { MarksTable } from "../../../src/view/draw-along/marks-tables.ts";
 import { makeElement } from "../ui/make-element.ts";
-
-/** Copies a table of marks, so that it can be put into a sheet of figures or a message. */
 
 /** Wakes the buttons that copy, in a page or a part of it that holds their tables as well. */
 export function bindCopying(part: ParentNode): void {

@@ -1,5 +1,4 @@
 /** Where the keeper is on the way through the steps. */
-
 import type { Hand } from "../../../src/plan/order/draw-order.ts";
 import type { AlongPlan } from "../../../src/view/draw-along/plan-data.ts";
 import { type AlongStep, alongSteps } from "../../../src/view/draw-along/steps.ts";

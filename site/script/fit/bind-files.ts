@@ -1,5 +1,4 @@
 /** The link to the page, opening a file, and forgetting what is kept on the device. */
-
 import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
 import { type Device, KEPT } from "../device/device.ts";
 import { openedFile } from "../lazy/reader/open-file.ts";

@@ -1,5 +1,4 @@
 /** The fit page: puts its parts together. */
-
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { startFit } from "../app/initial-state.ts";
 import { openDevice } from "../device/device.ts";
@@ -30,7 +29,7 @@ if (catalogue.recipes.length > 0) openPage();
 else partOf(document, "fit").hidden = true;
 
 function openPage(): void {
-  const device = openDevice(() => localStorage);
+  const device = openDevice();
   const start = startFit(location.hash, device, catalogue);
   const store = openFitStore(catalogue, start.fit);
   const [draw, queue] = [openDraw(window), openQueue(window)];

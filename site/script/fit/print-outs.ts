@@ -1,5 +1,4 @@
 /** What is printed from the page: the strip on its sheets, or the drawn pattern, stretched as the printer needs it. */
-
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";

@@ -1,5 +1,4 @@
 /** Which sheets the printer takes and how it is corrected: filled in once, and kept on the device. */
-
 import type { PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import type { PrinterPaper } from "../../../src/print/sheets/printer-paper.ts";
 import type { Device } from "../device/device.ts";

@@ -1,5 +1,4 @@
 /** All patterns of the book on this notebook: worked out when there is time, drawn when they come into view. */
-
 import { blankScene } from "../../../src/draw/page/blank-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
@@ -36,24 +35,22 @@ export function bindCards(
   const sight = openSight(cards, (card) => drawSoon(card.slug));
   let notebook = store.state().notebook;
   let plans = new Map<string, Plan>();
-  const planOf = (slug: string): Plan | undefined => {
-    const recipe = store.catalogue.recipeBySlug.get(slug);
-    const plan = plans.get(slug) ?? (recipe && planPattern(recipe, notebook));
-    if (plan) plans.set(slug, plan);
+  const planOf = (slug: string): Plan => {
+    const plan = plans.get(slug) ?? planPattern(store.catalogue.recipe(slug), notebook);
+    plans.set(slug, plan);
     return plan;
   };
   const drawSoon = (slug: string) =>
     queue.put(`thumbnail ${slug}`, () => {
-      const [card, plan] = [cards.get(slug), planOf(slug)];
-      if (card && plan) drawThumbnail(card, plan, { store, draw, notebook });
+      const card = cards.get(slug);
+      if (card) drawThumbnail(card, planOf(slug), { store, draw, notebook });
       return false;
     });
   const planAll = () => {
     const waiting = [...cards.values()];
     queue.put("statuses", () => {
       const card = waiting.shift();
-      const plan = card && planOf(card.slug);
-      if (card && plan) card.showStatus(statusWords(plan));
+      if (card) card.showStatus(statusWords(planOf(card.slug)));
       if (waiting.length > 0) return true;
       cardFilter.count();
       for (const seen of sight.seenAgain()) drawSoon(seen.slug);
@@ -102,8 +99,7 @@ function drawThumbnail(
   plan: Plan,
   { store, draw, notebook }: { store: FitStore; draw: Draw; notebook: Notebook },
 ): void {
-  const recipe = store.catalogue.recipeBySlug.get(card.slug);
-  if (!recipe) return;
+  const recipe = store.catalogue.recipe(card.slug);
   const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
   const { width, height } = scene.frame;
   card.showPicture(pictureAddress(draw.file(scene)), width, height);

@@ -1,5 +1,4 @@
 /** Which way of counting is proposed for the notebook, and why; one press takes it. */
-
 import type { CountProposal } from "../../../src/issue/facts/count-proposal.ts";
 import { sayCount, sayMm } from "../../../src/issue/words/say-count.ts";
 import { sayCountProposal } from "../../../src/issue/words/say-count-proposal.ts";

@@ -1,5 +1,4 @@
 /** Drawing along on the keeper's own notebook: whatever the page shows can be drawn stroke by stroke. */
-
 import { sayCounting, sayOrder } from "../../../src/issue/words/say-stroke.ts";
 import { drawOrder } from "../../../src/plan/order/draw-order.ts";
 import { marksTables } from "../../../src/view/draw-along/marks-tables.ts";

@@ -1,5 +1,4 @@
 /** The line of controls above the gallery, and the form that it is. */
-
 import { type Known, readGalleryWords } from "../../../src/view/address/gallery-address.ts";
 import { chosenCount, type GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
 import { theOne } from "../ui/parts.ts";

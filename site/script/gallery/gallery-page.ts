@@ -28,7 +28,7 @@ if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
   document.documentElement.classList.add("choosing");
   openGallery(window, {
     facts,
-    device: openDevice(() => localStorage),
+    device: openDevice(),
     loadSearch: searchLoader(window),
   });
 }

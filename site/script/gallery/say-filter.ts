@@ -1,5 +1,4 @@
 /** The reader's wishes and what came of them, in words. */
-
 import type { Filter, GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
 import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
 

@@ -1,5 +1,4 @@
 /** A search that may still be on its way: what it has found, or why it has not. */
-
 import type { AsPlainObject } from "minisearch";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import type { openSearch, Search } from "./search-patterns.ts";

@@ -1,5 +1,4 @@
 /** The gallery as it is seen: the cards that are as wished, and what is said about them. */
-
 import { filterPatterns, relaxations } from "../../../src/view/gallery/filter-patterns.ts";
 import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
 import {

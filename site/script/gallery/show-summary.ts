@@ -1,5 +1,4 @@
 /** What the gallery says about what it shows: how much it is, and what to do where it is nothing. */
-
 import type { Relaxation } from "../../../src/view/gallery/filter-patterns.ts";
 import type { Filter, GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
 import { makeElement } from "../ui/make-element.ts";

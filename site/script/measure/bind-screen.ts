@@ -1,5 +1,4 @@
 /** The screen, measured with a bank card, and what it shows in true size then. */
-
 import type { Scene } from "../../../src/draw/scene.ts";
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";

@@ -9,7 +9,7 @@ import { bindPrinter } from "./bind-printer.ts";
 import { bindScreen } from "./bind-screen.ts";
 
 const catalogue = openCatalogue(window.spanbookContent);
-const device = openDevice(() => localStorage);
+const device = openDevice();
 
 enhancePart(document, "measures");
 bindScreen(document, { device, draw: openDraw(window), catalogue });

@@ -1,5 +1,4 @@
 /** A rule of 100 mm, to be held against a real one. */
-
 import { lineData } from "../../../src/draw/geometry/path-data.ts";
 import { sheetMark } from "../../../src/draw/page/paper-marks.ts";
 import type { Mark, Scene } from "../../../src/draw/scene.ts";

@@ -1,3 +1,4 @@
+/** The files that a device keeps: found, fetched and forgotten, the builds of one book apart from one another. */
 import type { WorkerScope } from "./worker-scope.ts";
 
 export interface KeptFiles {

@@ -1,5 +1,4 @@
 /** The service worker: keeps the book's lists and guide from the first visit on, and every page that is looked at. */
-
 import { openKeptFiles } from "./cached-files.ts";
 import { answer, isAnswered } from "./respond.ts";
 import type { WorkerScope } from "./worker-scope.ts";

@@ -1,5 +1,4 @@
 /** The problems of a recipe as a list: each place can be gone to, each has the build's own words. */
-
 import type { Issue } from "../../../src/issue/facts/issue.ts";
 import type { Place } from "../../../src/issue/facts/place.ts";
 import type { Said } from "../../../src/issue/words/said.ts";

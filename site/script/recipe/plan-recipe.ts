@@ -1,5 +1,4 @@
 /** What a recipe comes to on a notebook while it is written: read and planned as in the build, or what is wrong with it. */
-
 import type { Issue } from "../../../src/issue/facts/issue.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";

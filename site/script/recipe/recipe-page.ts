@@ -31,7 +31,7 @@ async function openPage(): Promise<void> {
   const catalogue = openCatalogue(window.spanbookContent);
   const texts = () => recipeTexts(window, load);
   const reader = await readerPart(window, load);
-  const device = openDevice(() => localStorage);
+  const device = openDevice();
   const written = needsTexts(location.hash, catalogue) ? await texts() : {};
   const start = initialRecipe(location.hash, { device, catalogue, texts: written });
   const store = openRecipeStore(start.draft, catalogue, reader);

@@ -1,5 +1,4 @@
 /** What lies on the recipe page now, what it comes to, and who is told when that changes. */
-
 import type { RecipeDraft } from "../../../src/view/address/recipe-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";

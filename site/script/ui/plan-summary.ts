@@ -1,5 +1,4 @@
 /** What there is to say of a plan beside its drawing: what the paper does, why it does not fit, how it divides. */
-
 import { sayAlternative } from "../../../src/issue/words/say-alternative.ts";
 import { sayMisfit } from "../../../src/issue/words/say-misfit.ts";
 import { sayNearFit, sayNearFits } from "../../../src/issue/words/say-near-fit.ts";

@@ -3,14 +3,14 @@ import { join } from "node:path";
 import type { NotebookView } from "../../view/notebook/notebook-view.ts";
 import type { PatternView } from "../../view/pattern/pattern-view.ts";
 import type { StripView } from "../../view/strip/strip-view.ts";
-import type { ChapterView } from "../pages/guide/guide-chapter.ts";
 import { type Cache, type CacheTally, openCache } from "./cache/cache.ts";
 import { openPdfCache, type PdfCache } from "./pdf/pdf-cache.ts";
 
 export interface Caches {
   readonly patterns: Cache<PatternView>;
   readonly notebooks: Cache<NotebookView>;
-  readonly chapters: Cache<ChapterView>;
+  /** The HTML beside each fence of a chapter of the guide, in their order. */
+  readonly chapters: Cache<readonly string[]>;
   readonly strips: Cache<StripView>;
   readonly pdfs: PdfCache;
   /** Counts all kinds but the PDF files since the last call, and clears away what is too much. */
@@ -20,12 +20,12 @@ export interface Caches {
 /** A build asks for an artifact a few times and ends; who edits waits for all artifacts of the book, again and again. */
 const WHILE_SERVING = { memoryBytes: 128 << 20 };
 
-/** Memos in folders of their own below one folder. */
+/** Caches in folders of their own below one folder. */
 export function openCaches(folder: string, mode: Mode): Caches {
   const limits = mode === "serve" ? WHILE_SERVING : {};
   const patterns = openCache<PatternView>(join(folder, "patterns"), limits);
   const notebooks = openCache<NotebookView>(join(folder, "notebooks"), limits);
-  const chapters = openCache<ChapterView>(join(folder, "chapters"), limits);
+  const chapters = openCache<readonly string[]>(join(folder, "chapters"), limits);
   const strips = openCache<StripView>(join(folder, "strips"), limits);
   return {
     patterns,

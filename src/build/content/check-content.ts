@@ -1,5 +1,4 @@
 /** Reads the whole content and says what is wrong with it, or what it holds. */
-
 import { reportIssues } from "../../issue/report/report.ts";
 import { type Content, loadContent } from "./load-content.ts";
 

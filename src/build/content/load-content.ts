@@ -1,5 +1,4 @@
 /** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
-
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
@@ -12,11 +11,12 @@ import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import type { CatalogueData } from "../../view/catalogue.ts";
 import { BOOK, findMisplaced, type Misplaced } from "./find-misplaced.ts";
 import { loadFile, openRoot } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
 
-export interface Content {
+export interface Content extends CatalogueData {
   readonly book: BookFile;
   /** The book's, in its order. */
   readonly notebooks: readonly Notebook[];

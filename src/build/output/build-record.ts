@@ -1,7 +1,7 @@
 /** Remembers what a book was made from and how it lay on disk, to know when a build has nothing to do. */
-import { createHash } from "node:crypto";
 import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
+import { keyOf } from "../artifacts/cache/cache.ts";
 import { diskCache } from "../artifacts/cache/disk-cache.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
@@ -31,7 +31,7 @@ export interface BookPlace {
 export function openRecord(place: BookPlace): BookRecord {
   const { output, records } = place;
   const disk = diskCache(records);
-  const key = shortHash([output]);
+  const key = keyOf([output]);
   const state = () => JSON.stringify({ sources: sourcesHash(place), files: manifestOf(output) });
   return {
     isCurrent: () => {
@@ -55,7 +55,7 @@ function sourcesHash({ project, engine, content }: BookPlace): string {
     file,
     readFileSync(join(project, file), "latin1"),
   ]);
-  return shortHash([engine.version, ...written, ...parts]);
+  return keyOf([engine.version, ...written, ...parts]);
 }
 
 /** Every file with its size and when it was written, which changes when anybody touches it. */
@@ -64,8 +64,4 @@ function manifestOf(output: string): readonly (readonly [string, number, number]
     const { size, mtimeMs } = statSync(join(output, file));
     return [file, size, mtimeMs];
   });
-}
-
-function shortHash(parts: readonly string[]): string {
-  return createHash("sha256").update(JSON.stringify(parts)).digest("hex").slice(0, 32);
 }

@@ -1,7 +1,7 @@
 /** One name for all that goes into a book: while nothing of it changes, two builds are the same and so is their name. */
-import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { keyOf } from "../artifacts/cache/cache.ts";
 import type { Content } from "../content/load-content.ts";
 import { filesIn } from "./output-folder.ts";
 
@@ -18,13 +18,12 @@ export interface BuildSources {
 
 /** Twenty hexadecimal digits. */
 export function buildVersion({ content, project, version }: BuildSources): string {
-  const hash = createHash("sha256").update(version);
-  for (const [path, text] of content.texts) hash.update(JSON.stringify([path, text]));
   const paths = FOLDERS.flatMap((folder) =>
     filesIn(join(project, folder)).map((path) => `${folder}/${path}`),
   );
-  for (const path of [...paths, ...FILES]) {
-    hash.update(JSON.stringify(path)).update(readFileSync(join(project, path)));
-  }
-  return hash.digest("hex").slice(0, 20);
+  const files = [...paths, ...FILES].flatMap((path) => [
+    path,
+    readFileSync(join(project, path), "latin1"),
+  ]);
+  return keyOf([version, ...[...content.texts].flat(), ...files]).slice(0, 20);
 }

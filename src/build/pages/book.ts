@@ -5,6 +5,8 @@ import type { CountingRow } from "../../view/notebook/counting-table.ts";
 import type { DivisionRow, EvenRow } from "../../view/notebook/division-rows.ts";
 import type { AxisFact } from "../../view/notebook/notebook-facts.ts";
 import type { AxisFigures } from "../../view/notebook/notebook-figures.ts";
+import type { AroundPattern } from "../../view/pattern/around-pattern.ts";
+import type { PatternCard, PurposeGroup } from "../../view/pattern/pattern-cards.ts";
 import type { PatternView } from "../../view/pattern/pattern-view.ts";
 import type { PlanStatus } from "../../view/pattern/plan-status.ts";
 import type { AskPdf } from "../artifacts/pdf/ask-pdf.ts";
@@ -38,27 +40,6 @@ export interface Book {
   askPdf: AskPdf;
 }
 
-export interface PurposeGroup {
-  readonly purpose: Purpose;
-  readonly title: string;
-  readonly about: string;
-  readonly cards: readonly PatternCard[];
-}
-
-/** A pattern in a list, as it comes out on one notebook. */
-export interface PatternCard extends Pair {
-  readonly title: string;
-  readonly purpose: Purpose;
-  readonly notebookTitle: string;
-  readonly tags: readonly string[];
-  readonly state: PlanStatus;
-  /** Strokes of the pen; 0 where it does not fit. */
-  readonly lines: number;
-  /** The notebooks on which it comes out even, and those that it does not fit, for a reader with another notebook. */
-  readonly even: readonly string[];
-  readonly misfit: readonly string[];
-}
-
 export interface PatternPage {
   readonly title: string;
   readonly purpose: { readonly slug: Purpose; readonly title: string };
@@ -73,29 +54,6 @@ export interface PatternPage {
   /** Where the recipe can be changed on this notebook, and where the pattern can be tried on any other: the parts from # on. */
   readonly recipeHash: string;
   readonly fitHash: string;
-}
-
-export interface AroundPattern {
-  /** The patterns before and after it of the same purpose. */
-  readonly before?: PatternLink;
-  readonly after?: PatternLink;
-  /** The nearest patterns, those that do not fit this notebook last. */
-  readonly related: readonly PatternCard[];
-  /** The same pattern on all notebooks, this one among them, in the book's order. */
-  readonly notebooks: readonly NotebookLink[];
-}
-
-export interface PatternLink {
-  readonly pattern: string;
-  readonly title: string;
-}
-
-/** A notebook with how the pattern comes out on it. */
-export interface NotebookLink extends NotebookEntry {
-  readonly state: PlanStatus;
-  readonly isHere: boolean;
-  /** Of the picture: all pages side by side, in millimetres. */
-  readonly pictureWidth: number;
 }
 
 export interface NotebookPage {

@@ -6,17 +6,16 @@ import { notebookEntry, paperScale } from "../../view/notebook/notebook-facts.ts
 import { openAround } from "../../view/pattern/around-pattern.ts";
 import { makeCards } from "../../view/pattern/pattern-cards.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
+import { pairSources } from "../artifacts/cache/sources.ts";
 import type { Caches } from "../artifacts/caches.ts";
 import {
-  notebookPath,
   openPageArtifacts,
   type PageArtifacts,
   pairsOf,
-  patternPath,
-  patternSources,
 } from "../artifacts/make/page-artifacts.ts";
 import { openAskPdf } from "../artifacts/pdf/ask-pdf.ts";
 import { notebookFiles, patternFiles, type SideFile } from "../artifacts/side-files.ts";
+import { notebookPath, patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { feedFiles } from "../web/feed.ts";
 import { manifestFile } from "../web/web-manifest.ts";
@@ -40,7 +39,7 @@ export interface BookSources {
 export function makeBook(sources: BookSources): Book {
   const { content, caches, version, markdown, highlight } = sources;
   const artifacts = openPageArtifacts(content, caches, version);
-  const cards = makeCards(content, artifacts);
+  const cards = makeCards(content, artifacts.patternView);
   const pageSources = {
     content,
     artifacts,
@@ -68,7 +67,7 @@ export function makeBook(sources: BookSources): Book {
     pageKey: (pair) => {
       const around = pageSources.around(artifacts.recipe(pair.pattern), pair);
       const shown = [content.book, notebooks, around, strips.carrying(pair.pattern)];
-      return keyOf([...patternSources(pair, content, version), JSON.stringify(shown)]);
+      return keyOf([version, ...pairSources(pair, content), JSON.stringify(shown)]);
     },
     sideFiles: function* (pairs) {
       yield* sideFiles(content, pairs, artifacts);

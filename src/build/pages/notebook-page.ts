@@ -4,9 +4,10 @@ import { usableSteps } from "../../measure/grid-axis.ts";
 import { countingTable } from "../../view/notebook/counting-table.ts";
 import { divisionRows, evenRows } from "../../view/notebook/division-rows.ts";
 import { notebookEntry, notebookFacts } from "../../view/notebook/notebook-facts.ts";
+import type { PatternCard } from "../../view/pattern/pattern-cards.ts";
 import type { PlanStatus } from "../../view/pattern/plan-status.ts";
-import { notebookPath } from "../artifacts/make/page-artifacts.ts";
-import type { NotebookPage, PatternCard, StateGroup } from "./book.ts";
+import { notebookPath } from "../content/content-paths.ts";
+import type { NotebookPage, StateGroup } from "./book.ts";
 import type { PageSources } from "./pattern-page.ts";
 
 /** What the template of a notebook's page shows. */

@@ -1,12 +1,11 @@
-/** What the fit page and the recipe desk know of the book: classic scripts, since a page on disk may load nothing else. */
-
+/** What the fit page and the recipe page know of the book: classic scripts, since a page on disk may load nothing else. */
 import type { MarkdownIt } from "markdown-it";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
-import { patternPath } from "../artifacts/make/page-artifacts.ts";
 import type { SideFile } from "../artifacts/side-files.ts";
+import { patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { scriptValue } from "./script-value.ts";
 import { searchIndex } from "./search-index.ts";

@@ -7,7 +7,8 @@ import type { Around } from "../../view/pattern/around-pattern.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
 import { planStatus } from "../../view/pattern/plan-status.ts";
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
-import { type PageArtifacts, patternPath } from "../artifacts/make/page-artifacts.ts";
+import type { PageArtifacts } from "../artifacts/make/page-artifacts.ts";
+import { patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import type { PatternPage } from "./book.ts";
 

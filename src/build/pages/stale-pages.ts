@@ -1,5 +1,4 @@
 /** Which pages of patterns an edit changes, so that the others may lie where they are while the book is served. */
-
 import type { Pair } from "../../view/entries.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import type { Book } from "./book.ts";

@@ -1,5 +1,4 @@
 /** The page of one strip on one notebook. */
-
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
@@ -8,7 +7,7 @@ import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Planner } from "../../view/planner.ts";
 import type { StripFactsOf, StripViewOf } from "../../view/strip/strip-facts.ts";
 import type { StripPage, StripPair } from "../../view/strip/strip-view.ts";
-import { stripPath } from "../artifacts/make/page-artifacts.ts";
+import { stripPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 
 export interface StripPageSources {

@@ -14,13 +14,10 @@ import type {
   StripView,
 } from "../../view/strip/strip-view.ts";
 import type { Cache } from "../artifacts/cache/cache.ts";
-import { stripPath } from "../artifacts/make/page-artifacts.ts";
-import {
-  openStripRenderer,
-  stripPairs,
-  stripViewSources,
-} from "../artifacts/make/strip-renderer.ts";
+import { stripSources } from "../artifacts/cache/sources.ts";
+import { openStripRenderer, stripPairs } from "../artifacts/make/strip-renderer.ts";
 import type { SideFile } from "../artifacts/side-files.ts";
+import { stripPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { type StripPageSources, stripPage } from "./strip-page.ts";
 
@@ -49,7 +46,7 @@ export function openStripBook(sources: StripBookSources): StripBook {
   const planner = openPlanner(content);
   const renderer = openStripRenderer(content);
   const viewOf: StripViewOf = (pair) =>
-    cache.take(stripViewSources(pair, content, version), () => renderer(pair));
+    cache.take([version, ...stripSources(pair, content)], () => renderer(pair));
   const factsOf = openStripFacts(content, viewOf);
   const pairs = stripPairs(content);
   return {

@@ -1,5 +1,4 @@
 /** The feed of a book that tells its address: an item for each pattern. */
-
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 import type { SideFile } from "../artifacts/side-files.ts";
 import type { Content } from "../content/load-content.ts";

@@ -1,5 +1,4 @@
 /** The pictures beside shared links, one for each pattern: drawn when a book tells its address, kept between builds. */
-import { createHash } from "node:crypto";
 import { copyFile, mkdir, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { createSVGWindow } from "svgdom";
@@ -14,8 +13,9 @@ import { planPattern } from "../../plan/plan-pattern.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { wallRecipe } from "../../view/notebook/equal-parts-recipe.ts";
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
+import { keyOf } from "../artifacts/cache/cache.ts";
 import { diskCache } from "../artifacts/cache/disk-cache.ts";
-import { notebookPath, patternPath } from "../artifacts/make/page-artifacts.ts";
+import { notebookPath, patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { openPngRenderer } from "./png-renderer.ts";
 
@@ -51,33 +51,33 @@ export async function makePreviews({
   if (book.url === undefined || !notebook) return;
   const sourceOf = (path: string) => texts.get(path) ?? "";
   const common = [version, book.title, notebook.slug, sourceOf(notebookPath(notebook.slug))];
-  const catalogue = openMemoryCache(cache);
+  const pictures = openPictureCache(cache);
   await Promise.all([
-    catalogue.place(
+    pictures.place(
       join(output, BOOK_PREVIEW_PATH),
       [...common, `${recipes.length} ${notebooks.length}`],
       () => bookScene(content, notebook),
     ),
     ...recipes.map((recipe) =>
-      catalogue.place(
+      pictures.place(
         join(output, previewPath(recipe.slug)),
         [...common, recipe.slug, sourceOf(patternPath(recipe.slug))],
         () => patternScene(recipe, notebook, book.title),
       ),
     ),
   ]);
-  catalogue.sweep();
+  pictures.sweep();
 }
 
 /** Finished pictures, by what they were made from. */
-function openMemoryCache(cache: string) {
+function openPictureCache(cache: string) {
   const disk = diskCache(join(cache, "pictures"), "png");
   const paint = openPngRenderer(join(cache, "fonts"));
   const write = createSvgWriter(createSVGWindow());
   const used = new Set<string>();
   return {
     place: async (target: string, sources: readonly string[], draw: () => Scene) => {
-      const key = createHash("sha256").update(JSON.stringify(sources)).digest("hex");
+      const key = keyOf(sources);
       used.add(key);
       await mkdir(dirname(target), { recursive: true });
       const known = disk.find(key);

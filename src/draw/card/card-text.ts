@@ -1,5 +1,4 @@
 /** Instructions as lines of text, broken to a width, each with a sign at its head. */
-
 import { lineData } from "../geometry/path-data.ts";
 import type { Mark } from "../scene.ts";
 import { textWidth } from "../text-width.ts";

@@ -1,5 +1,4 @@
 /** The drawing of what a printed sheet is checked with: the two bars, and a bank card that lies in their corner. */
-
 import { rectData } from "../geometry/path-data.ts";
 import { sheetMark } from "../page/paper-marks.ts";
 import { BAR, CARD, sheetBars } from "../print-marks/scale-bars.ts";

@@ -1,5 +1,4 @@
 /** The drawing of the fencepost: a row of dots, and below it the steps that each way of counting finds between them. */
-
 import type { GridAxis } from "../../measure/grid-axis.ts";
 import { type Count, positionLength, usableSteps } from "../../measure/grid-axis.ts";
 import { toMm } from "../../measure/length.ts";

@@ -1,5 +1,4 @@
 /** A slice of a page along one axis, laid from left to right: what the small figures about counting are drawn on. */
-
 import type { Axis } from "../../measure/axis.ts";
 import { otherAxis } from "../../measure/axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";

@@ -1,5 +1,4 @@
 /** Where the label of a box stands: its lines of text, and the room that they take. */
-
 import type { PaperBox } from "../geometry/paper-box.ts";
 import type { Rect } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";

@@ -1,5 +1,4 @@
 /** Paragraphs on a sheet: broken into lines by the estimated width of their words. */
-
 import type { Role } from "../role.ts";
 import type { TextMark } from "../scene.ts";
 import { textWidth } from "../text-width.ts";

@@ -1,5 +1,4 @@
 /** A notebook's page with nothing drawn on it, for lists. */
-
 import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { Role } from "../role.ts";

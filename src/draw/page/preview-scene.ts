@@ -1,5 +1,4 @@
 /** The picture that stands beside a shared link: what a pattern is called, and how its page looks. */
-
 import { lineData } from "../geometry/path-data.ts";
 import { breakLines, wordMarks } from "../label/text-block.ts";
 import { marksOnSheet } from "../print-marks/placed-drawing.ts";

@@ -1,5 +1,4 @@
 /** The pieces of paper that a strip is cut from: what lies on each, and where it is cut and folded. */
-
 import type { StripNote } from "../../issue/facts/strip-note.ts";
 import type { Strip, StripSide } from "../../strip/strip.ts";
 import { type Face, faceOf, leastFaceHeight, type StripLook } from "./strip-face.ts";

@@ -1,5 +1,4 @@
 /** The look of one mark: its role's ink, with its lane's colour and dash and its own dash. */
-
 import type { Mark } from "../scene.ts";
 import { laneStyle } from "./lane-style.ts";
 import { ROLE_STYLES, type Style } from "./role-style.ts";

@@ -1,5 +1,4 @@
 /** Numbers in one text element: each digit at its own place, for an element costs more than its bytes. */
-
 import { formatNumber } from "../geometry/path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
 import { DIGIT_WIDTH } from "../text-width.ts";

@@ -1,5 +1,4 @@
 /** The presentation attributes of marks, as names and texts in the one order in which they are written. */
-
 import { formatNumber } from "../geometry/path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
 import type { Style } from "../style/role-style.ts";

@@ -1,5 +1,4 @@
 /** The line that a problem is about, with a row of carets below what is meant. */
-
 import type { Place } from "../facts/place.ts";
 import { type Cell, cellsOf } from "../words/harmless-text.ts";
 

@@ -1,5 +1,4 @@
 /** Many problems as one report: sorted by place, each with its line, its sentence and its hint. */
-
 import type { Issue } from "../facts/issue.ts";
 import type { Place } from "../facts/place.ts";
 import { harmless } from "../words/harmless-text.ts";

@@ -1,5 +1,4 @@
 /** The words for what a key takes; they follow "`key` takes". */
-
 import type { Form, ValueType } from "../facts/value-type.ts";
 import { sayList } from "./say-count.ts";
 

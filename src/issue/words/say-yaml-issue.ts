@@ -1,5 +1,4 @@
 /** The words for YAML that cannot be read, or that uses what a recipe never needs. */
-
 import type { YamlFault, YamlIssue } from "../facts/yaml-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";

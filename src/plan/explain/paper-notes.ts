@@ -1,5 +1,4 @@
 /** Where equal steps are not equal on paper: a part that begins or ends at the edge beside twins on dots. */
-
 import type { PlanNote } from "../../issue/facts/plan-note.ts";
 import { COUNTS, type Count, type GridAxis, positionLength } from "../../measure/grid-axis.ts";
 import { type Length, length, toMm } from "../../measure/length.ts";

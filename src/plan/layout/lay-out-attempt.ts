@@ -1,5 +1,4 @@
 /** One attempt on one notebook: its `same` names are fixed one after another, then its pages are laid out. */
-
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { usableSteps } from "../../measure/grid-axis.ts";

@@ -1,5 +1,4 @@
 /** The edits as they are tried and told: each a fact, and the attempt after it. */
-
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { NearFit } from "../../issue/facts/near-fit.ts";
 import type { Axis } from "../../measure/axis.ts";

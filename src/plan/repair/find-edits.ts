@@ -1,5 +1,4 @@
 /** The small edits of a recipe that can help where something does not fit, in series from small to large. */
-
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { NearFit } from "../../issue/facts/near-fit.ts";
 import type { Axis } from "../../measure/axis.ts";

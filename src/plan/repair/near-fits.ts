@@ -1,5 +1,4 @@
 /** The nearest changes with which a pattern fits a notebook, each one solved and not guessed. */
-
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { Attempt, Recipe } from "../../recipe/recipe.ts";

@@ -1,5 +1,4 @@
 /** Takes out of a list of edits what it can do without: an edit that later ones made needless, and steps too many. */
-
 import type { NearFit } from "../../issue/facts/near-fit.ts";
 import type { Binding } from "../../notebook/notebook.ts";
 import type { Attempt } from "../../recipe/recipe.ts";

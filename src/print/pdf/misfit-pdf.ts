@@ -1,5 +1,4 @@
 /** The file `page.pdf` of a pattern that does not fit: the notebook's bare page, and on it why. */
-
 import { pagePlace } from "../../draw/geometry/page-place.ts";
 import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts";
 import { gridMarks } from "../../draw/page/grid-marks.ts";
@@ -49,7 +48,7 @@ function misfitSheet({ plan, recipe, notebook }: MisfitQuestion, title: string):
     width,
     height,
     parts: [
-      { kind: "furniture", marks: gridMarks(place, notebook.ruling, [written]) },
+      { kind: "artifact", marks: gridMarks(place, notebook.ruling, [written]) },
       { kind: "heading", marks: write(headingLines, "heading", HEADING.size, MARGIN) },
       { kind: "line", marks: write(lines, "label", WORDS.size, wordsTop) },
     ],

@@ -1,5 +1,4 @@
 /** The file `page.pdf`: a pattern's page in true size on the notebook's own paper, the page alone. */
-
 import type { Scene } from "../../draw/scene.ts";
 import type { PrinterCorrection } from "../printer-correction.ts";
 import { type BookQuestion, bookSheets } from "../sheets/book-sheets.ts";

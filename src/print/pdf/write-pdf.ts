@@ -2,7 +2,7 @@
 import PDFDocument from "pdfkit";
 import { toBytes } from "pdfkit/output";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
-import type { Sheet } from "../sheets/sheet.ts";
+import type { Bookmark, Sheet } from "../sheets/sheet.ts";
 import { createEmbeddedFonts } from "./font/embedded-fonts.ts";
 import { createMissingGlyphs } from "./font/missing-glyphs.ts";
 import type { PrintFonts } from "./font/print-fonts.ts";
@@ -19,14 +19,6 @@ export interface PdfQuestion {
   readonly printer?: PrinterCorrection;
   /** Pages come in pairs, left and right. */
   readonly isSpread?: boolean;
-}
-
-/** An entry of the list that a reader shows beside the pages. */
-export interface Bookmark {
-  readonly title: string;
-  /** From 0. */
-  readonly page: number;
-  readonly children?: readonly Bookmark[];
 }
 
 /** A build has no clock, so a file has no date; PDFKit wants one. */

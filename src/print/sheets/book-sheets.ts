@@ -4,7 +4,6 @@ import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { Plan } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import type { Bookmark } from "../pdf/write-pdf.ts";
 import { NO_STRETCH, type PaperSize, type PrinterCorrection } from "../printer-correction.ts";
 import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
@@ -18,7 +17,7 @@ import {
   SHEET_PAPERS,
   safeArea,
 } from "./printer-paper.ts";
-import type { Sheet } from "./sheet.ts";
+import type { Bookmark, Sheet } from "./sheet.ts";
 
 export interface BookQuestion {
   readonly title: string;

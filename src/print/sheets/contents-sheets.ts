@@ -1,5 +1,4 @@
 /** The contents of a book on paper: its groups, its patterns with their page numbers, and what did not fit. */
-
 import { lineData } from "../../draw/geometry/path-data.ts";
 import type { Rect } from "../../draw/geometry/rect.ts";
 import type { Mark, TextMark } from "../../draw/scene.ts";
@@ -114,7 +113,7 @@ function leaders(rows: readonly LyingRow[]): SheetPart {
     return from < to ? [lineData(to, lying.y - 0.5, from, lying.y - 0.5)] : [];
   });
   const mark: Mark = { kind: "path", role: "tick", d: d.join(""), dash: [0.25, 1.25] };
-  return { kind: "furniture", marks: d.length === 0 ? [] : [mark] };
+  return { kind: "artifact", marks: d.length === 0 ? [] : [mark] };
 }
 
 function rowLinks({ row, x, y, width, first }: LyingRow): readonly SheetLink[] {

@@ -108,5 +108,5 @@ function pieceParts({
   };
   if (cut === "own") return [figure];
   const edge = { x: place.x, y: place.y, ...turned(scene.frame, place.turn) };
-  return [figure, { kind: "furniture", marks: cropMarks([edge]) }];
+  return [figure, { kind: "artifact", marks: cropMarks([edge]) }];
 }

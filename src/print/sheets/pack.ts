@@ -1,5 +1,4 @@
 /** How rectangles find their places on sheets without touching: the free room is kept as its largest rectangles. */
-
 import type { Rect } from "../../draw/geometry/rect.ts";
 import type { QuarterTurn } from "../../draw/print-marks/placed-drawing.ts";
 

@@ -1,5 +1,4 @@
 /** A sheet as a drawing, so that a screen shows what will be printed. */
-
 import { sheetMark } from "../../draw/page/paper-marks.ts";
 import type { Scene } from "../../draw/scene.ts";
 import { partMarks, type Sheet } from "./sheet.ts";

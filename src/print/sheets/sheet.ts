@@ -1,5 +1,4 @@
 /** A sheet of paper and what is printed on it, in millimetres from its top left corner. */
-
 import type { Rect } from "../../draw/geometry/rect.ts";
 import { marksOnSheet, type SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
 import type { Mark, Scene, TextMark } from "../../draw/scene.ts";
@@ -27,7 +26,7 @@ export type SheetPart =
     }
   | { readonly kind: "heading" | "line"; readonly marks: readonly TextMark[] }
   /** Crop marks and other things that say nothing. */
-  | { readonly kind: "furniture"; readonly marks: readonly Mark[] };
+  | { readonly kind: "artifact"; readonly marks: readonly Mark[] };
 
 /** The marks of a part in the sheet's millimetres. */
 export function partMarks(part: SheetPart): readonly Mark[] {
@@ -48,4 +47,12 @@ export interface SheetPiece {
   readonly cut: "frame" | "own";
   /** Only printed where it needs no further sheet. */
   readonly isExtra?: boolean;
+}
+
+/** An entry of the list that a reader shows beside the pages. */
+export interface Bookmark {
+  readonly title: string;
+  /** From 0. */
+  readonly page: number;
+  readonly children?: readonly Bookmark[];
 }

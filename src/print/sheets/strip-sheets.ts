@@ -1,5 +1,4 @@
 /** Strips on sheets: in pieces that can be printed, as many copies as are wanted, and a pocket where there is room. */
-
 import { CROP_ROOM } from "../../draw/print-marks/crop-marks.ts";
 import { pocketScene } from "../../draw/strip/pocket-scene.ts";
 import type { StripLook } from "../../draw/strip/strip-face.ts";

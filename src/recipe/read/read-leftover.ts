@@ -1,5 +1,4 @@
 /** Reads where a split's leftover goes: a keyword, or the label of one of its tracks. */
-
 import type { Note } from "../../issue/facts/reading.ts";
 import { nearest } from "../../source/nearest-word.ts";
 import { unsuitable } from "../../source/schema/take-value.ts";

@@ -1,5 +1,4 @@
 /** Takes a Markdown file apart: the YAML between its two lines of dashes, and the text below. */
-
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Place } from "../../issue/facts/place.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";

@@ -1,5 +1,4 @@
 /** Checks a flat group of keys against a zod schema, and says what zod found in our own facts and places. */
-
 import type { Note } from "../../issue/facts/reading.ts";
 import { nearest } from "../nearest-word.ts";
 import { entryOf, type SourceMapping } from "../tree.ts";

@@ -1,5 +1,4 @@
 /** Puts values together again that a comma between braces has cut into keys with nothing behind them. */
-
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";

@@ -1,5 +1,4 @@
 /** Takes a group of keys out of a written tree and notes every key that does not belong. */
-
 import type { Note } from "../../issue/facts/reading.ts";
 import type { Owner } from "../../issue/facts/shape-issue.ts";
 import { nearest } from "../nearest-word.ts";

@@ -1,5 +1,4 @@
 /** Takes single values out of a written tree: whole numbers, shares, choices, text. */
-
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Note } from "../../issue/facts/reading.ts";
 import type { Found } from "../../issue/facts/shape-issue.ts";

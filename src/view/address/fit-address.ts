@@ -1,5 +1,4 @@
 /** Everything that the fit page keeps behind its #: a notebook, a pattern and a strip. */
-
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import type { StripChoice } from "../fields/strip-fields.ts";
 import { type AddressReading, readAddress, writeAddress } from "./hash-params.ts";
@@ -46,7 +45,7 @@ export function readFitAddress(
   };
 }
 
-/** The address's part from # on that starts the recipe desk from the chosen pattern, on this notebook. */
+/** The address's part from # on that starts the recipe page from the chosen pattern, on this notebook. */
 export function writeRecipeLink({ notebook, pattern }: Fit): string {
   return writeAddress([...notebookEntries(notebook), ["from", pattern]]);
 }

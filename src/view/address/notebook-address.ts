@@ -1,5 +1,4 @@
 /** A notebook behind the # of an address: as the fields that it would be typed into, the usual ones left out. */
-
 import {
   type FieldName,
   fieldsOf,

@@ -1,5 +1,4 @@
-/** What the recipe desk keeps behind its #: the recipe or the pattern that it starts from, and the notebook. */
-
+/** What the recipe page keeps behind its #: the recipe or the pattern that it starts from, and the notebook. */
 import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
 import { isSlug } from "../../source/slug.ts";
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";

@@ -1,5 +1,4 @@
 /** The draw order of a plan as its page tells it: words for each mark and stroke, page by page. */
-
 import {
   sayCounting,
   sayMarks,

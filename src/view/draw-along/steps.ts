@@ -1,5 +1,4 @@
 /** Drawing a page as one thing to do after another: marks first, then strokes, each with its words and its lines. */
-
 import { lineAlong, type Point, pointAlong } from "../../draw/geometry/on-axis.ts";
 import { type PagePlace, pagePlace } from "../../draw/geometry/page-place.ts";
 import { intervalAlong, type Rect } from "../../draw/geometry/rect.ts";

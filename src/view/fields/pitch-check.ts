@@ -1,5 +1,4 @@
 /** A notebook's pitch from a length over many steps, and how sure one can be of it. */
-
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { sayMm } from "../../issue/words/say-count.ts";
 import { BOUNDS } from "../../notebook/notebook-keys.ts";

@@ -1,5 +1,4 @@
 /** Reads a notebook from its fields: the same limits and the same rules as for a notebook's file. */
-
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { COUNTS, type GridAxis } from "../../measure/grid-axis.ts";

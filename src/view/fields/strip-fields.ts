@@ -1,5 +1,4 @@
 /** What someone chose for their strip: the patterns in their order of use, and how it is made. */
-
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { STRIP_BOUNDS, STRIP_KEYS } from "../../recipe/strip-keys.ts";

@@ -1,3 +1,4 @@
+/** A length or a number as it is typed: millimetres, centimetres, inches and fractions of them. */
 export type TypedLength =
   | {
       readonly kind: "length";

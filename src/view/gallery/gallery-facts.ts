@@ -1,7 +1,6 @@
 /** What the gallery sieves and sorts by: each pattern once, and how it comes out on every notebook, in little room. */
-
-import type { Content } from "../../build/content/load-content.ts";
 import type { Purpose } from "../../recipe/recipe.ts";
+import type { CatalogueData } from "../catalogue.ts";
 import type { Cards } from "../pattern/pattern-cards.ts";
 import type { PlanStatus } from "../pattern/plan-status.ts";
 
@@ -33,7 +32,7 @@ export const STATE_LETTERS: Readonly<Record<PlanStatus, string>> = {
 };
 
 /** The facts of a whole book. */
-export function galleryFacts({ notebooks, recipes }: Content, cards: Cards): GalleryFacts {
+export function galleryFacts({ notebooks, recipes }: CatalogueData, cards: Cards): GalleryFacts {
   const slugs = notebooks.map(({ slug }) => slug);
   return {
     notebooks: slugs,

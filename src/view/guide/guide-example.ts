@@ -1,5 +1,4 @@
 /** What the guide shows beside an example: what the book itself makes of it, or says about it. */
-
 import { splitScene } from "../../draw/figure/split-scene.ts";
 import { gridScene } from "../../draw/page/grid-scene.ts";
 import { pageScene } from "../../draw/page/page-scene.ts";

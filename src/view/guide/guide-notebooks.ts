@@ -1,5 +1,4 @@
 /** The notebooks on which the guide draws its examples: few dots and round numbers, so that every step can be counted. */
-
 import { reportIssues } from "../../issue/report/report.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";

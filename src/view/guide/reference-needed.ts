@@ -1,5 +1,4 @@
 /** Which keys a group cannot do without, asked of the readers themselves: they are given next to nothing and complain. */
-
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Owner } from "../../issue/facts/shape-issue.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";

@@ -1,5 +1,4 @@
 /** The reference of the guide: every key of every file with what it takes and means, from the tables that check them. */
-
 import { OWNERS, type Owner } from "../../issue/facts/shape-issue.ts";
 import type { Form, ValueType } from "../../issue/facts/value-type.ts";
 import { sayList } from "../../issue/words/say-count.ts";

@@ -1,5 +1,4 @@
 /** A page that shows how a notebook divides: a row of equal parts for each count, as a recipe like any other. */
-
 import { equalParts } from "../../divide/division-table.ts";
 import type { ShareSize } from "../../divide/question.ts";
 import { startsAtEdge, usableSteps } from "../../measure/grid-axis.ts";

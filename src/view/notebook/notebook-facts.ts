@@ -1,5 +1,4 @@
 /** A notebook's numbers as its page tells them: in steps, and in millimetres. */
-
 import { sayMm } from "../../issue/words/say-count.ts";
 import {
   dotLength,

@@ -1,5 +1,4 @@
 /** A notebook's drawing and file, finished. */
-
 import { blankScene } from "../../draw/page/blank-scene.ts";
 import { gridScene } from "../../draw/page/grid-scene.ts";
 import { pageScene } from "../../draw/page/page-scene.ts";

@@ -1,17 +1,10 @@
 /** What lies around a pattern's page in the book: its neighbours, its kin, and itself on every notebook. */
-
-import type { Content } from "../../build/content/load-content.ts";
-import type {
-  AroundPattern,
-  NotebookLink,
-  PatternCard,
-  PatternLink,
-} from "../../build/pages/book.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
+import type { CatalogueData } from "../catalogue.ts";
 import type { NotebookEntry, Pair } from "../entries.ts";
 import { notebookEntry } from "../notebook/notebook-facts.ts";
-import type { Cards } from "./pattern-cards.ts";
-import type { PlanFacts } from "./plan-status.ts";
+import type { Cards, PatternCard } from "./pattern-cards.ts";
+import type { PlanFacts, PlanStatus } from "./plan-status.ts";
 import { relatedPatterns } from "./related-patterns.ts";
 
 const MOST_RELATED = 4;
@@ -19,7 +12,7 @@ const MOST_RELATED = 4;
 export type Around = (recipe: Recipe, pair: Pair) => AroundPattern;
 
 /** Answers for each page what lies around it; what all pages of a pattern share is found once. */
-export function openAround({ recipes, notebooks }: Content, cards: Cards): Around {
+export function openAround({ recipes, notebooks }: CatalogueData, cards: Cards): Around {
   const entries = notebooks.map(notebookEntry);
   const related = relatedPatterns(recipes);
   return (recipe, pair) => ({
@@ -65,4 +58,27 @@ function notebookLink(
     isHere: entry.slug === notebook,
     pictureWidth: entry.width * (state === "misfit" ? 1 : pages),
   };
+}
+
+export interface AroundPattern {
+  /** The patterns before and after it of the same purpose. */
+  readonly before?: PatternLink;
+  readonly after?: PatternLink;
+  /** The nearest patterns, those that do not fit this notebook last. */
+  readonly related: readonly PatternCard[];
+  /** The same pattern on all notebooks, this one among them, in the book's order. */
+  readonly notebooks: readonly NotebookLink[];
+}
+
+export interface PatternLink {
+  readonly pattern: string;
+  readonly title: string;
+}
+
+/** A notebook with how the pattern comes out on it. */
+export interface NotebookLink extends NotebookEntry {
+  readonly state: PlanStatus;
+  readonly isHere: boolean;
+  /** Of the picture: all pages side by side, in millimetres. */
+  readonly pictureWidth: number;
 }

@@ -1,10 +1,8 @@
 /** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
-
-import type { PageArtifacts } from "../../build/artifacts/make/page-artifacts.ts";
-import type { Content } from "../../build/content/load-content.ts";
-import type { PatternCard, PurposeGroup } from "../../build/pages/book.ts";
-import { PURPOSES } from "../../recipe/recipe.ts";
+import { PURPOSES, type Purpose, type Recipe } from "../../recipe/recipe.ts";
+import { type CatalogueData, openCatalogue } from "../catalogue.ts";
 import type { Pair } from "../entries.ts";
+import type { PatternView } from "./pattern-view.ts";
 import { type PlanFacts, type PlanStatus, pairFacts } from "./plan-status.ts";
 import { PURPOSE_WORDS } from "./purpose-words.ts";
 
@@ -17,16 +15,17 @@ export interface Cards {
 }
 
 /** The cards of a book; each pattern is worked out on every notebook when its first card is asked for. */
-export function makeCards(content: Content, artifacts: PageArtifacts): Cards {
+export function makeCards(content: CatalogueData, viewOf: (pair: Pair) => PatternView): Cards {
+  const { recipe, notebook: notebookOf } = openCatalogue(content);
   const facts = new Map<string, ReadonlyMap<string, PlanFacts>>();
   const factsOf = (pattern: string) => {
-    const known = facts.get(pattern) ?? factsOn(pattern, content, artifacts);
+    const known = facts.get(pattern) ?? factsOn(recipe(pattern), content, viewOf);
     facts.set(pattern, known);
     return known;
   };
   const card = ({ pattern, notebook }: Pair): PatternCard => {
     const all = factsOf(pattern);
-    const { title, purpose, tags } = artifacts.recipe(pattern);
+    const { title, purpose, tags } = recipe(pattern);
     const own = all.get(notebook);
     return {
       pattern,
@@ -34,7 +33,7 @@ export function makeCards(content: Content, artifacts: PageArtifacts): Cards {
       title,
       purpose,
       tags,
-      notebookTitle: artifacts.notebook(notebook).title,
+      notebookTitle: notebookOf(notebook).title,
       state: own?.state ?? "misfit",
       lines: own?.lines ?? 0,
       even: slugsWith("even", all),
@@ -44,13 +43,14 @@ export function makeCards(content: Content, artifacts: PageArtifacts): Cards {
   return { card, groupsOn: (notebook) => groupsOn(notebook, content, card), factsOf };
 }
 
-function factsOn(pattern: string, { notebooks }: Content, artifacts: PageArtifacts) {
-  const [meant] = artifacts.recipe(pattern).attempts;
+function factsOn(
+  { slug: pattern, attempts }: Recipe,
+  { notebooks }: CatalogueData,
+  viewOf: (pair: Pair) => PatternView,
+) {
+  const [meant] = attempts;
   return new Map(
-    notebooks.map(({ slug }) => [
-      slug,
-      pairFacts(artifacts.patternView({ pattern, notebook: slug }), meant),
-    ]),
+    notebooks.map(({ slug }) => [slug, pairFacts(viewOf({ pattern, notebook: slug }), meant)]),
   );
 }
 
@@ -60,7 +60,7 @@ function slugsWith(state: PlanStatus, facts: ReadonlyMap<string, PlanFacts>): re
 
 function groupsOn(
   notebook: string,
-  { recipes }: Content,
+  { recipes }: CatalogueData,
   card: (pair: Pair) => PatternCard,
 ): readonly PurposeGroup[] {
   return PURPOSES.map((purpose) => ({
@@ -70,4 +70,25 @@ function groupsOn(
       .filter((recipe) => recipe.purpose === purpose)
       .map(({ slug }) => card({ pattern: slug, notebook })),
   })).filter(({ cards }) => cards.length > 0);
+}
+
+/** A pattern in a list, as it comes out on one notebook. */
+export interface PatternCard extends Pair {
+  readonly title: string;
+  readonly purpose: Purpose;
+  readonly notebookTitle: string;
+  readonly tags: readonly string[];
+  readonly state: PlanStatus;
+  /** Strokes of the pen; 0 where it does not fit. */
+  readonly lines: number;
+  /** The notebooks on which it comes out even, and those that it does not fit, for a reader with another notebook. */
+  readonly even: readonly string[];
+  readonly misfit: readonly string[];
+}
+
+export interface PurposeGroup {
+  readonly purpose: Purpose;
+  readonly title: string;
+  readonly about: string;
+  readonly cards: readonly PatternCard[];
 }

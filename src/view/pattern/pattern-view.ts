@@ -1,5 +1,4 @@
 /** What one pattern comes to on one notebook, finished: drawings, files and sentences, ready to be put on a page. */
-
 import { blankScene } from "../../draw/page/blank-scene.ts";
 import { gridScene } from "../../draw/page/grid-scene.ts";
 import { pageScene } from "../../draw/page/page-scene.ts";

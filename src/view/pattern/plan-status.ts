@@ -1,3 +1,4 @@
+/** How a plan comes out, in one word of ours and in the words of a list. */
 import { sayOver } from "../../issue/words/say-leftover.ts";
 import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
 import type { Plan } from "../../plan/plan.ts";

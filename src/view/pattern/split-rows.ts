@@ -1,5 +1,4 @@
 /** A plan's splits as the rows of a table: what is divided, into what, at which positions, and why so. */
-
 import type { SplitReason } from "../../issue/facts/split-reason.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
 import { saySplit } from "../../issue/words/say-path.ts";

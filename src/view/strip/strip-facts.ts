@@ -1,5 +1,5 @@
 /** What a strip comes to on each notebook, in numbers for lists. */
-import type { Content } from "../../build/content/load-content.ts";
+import type { CatalogueData } from "../catalogue.ts";
 import { notebookEntry } from "../notebook/notebook-facts.ts";
 import type { StripFacts, StripPair, StripView } from "./strip-view.ts";
 
@@ -10,7 +10,7 @@ export type StripViewOf = (pair: StripPair) => StripView;
 export type StripFactsOf = (strip: string) => readonly StripFacts[];
 
 /** Works them out once for each strip, when they are asked for. */
-export function openStripFacts({ notebooks }: Content, viewOf: StripViewOf): StripFactsOf {
+export function openStripFacts({ notebooks }: CatalogueData, viewOf: StripViewOf): StripFactsOf {
   const known = new Map<string, readonly StripFacts[]>();
   return (strip) => {
     const facts =

@@ -1,5 +1,4 @@
 /** What the part that makes PDF files gives to the page, once it is loaded. */
-
 import type { PrinterCorrection } from "../../../../src/print/printer-correction.ts";
 import type { PagesQuestion } from "../../../../src/print/sheets/page-sheets.ts";
 import type { StripsQuestion } from "../../../../src/print/sheets/strip-sheets.ts";

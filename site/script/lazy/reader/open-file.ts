@@ -1,5 +1,4 @@
 /** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
-
 import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";

@@ -1,5 +1,4 @@
 /** What the part that reads files gives to a page, once it is loaded: the build's own readers and their words. */
-
 import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Said } from "../../../../src/issue/words/said.ts";

@@ -3,12 +3,14 @@ import { createSVGWindow } from "svgdom";
 import { createSvgWriter } from "../../../draw/svg/write-svg.ts";
 import type { Notebook } from "../../../notebook/notebook.ts";
 import type { Recipe } from "../../../recipe/recipe.ts";
+import { openCatalogue } from "../../../view/catalogue.ts";
 import type { Pair } from "../../../view/entries.ts";
 import { makeNotebookView, type NotebookView } from "../../../view/notebook/notebook-view.ts";
 import type { PatternView } from "../../../view/pattern/pattern-view.ts";
 import type { Content } from "../../content/load-content.ts";
+import { notebookSources, pairSources } from "../cache/sources.ts";
 import type { Caches } from "../caches.ts";
-import { lookUp, openPatternRenderer } from "./pattern-renderer.ts";
+import { openPatternRenderer } from "./pattern-renderer.ts";
 
 export interface PageArtifacts {
   recipe(slug: string): Recipe;
@@ -25,7 +27,7 @@ export function openPageArtifacts(
   caches: Caches,
   version: string,
 ): PageArtifacts {
-  const { recipe, notebook } = lookUp(content);
+  const { recipe, notebook } = openCatalogue(content);
   const renderer = openPatternRenderer(content);
   const write = createSvgWriter(createSVGWindow());
   return {
@@ -33,7 +35,7 @@ export function openPageArtifacts(
     notebook,
     text: (path) => content.texts.get(path) ?? "",
     patternView: (pair) =>
-      caches.patterns.take(patternSources(pair, content, version), () => renderer(pair)),
+      caches.patterns.take([version, ...pairSources(pair, content)], () => renderer(pair)),
     notebookView: (slug) =>
       caches.notebooks.take([version, ...notebookSources(slug, content)], () =>
         makeNotebookView(notebook(slug), write),
@@ -46,33 +48,4 @@ export function pairsOf({ recipes, notebooks }: Content): readonly Pair[] {
   return recipes.flatMap(({ slug: pattern }) =>
     notebooks.map(({ slug: notebook }) => ({ pattern, notebook })),
   );
-}
-
-/** What a pattern's artifact is made from, for the cache. */
-export function patternSources(
-  { pattern, notebook }: Pair,
-  content: Content,
-  version: string,
-): readonly string[] {
-  const text = content.texts.get(patternPath(pattern)) ?? "";
-  return [version, pattern, text, ...notebookSources(notebook, content)];
-}
-
-function notebookSources(slug: string, content: Content): readonly string[] {
-  return [slug, content.texts.get(notebookPath(slug)) ?? ""];
-}
-
-/** Where a pattern's recipe is written, from the content folder. */
-export function patternPath(slug: string): string {
-  return `patterns/${slug}.md`;
-}
-
-/** Where a notebook is written, from the content folder. */
-export function notebookPath(slug: string): string {
-  return `notebooks/${slug}.md`;
-}
-
-/** Where a strip's recipe is written, from the content folder. */
-export function stripPath(slug: string): string {
-  return `strips/${slug}.md`;
 }

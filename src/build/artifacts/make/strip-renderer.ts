@@ -6,9 +6,8 @@ import { makeStripView } from "../../../view/strip/make-strip-view.ts";
 import type { StripViewOf } from "../../../view/strip/strip-facts.ts";
 import type { StripPair } from "../../../view/strip/strip-view.ts";
 import type { Content } from "../../content/load-content.ts";
-import { stripSources } from "../pdf/pdf-file.ts";
 
-/** A press with a drawing window of its own, quickest for pairs in the order of `stripPairs`. */
+/** A renderer with a drawing window of its own, quickest for pairs in the order of `stripPairs`. */
 export function openStripRenderer(content: Content): StripViewOf {
   const { printer } = content.book;
   const write = createSvgWriter(createSVGWindow());
@@ -21,13 +20,4 @@ export function stripPairs({ notebooks, strips }: Content): readonly StripPair[]
   return notebooks.flatMap(({ slug: notebook }) =>
     strips.map(({ slug: strip }) => ({ strip, notebook })),
   );
-}
-
-/** What a strip's artifact is made from, for the cache. */
-export function stripViewSources(
-  pair: StripPair,
-  content: Content,
-  version: string,
-): readonly string[] {
-  return [version, ...stripSources(pair, content)];
 }

@@ -1,7 +1,7 @@
 /** The PDF files of a book: where each lies, what it shows, and the texts that it is made from. */
 import type { PrinterPaper } from "../../../print/sheets/printer-paper.ts";
 import type { Content } from "../../content/load-content.ts";
-import { notebookPath, patternPath, stripPath } from "../make/page-artifacts.ts";
+import { patternSources, printedSources, stripSources } from "../cache/sources.ts";
 
 /** A file that is not made yet. The path is from the book's root, with forward slashes. */
 export type PdfFile = { readonly path: string; readonly notebook: string } & (
@@ -34,7 +34,7 @@ function stripPdfFiles(strip: string, notebook: string): readonly PdfFile[] {
 
 /** Everything of the content that a file depends on, but for its place: files with the same sources are the same. */
 export function pdfSources(file: PdfFile, content: Content): readonly string[] {
-  const shared = sharedSources(file.notebook, content);
+  const shared = printedSources(file.notebook, content);
   switch (file.kind) {
     case "page":
       return [file.kind, ...shared, ...patternSources([file.pattern], content)];
@@ -47,24 +47,4 @@ export function pdfSources(file: PdfFile, content: Content): readonly string[] {
       return [file.kind, content.book.title, ...shared, ...patternSources(slugs, content)];
     }
   }
-}
-
-/** Everything that a strip on a notebook depends on. */
-export function stripSources(
-  { strip: slug, notebook }: { readonly strip: string; readonly notebook: string },
-  content: Content,
-): readonly string[] {
-  const strip = content.strips.find((one) => one.slug === slug);
-  const slugs = strip ? [...new Set([...strip.across, ...strip.down])] : [];
-  const own = [slug, content.texts.get(stripPath(slug)) ?? ""];
-  return [...own, ...sharedSources(notebook, content), ...patternSources(slugs, content)];
-}
-
-/** The printer's error and the notebook. */
-function sharedSources(notebook: string, { book, texts }: Content): readonly string[] {
-  return [JSON.stringify(book.printer ?? {}), notebook, texts.get(notebookPath(notebook)) ?? ""];
-}
-
-function patternSources(slugs: readonly string[], { texts }: Content): readonly string[] {
-  return slugs.flatMap((slug) => [slug, texts.get(patternPath(slug)) ?? ""]);
 }

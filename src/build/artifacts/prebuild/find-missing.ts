@@ -1,11 +1,11 @@
 /** What of a book is not ready from before. */
-
 import type { Pair } from "../../../view/entries.ts";
 import type { StripPair } from "../../../view/strip/strip-view.ts";
 import type { Content } from "../../content/load-content.ts";
+import { pairSources, stripSources } from "../cache/sources.ts";
 import type { Caches } from "../caches.ts";
-import { pairsOf, patternSources } from "../make/page-artifacts.ts";
-import { stripPairs, stripViewSources } from "../make/strip-renderer.ts";
+import { pairsOf } from "../make/page-artifacts.ts";
+import { stripPairs } from "../make/strip-renderer.ts";
 import { type PdfTask, pdfTasks } from "../pdf/pdf-task.ts";
 
 /** An artifact to be made, and what it is kept under. */
@@ -26,10 +26,10 @@ export function missingArtifacts(
   version: string,
 ): MissingArtifacts {
   const strips = stripPairs(content).map((pair) => {
-    return { pair, sources: stripViewSources(pair, content, version) };
+    return { pair, sources: [version, ...stripSources(pair, content)] };
   });
   const patterns = pairsOf(content).map((pair) => {
-    return { pair, sources: patternSources(pair, content, version) };
+    return { pair, sources: [version, ...pairSources(pair, content)] };
   });
   return {
     strips: strips.filter(({ sources }) => !caches.strips.has(sources)),

@@ -1,5 +1,4 @@
 /** Takes pairs from an order's lots and makes their artifacts: in the build's own thread and in those that help alike. */
-
 import type { Pair } from "../../../view/entries.ts";
 import type { PatternView } from "../../../view/pattern/pattern-view.ts";
 import type { StripPair, StripView } from "../../../view/strip/strip-view.ts";

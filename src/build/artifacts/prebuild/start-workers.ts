@@ -1,5 +1,4 @@
 /** Other threads that make artifacts and PDF files, beside a build that starts and writes its pages meanwhile. */
-
 import { copyFile, mkdir } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { setImmediate } from "node:timers/promises";

@@ -1,5 +1,4 @@
 /** Which font prints which part of a line: the first that has the character; a space stays with what it follows. */
-
 import { xmlText } from "../../../draw/svg/xml-text.ts";
 import type { FontLists, Weight } from "./print-font.ts";
 import { directedParts } from "./text-direction.ts";

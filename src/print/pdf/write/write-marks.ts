@@ -1,5 +1,4 @@
 /** Marks on paper, in their order: what a screen needs to look like paper is left away. */
-
 import type { Role } from "../../../draw/role.ts";
 import type { Mark } from "../../../draw/scene.ts";
 import { markStyle } from "../../../draw/style/mark-style.ts";

@@ -1,5 +1,4 @@
 /** Lines and outlines on paper. */
-
 import type { PathMark } from "../../../draw/scene.ts";
 import type { Style } from "../../../draw/style/role-style.ts";
 import { decimal, fillOperator, type Operators, strokeOperator } from "./operators.ts";

@@ -50,7 +50,7 @@ function drawPart(writer: PdfWriter, part: SheetPart, section: PdfStructure): vo
   const draw = (): void => {
     pdf.addContent(content);
   };
-  if (part.kind === "furniture") {
+  if (part.kind === "artifact") {
     pdf.markContent("Artifact");
     draw();
     pdf.endMarkedContent();

@@ -1,5 +1,4 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
-
 import type { TextMark } from "../../../draw/scene.ts";
 import type { Style } from "../../../draw/style/role-style.ts";
 import type { SetRun } from "../font/set-line.ts";
