@@ -3,8 +3,9 @@ import { openDevice } from "../device/device.ts";
 // So no picture of another notebook is loaded first. What it misses is opened once more when the page is whole.
 import { keptNotebook } from "../device/my-notebook.ts";
 import { openOnNotebook } from "../device/open-on-notebook.ts";
+import { ownAddress } from "../ui/load-script.ts";
 
-const device = openDevice();
+const device = openDevice(window, ownAddress());
 /** An address such as `#on=a6` asks for a notebook by itself. */
 const asked = new URLSearchParams(location.hash.slice(1)).get("on");
 

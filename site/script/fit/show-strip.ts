@@ -22,8 +22,8 @@ export function bindStrip(page: ParentNode, store: FitStore, { draw, queue }: Sh
   const data = theOne(page, "#strip-data", HTMLScriptElement);
   partOf(page, "caution").textContent = CUTTING_CAUTION.join(" ");
   let last: unknown;
-  store.tell((state) => {
-    const { notebook, strip } = state.faults;
+  store.subscribe((state) => {
+    const { notebook, strip } = state.errors;
     place.classList.toggle("stale", notebook.length + strip.length > 0);
     if (state.strip === last) return;
     last = state.strip;
