@@ -53,9 +53,12 @@ export function bindAddress<State>(
   const take = (act: () => void) => {
     settle();
     isTaking = true;
-    act();
-    settle(isRewritten ? "replace" : undefined);
-    isTaking = false;
+    try {
+      act();
+      settle(isRewritten ? "replace" : undefined);
+    } finally {
+      isTaking = false;
+    }
   };
   const read = () => {
     // What still waits was changed here: it is kept, but the address is somebody else's now.

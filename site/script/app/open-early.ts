@@ -16,7 +16,7 @@ const open = () => {
   if (slug) openOnNotebook(document, slug);
 };
 
-// What is going to be sifted is not shown before it is, or all would jump. Should the sieve not come, all is shown.
+// What is going to be sifted is not shown before it is, or all would jump. Should the filter not come, all is shown.
 if (/[#&](for|tag|fit|pages|lines|sort|find)=/.test(location.hash)) {
   const { classList } = document.documentElement;
   classList.add("sifting");

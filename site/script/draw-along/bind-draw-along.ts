@@ -16,7 +16,7 @@ export interface AlongPlace {
   readonly panel: HTMLElement;
 }
 
-/** Wakes the panel, the drawing and the keys. Throws where the page lacks a part. */
+/** Enhances the panel, the drawing and the keys. Throws where the page lacks a part. */
 export function bindAlong(
   window: Window,
   { whole, panel }: AlongPlace,

@@ -27,8 +27,8 @@ export function bindPage(page: ParentNode, store: FitStore, { draw, queue }: Sho
   const pattern = theOne(page, "#pattern", HTMLSelectElement);
   const [plate, status, summary] = [
     partOf(page, "plate"),
-    partOf(page, "status"),
-    partOf(page, "summary"),
+    partOf(page, "plan-status"),
+    partOf(page, "plan-summary"),
   ];
   const data = theOne(page, "#plan-data", HTMLScriptElement);
   const link = theOne(page, '[data-part="make-yours"]', HTMLAnchorElement);
