@@ -121,52 +121,101 @@ describe("a browser that keeps nothing", () => {
   });
 });
 
-/** Tabs of one web space on one kept thing; `seen` is what each was told that another made of it. */
-function openTabs(...tabs: readonly boolean[]) {
+/** Tabs of one web space that show one kept thing, or begin with something else that came with a link. */
+function openTabs(...starts: readonly ("kept" | "link")[]) {
   const { openTab } = openWebSpace();
-  return tabs.map((isShown) => {
+  return starts.map((start) => {
     const device = openDevice(openTab(), BOOK_SCRIPT);
-    const entry = openEntry(device, "strip", { isShown });
-    const seen: string[] = [];
-    entry.subscribe((text) => seen.push(text));
-    return { seen, keep: entry.keep, kept: () => keptText(device, "strip") };
+    let shown: string = start;
+    const entry = openEntry(device, "strip", { text: () => shown, isKept: start === "kept" });
+    entry.subscribe((text) => {
+      shown = text;
+    });
+    /** Without a rest what was written is shown, but not kept yet. */
+    const write = (text: string) => {
+      const before = shown;
+      shown = text;
+      return { rest: () => entry.keep(before) };
+    };
+    const make = (text: string) => write(text).rest();
+    return { make, write, shown: () => shown, kept: () => keptText(device, "strip") };
   });
 }
 
+const shownIn = (tabs: ReturnType<typeof openTabs>) => tabs.map(({ shown }) => shown());
+
 describe("a kept thing in two tabs", () => {
   it("that both show is the same in both, whoever changes it", () => {
-    const [one, two] = openTabs(true, true);
-    one?.keep("a");
-    two?.keep("a b");
-    one?.keep("a b c");
-    expect([one?.seen, two?.seen]).toEqual([["a b"], ["a", "a b c"]]);
+    const tabs = openTabs("kept", "kept");
+    const [one, two] = tabs;
+    for (const [tab, text] of [
+      [one, "a"],
+      [two, "a b"],
+      [one, "a b c"],
+    ] as const) {
+      tab?.make(text);
+      expect(shownIn(tabs)).toEqual([text, text]);
+    }
     expect(two?.kept()).toBe("a b c");
   });
 
-  it("is left alone by a tab that shows something else, until that is changed", () => {
-    const [mine, visit] = openTabs(true, false);
-    mine?.keep("mine");
-    expect(visit?.seen).toEqual([]);
-    visit?.keep("theirs");
-    expect(mine?.seen).toEqual([]);
-    mine?.keep("mine again");
-    expect([visit?.seen, visit?.kept()]).toEqual([[], "mine again"]);
+  it("is left alone by a tab that shows something else, and stays in sight when that is changed", () => {
+    const tabs = openTabs("kept", "link");
+    const [mine, visit] = tabs;
+    mine?.make("mine");
+    expect(shownIn(tabs)).toEqual(["mine", "link"]);
+    visit?.make("theirs");
+    expect(shownIn(tabs)).toEqual(["mine", "theirs"]);
+    mine?.make("mine again");
+    expect(shownIn(tabs)).toEqual(["mine again", "theirs"]);
+    expect(visit?.kept()).toBe("mine again");
   });
 
   it("is gone on with by a tab that comes back to it", () => {
-    const [mine, visit] = openTabs(true, false);
-    mine?.keep("mine");
-    visit?.keep("mine");
-    mine?.keep("mine, and more");
-    expect(visit?.seen).toEqual(["mine, and more"]);
+    const tabs = openTabs("kept", "link");
+    const [mine, visit] = tabs;
+    mine?.make("mine");
+    visit?.make("mine");
+    mine?.make("mine, and more");
+    expect(shownIn(tabs)).toEqual(["mine, and more", "mine, and more"]);
   });
 
   it("of which one is begun anew three times over is followed by nobody who shows an older one", () => {
-    const [first, second, third] = openTabs(true, false, false);
-    first?.keep("1");
-    second?.keep("2");
-    third?.keep("3");
-    second?.keep("2, and more");
-    expect([first?.seen, second?.seen, third?.seen]).toEqual([[], [], []]);
+    const tabs = openTabs("kept", "link", "link");
+    for (const [index, tab] of tabs.entries()) tab.make(`${index}`);
+    tabs[1]?.make("1, and more");
+    expect(shownIn(tabs)).toEqual(["0", "1, and more", "2"]);
+  });
+
+  it("takes away nothing that was just written and is not kept yet", () => {
+    const tabs = openTabs("kept", "kept");
+    const [one, two] = tabs;
+    const typed = one?.write("typed");
+    two?.make("theirs");
+    expect(shownIn(tabs)).toEqual(["typed", "theirs"]);
+    typed?.rest();
+    expect(shownIn(tabs)).toEqual(["typed", "theirs"]);
+    two?.make("theirs, and more");
+    expect(shownIn(tabs)).toEqual(["typed", "theirs, and more"]);
+  });
+
+  it("is not gone on with by what an address brought into a tab that showed it", () => {
+    const tabs = openTabs("kept", "kept");
+    const [one, two] = tabs;
+    one?.make("mine");
+    two?.write("from an address");
+    two?.make("changed there");
+    expect(shownIn(tabs)).toEqual(["mine", "changed there"]);
+  });
+
+  it("is kept though nobody changed it only where it came with a link and nothing is kept", () => {
+    const [usual, visit, other] = openTabs("kept", "link", "link");
+    usual?.make("kept");
+    expect(usual?.kept()).toBeUndefined();
+    visit?.make("link");
+    expect(usual?.kept()).toBe("link");
+    visit?.make("mine");
+    other?.make("link");
+    expect(usual?.kept()).toBe("mine");
   });
 });

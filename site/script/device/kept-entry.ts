@@ -2,34 +2,43 @@
 import type { Device, KeptName } from "./device.ts";
 
 export interface KeptEntry {
-  /** Keeps what this page has made of it. */
-  keep(text: string): void;
+  /** Keeps what this page has made of what it showed before; what nobody changed is kept only where nothing is. */
+  keep(before: string): void;
   /** Tells what another tab has made of what this page shows. */
   subscribe(show: (text: string) => void): void;
 }
 
-/** The entry under a name; `isShown` says whether the page shows what is kept, be it nothing, or something else. */
-export function openEntry(
-  device: Device,
-  name: KeptName,
-  { isShown }: { readonly isShown: boolean },
-): KeptEntry {
-  /** Is an entry shown here, and as what was it kept when this page last knew of it? */
-  let [isOwn, own] = [isShown, device.get(name)];
+interface Showing {
+  /** What the page shows now, as it is kept. */
+  readonly text: () => string;
+  /** Is that at first what is kept, or what a page shows where nothing is kept? */
+  readonly isKept: boolean;
+}
+
+/** The entry under a name, of a page that shows it or something else. */
+export function openEntry(device: Device, name: KeptName, { text, isKept }: Showing): KeptEntry {
+  /** The entry as this page knows it, and what the page showed of it; nothing where it shows something else. */
+  let own = device.get(name);
+  let shown = isKept ? text() : undefined;
   return {
-    keep: (text) => {
-      const kept = device.get(name);
-      // What another tab began meanwhile, or changed while this one did not follow, is another entry.
-      const id = isOwn && kept === own ? idOf(kept) : idOf(kept) + 1;
-      const isThere = kept !== undefined && textOf(kept) === text;
-      [isOwn, own] = [true, isThere ? kept : `${id} ${text}`];
+    keep: (before) => {
+      const [now, kept] = [text(), device.get(name)];
+      if (now === before && (now === shown || kept !== undefined)) return;
+      // What another tab began meanwhile, or this page took from elsewhere, is not gone on with.
+      const id = before === shown && kept === own ? idOf(kept) : idOf(kept) + 1;
+      const isThere = kept !== undefined && textOf(kept) === now;
+      own = isThere ? kept : `${id} ${now}`;
+      shown = now;
       if (!isThere) device.set(name, own);
     },
     subscribe: (show) =>
       device.subscribe(name, (kept, before) => {
-        if (!isOwn || kept === undefined || before !== own || idOf(kept) !== idOf(own)) return;
+        if (kept === undefined || before !== own || idOf(kept) !== idOf(own)) return;
+        // Something else is shown here, or was just written and is not kept yet: it is not to be lost.
+        if (text() !== shown) return;
         own = kept;
         show(textOf(kept));
+        shown = text();
       }),
   };
 }

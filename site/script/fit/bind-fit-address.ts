@@ -23,8 +23,8 @@ export function bindFitAddress(window: Window, store: FitStore, { device, start 
   bindAddress(window, store, {
     restMs: TYPING_REST_MS,
     write: ({ fit }, before) => (fit === before.fit ? undefined : writeFitAddress(fit)),
-    written: ({ fit }, before) => {
-      keep(fit, before.fit);
+    written: (_, before) => {
+      keep(before.fit);
       notice.clear();
       showPersistence(window.document, device);
     },

@@ -30,16 +30,15 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
   const notice = openNotice(window.document);
   const keep = bindKeptRecipe(store, keeping);
   const link = theOne(window.document, "#link", HTMLInputElement);
-  const showLink = (address: string) => {
-    link.value = linkOf(window, address);
+  const showLink = () => {
+    link.value = linkOf(window, writeRecipeAddress(store.state().draft));
   };
   bindAddress(window, store, {
     restMs: TYPING_REST_MS,
     write: ({ draft }, before) => (draft === before.draft ? undefined : shortAddress(draft)),
-    written: ({ draft }) => {
-      const address = writeRecipeAddress(draft);
-      keep(address);
-      showLink(address);
+    written: (_, before) => {
+      keep(writeRecipeAddress(before.draft));
+      showLink();
       notice.clear();
       showPersistence(window.document, device);
     },
@@ -55,10 +54,10 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
       const part = { ...said, ...(text !== undefined && { text }) };
       if (Object.keys(part).length === 0) return;
       take(() => store.update(part));
-      showLink(writeRecipeAddress(store.state().draft));
+      showLink();
     },
   });
-  showLink(writeRecipeAddress(store.state().draft));
+  showLink();
   showPersistence(window.document, device);
   if (start.issue) {
     const instead = start.kept || device.get("recipe") ? "kept on this device" : "usual";
@@ -69,15 +68,15 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
   }
 }
 
-/** Goes on with what other tabs make of the recipe; the result keeps what this one makes of it. */
-function bindKeptRecipe(store: RecipeStore, { device }: Keeping): (text: string) => void {
+/** Goes on with what other tabs make of the recipe; the result keeps what this one has made of it. */
+function bindKeptRecipe(store: RecipeStore, { device }: Keeping): (before: string) => void {
   const { slugs } = store.catalogue;
   const kept = readKeptRecipe(keptText(device, "recipe") ?? "", slugs);
-  const shown = writeRecipeAddress(store.state().draft);
-  const isShown = kept ? writeRecipeAddress(kept) === shown : false;
-  const entry = openEntry(device, "recipe", { isShown });
-  entry.subscribe((text) => {
-    const draft = readKeptRecipe(text, slugs);
+  const text = () => writeRecipeAddress(store.state().draft);
+  const isKept = kept !== undefined && writeRecipeAddress(kept) === text();
+  const entry = openEntry(device, "recipe", { text, isKept });
+  entry.subscribe((said) => {
+    const draft = readKeptRecipe(said, slugs);
     if (draft) store.update(draft);
   });
   return entry.keep;
