@@ -132,13 +132,16 @@ function openTabs(...starts: readonly ("kept" | "link")[]) {
       shown = text;
     });
     /** Without a rest what was written is shown, but not kept yet. */
-    const write = (text: string) => {
-      const before = shown;
+    const write = (text: string, before = shown) => {
       shown = text;
       return { rest: () => entry.keep(before) };
     };
-    const make = (text: string) => write(text).rest();
-    return { make, write, shown: () => shown, kept: () => keptText(device, "strip") };
+    const make = (text: string, before?: string) => write(text, before).rest();
+    const arrive = (text: string) => {
+      shown = text;
+      entry.leave();
+    };
+    return { make, write, arrive, shown: () => shown, kept: () => keptText(device, "strip") };
   });
 }
 
@@ -199,11 +202,19 @@ describe("a kept thing in two tabs", () => {
     expect(shownIn(tabs)).toEqual(["typed", "theirs, and more"]);
   });
 
+  it("is gone on with though more is written before what was followed has rested", () => {
+    const tabs = openTabs("kept", "kept");
+    const [one, two] = tabs;
+    one?.make("a");
+    two?.make("a b", "kept");
+    expect(shownIn(tabs)).toEqual(["a b", "a b"]);
+  });
+
   it("is not gone on with by what an address brought into a tab that showed it", () => {
     const tabs = openTabs("kept", "kept");
     const [one, two] = tabs;
     one?.make("mine");
-    two?.write("from an address");
+    two?.arrive("from an address");
     two?.make("changed there");
     expect(shownIn(tabs)).toEqual(["mine", "changed there"]);
   });

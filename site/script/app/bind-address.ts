@@ -20,6 +20,8 @@ export interface AddressBinding<State> {
   readonly restMs?: number;
   /** Told of every change of one's own when it was written. */
   written?(state: State, before: State): void;
+  /** Told when something was taken from the address. */
+  taken?(): void;
 }
 
 /** Follows the store and the address from now on; the result reads the address as it is. */
@@ -56,6 +58,7 @@ export function bindAddress<State>(
     try {
       act();
       settle(isRewritten ? "replace" : undefined);
+      binding.taken?.();
     } finally {
       isTaking = false;
     }

@@ -4,6 +4,8 @@ import type { Device, KeptName } from "./device.ts";
 export interface KeptEntry {
   /** Keeps what this page has made of what it showed before; what nobody changed is kept only where nothing is. */
   keep(before: string): void;
+  /** Hears that an address brought something into the page: what is made of that is another entry. */
+  leave(): void;
   /** Tells what another tab has made of what this page shows. */
   subscribe(show: (text: string) => void): void;
 }
@@ -24,12 +26,15 @@ export function openEntry(device: Device, name: KeptName, { text, isKept }: Show
     keep: (before) => {
       const [now, kept] = [text(), device.get(name)];
       if (now === before && (now === shown || kept !== undefined)) return;
-      // What another tab began meanwhile, or this page took from elsewhere, is not gone on with.
-      const id = before === shown && kept === own ? idOf(kept) : idOf(kept) + 1;
+      // What another tab began meanwhile, or changed while this one did not follow, is not gone on with.
+      const id = shown !== undefined && kept === own ? idOf(kept) : idOf(kept) + 1;
       const isThere = kept !== undefined && textOf(kept) === now;
       own = isThere ? kept : `${id} ${now}`;
       shown = now;
       if (!isThere) device.set(name, own);
+    },
+    leave: () => {
+      if (text() !== shown) shown = undefined;
     },
     subscribe: (show) =>
       device.subscribe(name, (kept, before) => {

@@ -19,15 +19,16 @@ export function bindFitAddress(window: Window, store: FitStore, { device, start 
   const notice = openNotice(window.document);
   sayStart(notice, store, { device, start });
   showPersistence(window.document, device);
-  const keep = bindKeptFit(store, device);
+  const kept = bindKeptFit(store, device);
   bindAddress(window, store, {
     restMs: TYPING_REST_MS,
     write: ({ fit }, before) => (fit === before.fit ? undefined : writeFitAddress(fit)),
     written: (_, before) => {
-      keep(before.fit);
+      kept.keep(before.fit);
       notice.clear();
       showPersistence(window.document, device);
     },
+    taken: kept.leave,
     read: (hash, take) => {
       const reading = readFitAddress(hash, store.catalogue.slugs);
       if (!reading.ok)

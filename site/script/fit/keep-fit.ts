@@ -10,8 +10,15 @@ import type { Device } from "../device/device.ts";
 import { openEntry } from "../device/kept-entry.ts";
 import type { FitStore } from "./fit-store.ts";
 
-/** A function that keeps what was changed since the page showed something before. */
-export function bindKeptFit(store: FitStore, device: Device): (before: Fit) => void {
+interface KeptFit {
+  /** Keeps what was changed since the page showed something before. */
+  keep(before: Fit): void;
+  /** Hears that an address brought something into the page. */
+  leave(): void;
+}
+
+/** What other tabs make of the notebook and the strip that the page shows is shown in it, too. */
+export function bindKeptFit(store: FitStore, device: Device): KeptFit {
   const { catalogue } = store;
   const { fit: kept } = startFit("", device, catalogue);
   const open = (part: "notebook" | "strip") => {
@@ -26,11 +33,17 @@ export function bindKeptFit(store: FitStore, device: Device): (before: Fit) => v
     });
     return entry;
   };
-  const entries = { notebook: open("notebook"), strip: open("strip") };
-  return (before) => {
-    for (const part of ["notebook", "strip"] as const)
-      entries[part].keep(writeFitAddress(before, part));
-    // Which pattern one looks at is for each tab to say: no tab follows another in that.
-    device.set("pattern", writeFitAddress(store.state().fit, "pattern"));
+  const [notebook, strip] = [open("notebook"), open("strip")];
+  return {
+    keep: (before) => {
+      notebook.keep(writeFitAddress(before, "notebook"));
+      strip.keep(writeFitAddress(before, "strip"));
+      // Which pattern one looks at is for each tab to say: no tab follows another in that.
+      device.set("pattern", writeFitAddress(store.state().fit, "pattern"));
+    },
+    leave: () => {
+      notebook.leave();
+      strip.leave();
+    },
   };
 }

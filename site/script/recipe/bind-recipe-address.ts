@@ -11,7 +11,7 @@ import {
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
 import { showPersistence } from "../app/show-persistence.ts";
 import type { Device } from "../device/device.ts";
-import { keptText, openEntry } from "../device/kept-entry.ts";
+import { type KeptEntry, keptText, openEntry } from "../device/kept-entry.ts";
 import { openNotice } from "../ui/notice.ts";
 import { theOne } from "../ui/parts.ts";
 import type { InitialRecipe, RecipeTexts } from "./initial-recipe.ts";
@@ -28,7 +28,7 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
   const { device, start, texts } = keeping;
   const { slugs } = store.catalogue;
   const notice = openNotice(window.document);
-  const keep = bindKeptRecipe(store, keeping);
+  const entry = bindKeptRecipe(store, keeping);
   const link = theOne(window.document, "#link", HTMLInputElement);
   const showLink = () => {
     link.value = linkOf(window, writeRecipeAddress(store.state().draft));
@@ -37,11 +37,12 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
     restMs: TYPING_REST_MS,
     write: ({ draft }, before) => (draft === before.draft ? undefined : shortAddress(draft)),
     written: (_, before) => {
-      keep(writeRecipeAddress(before.draft));
+      entry.keep(writeRecipeAddress(before.draft));
       showLink();
       notice.clear();
       showPersistence(window.document, device);
     },
+    taken: entry.leave,
     read: async (hash, take) => {
       const reading = readRecipeAddress(hash, slugs);
       if (!reading.ok) {
@@ -69,7 +70,7 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
 }
 
 /** Goes on with what other tabs make of the recipe; the result keeps what this one has made of it. */
-function bindKeptRecipe(store: RecipeStore, { device }: Keeping): (before: string) => void {
+function bindKeptRecipe(store: RecipeStore, { device }: Keeping): KeptEntry {
   const { slugs } = store.catalogue;
   const kept = readKeptRecipe(keptText(device, "recipe") ?? "", slugs);
   const text = () => writeRecipeAddress(store.state().draft);
@@ -79,7 +80,7 @@ function bindKeptRecipe(store: RecipeStore, { device }: Keeping): (before: strin
     const draft = readKeptRecipe(said, slugs);
     if (draft) store.update(draft);
   });
-  return entry.keep;
+  return entry;
 }
 
 /** A recipe that is too long for an address leaves only the notebook there. */
