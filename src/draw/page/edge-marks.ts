@@ -1,5 +1,7 @@
 /** The boxes of a page as lines: one path for the fine ones, one for the strong ones. */
 import { otherAxis } from "../../measure/axis.ts";
+import { isPaperEdge } from "../../measure/grid-axis.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { intervalAlong } from "../geometry/rect.ts";
@@ -15,24 +17,18 @@ const ROLES = { fine: "edge-fine", strong: "edge" } as const;
  */
 export function edgeMarks(
   place: PagePlace,
+  { axes }: Notebook,
   edges: readonly EdgeLine[],
   penScale = 1,
 ): readonly PathMark[] {
+  const drawn = edges.filter(({ axis, at }) => !isPaperEdge(axes[otherAxis(axis)], at));
   return (["fine", "strong"] as const).flatMap((weight) => {
-    const d = edges
-      .filter((edge) => edge.weight === weight && !isOnPaperEdge(place, edge))
+    const d = drawn
+      .filter((edge) => edge.weight === weight)
       .map((edge) => edgeData(place, edge, penScale))
       .join("");
     return d === "" ? [] : [{ kind: "path", role: ROLES[weight], d } as const];
   });
-}
-
-/** Is the line an edge of the paper, where no pen can go? */
-function isOnPaperEdge(place: PagePlace, { axis, at }: EdgeLine): boolean {
-  const aside = otherAxis(axis);
-  const { from, to } = intervalAlong(place.paper, aside);
-  const mm = place.lines[aside][at];
-  return mm === from || mm === to;
 }
 
 /** A strong line has square ends, half a pen longer than the line: at the paper's edge it stops that much short. */

@@ -102,7 +102,7 @@ function drawnLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): r
   return [
     hasGrid ? gridMarks(place, notebook.ruling, taken) : [],
     fills,
-    edgeMarks(place, edges),
+    edgeMarks(place, notebook, edges),
     labels,
   ];
 }

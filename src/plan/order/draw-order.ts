@@ -1,7 +1,7 @@
 /** A plan's page as pen strokes, in the order in which a hand draws them. */
 import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
 import type { Box } from "../../measure/box.ts";
-import { endsAtEdge, type GridAxis, startsAtEdge } from "../../measure/grid-axis.ts";
+import { isPaperEdge } from "../../measure/grid-axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { PlanPage, Side } from "../plan.ts";
 import { type EdgeLine, mergedEdges } from "./merged-edges.ts";
@@ -54,7 +54,7 @@ export function drawOrder(
 ): DrawOrder {
   const lines = AXES.flatMap((axis) =>
     mergedEdges(page.boxes, axis).filter(
-      ({ at }) => !isPaperEdge(notebook.axes[otherAxis(axis)], page, axis, at),
+      ({ at }) => !isPaperEdge(notebook.axes[otherAxis(axis)], at),
     ),
   );
   const strokes = lines.map(({ axis, at, from, to }) => ({ axis, at, start: from, end: to }));
@@ -64,12 +64,6 @@ export function drawOrder(
     strokes: hand === "left" ? mirrored(strokes) : strokes,
     savings: savingsOf(page),
   };
-}
-
-/** A line at the paper's own edge needs no pen. `axis` is the line's; its position lies on the other one. */
-function isPaperEdge(grid: GridAxis, page: BoxedPage, axis: Axis, at: number): boolean {
-  if (at === 0) return startsAtEdge(grid);
-  return at === page.steps[otherAxis(axis)] && endsAtEdge(grid);
 }
 
 function ticksAlong(axis: Axis, lines: readonly EdgeLine[]): Ticks {

@@ -4,7 +4,7 @@ import { type PagePlace, pagePlace } from "../../draw/geometry/page-place.ts";
 import { intervalAlong, type Rect } from "../../draw/geometry/rect.ts";
 import { sayMarks, sayStroke } from "../../issue/words/say-stroke.ts";
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { dotAt, type GridAxis } from "../../measure/grid-axis.ts";
+import { isPaperEdge } from "../../measure/grid-axis.ts";
 import { drawOrder, type Hand, type Stroke, type Ticks } from "../../plan/order/draw-order.ts";
 import type { Side } from "../../plan/plan.ts";
 import type { AlongPlan } from "./plan-data.ts";
@@ -116,9 +116,4 @@ function strokeLines(
     ends: [endAt(from), endAt(to)],
     d: lineAlong(axis, { from: from.mm, to: to.mm }, aside.mm),
   };
-}
-
-function isPaperEdge(grid: GridAxis, position: number): boolean {
-  const dot = dotAt(grid, position);
-  return dot < 1 || dot > grid.dots;
 }
