@@ -4,6 +4,7 @@ import type { NearFit } from "../issue/facts/near-fit.ts";
 import type { PlanNote } from "../issue/facts/plan-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Box } from "../measure/box.ts";
+import type { PageSide } from "../measure/paper-side.ts";
 import type { Fill } from "../recipe/recipe.ts";
 
 export type Plan = FittingPlan | MisfitPlan;
@@ -38,10 +39,8 @@ export interface Change {
   readonly edits: readonly NearFit[];
 }
 
-export type Side = "single" | "left" | "right";
-
 export interface PlanPage {
-  readonly side: Side;
+  readonly side: PageSide;
   readonly steps: Readonly<Record<Axis, number>>;
   /** Depth first, in the recipe's order. */
   readonly splits: readonly PlanSplit[];

@@ -1,5 +1,6 @@
 /** The labels of a recipe's areas, by their place in a plan. */
 import type { LabelAt } from "../issue/words/say-path.ts";
+import type { PageSide } from "../measure/paper-side.ts";
 import type { Area, Attempt } from "./recipe.ts";
 
 /** Looks up the label of the area at a place of one attempt; undefined where it has none. */
@@ -7,7 +8,7 @@ export function labelsOf(attempt: Attempt): LabelAt {
   return ({ side, path }) => areaAt(rootOf(attempt, side), path)?.label || undefined;
 }
 
-function rootOf(attempt: Attempt, side: "single" | "left" | "right"): Area {
+function rootOf(attempt: Attempt, side: PageSide): Area {
   if (attempt.kind === "page") return attempt.page;
   return side === "right" ? attempt.right : attempt.left;
 }

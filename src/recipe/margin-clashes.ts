@@ -1,7 +1,8 @@
 /** Which margins of a pattern land on one side in a notebook that the book has. */
 import type { Issue } from "../issue/facts/issue.ts";
+import type { PageSide } from "../measure/paper-side.ts";
 import type { Binding, Notebook } from "../notebook/notebook.ts";
-import { marginSides, type PageSide } from "./margin-sides.ts";
+import { marginSides } from "./margin-sides.ts";
 import type { Area, Attempt, Margin, Recipe } from "./recipe.ts";
 
 /**

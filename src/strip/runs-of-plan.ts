@@ -1,7 +1,8 @@
 /** A plan's runs: the marks of each of its splits along one axis. */
 import type { Axis } from "../measure/axis.ts";
-import type { Span } from "../measure/box.ts";
-import type { FittingPlan, PlanSplit, Side } from "../plan/plan.ts";
+import type { StepInterval } from "../measure/box.ts";
+import type { PageSide } from "../measure/paper-side.ts";
+import type { FittingPlan, PlanSplit } from "../plan/plan.ts";
 import type { Run } from "./strip.ts";
 
 /** One run a split, page by page in the plan's order: the page's own split before those inside it. */
@@ -13,7 +14,7 @@ export function runsOfPlan(plan: FittingPlan, axis: Axis): readonly Run[] {
   );
 }
 
-function runOfSplit(split: PlanSplit, pattern: string, side: Side): Run {
+function runOfSplit(split: PlanSplit, pattern: string, side: PageSide): Run {
   const tracks = tracksOf(split);
   const marks = new Set(tracks.flatMap(({ from, length }) => [from, from + length]));
   return {
@@ -27,7 +28,7 @@ function runOfSplit(split: PlanSplit, pattern: string, side: Side): Run {
 }
 
 /** Where a split's tracks lie, from position 0. */
-function tracksOf(split: PlanSplit): readonly Span[] {
+function tracksOf(split: PlanSplit): readonly StepInterval[] {
   let from = split.from + split.before;
   return split.sizes.map((length, index) => {
     const track = { from, length };

@@ -1,7 +1,8 @@
 /** Plans and strips written down by hand, as far as strips look at them. */
 import type { Axis } from "../../src/measure/axis.ts";
+import type { PageSide } from "../../src/measure/paper-side.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import type { FittingPlan, Plan, PlanSplit, Side } from "../../src/plan/plan.ts";
+import type { FittingPlan, Plan, PlanSplit } from "../../src/plan/plan.ts";
 import type { StripRecipe } from "../../src/recipe/strip-recipe.ts";
 import { buildStrip } from "../../src/strip/build-strip.ts";
 import type { Run, Strip } from "../../src/strip/strip.ts";
@@ -16,7 +17,7 @@ export interface HandSplit {
   readonly sizes: readonly number[];
   readonly gap?: number;
   readonly before?: number;
-  readonly side?: Side;
+  readonly side?: PageSide;
 }
 
 /** A plan with these splits, on as many pages as they name. */

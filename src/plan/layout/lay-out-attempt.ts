@@ -2,9 +2,10 @@
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { usableSteps } from "../../measure/grid-axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { Attempt } from "../../recipe/recipe.ts";
-import type { PlanPage, Side } from "../plan.ts";
+import type { PlanPage } from "../plan.ts";
 import type { Budget } from "./budget.ts";
 import { type LaidOut, layOut, type Setting } from "./lay-out.ts";
 import type { Trial } from "./named-sizes.ts";
@@ -84,7 +85,7 @@ function layPages(
   setting: Pick<Setting, "fixed" | "trial" | "budget">,
 ): PagesResult {
   const steps = pageSteps(notebook);
-  const sides: readonly Side[] = attempt.kind === "page" ? ["single"] : ["left", "right"];
+  const sides: readonly PageSide[] = attempt.kind === "page" ? ["single"] : ["left", "right"];
   const pages: PlanPage[] = [];
   for (const [index, area] of areasOf(attempt).entries()) {
     const side = sides[index] ?? "single";
@@ -95,7 +96,7 @@ function layPages(
   return { kind: "pages", pages, same: setting.fixed };
 }
 
-function planPage(side: Side, steps: Readonly<Record<Axis, number>>, laid: LaidOut): PlanPage {
+function planPage(side: PageSide, steps: Readonly<Record<Axis, number>>, laid: LaidOut): PlanPage {
   return { side, steps, splits: laid.splits, boxes: laid.boxes };
 }
 

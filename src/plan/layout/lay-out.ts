@@ -3,17 +3,18 @@ import { isShortage } from "../../divide/divide.ts";
 import { placeLeftover } from "../../divide/place-leftover.ts";
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
-import { type Box, spanAlong, withSpan } from "../../measure/box.ts";
+import { type Box, stepIntervalAlong, withStepInterval } from "../../measure/box.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
 import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Split } from "../../recipe/recipe.ts";
-import type { PlanBox, PlanSplit, Side } from "../plan.ts";
+import type { PlanBox, PlanSplit } from "../plan.ts";
 import { type Budget, MOST_BOXES, MOST_WORK } from "./budget.ts";
 import { exceedsShare, type Trial } from "./named-sizes.ts";
 
 /** What holds for the whole of one page while it is laid out. */
 export interface Setting {
-  readonly side: Side;
+  readonly side: PageSide;
   readonly binding: Binding;
   /** The sizes of the `same` names fixed so far; other names are plain share tracks. */
   readonly fixed: ReadonlyMap<string, number>;
@@ -72,9 +73,9 @@ function layArea(page: Page, area: Area, path: string, outer: Box): Failure {
   }
   const box = inset(outer, margins);
   for (const axis of AXES) {
-    if (spanAlong(box, axis).length < 1) {
-      const has = spanAlong(outer, axis).length;
-      const off = has - spanAlong(box, axis).length;
+    if (stepIntervalAlong(box, axis).length < 1) {
+      const has = stepIntervalAlong(outer, axis).length;
+      const off = has - stepIntervalAlong(box, axis).length;
       return { kind: "area-too-small", side, path, axis, margins: off, has };
     }
   }
@@ -89,7 +90,7 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
   const { side, fixed, trial, budget } = page.setting;
   const { axis } = split;
   const path = splitPath(areaPath, axis);
-  const { from, length } = spanAlong(box, axis);
+  const { from, length } = stepIntervalAlong(box, axis);
   if (trial && exceedsShare(split, length, trial)) return { kind: "above-share" };
 
   const { tracks, work, answer } = budget.ask(split, length, fixed);
@@ -103,7 +104,7 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
   let at = from + placed.before;
   for (const [index, track] of split.tracks.entries()) {
     const size = placed.sizes[index] ?? 0;
-    const inner = withSpan(box, axis, { from: at, length: size });
+    const inner = withStepInterval(box, axis, { from: at, length: size });
     const failure = layArea(page, track.area, `${path}.${index}`, inner);
     if (failure) return failure;
     at += size + (placed.gaps[index] ?? 0);

@@ -2,8 +2,9 @@
 import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
 import type { Box } from "../../measure/box.ts";
 import { isPaperEdge } from "../../measure/grid-axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { PlanPage, Side } from "../plan.ts";
+import type { PlanPage } from "../plan.ts";
 import { type EdgeLine, mergedEdges } from "./merged-edges.ts";
 
 export type Hand = "right" | "left";
@@ -15,7 +16,7 @@ export interface BoxedPage extends Pick<PlanPage, "side" | "steps"> {
 
 /** Everything in steps from position 0. */
 export interface DrawOrder {
-  readonly side: Side;
+  readonly side: PageSide;
   /** First the marks: across along the top and the bottom, down along the left and the right. */
   readonly ticks: readonly Ticks[];
   /** Then the lines: across from top to bottom, then down from one side to the other. */

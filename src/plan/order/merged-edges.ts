@@ -1,6 +1,6 @@
 /** The edges of a page's boxes as single lines: what lies on one line and touches is one line. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { type Box, type Span, spanAlong } from "../../measure/box.ts";
+import { type Box, type StepInterval, stepIntervalAlong } from "../../measure/box.ts";
 
 /** A line that runs along an axis, at a position of the other axis; all in steps. */
 export interface EdgeLine {
@@ -12,10 +12,10 @@ export interface EdgeLine {
 
 /** The lines that run along one axis, by position and then by start. */
 export function mergedEdges(boxes: readonly Box[], axis: Axis): readonly EdgeLine[] {
-  const edges = new Map<number, Span[]>();
+  const edges = new Map<number, StepInterval[]>();
   for (const box of boxes) {
-    const along = spanAlong(box, axis);
-    const aside = spanAlong(box, otherAxis(axis));
+    const along = stepIntervalAlong(box, axis);
+    const aside = stepIntervalAlong(box, otherAxis(axis));
     for (const at of [aside.from, aside.from + aside.length]) {
       const others = edges.get(at);
       if (others) others.push(along);
@@ -27,7 +27,9 @@ export function mergedEdges(boxes: readonly Box[], axis: Axis): readonly EdgeLin
     .flatMap(([at, spans]) => merged(spans).map((span) => ({ axis, at, ...span })));
 }
 
-function merged(spans: readonly Span[]): readonly { readonly from: number; readonly to: number }[] {
+function merged(
+  spans: readonly StepInterval[],
+): readonly { readonly from: number; readonly to: number }[] {
   const lines: { from: number; to: number }[] = [];
   for (const { from, length } of spans.toSorted((a, b) => a.from - b.from)) {
     const last = lines.at(-1);

@@ -2,10 +2,10 @@
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { NearFit } from "../../issue/facts/near-fit.ts";
 import type { Axis } from "../../measure/axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
 import type { Area, Attempt } from "../../recipe/recipe.ts";
 import { type SameName, sameNames, splitsNaming } from "../layout/same-names.ts";
-import type { Side } from "../plan.ts";
 import {
   clashSeries,
   type Edited,
@@ -95,7 +95,11 @@ function sharedNames(
 }
 
 /** The areas from the page in to the one that a path names; a split's own name ends the walk. */
-function areasAlong(attempt: Attempt, side: Side, path: string): { area: Area; path: string }[] {
+function areasAlong(
+  attempt: Attempt,
+  side: PageSide,
+  path: string,
+): { area: Area; path: string }[] {
   let area: Area | undefined = pageOf(attempt, side);
   const found = [{ area, path: "" }];
   let so = "";
@@ -109,7 +113,7 @@ function areasAlong(attempt: Attempt, side: Side, path: string): { area: Area; p
   return found;
 }
 
-function pageOf(attempt: Attempt, side: Side): Area {
+function pageOf(attempt: Attempt, side: PageSide): Area {
   if (attempt.kind === "page") return attempt.page;
   return side === "right" ? attempt.right : attempt.left;
 }

@@ -5,8 +5,8 @@ import { intervalAlong, type Rect } from "../../draw/geometry/rect.ts";
 import { sayMarks, sayStroke } from "../../issue/words/say-stroke.ts";
 import { type Axis, otherAxis } from "../../measure/axis.ts";
 import { isPaperEdge } from "../../measure/grid-axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import { drawOrder, type Hand, type Stroke, type Ticks } from "../../plan/order/draw-order.ts";
-import type { Side } from "../../plan/plan.ts";
 import type { AlongPlan } from "./plan-data.ts";
 
 /** One thing to do: the marks along two sides of the page, or one line of the pen. */
@@ -17,7 +17,7 @@ interface Step {
   readonly number: number;
   /** Which page it is on, from 0. */
   readonly page: number;
-  readonly side: Side;
+  readonly side: PageSide;
   readonly words: string;
   /** Path data in the drawing's millimetres. */
   readonly d: string;
