@@ -5,7 +5,7 @@ import { sayNearFit, sayNearFits } from "../../../src/issue/words/say-near-fit.t
 import type { LabelAt } from "../../../src/issue/words/say-path.ts";
 import { sayPlanNote } from "../../../src/issue/words/say-plan-note.ts";
 import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
-import { labelsOf } from "../../../src/recipe/area-tree.ts";
+import { attemptOf, labelsOf } from "../../../src/recipe/area-tree.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import { type SplitRow, splitRows } from "../../../src/view/pattern/split-rows.ts";
 import { makeElement } from "./make-element.ts";
@@ -51,12 +51,6 @@ export function misfitSummary(plan: MisfitPlan, recipe: Recipe): readonly HTMLEl
 /** The one sentence that says why. */
 export function misfitReason({ misfit }: MisfitPlan, recipe: Recipe): string {
   return sayMisfit(misfit, labelsOf(attemptOf(recipe, 0)));
-}
-
-function attemptOf({ slug, attempts }: Recipe, index: number) {
-  const attempt = attempts[index];
-  if (!attempt) throw new RangeError(`the recipe ${slug} has no attempt ${index}`);
-  return attempt;
 }
 
 function divisionTable(rows: readonly SplitRow[]): HTMLElement {

@@ -6,6 +6,7 @@ import { AXES, type Axis } from "../../measure/axis.ts";
 import { type Box, stepIntervalAlong, withStepInterval } from "../../measure/box.ts";
 import type { PageSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
+import { splitPath } from "../../recipe/area-tree.ts";
 import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Split } from "../../recipe/recipe.ts";
 import type { PlanBox, PlanSplit } from "../plan.ts";
@@ -110,12 +111,6 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
     at += size + (placed.gaps[index] ?? 0);
   }
   return DONE;
-}
-
-/** The path of an area's split: the area's path and `columns` or `rows`. */
-export function splitPath(areaPath: string, axis: Axis): string {
-  const name = axis === "across" ? "columns" : "rows";
-  return areaPath === "" ? name : `${areaPath}.${name}`;
 }
 
 function inset(box: Box, margins: MarginSides): Box {

@@ -11,7 +11,7 @@ import { sayMisfit } from "../../issue/words/say-misfit.ts";
 import { sayNearFit } from "../../issue/words/say-near-fit.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
-import { labelsOf } from "../../recipe/area-tree.ts";
+import { areaAt, attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
@@ -105,10 +105,7 @@ function drawn(recipe: Recipe, name: string, id: string): ShownExample {
       caption: `On ${notebook.title}`,
     };
   }
-  const labelAt = (attempt: number) => {
-    const written = recipe.attempts[attempt];
-    return written && labelsOf(written);
-  };
+  const labelAt = (attempt: number) => labelsOf(attemptOf(recipe, attempt));
   const near = plan.near.map(({ attempt, edits }) =>
     edits.map((edit) => sayNearFit(edit, labelAt(attempt))).join(" "),
   );
@@ -122,12 +119,12 @@ function slice(fence: ExampleFence, name: string, id: string): ShownExample {
   const recipe = readPattern({ ...fence, kind: "pattern", slug: "split", text });
   const notebook = guideNotebook(name);
   const plan = planPattern(recipe, notebook);
-  const [attempt] = recipe.attempts;
   const split = plan.fits ? plan.pages[0]?.splits[0] : undefined;
-  if (!plan.fits || !split || attempt?.kind !== "page") {
+  if (!plan.fits || !split) {
     throw new Error(`the guide's split does not fit ${name}:\n${fence.text}`);
   }
-  const labels = attempt.page.split?.tracks.map(({ area }) => area.label) ?? [];
+  const written = areaAt(attemptOf(recipe, plan.used), { side: "single", path: split.path })?.split;
+  const labels = written?.tracks.map(({ area }) => area.label) ?? [];
   const scene = splitScene({ id, notebook, split, labels });
   const caption = asSentence(splitRows(recipe, plan)[0]?.reason ?? "");
   return { kind: "drawing", shape: "slice", scene, caption };

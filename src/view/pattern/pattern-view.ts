@@ -18,8 +18,8 @@ import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import { sheetClass } from "../../print/sheets/css-page.ts";
-import { labelsOf } from "../../recipe/area-tree.ts";
-import type { Attempt, Recipe } from "../../recipe/recipe.ts";
+import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { type AlongView, alongView } from "../draw-along/draw-along-view.ts";
 import { type SplitRow, splitRows } from "./split-rows.ts";
@@ -135,10 +135,4 @@ function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
     }),
     nearHead: sayNearFits(plan.near.length),
   };
-}
-
-function attemptOf(recipe: Recipe, index: number): Attempt {
-  const attempt = recipe.attempts[index];
-  if (!attempt) throw new RangeError(`the recipe ${recipe.slug} has no attempt ${index}`);
-  return attempt;
 }

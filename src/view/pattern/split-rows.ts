@@ -6,7 +6,7 @@ import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { splitReasons } from "../../plan/explain/split-reasons.ts";
 import type { FittingPlan, PlanSplit } from "../../plan/plan.ts";
-import { labelsOf } from "../../recipe/area-tree.ts";
+import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 
 export interface SplitRow {
@@ -24,9 +24,7 @@ export interface SplitRow {
 
 /** One row for each way in which the plan divides; splits that came out alike share one. */
 export function splitRows(recipe: Recipe, plan: FittingPlan): readonly SplitRow[] {
-  const attempt = recipe.attempts[plan.used];
-  if (!attempt) throw new RangeError(`${plan.pattern} has no attempt ${plan.used}`);
-  const labelAt = labelsOf(attempt);
+  const labelAt = labelsOf(attemptOf(recipe, plan.used));
   const reasons = splitReasons(recipe, plan);
   const rows = new Map<string, SplitRow>();
   const splits = plan.pages.flatMap((page) => page.splits.map((split) => ({ page, split })));
