@@ -7,7 +7,7 @@ import type { PagePlace } from "../geometry/page-place.ts";
 import { intervalAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 import { ROLE_STYLES } from "../style/role-style.ts";
-import type { EdgeLine, EdgeWeight } from "./box-edges.ts";
+import type { EdgeWeight, WeightedEdge } from "./box-edges.ts";
 
 const ROLES = { fine: "edge-fine", strong: "edge" } as const;
 
@@ -18,7 +18,7 @@ const ROLES = { fine: "edge-fine", strong: "edge" } as const;
 export function edgeMarks(
   place: PagePlace,
   { axes }: Notebook,
-  edges: readonly EdgeLine[],
+  edges: readonly WeightedEdge[],
   penScale = 1,
 ): readonly PathMark[] {
   const drawn = edges.filter(({ axis, at }) => !isPaperEdge(axes[otherAxis(axis)], at));
@@ -32,7 +32,7 @@ export function edgeMarks(
 }
 
 /** A strong line has square ends, half a pen longer than the line: at the paper's edge it stops that much short. */
-function edgeData(place: PagePlace, edge: EdgeLine, penScale: number): string {
+function edgeData(place: PagePlace, edge: WeightedEdge, penScale: number): string {
   const { paper, lines } = place;
   const { axis, at, from, to, weight } = edge;
   const sheet = intervalAlong(paper, axis);

@@ -54,7 +54,7 @@ export function drawOrder(
   hand: Hand = "right",
 ): DrawOrder {
   const lines = AXES.flatMap((axis) =>
-    mergedEdges(page.boxes, axis).filter(
+    mergedEdges(page.boxes, axis, isLine).filter(
       ({ at }) => !isPaperEdge(notebook.axes[otherAxis(axis)], at),
     ),
   );
@@ -66,6 +66,9 @@ export function drawOrder(
     savings: savingsOf(page),
   };
 }
+
+/** A pen draws all lines alike. */
+const isLine = () => true;
 
 function ticksAlong(axis: Axis, lines: readonly EdgeLine[]): Ticks {
   const ats = lines.filter((line) => line.axis !== axis).map(({ at }) => at);
