@@ -3,7 +3,7 @@ import type { Misfit } from "../issue/facts/misfit.ts";
 import type { NearFit } from "../issue/facts/near-fit.ts";
 import type { PlanNote } from "../issue/facts/plan-note.ts";
 import type { Axis } from "../measure/axis.ts";
-import type { Box } from "../measure/box.ts";
+import type { Box, StepInterval } from "../measure/box.ts";
 import type { PageSide } from "../measure/paper-side.ts";
 import type { Fill } from "../recipe/recipe.ts";
 
@@ -63,6 +63,22 @@ export interface PlanSplit {
   /** What remains in front of the first and behind the last track. */
   readonly before: number;
   readonly after: number;
+}
+
+/** Where a split's tracks lie, from position 0. */
+export function trackIntervals({ from, before, sizes, gaps }: PlanSplit): readonly StepInterval[] {
+  let at = from + before;
+  return sizes.map((length, index) => {
+    const track = { from: at, length };
+    at += length + (gaps[index] ?? 0);
+    return track;
+  });
+}
+
+/** Every position at which a track of a split begins or ends, each once, in ascending order. */
+export function trackMarks(split: PlanSplit): readonly number[] {
+  const ends = trackIntervals(split).flatMap(({ from, length }) => [from, from + length]);
+  return [...new Set(ends)];
 }
 
 export interface PlanBox extends Box {

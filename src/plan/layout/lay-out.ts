@@ -9,7 +9,7 @@ import type { Binding } from "../../notebook/notebook.ts";
 import { splitPath } from "../../recipe/area-tree.ts";
 import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Split } from "../../recipe/recipe.ts";
-import type { PlanBox, PlanSplit } from "../plan.ts";
+import { type PlanBox, type PlanSplit, trackIntervals } from "../plan.ts";
 import { type Budget, MOST_BOXES, MOST_WORK } from "./budget.ts";
 import { exceedsShare, type Trial } from "./named-sizes.ts";
 
@@ -100,15 +100,13 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
   const division = answer();
   if (isShortage(division)) return { kind: "split-too-short", side, path, axis, ...division };
   const placed = placeLeftover(division, tracks, split.leftover);
-  page.splits.push({ path, axis, from, length, leftover: division.leftover, ...placed });
-
-  let at = from + placed.before;
-  for (const [index, track] of split.tracks.entries()) {
-    const size = placed.sizes[index] ?? 0;
-    const inner = withStepInterval(box, axis, { from: at, length: size });
-    const failure = layArea(page, track.area, `${path}.${index}`, inner);
+  const planned = { path, axis, from, length, leftover: division.leftover, ...placed };
+  page.splits.push(planned);
+  for (const [index, interval] of trackIntervals(planned).entries()) {
+    const area = split.tracks[index]?.area;
+    const inner = withStepInterval(box, axis, interval);
+    const failure = area && layArea(page, area, `${path}.${index}`, inner);
     if (failure) return failure;
-    at += size + (placed.gaps[index] ?? 0);
   }
   return DONE;
 }
