@@ -4,7 +4,7 @@ import type { Rect } from "../../draw/geometry/rect.ts";
 import { shortened } from "../../draw/label/text-block.ts";
 import type { Mark, TextMark } from "../../draw/scene.ts";
 import { textWidth } from "../../draw/text-width.ts";
-import type { PaperSize } from "../printer-correction.ts";
+import type { PaperSize } from "../../notebook/paper.ts";
 import { type ContentsRow, type FlownRow, flowRows } from "./contents-flow.ts";
 import type { Sheet, SheetLink, SheetPart } from "./sheet.ts";
 
