@@ -71,10 +71,9 @@ const NAMES: readonly {
     what: "localStorage",
   },
   {
-    name: /\bhistory\.(push|replace)State|"hashchange"/,
+    name: /\b(push|replace)State\b|"(hashchange|popstate)"|\blocation\.hash\s*=[^=]/,
     within: "site/script/",
-    owner:
-      /^site\/script\/(app\/bind-address|draw-along\/step-address|fit\/bind-fit-address|gallery\/gallery-store|recipe\/bind-recipe-address)\.ts$/,
+    owner: /^site\/script\/app\/bind-address\.ts$/,
     what: "the address",
   },
   {

@@ -20,8 +20,8 @@ export function bindStrip(page: ParentNode, store: FitStore, { draw, queue }: Sh
   const leftOut = partOf(page, "left-out");
   const data = theOne(page, "#strip-data", HTMLScriptElement);
   let last: unknown;
-  store.tell((state) => {
-    const { notebook, strip } = state.faults;
+  store.subscribe((state) => {
+    const { notebook, strip } = state.errors;
     place.classList.toggle("stale", notebook.length + strip.length > 0);
     if (state.strip === last) return;
     last = state.strip;
