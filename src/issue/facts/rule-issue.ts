@@ -13,5 +13,37 @@ export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
       readonly labels: readonly string[];
       readonly nearest?: string;
     }
+  | UnitIssue
+  | LabelIssue
   | GridFault
 );
+
+/** A word for units that has no meaning where it stands, or that says too much or too little. */
+export type UnitIssue =
+  | {
+      readonly kind: "unit-without-dates" | "unit-in-weekdays";
+      readonly unit: string;
+      readonly key: string;
+    }
+  | {
+      readonly kind: "unit-not-in-span";
+      readonly unit: string;
+      readonly key: string;
+      readonly span: string;
+      /** The words that can stand there. */
+      readonly units: readonly string[];
+    }
+  | { readonly kind: "selection-without-unit"; readonly key: "from" | "to" | "least" }
+  | { readonly kind: "from-past-to"; readonly from: number; readonly to: number }
+  | { readonly kind: "labels-with-units"; readonly unit: string }
+  | { readonly kind: "outside-without-dates" };
+
+/** A placeholder of a label that cannot be filled in. */
+export type LabelIssue =
+  | { readonly kind: "unclosed-placeholder"; readonly label: string }
+  | {
+      readonly kind: "unknown-placeholder";
+      readonly written: string;
+      readonly nearest?: string;
+      readonly placeholders: readonly string[];
+    };

@@ -43,4 +43,7 @@ export type Form =
   | "chosen-notebooks"
   | "chosen-patterns"
   | "address"
-  | "printer";
+  | "printer"
+  | "repeat"
+  | "unit-count"
+  | "unit-number";

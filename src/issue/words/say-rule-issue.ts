@@ -3,6 +3,7 @@ import type { RuleIssue } from "../facts/rule-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount } from "./say-count.ts";
+import { sayLabelIssue, sayUnitIssue } from "./say-dates-issue.ts";
 import { sayGridFaultInFile } from "./say-grid-fault.ts";
 
 /** Sentence and remedy for one. */
@@ -15,8 +16,8 @@ export function sayRuleIssue(issue: RuleIssue): Said {
       };
     case "too-many-tracks":
       return {
-        sentence: `With \`repeat\` written out these are ${sayCount(issue.tracks, "track")}.`,
-        hint: `A split has at most ${issue.limit}.`,
+        sentence: `With \`repeat\` and \`count\` written out these are ${sayCount(issue.tracks, "track")}.`,
+        hint: `A split has at most ${issue.limit}. Cut the days of a year into months first.`,
       };
     case "too-many-areas":
     case "too-many-names":
@@ -24,6 +25,17 @@ export function sayRuleIssue(issue: RuleIssue): Said {
       return tooMuch(issue);
     case "unknown-leftover":
       return unknownLeftover(issue);
+    case "unit-without-dates":
+    case "unit-in-weekdays":
+    case "unit-not-in-span":
+    case "selection-without-unit":
+    case "from-past-to":
+    case "labels-with-units":
+    case "outside-without-dates":
+      return sayUnitIssue(issue);
+    case "unclosed-placeholder":
+    case "unknown-placeholder":
+      return sayLabelIssue(issue);
     case "dots-beyond-paper":
     case "first-dot-beyond-paper":
     case "empty-edge-step":
