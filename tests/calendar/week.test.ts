@@ -57,7 +57,9 @@ describe("the weeks of 400 years have the numbers that the rule's words give", (
     let weeks = 0;
     for (const [week, { year, number }] of counted(weeksFrom(firstWeekday), weekOne)) {
       weeks++;
-      for (const each of [week[0], week[6]]) {
+      // Within a year all days of a week are found alike; at its turn the last one lies in another.
+      const days = number === 1 || number > 51 ? [week[0], week[6]] : [week[0]];
+      for (const each of days) {
         const found = weekOf(day(each?.number ?? 0), rule);
         if (found?.year !== year || found.number !== number)
           expect(found, `${each?.year}-${each?.month}-${each?.day}`).toEqual({ year, number });
