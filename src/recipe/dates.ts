@@ -18,11 +18,16 @@ export interface TrackUnits extends UnitSelection {
   readonly unit: Unit;
 }
 
-/** The days that an area of a pattern stands for, once the pattern is set on a span. */
+/** The days that an area of a pattern stands for, once the pattern is set on a span, or on none yet. */
 export interface AreaDates {
-  readonly span: Span;
-  /** Of a track of `weekdays`. */
+  readonly kind: SpanKind;
+  /** Left out where the pattern is set on no span. */
+  readonly span?: Span;
+  /** Of a track of `weekdays`; without a span, of a day of a week, too. */
   readonly weekday?: Weekday;
+  /** Without a span: which of its like it is in the span around, from 1, and which month of a year. */
+  readonly number?: number;
+  readonly monthNumber?: number;
   /** Does the whole span lie outside of the nearest month, quarter or year around? */
   readonly isOutside: boolean;
 }

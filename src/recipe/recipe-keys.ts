@@ -138,7 +138,6 @@ export const RECIPE_KEYS = {
       meaning:
         "So many tracks, all alike; or, in a pattern with dates, one for each unit of the days around.",
     },
-    ...SELECTION,
     tracks: { expected: form("tracks"), meaning: "The tracks, one by one, instead of a count." },
     each: { expected: form("track"), meaning: "The track that `count` repeats." },
     labels: { expected: form("labels"), meaning: "Labels of the counted tracks, in order." },
@@ -150,6 +149,7 @@ export const RECIPE_KEYS = {
       expected: { ...form("leftover"), names: LEFTOVER_KEYWORDS },
       meaning: "Where the steps go that tracks and gaps cannot take. Left out: end.",
     },
+    ...SELECTION,
   },
   gap: {
     min: { expected: SPACE, meaning: "The narrowest gap. Left out: 0." },

@@ -66,6 +66,8 @@ export interface Area {
   /** Once its dated pattern is set on a span: the days, and the number of the written area that it comes from. */
   readonly dates?: AreaDates;
   readonly place?: number;
+  /** The label with longer and shorter names, where there are several; `label` is the first. */
+  readonly labelForms?: readonly string[];
 }
 
 /** An area's division into columns (`across`) or rows (`down`). */

@@ -1,8 +1,10 @@
 /** Short ways to write a worked-out page and a notebook down in a test. */
+
 import type { Count, GridAxis, Middle } from "../../src/measure/grid-axis.ts";
 import { fromMm } from "../../src/measure/length.ts";
 import type { Binding, Notebook, Ruling } from "../../src/notebook/notebook.ts";
 import type { FittingPlan, PlanBox, PlanPage, Side } from "../../src/plan/plan.ts";
+import { BLANK_PAGE } from "../oracle/blank-page.ts";
 
 /** x, y, w and h in steps, and what else is not plain. */
 export type ShortBox = readonly [
@@ -32,6 +34,7 @@ export function planOf(...pages: readonly PlanPage[]): FittingPlan {
     notebook: "plain",
     fits: true,
     used: 0,
+    attempt: BLANK_PAGE,
     pages,
     same: new Map(),
     notes: [],

@@ -40,6 +40,14 @@ function firstPlan({ slug, attempts }: Recipe, notebook: Notebook): Plan {
   const [attempt] = attempts;
   if (attempt === undefined) throw new Error("a recipe has an attempt");
   const result = layOutAttempt(attempt, notebook, newBudget());
-  if (result.kind !== "pages") return { ...names, fits: false, misfit: result, near: [] };
-  return { ...names, fits: true, used: 0, pages: result.pages, same: result.same, notes: [] };
+  if (result.kind !== "pages") return { ...names, fits: false, misfit: result, attempt, near: [] };
+  return {
+    ...names,
+    fits: true,
+    used: 0,
+    attempt,
+    pages: result.pages,
+    same: result.same,
+    notes: [],
+  };
 }

@@ -4,7 +4,13 @@ import type { Place } from "./place.ts";
 
 export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
   | { readonly kind: "too-many-labels"; readonly labels: number; readonly tracks: number }
-  | { readonly kind: "too-many-tracks"; readonly tracks: number; readonly limit: number }
+  | {
+      readonly kind: "too-many-tracks";
+      readonly tracks: number;
+      readonly limit: number;
+      /** The unit that most of them are, where they are units of days. */
+      readonly unit?: string;
+    }
   | { readonly kind: "too-many-areas" | "too-many-names" | "too-deep"; readonly limit: number }
   | {
       readonly kind: "unknown-leftover";
@@ -13,10 +19,19 @@ export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
       readonly labels: readonly string[];
       readonly nearest?: string;
     }
+  | CalendarIssue
   | UnitIssue
   | LabelIssue
   | GridFault
 );
+
+/** What a calendar cannot be set to. */
+export interface CalendarIssue {
+  readonly kind: "unknown-region" | "unknown-language" | "unknown-weekday";
+  readonly written: string;
+  /** What was probably meant. */
+  readonly meant?: string;
+}
 
 /** A word for units that has no meaning where it stands, or that says too much or too little. */
 export type UnitIssue =

@@ -1,7 +1,7 @@
 /** What a key takes, as facts: the kind of value and its limits. */
 
 /** What a whole number counts. */
-type Unit = "steps" | "tracks" | "copies" | "dots" | "lanes";
+type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes";
 
 export type ValueType =
   | { readonly kind: "text"; readonly longest: number }
@@ -44,6 +44,9 @@ export type Form =
   | "chosen-patterns"
   | "address"
   | "printer"
+  | "calendar"
+  | "region"
+  | "language"
   | "repeat"
   | "unit-count"
   | "unit-number";

@@ -1,5 +1,5 @@
 /** The words for units and placeholders that cannot stand where they are written. */
-import type { LabelIssue, UnitIssue } from "../facts/rule-issue.ts";
+import type { CalendarIssue, LabelIssue, UnitIssue } from "../facts/rule-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 
@@ -57,4 +57,26 @@ export function sayLabelIssue(issue: LabelIssue): Said {
     sentence: `There is no placeholder ${sayCode(`{${issue.written}}`)}.`,
     hint: `${meant}There are ${sayCodes(issue.placeholders.map((name) => `{${name}}`))}. A brace itself is written \`{{\`.`,
   };
+}
+
+/** Sentence and remedy for a region, a language or a weekday that there is not. */
+export function sayCalendarIssue({ kind, written, meant }: CalendarIssue): Said {
+  const guess = meant ? `Did you mean ${sayCode(meant)}? ` : "";
+  switch (kind) {
+    case "unknown-region":
+      return {
+        sentence: `There is no region ${sayCode(written)}.`,
+        hint: `${guess}A region is written by its code, such as GB, DE or US; 001 is the world.`,
+      };
+    case "unknown-language":
+      return {
+        sentence: `The names of days and months are not known in ${sayCode(written)}.`,
+        hint: `${guess}A language is written by its code, such as en, de or pt-BR.`,
+      };
+    case "unknown-weekday":
+      return {
+        sentence: `There is no weekday ${sayCode(written)}.`,
+        hint: `${guess}Weeks begin with monday, tuesday and so on.`,
+      };
+  }
 }

@@ -3,7 +3,7 @@ import type { RuleIssue } from "../facts/rule-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount } from "./say-count.ts";
-import { sayLabelIssue, sayUnitIssue } from "./say-dates-issue.ts";
+import { sayCalendarIssue, sayLabelIssue, sayUnitIssue } from "./say-dates-issue.ts";
 import { sayGridFaultInFile } from "./say-grid-fault.ts";
 
 /** Sentence and remedy for one. */
@@ -16,8 +16,10 @@ export function sayRuleIssue(issue: RuleIssue): Said {
       };
     case "too-many-tracks":
       return {
-        sentence: `With \`repeat\` and \`count\` written out these are ${sayCount(issue.tracks, "track")}.`,
-        hint: `A split has at most ${issue.limit}. Cut the days of a year into months first.`,
+        sentence: issue.unit
+          ? `There can be ${sayCount(issue.tracks, "track")} with all ${issue.unit}.`
+          : `With \`repeat\` written out these are ${sayCount(issue.tracks, "track")}.`,
+        hint: `A split has at most ${issue.limit}.${issue.unit ? " Cut a year into months first, and these into days." : ""}`,
       };
     case "too-many-areas":
     case "too-many-names":
@@ -25,6 +27,10 @@ export function sayRuleIssue(issue: RuleIssue): Said {
       return tooMuch(issue);
     case "unknown-leftover":
       return unknownLeftover(issue);
+    case "unknown-region":
+    case "unknown-language":
+    case "unknown-weekday":
+      return sayCalendarIssue(issue);
     case "unit-without-dates":
     case "unit-in-weekdays":
     case "unit-not-in-span":

@@ -1,10 +1,13 @@
 /** From the page inward: an area's margin comes off, its split is solved, and its tracks are laid out in turn. */
+
+import type { DayRange } from "../../calendar/span.ts";
 import { isShortage } from "../../divide/divide.ts";
 import { placeLeftover } from "../../divide/place-leftover.ts";
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { type Box, spanAlong, withSpan } from "../../measure/box.ts";
 import type { Binding } from "../../notebook/notebook.ts";
+import type { AreaDates } from "../../recipe/dates.ts";
 import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Split } from "../../recipe/recipe.ts";
 import type { PlanBox, PlanSplit, Side } from "../plan.ts";
@@ -78,14 +81,19 @@ function layArea(page: Page, area: Area, path: string, outer: Box): Failure {
       return { kind: "area-too-small", side, path, axis, margins: off, has };
     }
   }
-  if (area.split) return layTracks(page, area.split, path, box);
+  if (area.split) return layTracks(page, area, area.split, { path, box });
   if (page.boxes.length >= MOST_BOXES)
     return { kind: "too-much", what: "boxes", limit: MOST_BOXES };
-  page.boxes.push({ path, label: area.label, ...box, fill: area.fill, every: area.every });
+  page.boxes.push({ path, ...labelOf(area), ...box, fill: area.fill, every: area.every });
   return DONE;
 }
 
-function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failure {
+function layTracks(
+  page: Page,
+  { dates }: Area,
+  split: Split,
+  { path: areaPath, box }: { readonly path: string; readonly box: Box },
+): Failure {
   const { side, fixed, trial, budget } = page.setting;
   const { axis } = split;
   const path = splitPath(areaPath, axis);
@@ -98,7 +106,15 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
   const division = answer();
   if (isShortage(division)) return { kind: "split-too-short", side, path, axis, ...division };
   const placed = placeLeftover(division, tracks, split.leftover);
-  page.splits.push({ path, axis, from, length, leftover: division.leftover, ...placed });
+  page.splits.push({
+    path,
+    axis,
+    ...daysOf(dates),
+    from,
+    length,
+    leftover: division.leftover,
+    ...placed,
+  });
 
   let at = from + placed.before;
   for (const [index, track] of split.tracks.entries()) {
@@ -109,6 +125,22 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
     at += size + (placed.gaps[index] ?? 0);
   }
   return DONE;
+}
+
+function labelOf({ label, labelForms, place, dates }: Area) {
+  return {
+    label,
+    ...(labelForms ? { labelForms } : {}),
+    ...(place === undefined ? {} : { place }),
+    ...daysOf(dates),
+    ...(dates?.isOutside ? { isOutside: true as const } : {}),
+  };
+}
+
+function daysOf(dates: AreaDates | undefined): { readonly dates?: DayRange } {
+  if (!dates?.span) return {};
+  const { from, to } = dates.span;
+  return { dates: { from, to } };
 }
 
 /** The path of an area's split: the area's path and `columns` or `rows`. */

@@ -65,7 +65,15 @@ function readTracks(map: SourceMapping, context: AreaContext): readonly Track[] 
   );
   if (total > LIMITS.tracks) {
     const limit = LIMITS.tracks;
-    context.note({ about: "rule", kind: "too-many-tracks", tracks: total, limit, at: node.at });
+    const unit = written.find(({ track }) => track.units)?.track.units?.unit;
+    context.note({
+      about: "rule",
+      kind: "too-many-tracks",
+      tracks: total,
+      limit,
+      ...(unit ? { unit } : {}),
+      at: node.at,
+    });
     return written.map(({ track }) => track);
   }
   return written.flatMap(({ track, copies }) => Array.from({ length: copies }, () => track));
@@ -73,7 +81,6 @@ function readTracks(map: SourceMapping, context: AreaContext): readonly Track[] 
 
 /** Counted tracks, all alike but for their labels. */
 function readCounted(map: SourceMapping, context: AreaContext): readonly Track[] {
-  const { note } = context;
   const count = entryOf(map, "count");
   const each = entryOf(map, "each");
   const units = readUnits(count, map, context);
@@ -103,7 +110,8 @@ function readUnitTrack(
   const tracks = span ? mostTracks(units, span) : 0;
   const limit = LIMITS.tracks;
   if (tracks > limit) {
-    note({ about: "rule", kind: "too-many-tracks", tracks, limit, at: count.value.at });
+    const { unit } = units;
+    note({ about: "rule", kind: "too-many-tracks", tracks, limit, unit, at: count.value.at });
   }
   const each = entryOf(map, "each");
   const track = each
