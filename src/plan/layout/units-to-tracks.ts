@@ -85,8 +85,8 @@ function labelsOf(
     return { label: "" };
   }
   const texts = dates.span ? forms : forms.map((form) => form.trim().replace(/\s+/g, " "));
-  const distinct = [...new Set(texts)];
-  return { label: distinct[0] ?? "", ...(distinct.length > 1 ? { labelForms: distinct } : {}) };
+  const hasForms = texts.some((each) => each !== texts[0]);
+  return { label: texts[0] ?? "", ...(hasForms ? { labelForms: texts } : {}) };
 }
 
 function datesOf({ kind, span, period, weekday, known }: Around): AreaDates {
