@@ -60,6 +60,12 @@ export function endsAtEdge(axis: GridAxis): boolean {
   return axis.count === "dot-to-edge" || axis.count === "edge-to-edge";
 }
 
+/** Does a position lie on the paper's own edge, where no pen can go? So may an outermost dot that is not counted from the edge. */
+export function isPaperEdge(axis: GridAxis, position: number): boolean {
+  const at = positionLength(axis, position);
+  return at === 0 || at === axis.paper;
+}
+
 /** The counted middle of so many steps: one position when even, else as the keeper picks (common practice, no source). */
 export function middlesOf(steps: number, middle: Middle): readonly number[] {
   const lower = Math.floor(steps / 2);

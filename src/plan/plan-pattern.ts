@@ -1,5 +1,5 @@
 /** A pattern on a notebook: the first of its attempts that fits, or why the first one does not. */
-import { isBeyondYears } from "../calendar/span.ts";
+import { type BeyondYears, isBeyondYears } from "../calendar/span.ts";
 import type { Misfit } from "../issue/facts/misfit.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Attempt, Recipe } from "../recipe/recipe.ts";
@@ -8,7 +8,7 @@ import { weekYearNotes } from "./explain/week-year-notes.ts";
 import { newBudget } from "./layout/budget.ts";
 import { layOutAttempt } from "./layout/lay-out-attempt.ts";
 import { type DatedAttempt, datedAttempt } from "./layout/units-to-tracks.ts";
-import type { MisfitPlan, Plan } from "./plan.ts";
+import type { Plan } from "./plan.ts";
 import { nearFits } from "./repair/near-fits.ts";
 import { UNDATED, type When } from "./when.ts";
 
@@ -17,30 +17,35 @@ import { UNDATED, type When } from "./when.ts";
  * the same on every machine; it never throws for a checked recipe.
  */
 export function planPattern(recipe: Recipe, notebook: Notebook, when: When = UNDATED): Plan {
-  const names = { pattern: recipe.slug, notebook: notebook.slug, ...daysOf(recipe, when) };
   const budget = newBudget();
-  const attempts = recipe.attempts.map((attempt) => datedFor(attempt, recipe, when));
-  let first: Pick<MisfitPlan, "misfit" | "attempt"> | undefined;
-  for (const [used, attempt] of attempts.entries()) {
-    if (isBeyondYears(attempt)) {
-      const { span, needs } = attempt;
-      const misfit: Misfit = { kind: "beyond-years", span: span.kind, needs };
-      first ??= { misfit, attempt: EMPTY };
-      continue;
-    }
-    const result = layOutAttempt(attempt, notebook, budget);
+  const dated = recipe.attempts.map((attempt) => datedFor(attempt, recipe, when));
+  const planned = { ...recipe, attempts: dated.map((one) => (isBeyondYears(one) ? EMPTY : one)) };
+  const common = {
+    pattern: recipe.slug,
+    notebook: notebook.slug,
+    ...daysOf(recipe, when),
+    recipe: planned,
+  };
+  let misfit: Misfit | undefined;
+  for (const [used, attempt] of dated.entries()) {
+    const result = isBeyondYears(attempt)
+      ? misfitOf(attempt)
+      : layOutAttempt(attempt, notebook, budget);
     if (result.kind === "pages") {
       const { pages, same } = result;
       const notes = [...paperNotes(pages, notebook), ...weekYearNotes(recipe, used)];
-      const passedOver = first && { passedOver: first.misfit };
-      return { ...names, fits: true, used, ...passedOver, attempt, pages, same, notes };
+      const passedOver = misfit && { passedOver: misfit };
+      return { ...common, fits: true, used, ...passedOver, pages, same, notes };
     }
-    first ??= { misfit: result, attempt };
+    misfit ??= result;
   }
-  if (!first) throw new RangeError(`the recipe ${recipe.slug} has no page`);
-  const tried = attempts.map((attempt) => (isBeyondYears(attempt) ? EMPTY : attempt));
-  const near = first.misfit.kind === "beyond-years" ? [] : nearFits(tried, notebook);
-  return { ...names, fits: false, ...first, near };
+  if (!misfit) throw new RangeError(`the recipe ${recipe.slug} has no page`);
+  const near = misfit.kind === "beyond-years" ? [] : nearFits(planned, notebook);
+  return { ...common, fits: false, misfit, near };
+}
+
+function misfitOf({ span, needs }: BeyondYears): Misfit {
+  return { kind: "beyond-years", span: span.kind, needs };
 }
 
 /** Stands for an attempt that has no days to be planned for. */

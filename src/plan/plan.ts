@@ -4,8 +4,9 @@ import type { Misfit } from "../issue/facts/misfit.ts";
 import type { NearFit } from "../issue/facts/near-fit.ts";
 import type { PlanNote } from "../issue/facts/plan-note.ts";
 import type { Axis } from "../measure/axis.ts";
-import type { Box } from "../measure/box.ts";
-import type { Attempt, Fill } from "../recipe/recipe.ts";
+import type { Box, StepInterval } from "../measure/box.ts";
+import type { PageSide } from "../measure/paper-side.ts";
+import type { Fill, Recipe } from "../recipe/recipe.ts";
 
 export type Plan = FittingPlan | MisfitPlan;
 
@@ -19,8 +20,8 @@ export interface FittingPlan {
   readonly used: number;
   /** Why the first attempt does not fit, where a later one was taken. */
   readonly passedOver?: Misfit;
-  /** The attempt that fits, its units written out for these days. */
-  readonly attempt: Attempt;
+  /** As it was planned: a dated one with its units written out for these days. */
+  readonly recipe: Recipe;
   readonly pages: readonly PlanPage[];
   /** The size that each `same` name got, in steps. */
   readonly same: ReadonlyMap<string, number>;
@@ -34,8 +35,8 @@ export interface MisfitPlan {
   readonly fits: false;
   /** Why the first attempt does not fit. */
   readonly misfit: Misfit;
-  /** The first attempt, its units written out for these days. */
-  readonly attempt: Attempt;
+  /** As it was planned: a dated one with its units written out for these days. */
+  readonly recipe: Recipe;
   /** Changes with which it would fit, the smallest first. */
   readonly near: readonly Change[];
 }
@@ -46,10 +47,8 @@ export interface Change {
   readonly edits: readonly NearFit[];
 }
 
-export type Side = "single" | "left" | "right";
-
 export interface PlanPage {
-  readonly side: Side;
+  readonly side: PageSide;
   readonly steps: Readonly<Record<Axis, number>>;
   /** Depth first, in the recipe's order. */
   readonly splits: readonly PlanSplit[];
@@ -74,6 +73,22 @@ export interface PlanSplit {
   /** What remains in front of the first and behind the last track. */
   readonly before: number;
   readonly after: number;
+}
+
+/** Where a split's tracks lie, from position 0. */
+export function trackIntervals({ from, before, sizes, gaps }: PlanSplit): readonly StepInterval[] {
+  let at = from + before;
+  return sizes.map((length, index) => {
+    const track = { from: at, length };
+    at += length + (gaps[index] ?? 0);
+    return track;
+  });
+}
+
+/** Every position at which a track of a split begins or ends, each once, in ascending order. */
+export function trackMarks(split: PlanSplit): readonly number[] {
+  const ends = trackIntervals(split).flatMap(({ from, length }) => [from, from + length]);
+  return [...new Set(ends)];
 }
 
 export interface PlanBox extends Box {

@@ -2,9 +2,10 @@
 
 import type { Count, GridAxis, Middle } from "../../src/measure/grid-axis.ts";
 import { fromMm } from "../../src/measure/length.ts";
+import type { PageSide } from "../../src/measure/paper-side.ts";
 import type { Binding, Notebook, Ruling } from "../../src/notebook/notebook.ts";
-import type { FittingPlan, PlanBox, PlanPage, Side } from "../../src/plan/plan.ts";
-import { BLANK_PAGE } from "../oracle/blank-page.ts";
+import type { FittingPlan, PlanBox, PlanPage } from "../../src/plan/plan.ts";
+import { BLANK_RECIPE } from "../oracle/blank-recipe.ts";
 
 /** x, y, w and h in steps, and what else is not plain. */
 export type ShortBox = readonly [
@@ -23,7 +24,7 @@ export function pageOf(
   across: number,
   down: number,
   boxes: readonly ShortBox[],
-  side: Side = "single",
+  side: PageSide = "single",
 ): PlanPage {
   return { side, steps: { across, down }, splits: [], boxes: boxes.map(boxOf) };
 }
@@ -34,7 +35,7 @@ export function planOf(...pages: readonly PlanPage[]): FittingPlan {
     notebook: "plain",
     fits: true,
     used: 0,
-    attempt: BLANK_PAGE,
+    recipe: BLANK_RECIPE,
     pages,
     same: new Map(),
     notes: [],

@@ -27,7 +27,7 @@ export function openRecipeStore(
   const listeners: ((state: RecipeState) => void)[] = [];
   const stateOf = (draft: RecipeDraft): RecipeState => ({
     draft,
-    result: planRecipe(draft, reader, catalogue.notebooks),
+    result: planRecipe(draft, reader, catalogue),
   });
   let state = stateOf(start);
   return {

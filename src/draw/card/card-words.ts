@@ -1,6 +1,6 @@
 /** The copying card in sentences, in the order in which a hand works: pencil first, then colours, and the blade last. */
 import type { Axis } from "../../measure/axis.ts";
-import type { Span } from "../../measure/box.ts";
+import type { StepInterval } from "../../measure/box.ts";
 import type { CardRun, CardSide } from "../../strip/copying-card.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import { laneStyle } from "../style/lane-style.ts";
@@ -55,7 +55,7 @@ export function runStep(run: CardRun, laneIndex: number): CardStep {
 }
 
 /** `Write 5 on 1–6, 7–12; 2 on 13–15`, sizes in order of appearance. */
-function writeOn(tracks: readonly Span[]): string {
+function writeOn(tracks: readonly StepInterval[]): string {
   const sizes = [...new Set(tracks.map(({ length }) => length))];
   const parts = sizes.map((size) => {
     const alike = tracks.filter(({ length }) => length === size);

@@ -1,5 +1,6 @@
 /** How each role looks: one table for the screen and for paper, in millimetres and sRGB colours. */
 import type { Role } from "../role.ts";
+import type { TextWeight } from "../text-width.ts";
 
 /** The look of one role. Path marks use stroke and fill, text marks use text and weight. */
 export interface Style {
@@ -14,7 +15,7 @@ export interface Style {
   readonly join: "miter" | "round";
   /** Colour of text marks. */
   readonly text: string;
-  readonly weight: "normal" | "bold";
+  readonly weight: TextWeight;
 }
 
 /** The few colours of the book. Contrast on paper and ground is checked in the tests (WCAG 2.2, 1.4.3 and 1.4.11). */

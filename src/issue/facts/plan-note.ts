@@ -1,6 +1,7 @@
 /** What a keeper should know of a plan that the steps alone do not say, as facts. */
 import type { Axis } from "../../measure/axis.ts";
 import type { Count } from "../../measure/grid-axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 
 /** Lengths are millimetres, made exact at the very end. */
 export type PlanNote = UnequalOnPaper | WeekBesideYear;
@@ -15,7 +16,7 @@ export interface WeekBesideYear {
 export type UnequalOnPaper = {
   /** Tracks of one split have equal steps, yet one at the paper's edge differs on paper. */
   readonly kind: "unequal-on-paper";
-  readonly side: "single" | "left" | "right";
+  readonly side: PageSide;
   readonly path: string;
   readonly axis: Axis;
   /** The indexes of the tracks that differ, their size in steps, and the two widths. */

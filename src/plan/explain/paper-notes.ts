@@ -3,7 +3,7 @@ import type { UnequalOnPaper } from "../../issue/facts/plan-note.ts";
 import { COUNTS, type Count, type GridAxis, positionLength } from "../../measure/grid-axis.ts";
 import { type Length, length, toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { PlanPage, PlanSplit } from "../plan.ts";
+import { type PlanPage, type PlanSplit, trackIntervals } from "../plan.ts";
 
 /** The notes of a plan, once for each way in which parts differ on a page. */
 export function paperNotes(
@@ -49,12 +49,9 @@ function splitNotes(page: PlanPage, split: PlanSplit, axis: GridAxis): readonly 
 }
 
 function trackLengths(split: PlanSplit, axis: GridAxis): readonly Length[] {
-  let at = split.from + split.before;
-  return split.sizes.map((size, index) => {
-    const width = length(positionLength(axis, at + size) - positionLength(axis, at));
-    at += size + (split.gaps[index] ?? 0);
-    return width;
-  });
+  return trackIntervals(split).map(({ from, length: steps }) =>
+    length(positionLength(axis, from + steps) - positionLength(axis, from)),
+  );
 }
 
 /** The way of counting that uses most of the paper among those whose steps are all alike. */

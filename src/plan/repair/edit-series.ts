@@ -2,11 +2,11 @@
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { NearFit } from "../../issue/facts/near-fit.ts";
 import type { Axis } from "../../measure/axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
+import { splitPath } from "../../recipe/area-tree.ts";
 import type { Area, Attempt, MarginKey, Split } from "../../recipe/recipe.ts";
-import { splitPath } from "../layout/lay-out.ts";
 import type { SameName } from "../layout/same-names.ts";
-import type { Side } from "../plan.ts";
 import type { Edit } from "./edit.ts";
 import { smallerMargin, withoutMargin } from "./edit-margin.ts";
 import { largerNameMax, smallerNameMin } from "./edit-name.ts";
@@ -30,7 +30,7 @@ export interface Spot {
   readonly attempt: Attempt;
   readonly area: Area;
   readonly path: string;
-  readonly side: Side;
+  readonly side: PageSide;
   readonly binding: Binding;
 }
 

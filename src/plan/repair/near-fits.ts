@@ -1,7 +1,7 @@
 /** The nearest changes with which a pattern fits a notebook, each one solved and not guessed. */
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { Attempt } from "../../recipe/recipe.ts";
+import type { Attempt, Recipe } from "../../recipe/recipe.ts";
 import { type Budget, MOST_NEAR_WORK, newBudget, TRY_WORK } from "../layout/budget.ts";
 import { layOutAttempt } from "../layout/lay-out-attempt.ts";
 import { sameNames } from "../layout/same-names.ts";
@@ -15,7 +15,10 @@ const MOST_CHANGES = 6;
 const MOST_EDITS = 3;
 
 /** Changes of one attempt each, those that change the least first. */
-export function nearFits(attempts: readonly Attempt[], notebook: Notebook): readonly Change[] {
+export function nearFits(
+  { attempts }: Pick<Recipe, "attempts">,
+  notebook: Notebook,
+): readonly Change[] {
   const budget = newBudget(MOST_NEAR_WORK);
   const found = attempts.flatMap((attempt, index): readonly Found[] =>
     repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({

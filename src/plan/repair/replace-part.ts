@@ -1,5 +1,6 @@
 /** An attempt with one written thing replaced, wherever a repeated track shares it. */
-import type { Area, Attempt, Margin, SameSize, Split, Track } from "../../recipe/recipe.ts";
+import { mapAreas } from "../../recipe/area-tree.ts";
+import type { Attempt, Margin, SameSize, Split, Track } from "../../recipe/recipe.ts";
 
 /** The attempt with every use of one written split changed: those of a dated pattern have tracks of their own. */
 export function replaceSplit(
@@ -35,28 +36,4 @@ export function replaceNamed(
       ? { ...area, split: { ...area.split, tracks: area.split.tracks.map(changed) } }
       : area,
   );
-}
-
-/** Every area changed from the page in; areas that were one object stay one object. */
-function mapAreas(attempt: Attempt, change: (area: Area) => Area): Attempt {
-  const done = new Map<Area, Area>();
-  const mapped = (area: Area): Area => {
-    const known = done.get(area);
-    if (known) return known;
-    const changed = change(area);
-    const { split } = changed;
-    const result = split
-      ? {
-          ...changed,
-          split: {
-            ...split,
-            tracks: split.tracks.map((track) => ({ ...track, area: mapped(track.area) })),
-          },
-        }
-      : changed;
-    done.set(area, result);
-    return result;
-  };
-  if (attempt.kind === "page") return { ...attempt, page: mapped(attempt.page) };
-  return { ...attempt, left: mapped(attempt.left), right: mapped(attempt.right) };
 }

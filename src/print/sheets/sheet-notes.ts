@@ -1,7 +1,8 @@
 /** What a sheet says about itself: how it is printed, checked, corrected and cut. */
 import { BAR } from "../../draw/print-marks/scale-bars.ts";
+import type { PaperSize } from "../../notebook/paper.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
-import type { PaperSize, PrinterCorrection } from "../printer-correction.ts";
+import type { PrinterCorrection } from "../printer-correction.ts";
 
 /** The one thing that must not be missed. */
 export const ACTUAL_SIZE = "Print at 100 % (actual size)";

@@ -110,7 +110,7 @@ function expectShown(shown: ShownExample, isWrong: boolean): void {
     case "report":
       expect(shown.text).toMatch(/^\S+\.(md|yaml):\d+:\d+\n[\s\S]*\^[\s\S]*problems? in 1 file\.$/);
       return;
-    case "words":
-      expect(shown.sentences[0]).toMatch(/\d.*\.$/);
+    case "misfit":
+      expect(shown.reason).toMatch(/\d.*\.$/);
   }
 }
