@@ -110,6 +110,11 @@ describe("a planted wrong import is found", () => {
       "site/script/ui/a.ts: may not use the address",
     ],
     [
+      "a change of the address, heard elsewhere",
+      { "site/script/ui/a.ts": 'window.addEventListener("hashchange", read);' },
+      "site/script/ui/a.ts: may not use the address",
+    ],
+    [
       "a hash made elsewhere",
       { "src/build/web/a.ts": "const hash = createHash(name);" },
       "src/build/web/a.ts: may not use createHash",

@@ -59,8 +59,8 @@ export function bindCards(
     });
   };
   let last: unknown;
-  store.tell(({ fit, notebook: named, faults }) => {
-    cardFilter.age(faults.notebook.length > 0);
+  store.subscribe(({ fit, notebook: named, errors }) => {
+    cardFilter.age(errors.notebook.length > 0);
     for (const card of cards.values()) {
       card.showChosen(card.slug === fit.pattern, isCarried(fit.strip, card.slug));
     }
@@ -75,10 +75,10 @@ export function bindCards(
 function makeCards(store: FitStore, toDrawing: () => void): ReadonlyMap<string, Card> {
   const actions = {
     draw: (pattern: string) => {
-      store.change({ pattern });
+      store.update({ pattern });
       toDrawing();
     },
-    carry: (slug: string) => store.change({ strip: toggleCarried(store.state().fit.strip, slug) }),
+    carry: (slug: string) => store.update({ strip: toggleCarried(store.state().fit.strip, slug) }),
   };
   return new Map(store.catalogue.recipes.map((recipe) => [recipe.slug, makeCard(recipe, actions)]));
 }

@@ -28,20 +28,20 @@ export function bindPage(page: ParentNode, store: FitStore, { draw, queue }: Sho
   const pattern = theOne(page, "#pattern", HTMLSelectElement);
   const [plate, status, summary] = [
     partOf(page, "plate"),
-    partOf(page, "status"),
-    partOf(page, "summary"),
+    partOf(page, "plan-status"),
+    partOf(page, "plan-summary"),
   ];
   const data = theOne(page, "#plan-data", HTMLScriptElement);
   const link = theOne(page, '[data-part="make-yours"]', HTMLAnchorElement);
   let last: FitPageState["fit"] | undefined;
-  pattern.addEventListener("input", () => store.change({ pattern: pattern.value }));
-  store.tell((state) => {
+  pattern.addEventListener("input", () => store.update({ pattern: pattern.value }));
+  store.subscribe((state) => {
     const { plan, recipe, fit } = state;
     pattern.value = fit.pattern;
     link.hash = writeRecipeLink(fit);
     showStatus(status, state);
-    plate.classList.toggle("stale", state.faults.notebook.length > 0);
-    summary.hidden = state.faults.notebook.length > 0;
+    plate.classList.toggle("stale", state.errors.notebook.length > 0);
+    summary.hidden = state.errors.notebook.length > 0;
     if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
     last = fit;
     data.textContent = planJson(plan);
@@ -55,9 +55,9 @@ export function bindPage(page: ParentNode, store: FitStore, { draw, queue }: Sho
 }
 
 /** Of what is drawn, or that it is an old one; words that stand there already are not read out again. */
-function showStatus(place: HTMLElement, { plan, recipe, faults }: FitPageState): void {
+function showStatus(place: HTMLElement, { plan, recipe, errors }: FitPageState): void {
   const { state, words } = statusWords(plan);
-  const faulty = faults.notebook.length;
+  const faulty = errors.notebook.length;
   const fresh = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
   const said = faulty > 0 ? sayStaleDrawing(faulty) : fresh;
   if (place.textContent !== said) place.textContent = said;

@@ -53,8 +53,8 @@ interface RecipeParts {
 function recipeParts(page: ParentNode): RecipeParts {
   return {
     plate: partOf(page, "plate"),
-    status: partOf(page, "status"),
-    summary: partOf(page, "summary"),
+    status: partOf(page, "plan-status"),
+    summary: partOf(page, "plan-summary"),
     issues: partOf(page, "problems"),
     data: theOne(page, "#plan-data", HTMLScriptElement),
   };

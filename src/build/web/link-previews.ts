@@ -1,12 +1,10 @@
 /** The pictures beside shared links, one for each pattern: drawn when a book tells its address, kept between builds. */
 import { copyFile, mkdir, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { createSVGWindow } from "svgdom";
 import { blankScene } from "../../draw/page/blank-scene.ts";
 import { previewScene } from "../../draw/page/preview-scene.ts";
 import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../draw/scene.ts";
-import { createSvgWriter } from "../../draw/svg/write-svg.ts";
 import { sayCount } from "../../issue/words/say-count.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
@@ -16,6 +14,7 @@ import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { diskCache } from "../artifacts/cache/disk-cache.ts";
 import { patternSources } from "../artifacts/cache/sources.ts";
+import { openSvgWriter } from "../artifacts/make/svg-writer.ts";
 import { notebookPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { openPngRenderer } from "./png-renderer.ts";
@@ -74,7 +73,7 @@ export async function makePreviews({
 function openPictureCache(cache: string) {
   const disk = diskCache(join(cache, "pictures"), "png");
   const paint = openPngRenderer(join(cache, "fonts"));
-  const write = createSvgWriter(createSVGWindow());
+  const write = openSvgWriter();
   const used = new Set<string>();
   return {
     place: async (target: string, sources: readonly string[], draw: () => Scene) => {

@@ -67,6 +67,6 @@ function writeOn(tracks: readonly StepInterval[]): string {
 /** After the last lane; the caution stands before the cut. */
 export const CLOSING_STEPS: readonly CardStep[] = [
   { text: "Go over the pencil in the colours and write each letter at the start of its lane." },
-  { text: `A blade is sharp. ${CUTTING_CAUTION.join(" ")}` },
+  { text: `${CUTTING_CAUTION.head} ${CUTTING_CAUTION.words}` },
   { text: "Now cut each band off along the line that you ruled." },
 ];

@@ -3,7 +3,8 @@ import type { Rect } from "../../draw/geometry/rect.ts";
 import type { PaperName, PaperSize } from "../../notebook/paper.ts";
 import { correctionFor, type PrinterCorrection } from "../printer-correction.ts";
 
-export type PrinterPaper = Extract<PaperName, "A4" | "letter">;
+export const PRINTER_PAPERS = ["A4", "letter"] as const satisfies readonly PaperName[];
+export type PrinterPaper = (typeof PRINTER_PAPERS)[number];
 
 /** What a printer leaves white along the ends and the sides of upright paper. */
 export interface PrinterMargin {

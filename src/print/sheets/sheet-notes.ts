@@ -21,7 +21,7 @@ export function sheetNotes(printer: PrinterCorrection, isCut: boolean): readonly
   return [
     `Measure both bars first: each is ${BAR} mm long. A bank card laid into their corner reaches to the long ticks.`,
     `Where a bar is off, enter its length on the measure page; a host writes ${BAR} divided by it into book.yaml. ${correction(printer)}`,
-    ...(isCut ? [CUTTING_CAUTION.join(" ")] : []),
+    ...(isCut ? [CUTTING_CAUTION.words] : []),
   ];
 }
 
