@@ -1,22 +1,27 @@
 /** A plan: a pattern worked out for one notebook, in whole steps. */
+import type { DayRange } from "../calendar/span.ts";
 import type { Misfit } from "../issue/facts/misfit.ts";
 import type { NearFit } from "../issue/facts/near-fit.ts";
 import type { PlanNote } from "../issue/facts/plan-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Box, StepInterval } from "../measure/box.ts";
 import type { PageSide } from "../measure/paper-side.ts";
-import type { Fill } from "../recipe/recipe.ts";
+import type { Fill, Recipe } from "../recipe/recipe.ts";
 
 export type Plan = FittingPlan | MisfitPlan;
 
 export interface FittingPlan {
   readonly pattern: string;
   readonly notebook: string;
+  /** The days that it is planned for. */
+  readonly dates?: DayRange;
   readonly fits: true;
   /** Which attempt fits: 0 the first, 1 and up from `otherwise`. */
   readonly used: number;
   /** Why the first attempt does not fit, where a later one was taken. */
   readonly passedOver?: Misfit;
+  /** As it was planned: a dated one with its units written out for these days. */
+  readonly recipe: Recipe;
   readonly pages: readonly PlanPage[];
   /** The size that each `same` name got, in steps. */
   readonly same: ReadonlyMap<string, number>;
@@ -26,9 +31,12 @@ export interface FittingPlan {
 export interface MisfitPlan {
   readonly pattern: string;
   readonly notebook: string;
+  readonly dates?: DayRange;
   readonly fits: false;
   /** Why the first attempt does not fit. */
   readonly misfit: Misfit;
+  /** As it was planned: a dated one with its units written out for these days. */
+  readonly recipe: Recipe;
   /** Changes with which it would fit, the smallest first. */
   readonly near: readonly Change[];
 }
@@ -53,6 +61,8 @@ export interface PlanSplit {
   /** The area's path and `columns` or `rows`, joined by dots. */
   readonly path: string;
   readonly axis: Axis;
+  /** The days of the area that it splits, of a plan that has any. */
+  readonly dates?: DayRange;
   /** The area after its margin along the axis: position and steps. */
   readonly from: number;
   readonly length: number;
@@ -85,6 +95,14 @@ export interface PlanBox extends Box {
   /** The split's path and the track's index; "" for a page that is one leaf. */
   readonly path: string;
   readonly label: string;
+  /** The label with longer and shorter names, where there are several; `label` is the first. */
+  readonly labelForms?: readonly string[];
+  /** Of a dated pattern: the written area that it comes from, by a number. */
+  readonly place?: number;
+  /** The days it stands for, of a plan that has any. */
+  readonly dates?: DayRange;
+  /** Do all of its days lie outside of the month, quarter or year around? */
+  readonly isOutside?: true;
   readonly fill: Fill;
   /** A line, check, square, dot or number every so many steps. */
   readonly every: number;

@@ -27,6 +27,15 @@ const GENTLE = 0.82;
 /** No box shows more characters than this. */
 const LONGEST = 120;
 
+/** Does a label go into its room whole, on one upright line, and hardly smaller than it would like to be? */
+export function fitsWhole(label: string, room: LabelRoom): boolean {
+  return shrink([label.trim()], room, gentleSize(room)) !== undefined;
+}
+
+function gentleSize({ size }: LabelRoom): number {
+  return Math.max(SMALLEST, size * GENTLE);
+}
+
 /** The first of: whole, a little smaller, two lines, turned, as small as may be, cut with an ellipsis. */
 export function fitLabel(label: string, room: LabelRoom): FittedLabel {
   const text = [
@@ -37,7 +46,7 @@ export function fitLabel(label: string, room: LabelRoom): FittedLabel {
   ]
     .slice(0, LONGEST)
     .join("");
-  const gentle = Math.max(SMALLEST, room.size * GENTLE);
+  const gentle = gentleSize(room);
   const upright = (smallest: number) => shrink([text], room, smallest);
   const turnedRoom = { ...room, width: room.height, height: room.width };
   const turned = (smallest: number) => turn(shrink([text], turnedRoom, smallest));

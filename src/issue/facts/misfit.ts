@@ -38,6 +38,12 @@ export type Misfit =
       readonly keys: readonly string[];
     }
   | {
+      /** A unit needs a day, or a week's year, outside the years 1 to 9999. */
+      readonly kind: "beyond-years";
+      readonly span: "day" | "week" | "month" | "quarter" | "year";
+      readonly needs: "day" | "week-year";
+    }
+  | {
       /** The recipe asks for more boxes or more work than a page can carry. */
       readonly kind: "too-much";
       readonly what: "boxes" | "work";

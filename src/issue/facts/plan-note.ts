@@ -4,7 +4,16 @@ import type { Count } from "../../measure/grid-axis.ts";
 import type { PageSide } from "../../measure/paper-side.ts";
 
 /** Lengths are millimetres, made exact at the very end. */
-export type PlanNote = {
+export type PlanNote = UnequalOnPaper | WeekBesideYear;
+
+/** A label has the number of a week and the calendar year, where the year that the week is counted in is meant. */
+export interface WeekBesideYear {
+  readonly kind: "week-beside-year";
+  /** As it is written. */
+  readonly label: string;
+}
+
+export type UnequalOnPaper = {
   /** Tracks of one split have equal steps, yet one at the paper's edge differs on paper. */
   readonly kind: "unequal-on-paper";
   readonly side: PageSide;

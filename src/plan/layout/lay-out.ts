@@ -1,4 +1,6 @@
 /** From the page inward: an area's margin comes off, its split is solved, and its tracks are laid out in turn. */
+
+import type { DayRange } from "../../calendar/span.ts";
 import { isShortage } from "../../divide/divide.ts";
 import { placeLeftover } from "../../divide/place-leftover.ts";
 import type { Misfit } from "../../issue/facts/misfit.ts";
@@ -7,6 +9,7 @@ import { type Box, stepIntervalAlong, withStepInterval } from "../../measure/box
 import type { PageSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
 import { splitPath } from "../../recipe/area-tree.ts";
+import type { AreaDates } from "../../recipe/dates.ts";
 import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Split } from "../../recipe/recipe.ts";
 import { type PlanBox, type PlanSplit, trackIntervals } from "../plan.ts";
@@ -80,14 +83,19 @@ function layArea(page: Page, area: Area, path: string, outer: Box): Failure {
       return { kind: "area-too-small", side, path, axis, margins: off, has };
     }
   }
-  if (area.split) return layTracks(page, area.split, path, box);
+  if (area.split) return layTracks(page, area, area.split, { path, box });
   if (page.boxes.length >= MOST_BOXES)
     return { kind: "too-much", what: "boxes", limit: MOST_BOXES };
-  page.boxes.push({ path, label: area.label, ...box, fill: area.fill, every: area.every });
+  page.boxes.push({ path, ...labelOf(area), ...box, fill: area.fill, every: area.every });
   return DONE;
 }
 
-function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failure {
+function layTracks(
+  page: Page,
+  { dates }: Area,
+  split: Split,
+  { path: areaPath, box }: { readonly path: string; readonly box: Box },
+): Failure {
   const { side, fixed, trial, budget } = page.setting;
   const { axis } = split;
   const path = splitPath(areaPath, axis);
@@ -100,7 +108,15 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
   const division = answer();
   if (isShortage(division)) return { kind: "split-too-short", side, path, axis, ...division };
   const placed = placeLeftover(division, tracks, split.leftover);
-  const planned = { path, axis, from, length, leftover: division.leftover, ...placed };
+  const planned = {
+    path,
+    axis,
+    ...daysOf(dates),
+    from,
+    length,
+    leftover: division.leftover,
+    ...placed,
+  };
   page.splits.push(planned);
   for (const [index, interval] of trackIntervals(planned).entries()) {
     const area = split.tracks[index]?.area;
@@ -109,6 +125,22 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
     if (failure) return failure;
   }
   return DONE;
+}
+
+function labelOf({ label, labelForms, place, dates }: Area) {
+  return {
+    label,
+    ...(labelForms ? { labelForms } : {}),
+    ...(place === undefined ? {} : { place }),
+    ...daysOf(dates),
+    ...(dates?.isOutside ? { isOutside: true as const } : {}),
+  };
+}
+
+function daysOf(dates: AreaDates | undefined): { readonly dates?: DayRange } {
+  if (!dates?.span) return {};
+  const { from, to } = dates.span;
+  return { dates: { from, to } };
 }
 
 function inset(box: Box, margins: MarginSides): Box {

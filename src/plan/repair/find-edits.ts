@@ -29,6 +29,7 @@ export function editsAt(attempt: Attempt, misfit: Misfit, binding: Binding): rea
       return area ? clashSeries({ attempt, area, path, side, binding }, misfit) : [];
     }
     case "too-much":
+    case "beyond-years":
       return [];
   }
 }

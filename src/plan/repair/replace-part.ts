@@ -2,9 +2,16 @@
 import { mapAreas } from "../../recipe/area-tree.ts";
 import type { Attempt, Margin, SameSize, Split, Track } from "../../recipe/recipe.ts";
 
-/** The attempt with every use of one split replaced. */
-export function replaceSplit(attempt: Attempt, old: Split, replacement: Split): Attempt {
-  return mapAreas(attempt, (area) => (area.split === old ? { ...area, split: replacement } : area));
+/** The attempt with every use of one written split changed: those of a dated pattern have tracks of their own. */
+export function replaceSplit(
+  attempt: Attempt,
+  old: Split,
+  change: (split: Split) => Split,
+): Attempt {
+  const isOld = (split: Split) => split === old || (split.origin && split.origin === old.origin);
+  return mapAreas(attempt, (area) =>
+    area.split && isOld(area.split) ? { ...area, split: change(area.split) } : area,
+  );
 }
 
 /** The attempt with every use of one margin replaced. */
@@ -20,8 +27,10 @@ export function replaceNamed(
   name: string,
   change: (size: SameSize) => SameSize,
 ): Attempt {
-  const changed = ({ size, area }: Track): Track =>
-    size.kind === "same" && size.name === name ? { size: change(size), area } : { size, area };
+  const changed = (track: Track): Track =>
+    track.size.kind === "same" && track.size.name === name
+      ? { ...track, size: change(track.size) }
+      : track;
   return mapAreas(attempt, (area) =>
     area.split
       ? { ...area, split: { ...area.split, tracks: area.split.tracks.map(changed) } }

@@ -91,9 +91,10 @@ function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
 }
 
 /** A pattern on a notebook, or why it does not fit and what would. */
-function drawn(recipe: Recipe, name: string, id: string): ShownExample {
+function drawn(written: Recipe, name: string, id: string): ShownExample {
   const notebook = guideNotebook(name);
-  const plan = planPattern(recipe, notebook);
+  const plan = planPattern(written, notebook);
+  const { recipe } = plan;
   if (plan.fits) {
     const shape = plan.pages.length > 1 ? "spread" : "page";
     const scene = pageScene({ plan, recipe, notebook });

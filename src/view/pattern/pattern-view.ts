@@ -13,6 +13,7 @@ import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
+import type { When } from "../../plan/when.ts";
 import { sheetClass } from "../../print/sheets/css-page.ts";
 import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
@@ -50,9 +51,20 @@ interface PlanWords extends FitSummary, MisfitSummary {
   readonly leftoverWords: string;
 }
 
+export interface PatternTools {
+  readonly write: WriteSvg;
+  /** What a dated pattern is planned for; left out: for no days yet. */
+  readonly when?: When;
+}
+
 /** Works a recipe out for a notebook and draws it; where it does not fit, the notebook itself is drawn. */
-export function makePatternView(recipe: Recipe, notebook: Notebook, write: WriteSvg): PatternView {
-  const plan = planPattern(recipe, notebook);
+export function makePatternView(
+  written: Recipe,
+  notebook: Notebook,
+  { write, when }: PatternTools,
+): PatternView {
+  const plan = planPattern(written, notebook, when);
+  const { recipe } = plan;
   const drawing = plan.fits ? { plan, recipe, notebook } : undefined;
   const page = drawing ? pageScene(drawing) : gridScene(notebook);
   const thumb = drawing ? thumbnailScene(drawing) : blankScene(notebook);

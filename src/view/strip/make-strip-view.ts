@@ -52,7 +52,7 @@ export function makeStripView(pair: StripPair, sources: StripSources): StripView
 /** Of the attempt that is drawn, or that was meant. */
 function labelsInPattern(pattern: string, notebook: string, planner: Planner) {
   const plan = planner.planOf(pattern, notebook);
-  return labelsOf(attemptOf(planner.recipe(pattern), plan.fits ? plan.used : 0));
+  return labelsOf(attemptOf(plan.recipe, plan.fits ? plan.used : 0));
 }
 
 function tenths(mm: number): number {

@@ -10,7 +10,7 @@ export type PatternRenderer = (pair: Pair) => PatternView;
 
 /** A renderer with a drawing window of its own. */
 export function openPatternRenderer(content: Content): PatternRenderer {
-  const { recipe, notebook } = openCatalogue(content);
+  const { recipe, notebook, when } = openCatalogue(content);
   const write = openSvgWriter();
-  return (pair) => makePatternView(recipe(pair.pattern), notebook(pair.notebook), write);
+  return (pair) => makePatternView(recipe(pair.pattern), notebook(pair.notebook), { write, when });
 }
