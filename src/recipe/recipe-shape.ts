@@ -1,7 +1,9 @@
 /** The head of a recipe as a zod schema; its areas are read by hand, where a tree needs better words. */
 import * as z from "zod";
+import { SPAN_KINDS } from "../calendar/span.ts";
 import { textSchema } from "../source/schema/value-schema.ts";
 import type { SourceNode } from "../source/tree.ts";
+import { OUTSIDE } from "./dates.ts";
 import { PURPOSES } from "./recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 
@@ -21,6 +23,8 @@ export const RECIPE_SHAPE = {
       .max(LIMITS.tags)
       .default([])
       .describe(KEYS.tags.meaning),
+    dates: z.enum(SPAN_KINDS).optional().describe(KEYS.dates.meaning),
+    outside: z.enum(OUTSIDE).optional().describe(KEYS.outside.meaning),
     page: tree().describe(KEYS.page.meaning),
     spread: tree().describe(KEYS.spread.meaning),
     otherwise: tree().describe(KEYS.otherwise.meaning),

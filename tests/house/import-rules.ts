@@ -46,7 +46,8 @@ export const FLOORS: Readonly<Record<string, readonly (readonly string[])[]>> = 
 const PACKAGES: readonly { readonly name: RegExp; readonly folders: readonly string[] }[] = [
   { name: /^@11ty\//, folders: ["src/build/pages"] },
   { name: /^esbuild$/, folders: ["src/build/bundle", "src/build/artifacts"] },
-  { name: /^node:|^svgdom$|^markdown-it$|^@resvg\//, folders: ["src/build"] },
+  { name: /^node:|^markdown-it$|^@resvg\//, folders: ["src/build"] },
+  { name: /^svgdom$/, folders: ["src/build/artifacts/make"] },
   { name: /^@svgdotjs\//, folders: ["src/draw/svg", "src/build/artifacts", "site/script"] },
   {
     name: /^(yaml|zod)/,

@@ -131,7 +131,7 @@ describe("a recipe on the desk", () => {
     if (!notebook) throw new Error("the demo book has no notebook");
     for (const recipe of content.recipes) {
       const draft = { notebook, slug: recipe.slug, text: textOf(recipe.slug) };
-      const result = planRecipe(draft, { readRecipe }, content.notebooks);
+      const result = planRecipe(draft, { readRecipe }, content);
       expect(result.ok && planJson(result.plan)).toBe(planJson(planPattern(recipe, notebook)));
     }
   });
@@ -140,7 +140,7 @@ describe("a recipe on the desk", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
     const draft = { notebook, slug: "", text: FIRST_RECIPE };
-    const result = planRecipe(draft, { readRecipe }, content.notebooks);
+    const result = planRecipe(draft, { readRecipe }, content);
     expect(result.ok && result.recipe.slug).toBe("a-page-of-my-own");
   });
 });

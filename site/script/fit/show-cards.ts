@@ -36,14 +36,15 @@ export function bindCards(
   let notebook = store.state().notebook;
   let plans = new Map<string, Plan>();
   const planOf = (slug: string): Plan => {
-    const plan = plans.get(slug) ?? planPattern(store.catalogue.recipe(slug), notebook);
+    const plan =
+      plans.get(slug) ?? planPattern(store.catalogue.recipe(slug), notebook, store.catalogue.when);
     plans.set(slug, plan);
     return plan;
   };
   const drawSoon = (slug: string) =>
     queue.put(`thumbnail ${slug}`, () => {
       const card = cards.get(slug);
-      if (card) drawThumbnail(card, planOf(slug), { store, draw, notebook });
+      if (card) drawThumbnail(card, planOf(slug), { draw, notebook });
       return false;
     });
   const planAll = () => {
@@ -97,9 +98,9 @@ function groups({ catalogue }: FitStore, cards: ReadonlyMap<string, Card>): read
 function drawThumbnail(
   card: Card,
   plan: Plan,
-  { store, draw, notebook }: { store: FitStore; draw: Draw; notebook: Notebook },
+  { draw, notebook }: { draw: Draw; notebook: Notebook },
 ): void {
-  const recipe = store.catalogue.recipe(card.slug);
+  const { recipe } = plan;
   const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
   const { width, height } = scene.frame;
   card.showPicture(pictureAddress(draw.file(scene)), width, height);

@@ -6,9 +6,10 @@ import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeRecipeLink } from "../../../src/view/address/fit-address.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
+import { misfitReason } from "../../../src/view/pattern/plan-summary.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import { fitSummary, misfitReason, misfitSummary } from "../ui/plan-summary.ts";
+import { summaryElements } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import type { FitPageState, FitStore } from "./fit-store.ts";
 
@@ -47,9 +48,7 @@ export function bindPage(page: ParentNode, store: FitStore, { draw, queue }: Sho
     plate.classList.toggle("spread-wide", plan.fits && plan.pages.length > 1);
     draw.show(plate, shownScene(state));
     queue.put("summary", () => {
-      summary.replaceChildren(
-        ...(plan.fits ? fitSummary(plan, recipe) : misfitSummary(plan, recipe)),
-      );
+      summary.replaceChildren(...summaryElements(plan, recipe));
       return false;
     });
   });

@@ -24,7 +24,7 @@ export function openRecipeStore(
 ): RecipeStore {
   const stateOf = (draft: RecipeDraft): RecipeState => ({
     draft,
-    result: planRecipe(draft, reader, catalogue.notebooks),
+    result: planRecipe(draft, reader, catalogue),
   });
   const { state, set, subscribe } = openStore(stateOf(start));
   return {

@@ -1,7 +1,6 @@
 /** The page of one strip on one notebook. */
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
-import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import { writeFitAddress } from "../../view/address/fit-address.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Planner } from "../../view/planner.ts";
@@ -35,7 +34,6 @@ export function stripPage(pair: StripPair, sources: StripPageSources): StripPage
     shown: viewOf(pair),
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(stripPath(pair.strip)),
-    caution: CUTTING_CAUTION.join(" "),
     listed: [...recipe.across, ...recipe.down].filter((slug) => listed.includes(slug)),
     elsewhere: factsOf(pair.strip).filter((one) => one.notebook.slug !== pair.notebook),
     fitHash: fitHash(recipe, notebook, listed),

@@ -1,6 +1,6 @@
 /** The copying card in sentences, in the order in which a hand works: pencil first, then colours, and the blade last. */
 import type { Axis } from "../../measure/axis.ts";
-import type { Span } from "../../measure/box.ts";
+import type { StepInterval } from "../../measure/box.ts";
 import type { CardRun, CardSide } from "../../strip/copying-card.ts";
 import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import { laneStyle } from "../style/lane-style.ts";
@@ -55,7 +55,7 @@ export function runStep(run: CardRun, laneIndex: number): CardStep {
 }
 
 /** `Write 5 on 1–6, 7–12; 2 on 13–15`, sizes in order of appearance. */
-function writeOn(tracks: readonly Span[]): string {
+function writeOn(tracks: readonly StepInterval[]): string {
   const sizes = [...new Set(tracks.map(({ length }) => length))];
   const parts = sizes.map((size) => {
     const alike = tracks.filter(({ length }) => length === size);
@@ -67,6 +67,6 @@ function writeOn(tracks: readonly Span[]): string {
 /** After the last lane; the caution stands before the cut. */
 export const CLOSING_STEPS: readonly CardStep[] = [
   { text: "Go over the pencil in the colours and write each letter at the start of its lane." },
-  { text: `A blade is sharp. ${CUTTING_CAUTION.join(" ")}` },
+  { text: `${CUTTING_CAUTION.head} ${CUTTING_CAUTION.words}` },
   { text: "Now cut each band off along the line that you ruled." },
 ];
