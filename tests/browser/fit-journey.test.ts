@@ -1,15 +1,15 @@
-/** A keeper's way through the fit page, on a phone and on a desk, from disk and from a web server. */
+/** A keeper's way through the fit page, on a phone and on a large screen, from disk and from a web server. */
 import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { testBrowser } from "./test-desk.ts";
+import { testBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testBrowser(book);
+const chromium = testBrowser(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
@@ -21,9 +21,9 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
     let page: Page;
 
     beforeAll(async () => {
-      watched = await watchedPage(desk.browser, { viewport: { width, height: 900 } });
+      watched = await watchedPage(chromium.browser, { viewport: { width, height: 900 } });
       page = watched.page;
-      const home = place === "disk" ? `${pathToFileURL(book).href}/` : desk.address;
+      const home = place === "disk" ? `${pathToFileURL(book).href}/` : chromium.address;
       await page.goto(`${home}fit/index.html`);
     });
 
@@ -107,7 +107,7 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
       expect(strip.sides[0].lanes[0].runs[0].patterns).toContain("two-row-week");
     });
 
-    it("saves files that the build reads as what is on the bench", async () => {
+    it("saves files that the build reads as what the page shows", async () => {
       const notebook = await saved(page, "save-notebook");
       expect(notebook.name).toBe("120-180-mm-23-35.md");
       const read = readNotebook({ path: `notebooks/${notebook.name}`, text: notebook.text });
@@ -149,7 +149,7 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
       await page.waitForTimeout(500);
       const link = await page.getByLabel("Link to this notebook and strip").inputValue();
       expect(link).toBe(page.url());
-      const other = await watchedPage(desk.browser);
+      const other = await watchedPage(chromium.browser);
       await other.page.goto(link);
       for (const data of ["#plan-data", "#strip-data"]) {
         expect(await other.page.locator(data).textContent()).toBe(

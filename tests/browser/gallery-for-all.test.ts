@@ -4,11 +4,11 @@ import { pathToFileURL } from "node:url";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { testBrowser } from "./test-desk.ts";
+import { testBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testBrowser();
+const chromium = testBrowser();
 
 /** Opens a page of the book from disk, and closes it when all has been looked at. */
 async function on(
@@ -16,7 +16,7 @@ async function on(
   options: BrowserContextOptions,
   look: (page: Page) => Promise<void>,
 ): Promise<void> {
-  const { page, complaints, close } = await watchedPage(desk.browser, options);
+  const { page, complaints, close } = await watchedPage(chromium.browser, options);
   await page.goto(pathToFileURL(join(book, path.split("#")[0] ?? "")).href + hashIn(path));
   await look(page);
   expect(complaints).toEqual([]);
@@ -28,10 +28,10 @@ function hashIn(path: string): string {
 }
 
 const PHONE = { viewport: { width: 390, height: 844 } };
-const DESK = { viewport: { width: 1440, height: 900 } };
+const DESKTOP = { viewport: { width: 1440, height: 900 } };
 
 describe("without scripts", () => {
-  it.each([PHONE, DESK])(
+  it.each([PHONE, DESKTOP])(
     "the gallery is a whole list by purpose, with ways to jump: %j",
     async (view) => {
       await on("patterns/index.html", { ...view, javaScriptEnabled: false }, async (page) => {
@@ -57,7 +57,7 @@ describe("without scripts", () => {
 
 describe("by keyboard", () => {
   it("every control is reached in order and shows that it is", async () => {
-    await on("patterns/index.html", DESK, async (page) => {
+    await on("patterns/index.html", DESKTOP, async (page) => {
       await page.getByLabel("Find").focus();
       const names: string[] = [];
       for (let press = 0; press < 16; press++) {
@@ -128,8 +128,8 @@ describe("enlarged to 400 %", () => {
 });
 
 describe("in the system's own colours", () => {
-  it("a wish that counts is told apart from one that does not", async () => {
-    await on("patterns/index.html", { ...DESK, forcedColors: "active" }, async (page) => {
+  it("a filter that is set is told apart from one that does not", async () => {
+    await on("patterns/index.html", { ...DESKTOP, forcedColors: "active" }, async (page) => {
       const outlines = await page
         .locator("[name=pages] + span")
         .evaluateAll((all) => all.map((words) => getComputedStyle(words).outlineStyle));
@@ -140,7 +140,7 @@ describe("in the system's own colours", () => {
 
 describe("on paper", () => {
   it("there are patterns, and no controls", async () => {
-    await on("patterns/index.html", DESK, async (page) => {
+    await on("patterns/index.html", DESKTOP, async (page) => {
       await page.emulateMedia({ media: "print" });
       expect(await page.locator(".choose").isVisible()).toBe(false);
       expect(await page.locator(".found").isVisible()).toBe(false);
@@ -152,7 +152,7 @@ describe("on paper", () => {
 describe("what the gallery looks like after something was asked for", () => {
   it.each([
     ["light", PHONE],
-    ["dark", DESK],
+    ["dark", DESKTOP],
   ] as const)("has nothing that axe objects to, in the %s", async (colorScheme, view) => {
     await on("patterns/index.html#for=year&find=slug", { ...view, colorScheme }, async (page) => {
       await page.getByRole("button", { name: "Without year" }).waitFor();

@@ -3,11 +3,11 @@ import { setTimeout } from "node:timers/promises";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { PAGE_KINDS } from "./page-kinds.ts";
-import { testBrowser } from "./test-desk.ts";
+import { testBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testBrowser(book);
+const chromium = testBrowser(book);
 
 /**
  * A fifth of what still counts as good: 0.1 (Web Vitals, cumulative layout shift, web.dev/articles/cls). One short line
@@ -41,7 +41,7 @@ const VISITS: Readonly<Record<string, Visit>> = {
     kept: { "spanbook.fit": "#v=1&paper=A5&pitch=5&dots=26,38" },
   },
   "the fit page with a broken link": { path: "fit/index.html#v=9" },
-  "the recipe desk with a recipe": { path: "fit/recipe/index.html#v=1&from=two-row-week" },
+  "the recipe page with a recipe": { path: "fit/recipe/index.html#v=1&from=two-row-week" },
 };
 
 /** The sum of all shifts so far, as the browser measures them (Layout Instability API). */
@@ -68,14 +68,14 @@ async function settled(page: Page, { path, kept = {} }: Visit): Promise<void> {
     await setTimeout(FONTS_COME_AFTER);
     await route.continue();
   });
-  await page.goto(`${desk.address}${path}`, { waitUntil: "networkidle" });
+  await page.goto(`${chromium.address}${path}`, { waitUntil: "networkidle" });
   await page.evaluate(() => document.fonts.ready);
   await page.waitForTimeout(300);
 }
 
 describe.each([390, 1440])("%i px wide", (width) => {
   it.each(Object.entries(VISITS))("%s stands still", async (_, visit) => {
-    const { page, complaints, close } = await watchedPage(desk.browser, {
+    const { page, complaints, close } = await watchedPage(chromium.browser, {
       viewport: { width, height: 900 },
     });
     await settled(page, visit);
@@ -85,7 +85,9 @@ describe.each([390, 1440])("%i px wide", (width) => {
   });
 
   it("a planted push is found", async () => {
-    const { page, close } = await watchedPage(desk.browser, { viewport: { width, height: 900 } });
+    const { page, close } = await watchedPage(chromium.browser, {
+      viewport: { width, height: 900 },
+    });
     await settled(page, { path: "index.html" });
     await page.evaluate(() => {
       const push = document.createElement("p");

@@ -3,11 +3,11 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-desk.ts";
+import { testBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testBrowser();
+const chromium = testBrowser();
 
 /** CSS pixels: less is hard to read for many (common practice, no source). */
 const READABLE = 9;
@@ -23,7 +23,7 @@ const PAGES = [
 ] as const;
 
 async function on(path: string, width: number, look: (page: Page) => Promise<void>): Promise<void> {
-  const { page, complaints, close } = await watchedPage(desk.browser, {
+  const { page, complaints, close } = await watchedPage(chromium.browser, {
     viewport: { width, height: 844 },
   });
   await page.goto(pathToFileURL(join(book, path, "index.html")).href);
@@ -73,7 +73,7 @@ describe("a spread", () => {
     });
   });
 
-  it("fits a desk as a whole, without a switch that would do nothing", async () => {
+  it("fits a large screen as a whole, without a switch that would do nothing", async () => {
     await on("patterns/ninths-spread/a5", 1440, async (page) => {
       const shown = await page
         .locator(".plate.pan")
@@ -143,8 +143,8 @@ describe("the page of a strip", () => {
 });
 
 describe.each([
-  ["the bench", "fit"],
-  ["the desk", "fit/recipe"],
+  ["the fit page", "fit"],
+  ["the recipe page", "fit/recipe"],
 ])("the drawing on %s", (_, path) => {
   it("has counts that can be read, in a region with a name that is pushed along", async () => {
     await on(path, 390, async (page) => {

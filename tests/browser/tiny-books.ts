@@ -7,7 +7,7 @@ import { runCommand } from "../setup/run-command.ts";
 
 export interface TinyBooks {
   /** The folder in which all of them lie. */
-  readonly desk: string;
+  readonly folder: string;
   readonly first: string;
   /** The same with another title for one pattern. */
   readonly second: string;
@@ -17,24 +17,24 @@ export interface TinyBooks {
 
 /** Builds both; throws what a build complains of. */
 export function openTinyBooks(): TinyBooks {
-  const desk = mkdtempSync(join(tmpdir(), "spanbook-tiny-"));
+  const folder = mkdtempSync(join(tmpdir(), "spanbook-tiny-"));
   const build = (name: string, files: Readonly<Record<string, string>>) => {
-    const content = join(desk, `${name}-content`);
+    const content = join(folder, `${name}-content`);
     for (const [path, text] of Object.entries(files)) {
       mkdirSync(dirname(join(content, path)), { recursive: true });
       writeFileSync(join(content, path), text);
     }
-    const output = join(desk, name);
+    const output = join(folder, name);
     const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
     if (code !== 0) throw new Error(stderr);
     return output;
   };
   const changed = TINY["patterns/halves.md"]?.replace("title: Halves", "title: Two halves") ?? "";
   return {
-    desk,
+    folder,
     first: build("first", TINY),
     second: build("second", { ...TINY, "patterns/halves.md": changed }),
     build,
-    close: () => rmSync(desk, { recursive: true, force: true }),
+    close: () => rmSync(folder, { recursive: true, force: true }),
   };
 }

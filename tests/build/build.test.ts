@@ -14,7 +14,7 @@ import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
 import { bytesIn } from "./files-in.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, TINY, writeContent } from "./write-content.ts";
 
 const WRONG = {
   ...TINY,
@@ -23,7 +23,7 @@ const WRONG = {
 
 /** Builds into a folder of its own and gives its path. */
 function build(content: string, surroundings = {}): string {
-  const output = join(deskFolder(), "book");
+  const output = join(scratchFolder(), "book");
   const { code, stderr } = runCommand(
     ["build", `--content=${content}`, `--output=${output}`],
     surroundings,
@@ -37,7 +37,7 @@ describe("a build", () => {
     const content = writeContent(TINY);
     const once = bytesIn(build(content));
     const env = { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8" };
-    const again = bytesIn(build(content, { cwd: deskFolder(), env }));
+    const again = bytesIn(build(content, { cwd: scratchFolder(), env }));
     expect([...again.keys()]).toEqual([...once.keys()]);
     expect([...once].filter(([path, bytes]) => again.get(path) !== bytes)).toEqual([]);
     expect(once.size).toBeGreaterThan(40);
@@ -62,7 +62,7 @@ describe("a build", () => {
   it("follows a link to the output and leaves it a link", () => {
     const content = writeContent(TINY);
     const output = build(content);
-    const link = join(deskFolder(), "link");
+    const link = join(scratchFolder(), "link");
     symlinkSync(output, link);
     const renamed = writeContent({ ...TINY, "book.yaml": "title: Other\n" });
     expect(runCommand(["build", `--content=${renamed}`, `--output=${link}`]).code).toBe(0);
@@ -123,7 +123,7 @@ describe("a build of wrong content", () => {
   });
 
   it("makes no output where there was none", () => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     runCommand(["build", `--content=${writeContent(WRONG)}`, `--output=${output}`]);
     expect(existsSync(output)).toBe(false);
   });
@@ -131,7 +131,7 @@ describe("a build of wrong content", () => {
 
 describe("a build into a folder that is not its own", () => {
   it("leaves a folder alone that no build made", () => {
-    const output = deskFolder();
+    const output = scratchFolder();
     writeFileSync(join(output, "letter.txt"), "Dear all");
     const { code, stderr } = runCommand(["build", `--output=${output}`]);
     expect(code).toBe(1);

@@ -9,7 +9,7 @@ import { type Content, loadContent } from "../../src/build/content/load-content.
 import { readText } from "../print/poppler.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { bytesIn } from "./files-in.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, TINY, writeContent } from "./write-content.ts";
 
 const HALVES =
   "---\ntitle: Halves\npurpose: page\npage: {columns: {count: 2, gap: 1}}\n---\nTwo.\n";
@@ -23,8 +23,8 @@ const STRIPPED = {
 };
 
 /** Builds with a folder of finished artifacts of its own; the built book's files and what the build said. */
-function build(content: string, cache = join(deskFolder(), "memo")) {
-  const output = join(deskFolder(), "book");
+function build(content: string, cache = join(scratchFolder(), "cache")) {
+  const output = join(scratchFolder(), "book");
   const script = join(PROJECT, "tests/bench/build-once.mjs");
   const said = execFileSync(process.execPath, [script, content, output, cache], {
     encoding: "utf8",
@@ -44,7 +44,7 @@ async function contentIn(folder: string): Promise<Content> {
 describe("a build", () => {
   it("makes the same bytes twice from nothing, and again from what was ready", () => {
     const content = writeContent(STRIPPED);
-    const cache = join(deskFolder(), "memo");
+    const cache = join(scratchFolder(), "cache");
     const once = build(content, cache);
     const again = build(content);
     const ready = build(content, cache);
@@ -56,7 +56,7 @@ describe("a build", () => {
   });
 
   it("makes again what a changed file is on, and nothing else", () => {
-    const cache = join(deskFolder(), "memo");
+    const cache = join(scratchFolder(), "cache");
     const before = build(writeContent(STRIPPED), cache);
     const halves = HALVES.replace("count: 2", "count: 3");
     const after = build(writeContent({ ...STRIPPED, "patterns/halves.md": halves }), cache);
@@ -80,7 +80,7 @@ describe("a build", () => {
 
   it("stretches all that is printed by the printer's error, in files and on pages", () => {
     const printer = `${BOOK}printer: {x: 1.01, y: 0.99}\n`;
-    const cache = join(deskFolder(), "memo");
+    const cache = join(scratchFolder(), "cache");
     const plain = build(writeContent(STRIPPED), cache);
     const stretched = build(writeContent({ ...STRIPPED, "book.yaml": printer }), cache);
     const same = [...pdfsIn(stretched.files)].filter(
@@ -110,8 +110,8 @@ describe("a file that is asked for", () => {
   it("has the bytes of the build, is made once, and is none where the book has none", async () => {
     const folder = writeContent(STRIPPED);
     const content = await contentIn(folder);
-    const desk = join(deskFolder(), "pdfs");
-    const cache = openPdfCache(desk);
+    const kept = join(scratchFolder(), "pdfs");
+    const cache = openPdfCache(kept);
     const ask = openAskPdf(content, cache, "1");
     const { files } = build(folder);
     for (const path of pdfsIn(files).keys()) {
@@ -120,15 +120,15 @@ describe("a file that is asked for", () => {
     }
     expect(ask("patterns/halves/gone/page.pdf")).toBeUndefined();
     expect(ask("index.html")).toBeUndefined();
-    expect(existsSync(desk)).toBe(true);
+    expect(existsSync(kept)).toBe(true);
   });
 
   it("may be asked for at once with others: each is as if it were alone", async () => {
     const content = await contentIn(writeContent(STRIPPED));
     const asked = ["patterns/halves/plain/page.pdf", "notebooks/plain/book.pdf"] as const;
-    const together = openAskPdf(content, openPdfCache(join(deskFolder(), "a")), "1");
+    const together = openAskPdf(content, openPdfCache(join(scratchFolder(), "a")), "1");
     const atOnce = await Promise.all(asked.map((path) => together(path)));
-    const alone = openAskPdf(content, openPdfCache(join(deskFolder(), "b")), "1");
+    const alone = openAskPdf(content, openPdfCache(join(scratchFolder(), "b")), "1");
     for (const [index, path] of asked.toReversed().entries())
       expect(await alone(path)).toEqual(atOnce[asked.length - 1 - index]);
   });

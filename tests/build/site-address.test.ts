@@ -170,7 +170,7 @@ describe("a book without an address", () => {
   it("makes up none: no feed, no site map, no pictures, no canonical address", () => {
     const paths = [...bytesIn(books.first).keys()];
     expect(paths.filter((path) => /feed\.xml|sitemap|preview\.png/.test(path))).toEqual([]);
-    const telling = [...pagesIn(books.first)].filter(([, html]) => /canonical|og:|rss/.test(html));
-    expect(telling.map(([path]) => path)).toEqual([]);
+    const naming = [...pagesIn(books.first)].filter(([, html]) => /canonical|og:|rss/.test(html));
+    expect(naming.map(([path]) => path)).toEqual([]);
   });
 });

@@ -10,7 +10,7 @@ import { makeBook } from "../../src/build/pages/make-book.ts";
 import { openStalePages } from "../../src/build/pages/stale-pages.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { bytesIn } from "./files-in.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, TINY, writeContent } from "./write-content.ts";
 
 const THIRDS =
   "---\ntitle: Thirds\npurpose: list\npage: {columns: {count: 3, gap: 1}}\n---\nThree.\n";
@@ -25,7 +25,7 @@ async function bookOf(files: Readonly<Record<string, string>>): Promise<Book> {
   if (!reading.ok) throw new Error("the content has a problem");
   return makeBook({
     content: reading.value,
-    caches: openCaches(deskFolder(), "serve"),
+    caches: openCaches(scratchFolder(), "serve"),
     version: "1",
     markdown: markdownIt(),
     highlight: (_, text) => text,
@@ -34,9 +34,9 @@ async function bookOf(files: Readonly<Record<string, string>>): Promise<Book> {
 
 /** The pages of patterns, as a whole build writes them. */
 function pagesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
-  const output = join(deskFolder(), "book");
+  const output = join(scratchFolder(), "book");
   const script = join(PROJECT, "tests/bench/build-once.mjs");
-  execFileSync(process.execPath, [script, writeContent(files), output, deskFolder()]);
+  execFileSync(process.execPath, [script, writeContent(files), output, scratchFolder()]);
   const pages = [...bytesIn(output)].filter(([path]) => /^patterns\/.+\/.+\/index/.test(path));
   return new Map(pages);
 }

@@ -18,15 +18,15 @@ export const TINY: Readonly<Record<string, string>> = {
 };
 
 /** A new folder that is removed when the test is over. */
-export function deskFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), "spanbook-desk-"));
+export function scratchFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), "spanbook-scratch-"));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
 
 /** A folder with these files. */
 export function writeContent(files: Readonly<Record<string, string>>): string {
-  const folder = join(deskFolder(), "content");
+  const folder = join(scratchFolder(), "content");
   for (const [path, text] of Object.entries(files)) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), text);

@@ -13,10 +13,10 @@ declare module "vitest" {
 }
 
 export default function buildBooks(project: TestProject): () => void {
-  const desk = mkdtempSync(join(tmpdir(), "spanbook-book-"));
-  const book = join(desk, "book");
+  const folder = mkdtempSync(join(tmpdir(), "spanbook-book-"));
+  const book = join(folder, "book");
   const { code, stderr } = runCommand(["build", `--output=${book}`]);
   if (code !== 0) throw new Error(`The demo book cannot be built:\n${stderr}`);
   project.provide("book", book);
-  return () => rmSync(desk, { recursive: true, force: true });
+  return () => rmSync(folder, { recursive: true, force: true });
 }

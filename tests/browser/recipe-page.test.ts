@@ -1,4 +1,4 @@
-/** An author's way over the recipe desk, and a keeper's over the measure page. */
+/** An author's way over the recipe page, and a keeper's over the measure page. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -7,12 +7,12 @@ import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { testBrowser } from "./test-desk.ts";
+import { testBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const WEEK = readFileSync(join(PROJECT, "content/patterns/two-row-week.md"), "utf8");
-const desk = testBrowser(book);
+const chromium = testBrowser(book);
 
 const editorOf = (page: Page) => page.getByRole("textbox", { name: "The recipe" });
 const written = (page: Page) => page.locator("#recipe-text").evaluate(textOf);
@@ -29,9 +29,9 @@ describe.each(
   let page: Page;
 
   beforeAll(async () => {
-    watched = await watchedPage(desk.browser, { viewport: { width, height: 900 } });
+    watched = await watchedPage(chromium.browser, { viewport: { width, height: 900 } });
     page = watched.page;
-    const home = place === "disk" ? `${pathToFileURL(book).href}/` : desk.address;
+    const home = place === "disk" ? `${pathToFileURL(book).href}/` : chromium.address;
     await page.goto(`${home}fit/index.html#v=1&pattern=two-row-week`);
     await page.getByRole("link", { name: "Make it yours" }).click();
     await page.locator(".editor-host").waitFor();
@@ -108,7 +108,7 @@ describe.each(
     await page.waitForTimeout(500);
     const link = await page.getByLabel("Link to this recipe").inputValue();
     const plan = await planOf(page);
-    const other = await watchedPage(desk.browser);
+    const other = await watchedPage(chromium.browser);
     await other.page.goto(link);
     await other.page.locator(".editor-host").waitFor();
     expect(await planOf(other.page)).toBe(plan);
@@ -125,11 +125,11 @@ describe.each(
   });
 });
 
-describe("the desk without its editor", () => {
+describe("the recipe page without its editor", () => {
   it("does with a plain field", async () => {
-    const { page, close } = await watchedPage(desk.browser);
+    const { page, close } = await watchedPage(chromium.browser);
     await page.route("**/editor.js", (route) => route.abort());
-    await page.goto(`${desk.address}fit/recipe/index.html#v=1&from=seed-list`);
+    await page.goto(`${chromium.address}fit/recipe/index.html#v=1&from=seed-list`);
     const field = page.getByLabel("The recipe");
     await page.locator(".plate svg").waitFor();
     const text = await field.inputValue();
@@ -151,7 +151,7 @@ describe("the desk without its editor", () => {
 
 describe.each([390, 1440])("a keeper who measures, %i px wide", (width) => {
   it("puts the screen, the printer and the pitch right", async () => {
-    const { page, complaints, close } = await watchedPage(desk.browser, {
+    const { page, complaints, close } = await watchedPage(chromium.browser, {
       viewport: { width, height: 900 },
     });
     await page.goto(pathToFileURL(join(book, "measure/index.html")).href);
