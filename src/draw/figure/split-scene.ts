@@ -1,4 +1,5 @@
 /** The drawing of one split by itself: a slice of the page with its tracks, their steps, and what is left over. */
+import { saySplitParts, saySplitTitle } from "../../issue/words/say-figure.ts";
 import { middlesOf } from "../../measure/grid-axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { PlanSplit } from "../../plan/plan.ts";
@@ -35,8 +36,8 @@ export function splitScene({ id, notebook, split, labels = [] }: SplitDrawing): 
   const stretches = stretchesOf(split);
   return {
     id,
-    title: `${split.length} steps in ${split.sizes.length} parts, on ${notebook.title}`,
-    description: describeSplit(stretches),
+    title: saySplitTitle(split.length, split.sizes.length, notebook.title),
+    description: saySplitParts(stretches),
     frame: {
       x: -ROOM.aside,
       y: -ROOM.above,
@@ -78,11 +79,6 @@ function stretchesOf({ from, sizes, gaps, before, after }: PlanSplit): readonly 
     return interval;
   });
   return placed.filter(({ steps }) => steps > 0);
-}
-
-function describeSplit(stretches: readonly SplitPart[]): string {
-  const words = { track: "", gap: "gap of ", leftover: "left over " };
-  return `${stretches.map(({ kind, steps }) => `${words[kind]}${steps}`).join(", ")}.`;
 }
 
 function gridMark({ dots, pitch, paper }: PagePlace): Mark {
