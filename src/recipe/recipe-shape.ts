@@ -14,15 +14,14 @@ export const RECIPE_SHAPE = {
   grammar: RECIPE_KEYS,
   needsOne: ["page", "spread"],
   schema: z.strictObject({
-    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
-    purpose: z.enum(PURPOSES).describe(KEYS.purpose.meaning),
+    title: textSchema(KEYS.title.expected),
+    purpose: z.enum(PURPOSES),
     tags: z
       .array(textSchema({ longest: LIMITS.text }))
       .max(LIMITS.tags)
-      .default([])
-      .describe(KEYS.tags.meaning),
-    page: tree().describe(KEYS.page.meaning),
-    spread: tree().describe(KEYS.spread.meaning),
-    otherwise: tree().describe(KEYS.otherwise.meaning),
+      .default([]),
+    page: tree(),
+    spread: tree(),
+    otherwise: tree(),
   }),
 } as const;
