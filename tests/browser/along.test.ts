@@ -4,11 +4,11 @@ import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { expectedSteps, type Told } from "./expected-steps.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** A single page counted from the edge, and a spread counted from the first dot. */
 const PLACES = [
@@ -74,7 +74,7 @@ describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journ
   let page: Page;
 
   beforeAll(async () => {
-    watched = await watchedPage(chromium.browser, { viewport: { width, height: 844 } });
+    watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 844 } });
     page = watched.page;
     await page.goto(addressOf(pattern, notebook));
   });
@@ -120,7 +120,7 @@ describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journ
 
 describe.each(WIDTHS)("the line of now, %i px wide", (width) => {
   it("keeps other lines off but no word: its halo lies below all that is written", async () => {
-    const { page, close } = await watchedPage(chromium.browser, {
+    const { page, close } = await watchedPage(testBrowser.browser, {
       viewport: { width, height: 844 },
     });
     await page.goto(`${addressOf("two-row-week", "a6")}#stroke=5`);

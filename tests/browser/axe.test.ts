@@ -4,12 +4,12 @@ import { pathToFileURL } from "node:url";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
 import { PAGE_KINDS } from "./page-kinds.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** Colours change with the light and not with the width; what is shown changes with the width and not with the light. */
 const VIEWS = [
@@ -20,7 +20,7 @@ const VIEWS = [
 describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
   it.each(Object.entries(PAGE_KINDS))("%s has nothing that axe objects to", async (_, path) => {
     const options = { colorScheme, viewport: { width, height: 900 } };
-    const { page, complaints, close } = await watchedPage(chromium.browser, options);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser, options);
     await page.goto(pathToFileURL(join(book, path)).href);
     expect(await axeFindings(page)).toEqual([]);
     expect(complaints).toEqual([]);
@@ -30,7 +30,7 @@ describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
 
 describe("a planted fault", () => {
   it("is found: a picture without words, and letters that are too pale", async () => {
-    const { page, close } = await watchedPage(chromium.browser);
+    const { page, close } = await watchedPage(testBrowser.browser);
     await page.goto(pathToFileURL(join(book, "index.html")).href);
     await page.evaluate(() => {
       const picture = document.createElement("img");

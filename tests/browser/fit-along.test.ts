@@ -5,15 +5,15 @@ import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
 import { expectedSteps, type Told } from "./expected-steps.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 const FIT = pathToFileURL(join(book, "fit/index.html")).href;
 
 async function fitPage(width: number) {
-  const watched = await watchedPage(chromium.browser, { viewport: { width, height: 844 } });
+  const watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 844 } });
   await watched.page.goto(FIT);
   return { ...watched, panel: watched.page.locator(".along") };
 }

@@ -3,11 +3,11 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 const address = (path: string) => pathToFileURL(join(book, "x")).href.replace(/x$/, path);
 
 const SHOWN = {
@@ -46,7 +46,7 @@ describe.each([390, 1440])("on the fit page, %i px wide", (width) => {
   let page: Page;
 
   beforeEach(async () => {
-    watched = await watchedPage(chromium.browser, { viewport: { width, height: 900 } });
+    watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 900 } });
     page = watched.page;
     await noteHandedOver(page);
     await page.goto(address("fit/index.html#v=1&paper=A5&pitch=5&dots=26,38&pattern=two-row-week"));
@@ -181,7 +181,7 @@ describe.each([390, 1440])("on the fit page, %i px wide", (width) => {
 
 describe("on the recipe page", () => {
   it("a file name that will not do is told at its field, and nothing is saved under another", async () => {
-    const { page, complaints, close } = await watchedPage(chromium.browser);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await noteHandedOver(page);
     await page.goto(address("fit/recipe/index.html"));
     await page.locator(".editor-host").waitFor();
@@ -206,7 +206,7 @@ describe("on the recipe page", () => {
   });
 
   it("letters over all that is selected are written without a style that the page refuses", async () => {
-    const { page, complaints, close } = await watchedPage(chromium.browser);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await page.goto(address("fit/recipe/index.html#v=1&from=two-row-week"));
     await page.locator(".editor-host").waitFor();
     const editor = page.getByRole("textbox", { name: "The recipe" });
@@ -227,7 +227,7 @@ describe("on the recipe page", () => {
 
 describe("on the measure page", () => {
   it("a bar that will not do leaves no correction to keep", async () => {
-    const { page, complaints, close } = await watchedPage(chromium.browser);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await page.goto(address("measure/index.html"));
     const bar = page.getByLabel("Bar along the short side (mm)");
     await bar.fill("97");

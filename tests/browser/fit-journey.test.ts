@@ -1,15 +1,14 @@
 /** A keeper's way through the fit page, on a phone and on a large screen, from disk and from a web server. */
-import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { testBrowser } from "./test-browser.ts";
+import { downloaded, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser(book);
+const testBrowser = openTestBrowser(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
@@ -21,9 +20,9 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
     let page: Page;
 
     beforeAll(async () => {
-      watched = await watchedPage(chromium.browser, { viewport: { width, height: 900 } });
+      watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 900 } });
       page = watched.page;
-      const home = place === "disk" ? `${pathToFileURL(book).href}/` : chromium.address;
+      const home = place === "disk" ? `${pathToFileURL(book).href}/` : testBrowser.address;
       await page.goto(`${home}fit/index.html`);
     });
 
@@ -149,7 +148,7 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
       await page.waitForTimeout(500);
       const link = await page.getByLabel("Link to this notebook and strip").inputValue();
       expect(link).toBe(page.url());
-      const other = await watchedPage(chromium.browser);
+      const other = await watchedPage(testBrowser.browser);
       await other.page.goto(link);
       for (const data of ["#plan-data", "#strip-data"]) {
         expect(await other.page.locator(data).textContent()).toBe(
@@ -221,7 +220,7 @@ async function saved(page: Page, doing: string): Promise<{ name: string; text: s
     page.waitForEvent("download"),
     page.locator(`[data-do="${doing}"]`).press("Enter"),
   ]);
-  const text = readFileSync(await download.path(), "utf8");
+  const text = String(await downloaded(download));
   return { name: download.suggestedFilename(), text };
 }
 

@@ -1,9 +1,8 @@
 /** The fit page and the recipe page after one visit on the web, without a connection: all of their parts are there. */
-import { readFileSync } from "node:fs";
 import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-browser.ts";
+import { downloaded, openTestBrowser } from "./test-browser.ts";
 
-const chromium = testBrowser(inject("book"));
+const testBrowser = openTestBrowser(inject("book"));
 
 describe("without a connection, after one visit", () => {
   it.each([
@@ -15,9 +14,9 @@ describe("without a connection, after one visit", () => {
       'data-do="save-recipe"',
     ],
   ])("%s", async (_, path, part, button) => {
-    const context = await chromium.browser.newContext();
+    const context = await testBrowser.browser.newContext();
     const page = await context.newPage();
-    await page.goto(chromium.address + path);
+    await page.goto(testBrowser.address + path);
     await page.locator(".plate svg").first().waitFor();
     const isKept = () =>
       page.evaluate(async (name) => {
@@ -35,7 +34,7 @@ describe("without a connection, after one visit", () => {
       page.waitForEvent("download"),
       page.locator(`[${button}]`).click(),
     ]);
-    expect(readFileSync(await download.path()).length).toBeGreaterThan(300);
+    expect((await downloaded(download)).length).toBeGreaterThan(300);
     await context.close();
   });
 });

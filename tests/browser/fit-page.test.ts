@@ -13,7 +13,7 @@ import { fieldsOf } from "../../src/view/fields/notebook-fields.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { pdfContent } from "./pdf-content.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -22,11 +22,11 @@ if (!reading.ok) throw new Error("the demo content has a problem");
 const { notebooks, recipes, strips } = reading.value;
 const built = (path: string) => readFileSync(join(book, path), "utf8");
 
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 let watched: WatchedPage;
 
 beforeAll(async () => {
-  watched = await watchedPage(chromium.browser);
+  watched = await watchedPage(testBrowser.browser);
   await watched.page.goto(`${pathToFileURL(book).href}/fit/index.html`);
 });
 
@@ -113,7 +113,7 @@ describe("the fields that others rely on", () => {
   );
 
   it("can be filled in by those labels alone", async () => {
-    const { page, close } = await watchedPage(chromium.browser);
+    const { page, close } = await watchedPage(testBrowser.browser);
     await page.goto(watched.page.url().replace(/#.*/, ""));
     await page.getByLabel("Paper").selectOption("A6");
     await page.getByLabel("Pitch (mm)").fill("4");

@@ -3,10 +3,10 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 let watched: WatchedPage;
 let page: Page;
 
@@ -15,7 +15,7 @@ const MM = 96 / 25.4;
 
 /** Opens the page with a print dialog that nobody sees: what is to be printed stays in the document. */
 async function openPage(hash: string): Promise<void> {
-  watched = await watchedPage(chromium.browser);
+  watched = await watchedPage(testBrowser.browser);
   page = watched.page;
   await page.addInitScript(() => {
     window.print = () => {};

@@ -4,11 +4,11 @@ import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 const STATES: Readonly<
   Record<string, readonly [path: string, act: (page: Page) => Promise<void>]>
@@ -67,7 +67,7 @@ describe.each(["light", "dark"] as const)("in the %s", (colorScheme) => {
   describe.each([390, 1440])("%i px wide", (width) => {
     it.each(Object.entries(STATES))("%s: axe objects to nothing", async (_, [path, act]) => {
       const options = { colorScheme, viewport: { width, height: 900 } };
-      const { page, complaints, close } = await watchedPage(chromium.browser, options);
+      const { page, complaints, close } = await watchedPage(testBrowser.browser, options);
       await page.goto(pathToFileURL(join(book, "x")).href.replace(/x$/, path));
       await act(page);
       expect(await axeFindings(page)).toEqual([]);
@@ -81,7 +81,7 @@ describe("what can be pressed", () => {
   it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
     "is large enough for a finger on %s: 24 px at least (WCAG 2.2, 2.5.8)",
     async (path) => {
-      const { page, close } = await watchedPage(chromium.browser, {
+      const { page, close } = await watchedPage(testBrowser.browser, {
         viewport: { width: 390, height: 900 },
       });
       await page.goto(pathToFileURL(join(book, path)).href);
@@ -105,7 +105,7 @@ describe("at four times the size", () => {
   it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
     "%s is read without pushing it sideways (WCAG 2.2, 1.4.10: 320 px)",
     async (path) => {
-      const { page, close } = await watchedPage(chromium.browser, {
+      const { page, close } = await watchedPage(testBrowser.browser, {
         viewport: { width: 320, height: 256 },
       });
       await page.goto(pathToFileURL(join(book, path)).href);
@@ -122,7 +122,7 @@ describe("without scripts", () => {
   it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
     "%s says what to do instead, and shows nothing that would do nothing",
     async (path) => {
-      const { page, close } = await watchedPage(chromium.browser, { javaScriptEnabled: false });
+      const { page, close } = await watchedPage(testBrowser.browser, { javaScriptEnabled: false });
       await page.goto(pathToFileURL(join(book, path)).href);
       expect(await page.locator("noscript").textContent()).toContain("scripts are switched off");
       const dead = page.locator("main :is(button, input, select, textarea):visible");

@@ -5,17 +5,17 @@ import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** The parts that are loaded when somebody asks for a PDF, opens a file or writes a recipe. */
 const ON_DEMAND = ["print.js", "editor.js", "reader.js"];
 
 async function weightOf(path: string): Promise<number> {
-  const { page, close } = await watchedPage(chromium.browser);
+  const { page, close } = await watchedPage(testBrowser.browser);
   await page.goto(pathToFileURL(join(book, path)).href);
   await page.locator(".plate svg").first().waitFor();
   const scripts = await page.evaluate(() => [...document.scripts].map(({ src }) => src));
@@ -85,7 +85,7 @@ function yardstick(page: Page): Promise<number> {
 
 describe("a key press in the fit page", () => {
   it("is answered by a new drawing at once, in time with what the machine can do", async () => {
-    const { page, close } = await watchedPage(chromium.browser);
+    const { page, close } = await watchedPage(testBrowser.browser);
     await page.goto(`${pathToFileURL(join(book, "fit/index.html")).href}`);
     await page.locator(".plate svg").first().waitFor();
     const slugs = await page

@@ -4,11 +4,11 @@ import { pathToFileURL } from "node:url";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** Opens a page of the book from disk, and closes it when all has been looked at. */
 async function on(
@@ -16,7 +16,7 @@ async function on(
   options: BrowserContextOptions,
   look: (page: Page) => Promise<void>,
 ): Promise<void> {
-  const { page, complaints, close } = await watchedPage(chromium.browser, options);
+  const { page, complaints, close } = await watchedPage(testBrowser.browser, options);
   await page.goto(pathToFileURL(join(book, path.split("#")[0] ?? "")).href + hashIn(path));
   await look(page);
   expect(complaints).toEqual([]);

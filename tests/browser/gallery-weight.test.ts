@@ -4,11 +4,11 @@ import { extname, join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser(book);
+const testBrowser = openTestBrowser(book);
 
 interface FirstView {
   readonly files: readonly string[];
@@ -19,13 +19,13 @@ interface FirstView {
 
 /** Opens a page as a reader does who has chosen a notebook before, and does nothing. */
 async function firstView(path: string, width: number, chosen: string): Promise<FirstView> {
-  const { page, complaints, close } = await watchedPage(chromium.browser, {
+  const { page, complaints, close } = await watchedPage(testBrowser.browser, {
     viewport: { width, height: 900 },
   });
   const files: string[] = [];
-  page.on("request", (request) => files.push(request.url().replace(chromium.address, "")));
+  page.on("request", (request) => files.push(request.url().replace(testBrowser.address, "")));
   await page.addInitScript((slug) => localStorage.setItem("spanbook.notebook", slug), chosen);
-  await page.goto(chromium.address + path, { waitUntil: "networkidle" });
+  await page.goto(testBrowser.address + path, { waitUntil: "networkidle" });
   const shift = await shiftOf(page);
   expect(complaints).toEqual([]);
   await close();

@@ -2,11 +2,11 @@
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser(book);
+const testBrowser = openTestBrowser(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
@@ -36,11 +36,11 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
   let address: string;
 
   beforeEach(async () => {
-    watched = await watchedPage(chromium.browser, {
+    watched = await watchedPage(testBrowser.browser, {
       viewport: { width, height: 900 },
     });
     page = watched.page;
-    const home = place === "disk" ? `${pathToFileURL(book).href}/` : chromium.address;
+    const home = place === "disk" ? `${pathToFileURL(book).href}/` : testBrowser.address;
     address = `${home}patterns/index.html`;
     await page.goto(address);
   });
@@ -249,7 +249,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
 
 describe("where files are slow to come", () => {
   it("a reader types on while the search is on its way, and loses no letter", async () => {
-    const { page, complaints, close } = await watchedPage(chromium.browser);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
     let release = () => {};
     const held = new Promise<void>((resolve) => {
       release = resolve;
@@ -258,7 +258,7 @@ describe("where files are slow to come", () => {
       await held;
       await route.continue();
     });
-    await page.goto(`${chromium.address}patterns/index.html`);
+    await page.goto(`${testBrowser.address}patterns/index.html`);
     const field = page.getByRole("searchbox", { name: "Find" });
     await field.pressSequentially("gree");
     await expect.poll(() => hashOf(page)).toBe("#on=a5&find=gree");
@@ -279,8 +279,8 @@ describe("a notebook that is made one's own", () => {
     ["notebooks/a6/index.html", "Make this my notebook", "This is your notebook"],
     ["notebooks/index.html", "Make mine: A6, pocket", "Yours"],
   ])("on %s: the words in the button's place have the focus", async (path, name, words) => {
-    const { page, complaints, close } = await watchedPage(chromium.browser);
-    await page.goto(`${chromium.address}${path}`);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
+    await page.goto(`${testBrowser.address}${path}`);
     await page.getByRole("button", { name }).press("Enter");
     expect(await page.locator(":focus").textContent()).toContain(words);
     expect(complaints).toEqual([]);
@@ -288,10 +288,10 @@ describe("a notebook that is made one's own", () => {
   });
 
   it("is the one that the list of strips says it is shown for", async () => {
-    const { page, complaints, close } = await watchedPage(chromium.browser);
-    await page.goto(`${chromium.address}notebooks/a6/index.html`);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
+    await page.goto(`${testBrowser.address}notebooks/a6/index.html`);
     await page.getByRole("button", { name: "Make this my notebook" }).press("Enter");
-    await page.goto(`${chromium.address}strips/index.html`);
+    await page.goto(`${testBrowser.address}strips/index.html`);
     const shown = page.locator("[data-shown]:visible");
     expect(await shown.allTextContents()).toEqual(["Shown for A6, pocket."]);
     expect(complaints).toEqual([]);

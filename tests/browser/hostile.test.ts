@@ -6,7 +6,7 @@ import { runInNewContext } from "node:vm";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readText } from "../print/poppler.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { openTinyBooks, type TinyBooks } from "./tiny-books.ts";
 import { watchedPage } from "./watched-page.ts";
 
@@ -43,7 +43,7 @@ const PAGES = [
 
 let books: TinyBooks;
 let book: string;
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 beforeAll(async () => {
   books = openTinyBooks();
@@ -71,7 +71,7 @@ async function alive(page: Page): Promise<readonly string[]> {
 
 describe("a page of a book by strangers", () => {
   it.each(PAGES)("%s shows their words as words", async (path) => {
-    const { page, complaints, close } = await watchedPage(chromium.browser);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await page.goto(pathToFileURL(join(book, path)).href);
     await page.waitForTimeout(100);
     expect(await alive(page)).toEqual([]);
@@ -83,7 +83,7 @@ describe("a page of a book by strangers", () => {
   });
 
   it("finds them by their words in the search, as words", async () => {
-    const { page, complaints, close } = await watchedPage(chromium.browser);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await page.goto(pathToFileURL(join(book, "patterns/index.html")).href);
     await page.getByRole("searchbox").fill("beet");
     await page.getByRole("link", { name: "Leek" }).waitFor();
@@ -123,7 +123,7 @@ describe("a drawing that carries their words", () => {
   it.each(["page.svg", "thumb.svg", "strip.svg"])(
     "%s is opened by itself, and nothing runs",
     async (name) => {
-      const { page, complaints, close } = await watchedPage(chromium.browser);
+      const { page, complaints, close } = await watchedPage(testBrowser.browser);
       await page.goto(pathToFileURL(join(book, "patterns/leek/plain", name)).href);
       expect(await alive(page)).toEqual([]);
       expect(complaints).toEqual([]);

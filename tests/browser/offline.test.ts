@@ -4,14 +4,14 @@ import { join } from "node:path";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { TINY } from "../build/write-content.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { openTinyBooks, type TinyBooks } from "./tiny-books.ts";
 
 const HALVES = "patterns/halves/plain/index.html";
 const WIDE = "patterns/wide/plain/index.html";
 
 let books: TinyBooks;
-const chromium = testBrowser(() => folder);
+const testBrowser = openTestBrowser(() => folder);
 /** What the server has at this moment; none is a dead connection. */
 let folder: string | undefined;
 let context: BrowserContext;
@@ -26,14 +26,14 @@ afterAll(() => books.close());
 /** A device that has been nowhere, and looks at some pages of a book until the worker is at work and at rest again. */
 async function visit(book: string, paths: readonly string[]): Promise<void> {
   folder = book;
-  context = await chromium.browser.newContext();
+  context = await testBrowser.browser.newContext();
   page = await context.newPage();
   for (const path of paths) await open(path);
 }
 
 /** Opens a page and waits until what the page asks to be kept is kept. */
 async function open(path: string): Promise<void> {
-  await page.goto(chromium.address + path);
+  await page.goto(testBrowser.address + path);
   await page.evaluate(async () => {
     const { active } = await navigator.serviceWorker.ready;
     await new Promise<void>((resolve) => {
@@ -47,7 +47,7 @@ async function open(path: string): Promise<void> {
 }
 
 async function headingAt(path: string): Promise<string> {
-  await page.goto(chromium.address + path);
+  await page.goto(testBrowser.address + path);
   return (await page.locator("h1").textContent()) ?? "";
 }
 
@@ -134,7 +134,7 @@ describe("a build that is put up by half", () => {
 
   it("does not take over, and the last good one stays", async () => {
     folder = half();
-    await page.goto(`${chromium.address}index.html`);
+    await page.goto(`${testBrowser.address}index.html`);
     const state = await page.evaluate(async () => {
       const registration = await navigator.serviceWorker.ready;
       await registration.update().catch(() => undefined);
@@ -154,7 +154,7 @@ describe("a build that is put up by half", () => {
 describe("two books on one host", () => {
   it("leave each other alone", async () => {
     folder = books.folder;
-    const other = await chromium.browser.newContext();
+    const other = await testBrowser.browser.newContext();
     page = await other.newPage();
     const stored = async () => page.evaluate(async () => (await caches.keys()).sort());
     for (const name of ["first", "second", "first"]) {
@@ -163,8 +163,8 @@ describe("two books on one host", () => {
     const names = await stored();
     expect(names).toHaveLength(2);
     expect(names.map((name) => name.split(" ")[1])).toEqual([
-      `${chromium.address}first/`,
-      `${chromium.address}second/`,
+      `${testBrowser.address}first/`,
+      `${testBrowser.address}second/`,
     ]);
     await other.close();
   });

@@ -5,19 +5,19 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { expectedSteps } from "./expected-steps.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const home = pathToFileURL(join(book, "patterns/two-row-week/a5/index.html")).href;
 const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
 
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 describe("without scripts", () => {
   let watched: WatchedPage;
   beforeAll(async () => {
-    watched = await watchedPage(chromium.browser, {
+    watched = await watchedPage(testBrowser.browser, {
       javaScriptEnabled: false,
       viewport: { width: 390, height: 844 },
     });
@@ -47,7 +47,7 @@ describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
   it.each(["", "#stroke=5", "#marks=1", "#drawn"])(
     "%s nothing bars anybody (axe-core, WCAG 2.2 A and AA)",
     async (hash) => {
-      const { page, close } = await watchedPage(chromium.browser, { colorScheme });
+      const { page, close } = await watchedPage(testBrowser.browser, { colorScheme });
       await page.goto(home + hash);
       await page.evaluate(readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8"));
       const violations = await page.evaluate(

@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { expectedSteps } from "./expected-steps.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -13,7 +13,7 @@ const folder = "patterns/two-row-week/a5";
 const home = pathToFileURL(join(book, folder, "index.html")).href;
 const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
 
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 const isShown = (page: Page, selector: string) =>
   page
@@ -26,7 +26,7 @@ describe("a pattern's page", () => {
   let page: Page;
 
   beforeEach(async () => {
-    watched = await watchedPage(chromium.browser, {
+    watched = await watchedPage(testBrowser.browser, {
       viewport: { width: 390, height: 844 },
       hasTouch: true,
     });
@@ -134,7 +134,7 @@ describe("a table of marks", () => {
       "The marks are selected: copy them with Ctrl and C, or with Command and C.",
     ],
   ])("%s", async (_, isAllowed, words) => {
-    const { page, close } = await watchedPage(chromium.browser);
+    const { page, close } = await watchedPage(testBrowser.browser);
     await page.addInitScript((allowed) => {
       const writeText = (text: string) => {
         document.documentElement.dataset.copied = text;

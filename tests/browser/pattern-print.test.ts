@@ -12,10 +12,10 @@ import {
   readText,
   readWords,
 } from "../print/poppler.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 
 const book = inject("book");
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** In millimetres; a browser rounds boxes to its own pixels. */
 const TRUE_TO = 0.2;
@@ -23,7 +23,7 @@ const TRUE_TO = 0.2;
 const DPI = 600;
 
 async function printed(path: string): Promise<Uint8Array> {
-  const page = await chromium.browser.newPage();
+  const page = await testBrowser.browser.newPage();
   await page.goto(pathToFileURL(join(book, path, "index.html")).href);
   const pdf = await page.pdf({ preferCSSPageSize: true, format: "A4" });
   await page.close();

@@ -3,11 +3,11 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** CSS pixels: less is hard to read for many (common practice, no source). */
 const READABLE = 9;
@@ -23,7 +23,7 @@ const PAGES = [
 ] as const;
 
 async function on(path: string, width: number, look: (page: Page) => Promise<void>): Promise<void> {
-  const { page, complaints, close } = await watchedPage(chromium.browser, {
+  const { page, complaints, close } = await watchedPage(testBrowser.browser, {
     viewport: { width, height: 844 },
   });
   await page.goto(pathToFileURL(join(book, path, "index.html")).href);

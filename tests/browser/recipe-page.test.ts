@@ -7,12 +7,12 @@ import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { testBrowser } from "./test-browser.ts";
+import { downloaded, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const WEEK = readFileSync(join(PROJECT, "content/patterns/two-row-week.md"), "utf8");
-const chromium = testBrowser(book);
+const testBrowser = openTestBrowser(book);
 
 const editorOf = (page: Page) => page.getByRole("textbox", { name: "The recipe" });
 const written = (page: Page) => page.locator("#recipe-text").evaluate(textOf);
@@ -29,9 +29,9 @@ describe.each(
   let page: Page;
 
   beforeAll(async () => {
-    watched = await watchedPage(chromium.browser, { viewport: { width, height: 900 } });
+    watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 900 } });
     page = watched.page;
-    const home = place === "disk" ? `${pathToFileURL(book).href}/` : chromium.address;
+    const home = place === "disk" ? `${pathToFileURL(book).href}/` : testBrowser.address;
     await page.goto(`${home}fit/index.html#v=1&pattern=two-row-week`);
     await page.getByRole("link", { name: "Make it yours" }).click();
     await page.locator(".editor-host").waitFor();
@@ -96,7 +96,7 @@ describe.each(
       page.getByRole("button", { name: "Save the recipe’s file" }).press("Enter"),
     ]);
     expect(download.suggestedFilename()).toBe("week-of-mine.md");
-    const text = readFileSync(await download.path(), "utf8");
+    const text = String(await downloaded(download));
     expect(text).toBe(await written(page));
     expect(readRecipe({ path: "patterns/week-of-mine.md", text })).toMatchObject({
       ok: true,
@@ -108,7 +108,7 @@ describe.each(
     await page.waitForTimeout(500);
     const link = await page.getByLabel("Link to this recipe").inputValue();
     const plan = await planOf(page);
-    const other = await watchedPage(chromium.browser);
+    const other = await watchedPage(testBrowser.browser);
     await other.page.goto(link);
     await other.page.locator(".editor-host").waitFor();
     expect(await planOf(other.page)).toBe(plan);
@@ -127,9 +127,9 @@ describe.each(
 
 describe("the recipe page without its editor", () => {
   it("does with a plain field", async () => {
-    const { page, close } = await watchedPage(chromium.browser);
+    const { page, close } = await watchedPage(testBrowser.browser);
     await page.route("**/editor.js", (route) => route.abort());
-    await page.goto(`${chromium.address}fit/recipe/index.html#v=1&from=seed-list`);
+    await page.goto(`${testBrowser.address}fit/recipe/index.html#v=1&from=seed-list`);
     const field = page.getByLabel("The recipe");
     await page.locator(".plate svg").waitFor();
     const text = await field.inputValue();
@@ -151,7 +151,7 @@ describe("the recipe page without its editor", () => {
 
 describe.each([390, 1440])("a keeper who measures, %i px wide", (width) => {
   it("puts the screen, the printer and the pitch right", async () => {
-    const { page, complaints, close } = await watchedPage(chromium.browser, {
+    const { page, complaints, close } = await watchedPage(testBrowser.browser, {
       viewport: { width, height: 900 },
     });
     await page.goto(pathToFileURL(join(book, "measure/index.html")).href);

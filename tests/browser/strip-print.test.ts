@@ -6,7 +6,7 @@ import { describe, expect, inject, it } from "vitest";
 import type { StripJson } from "../../src/strip/strip-json.ts";
 import { readSizes, readStrokes, readText } from "../print/poppler.ts";
 import { joinPieces, readPieces, ticksAlong } from "../print/read-strip.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 
 const book = inject("book");
 
@@ -15,10 +15,10 @@ const TRUE_TO = 0.05;
 /** A browser rounds the paper to whole pixels. */
 const PIXEL = 25.4 / 96;
 
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 
 async function printed(path: string): Promise<Uint8Array> {
-  const page = await chromium.browser.newPage();
+  const page = await testBrowser.browser.newPage();
   await page.goto(pathToFileURL(join(book, path)).href);
   const pdf = await page.pdf({ preferCSSPageSize: true });
   await page.close();

@@ -7,7 +7,7 @@ import { beforeAll, describe, expect, inject, it } from "vitest";
 import { AXES, type Axis, otherAxis } from "../../src/measure/axis.ts";
 import type { StripJson } from "../../src/strip/strip-json.ts";
 import { type DrawnLine, drawnLines, linesAlong } from "./drawn-lines.ts";
-import { testBrowser } from "./test-browser.ts";
+import { openTestBrowser } from "./test-browser.ts";
 
 const book = inject("book");
 const jsonOf = (path: string) => JSON.parse(readFileSync(join(book, path), "utf8"));
@@ -17,10 +17,10 @@ const TRUE_TO = 0.05;
 /** Lines that meet an edge do so to a fraction of a pixel. */
 const ON = 0.02;
 
-const chromium = testBrowser();
+const testBrowser = openTestBrowser();
 let page: Page;
 beforeAll(async () => {
-  page = await chromium.browser.newPage({ viewport: { width: 1200, height: 800 } });
+  page = await testBrowser.browser.newPage({ viewport: { width: 1200, height: 800 } });
 });
 
 async function linesOf(path: string, selector: string): Promise<readonly DrawnLine[]> {

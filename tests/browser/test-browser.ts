@@ -1,21 +1,27 @@
-/** What the tests of one file share: a browser, and a web server where they need one. Opened before them, closed after them. */
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll } from "vitest";
-import { launchChromium } from "./launch.ts";
+/** What the tests of one file share: a connection to the browser, a web server where they need one, and a way to look at a page. */
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { type Browser, type BrowserContextOptions, chromium, type Download, type Page } from "playwright-core";
+import { afterAll, beforeAll, expect, inject } from "vitest";
 import { type Served, serveFolder } from "./serve-folder.ts";
+import { watchedPage } from "./watched-page.ts";
 
 export interface TestBrowser {
   readonly browser: Browser;
   /** Of the served folder, with a slash at its end. */
   readonly address: string;
+  /** Opens a page in a browser that has been nowhere, looks at it, and closes it; nothing may go wrong on it meanwhile. */
+  onPage(address: string, options: BrowserContextOptions, look: Look): Promise<void>;
 }
 
+type Look = (page: Page) => Promise<void>;
+
 /** To be called once, outside all tests; `folder` is served as `serveFolder` does it. */
-export function testBrowser(folder?: string | (() => string | undefined)): TestBrowser {
+export function openTestBrowser(folder?: string | (() => string | undefined)): TestBrowser {
   let browser: Browser | undefined;
   let served: Served | undefined;
   beforeAll(async () => {
-    browser = await launchChromium();
+    browser = await chromium.connect(inject("browser"));
     served = folder === undefined ? undefined : await serveFolder(folder);
   });
   afterAll(async () => {
@@ -29,7 +35,38 @@ export function testBrowser(folder?: string | (() => string | undefined)): TestB
     get address() {
       return opened(served).address;
     },
+    onPage: (address, options, look) => lookAt(opened(browser), { address, options, look }),
   };
+}
+
+interface Visit {
+  readonly address: string;
+  readonly options: BrowserContextOptions;
+  readonly look: Look;
+}
+
+async function lookAt(browser: Browser, { address, options, look }: Visit): Promise<void> {
+  const { page, complaints, close } = await watchedPage(browser, options);
+  try {
+    await page.goto(address);
+    await look(page);
+    expect(complaints).toEqual([]);
+  } finally {
+    await close();
+  }
+}
+
+/** The address on disk of a page of the demo book, or of another; what stands behind # stays. */
+export function onDisk(path: string, book = inject("book")): string {
+  const [file = "", ...hash] = path.split("#");
+  return [pathToFileURL(join(book, file)).href, ...hash].join("#");
+}
+
+/** The bytes of a file that a page hands over; the browser may run in another process, so there is no path to read. */
+export async function downloaded(download: Download): Promise<Buffer> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of await download.createReadStream()) chunks.push(Buffer.from(chunk));
+  return Buffer.concat(chunks);
 }
 
 function opened<Thing>(thing: Thing | undefined): Thing {
