@@ -1,10 +1,8 @@
 /** Drawing along in a browser, from disk: every stroke by keys and by buttons, its words and its line on paper. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { expectedSteps, type Told } from "./expected-steps.ts";
-import { openTestBrowser } from "./test-browser.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -18,7 +16,7 @@ const PLACES = [
 const WIDTHS = [390, 1440] as const;
 
 function addressOf(pattern: string, notebook: string): string {
-  return pathToFileURL(join(book, `patterns/${pattern}/${notebook}/index.html`)).href;
+  return onDisk(`patterns/${pattern}/${notebook}/index.html`);
 }
 
 /** What the page shows now; of marks only whether there are any. */
@@ -56,16 +54,19 @@ function drawnLines(page: Page): Promise<number> {
   });
 }
 
-const WAYS: readonly (readonly [
-  string,
-  (page: Page, key: string, button: string) => Promise<void>,
-])[] = [
+type Way = readonly [string, (page: Page, key: string, button: string) => Promise<void>];
+
+const WAYS: readonly [Way, Way] = [
   ["keys", (page, key) => page.keyboard.press(key)],
   ["buttons", (page, _, button) => page.getByRole("button", { name: button, exact: true }).click()],
 ];
 
-const JOURNEYS = PLACES.flatMap(([pattern, notebook]) =>
-  WIDTHS.flatMap((width) => WAYS.map(([way, act]) => ({ pattern, notebook, width, way, act }))),
+/** Every place meets every width and every way, and every width both ways. */
+const JOURNEYS = PLACES.flatMap(([pattern, notebook], place) =>
+  WIDTHS.map((width, index) => {
+    const [way, act] = WAYS[(place + index) % 2] ?? WAYS[0];
+    return { pattern, notebook, width, way, act };
+  }),
 );
 
 describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journey) => {

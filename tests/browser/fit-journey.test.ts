@@ -1,10 +1,9 @@
 /** A keeper's way through the fit page, on a phone and on a large screen, from disk and from a web server. */
-import { pathToFileURL } from "node:url";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { downloaded, openTestBrowser } from "./test-browser.ts";
+import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -13,7 +12,7 @@ const testBrowser = openTestBrowser(book);
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
 
-describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as const)))(
+describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as const))(
   "from %s, %i px wide, a keeper",
   (place, width) => {
     let watched: WatchedPage;
@@ -22,7 +21,7 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
     beforeAll(async () => {
       watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 900 } });
       page = watched.page;
-      const home = place === "disk" ? `${pathToFileURL(book).href}/` : testBrowser.address;
+      const home = place === "disk" ? onDisk("/") : testBrowser.address;
       await page.goto(`${home}fit/index.html`);
     });
 

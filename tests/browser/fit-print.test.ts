@@ -1,9 +1,7 @@
 /** What the fit page prints is in true size, and stretched as the printer needs it. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
-import { describe, expect, inject, it } from "vitest";
-import { openTestBrowser } from "./test-browser.ts";
+import { describe, expect, it } from "vitest";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const testBrowser = openTestBrowser();
@@ -20,7 +18,7 @@ async function openPage(hash: string): Promise<void> {
   await page.addInitScript(() => {
     window.print = () => {};
   });
-  await page.goto(pathToFileURL(join(inject("book"), "fit/index.html")).href + hash);
+  await page.goto(onDisk("fit/index.html") + hash);
   await page.emulateMedia({ media: "print" });
 }
 

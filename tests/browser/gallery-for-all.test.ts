@@ -1,31 +1,13 @@
 /** The gallery for everybody: without scripts, by keyboard, by touch, enlarged, in the system's colours, on paper. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { BrowserContextOptions, Page } from "playwright-core";
-import { describe, expect, inject, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { openTestBrowser } from "./test-browser.ts";
-import { watchedPage } from "./watched-page.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 
-const book = inject("book");
 const testBrowser = openTestBrowser();
 
-/** Opens a page of the book from disk, and closes it when all has been looked at. */
-async function on(
-  path: string,
-  options: BrowserContextOptions,
-  look: (page: Page) => Promise<void>,
-): Promise<void> {
-  const { page, complaints, close } = await watchedPage(testBrowser.browser, options);
-  await page.goto(pathToFileURL(join(book, path.split("#")[0] ?? "")).href + hashIn(path));
-  await look(page);
-  expect(complaints).toEqual([]);
-  await close();
-}
-
-function hashIn(path: string): string {
-  return path.includes("#") ? `#${path.split("#")[1]}` : "";
-}
+const on = (path: string, options: BrowserContextOptions, look: (page: Page) => Promise<void>) =>
+  testBrowser.onPage(onDisk(path), options, look);
 
 const PHONE = { viewport: { width: 390, height: 844 } };
 const DESKTOP = { viewport: { width: 1440, height: 900 } };
@@ -149,7 +131,7 @@ describe("on paper", () => {
   });
 });
 
-describe("what the gallery looks like after something was asked for", () => {
+describe("what the gallery looks like after a search and a filter", () => {
   it.each([
     ["light", PHONE],
     ["dark", DESKTOP],

@@ -1,8 +1,7 @@
 /** A reader's way through the gallery, on a phone and on a large screen, from disk and from a web server below a sub-path. */
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
-import { openTestBrowser } from "./test-browser.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
@@ -10,7 +9,8 @@ const testBrowser = openTestBrowser(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
-const WAYS = PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as const));
+/** A page from disk differs from one on the web in its address and its files, a narrow one from a wide one in its look. */
+const WAYS = PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as const);
 
 /** Titles of the cards that are shown, in their order. */
 function titlesOn(page: Page): Promise<readonly string[]> {
@@ -40,7 +40,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
       viewport: { width, height: 900 },
     });
     page = watched.page;
-    const home = place === "disk" ? `${pathToFileURL(book).href}/` : testBrowser.address;
+    const home = place === "disk" ? onDisk("/") : testBrowser.address;
     address = `${home}patterns/index.html`;
     await page.goto(address);
   });

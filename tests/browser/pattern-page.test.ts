@@ -1,16 +1,15 @@
 /** A pattern's page in a browser, from disk: what it keeps, copies and prints. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { expectedSteps } from "./expected-steps.ts";
-import { openTestBrowser } from "./test-browser.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const folder = "patterns/two-row-week/a5";
-const home = pathToFileURL(join(book, folder, "index.html")).href;
+const home = onDisk(`${folder}/index.html`);
 const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
 
 const testBrowser = openTestBrowser();

@@ -1,10 +1,16 @@
 /** What the tests of one file share: a connection to the browser, a web server where they need one, and a way to look at a page. */
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type Browser, type BrowserContextOptions, chromium, type Download, type Page } from "playwright-core";
+import {
+  type Browser,
+  type BrowserContextOptions,
+  chromium,
+  type Download,
+  type Page,
+} from "playwright-core";
 import { afterAll, beforeAll, expect, inject } from "vitest";
 import { type Served, serveFolder } from "./serve-folder.ts";
-import { watchedPage } from "./watched-page.ts";
+import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 export interface TestBrowser {
   readonly browser: Browser;
@@ -35,25 +41,41 @@ export function openTestBrowser(folder?: string | (() => string | undefined)): T
     get address() {
       return opened(served).address;
     },
-    onPage: (address, options, look) => lookAt(opened(browser), { address, options, look }),
+    onPage: pageLooker(() => opened(browser)),
   };
 }
 
-interface Visit {
-  readonly address: string;
-  readonly options: BrowserContextOptions;
-  readonly look: Look;
+/**
+ * Looks at pages, each as if the browser had been nowhere. A window costs more than most of what is looked at, so the
+ * next look of the same options has the same one, with nothing left in it; after a failure it has a new one.
+ */
+function pageLooker(browser: () => Browser): TestBrowser["onPage"] {
+  const free = new Map<string, WatchedPage>();
+  return async (address, options, look) => {
+    const key = JSON.stringify(options);
+    const watched = free.get(key) ?? (await watchedPage(browser(), options));
+    free.delete(key);
+    const { page, complaints } = watched;
+    try {
+      await page.goto(address);
+      await look(page);
+      expect(complaints).toEqual([]);
+      await leaveNothing(page);
+    } catch (error) {
+      await watched.close();
+      throw error;
+    }
+    free.set(key, watched);
+  };
 }
 
-async function lookAt(browser: Browser, { address, options, look }: Visit): Promise<void> {
-  const { page, complaints, close } = await watchedPage(browser, options);
-  try {
-    await page.goto(address);
-    await look(page);
-    expect(complaints).toEqual([]);
-  } finally {
-    await close();
-  }
+async function leaveNothing(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    localStorage.clear();
+    sessionStorage.clear();
+  });
+  await page.emulateMedia({ media: null });
+  await page.goto("about:blank");
 }
 
 /** The address on disk of a page of the demo book, or of another; what stands behind # stays. */

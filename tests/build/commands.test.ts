@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parseCommand, sayBeginning } from "../../src/build/cli/parse-command.mjs";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
-import { scratchFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 describe("the words of a command", () => {
   it.each([

@@ -3,8 +3,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
+import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn, pagesIn } from "./files-in.ts";
-import { scratchFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 const MARKUP = `<img src=x onerror=alert(1)>"'&</title><script>alert(2)</script>{{ 7 * 7777 }}{% raw %}`;
 const quoted = JSON.stringify(MARKUP);

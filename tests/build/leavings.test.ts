@@ -7,7 +7,8 @@ import { loadContent } from "../../src/build/content/load-content.ts";
 import { openRecord } from "../../src/build/output/build-record.ts";
 import { freshFolder, whyNotReplace } from "../../src/build/output/output-folder.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { scratchFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 /** No process has this number: Linux ends at 4,194,304. */
 const GONE = 99_999_999;
@@ -67,7 +68,7 @@ describe("a record that cannot be written", () => {
 const MANY = {
   ...TINY,
   ...Object.fromEntries(
-    Array.from({ length: 200 }, (_, index) => [
+    Array.from({ length: 90 }, (_, index) => [
       `patterns/rows-${index}.md`,
       `---\ntitle: Rows ${index}\npurpose: list\npage: {rows: {count: ${1 + (index % 8)}}}\n---\nRows.\n`,
     ]),

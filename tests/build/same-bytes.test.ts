@@ -3,8 +3,9 @@ import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { PROJECT } from "../setup/run-command.ts";
+import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
-import { scratchFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 /** Everything that a book can have, and names whose order depends on whom one asks. */
 const FULL = {

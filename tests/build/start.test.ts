@@ -5,7 +5,8 @@ import { createServer } from "node:net";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
-import { scratchFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 const PATIENCE_MS = 60_000;
 

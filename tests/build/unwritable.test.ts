@@ -14,7 +14,8 @@ import { errorsIn, sayFailure } from "../../src/build/cli/say-failure.ts";
 import { sayUnwritable } from "../../src/build/cli/say-unwritable.ts";
 import { freshFolder } from "../../src/build/output/output-folder.ts";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
-import { scratchFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, tinyBook, writeContent } from "./write-content.ts";
 
 /** What a build says that cannot write into this folder. */
 function refusalOf(output: string): string {
@@ -137,11 +138,9 @@ describe("a folder that grows", () => {
 
 describe("a file that somebody puts into the last book while the next one is built", () => {
   it("stays, and the build says so", async () => {
-    const content = writeContent(TINY);
-    const output = join(scratchFolder(), "book");
+    const content = writeContent({ ...TINY, "book.yaml": "title: Tiny again\n" });
+    const output = tinyBook();
     const words = [`--content=${content}`, `--output=${output}`];
-    expect(runCommand(["build", ...words]).code).toBe(0);
-    writeFileSync(join(content, "book.yaml"), "title: Tiny again\n");
     const child = spawn(process.execPath, [
       `${PROJECT}src/build/cli/launch.mjs`,
       "build",

@@ -14,7 +14,8 @@ import { loadEngine } from "../../src/build/bundle/bundle-engine.mjs";
 import type { Engine } from "../../src/build/bundle/loaded-engine.ts";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { scratchFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 async function contentOf(files: Readonly<Record<string, string>>): Promise<Content> {
   const reading = await loadContent(writeContent(files));
