@@ -1,5 +1,5 @@
 /** The keys of a notebook: for each what it takes and what it means. */
-import { COUNTS } from "../measure/grid-axis.ts";
+import { COUNTS, MIDDLES } from "../measure/grid-axis.ts";
 import type { Grammar } from "../source/schema/keys.ts";
 import { PAPER_NAMES } from "./paper.ts";
 
@@ -13,7 +13,6 @@ export const BOUNDS = {
 
 export const RULINGS = ["dots", "squares", "lines"] as const;
 export const BINDINGS = ["left", "right", "top", "none"] as const;
-export const MIDDLES = ["lower", "higher", "both"] as const;
 
 export const NOTEBOOK_KEYS = {
   notebook: {

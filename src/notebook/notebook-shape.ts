@@ -1,8 +1,8 @@
 /** A notebook's front matter as a zod schema. */
 import * as z from "zod";
-import { COUNTS } from "../measure/grid-axis.ts";
+import { COUNTS, MIDDLES } from "../measure/grid-axis.ts";
 import { mmSchema, textSchema, wholeSchema } from "../source/schema/value-schema.ts";
-import { BINDINGS, BOUNDS, MIDDLES, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
+import { BINDINGS, BOUNDS, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
 import { PAPER_NAMES } from "./paper.ts";
 
 const { notebook: KEYS } = NOTEBOOK_KEYS;

@@ -1,7 +1,9 @@
 /** The head of a recipe as a zod schema; its areas are read by hand, where a tree needs better words. */
 import * as z from "zod";
+import { SPAN_KINDS } from "../calendar/span.ts";
 import { textSchema } from "../source/schema/value-schema.ts";
 import type { SourceNode } from "../source/tree.ts";
+import { OUTSIDE } from "./dates.ts";
 import { PURPOSES } from "./recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 
@@ -20,6 +22,8 @@ export const RECIPE_SHAPE = {
       .array(textSchema({ longest: LIMITS.text }))
       .max(LIMITS.tags)
       .default([]),
+    dates: z.enum(SPAN_KINDS).optional(),
+    outside: z.enum(OUTSIDE).optional(),
     page: tree(),
     spread: tree(),
     otherwise: tree(),

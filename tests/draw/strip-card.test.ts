@@ -80,7 +80,7 @@ describe("the card's sentences", () => {
 
   it("give the caution before the cut, and the cut last of all", () => {
     const [caution, cut] = CLOSING_STEPS.slice(-2).map(({ text }) => text);
-    expect(caution).toBe(`A blade is sharp. ${CUTTING_CAUTION.join(" ")}`);
+    expect(caution).toBe(`${CUTTING_CAUTION.head} ${CUTTING_CAUTION.words}`);
     expect(cut).toBe("Now cut each band off along the line that you ruled.");
   });
 
@@ -123,6 +123,6 @@ describe("the card", () => {
     const said = textsOf(scene, "note")
       .map(({ text }) => text)
       .join(" ");
-    expect(said).toContain(CUTTING_CAUTION.join(" "));
+    expect(said).toContain(CUTTING_CAUTION.words);
   });
 });

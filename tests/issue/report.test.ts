@@ -23,7 +23,7 @@ page:
   columns: {count: 4, gap: 1, colum: 3}
                               ^^^^^
   \`colum\` is not a key of a split.
-  Did you mean \`count\`? A split has count, tracks, each, labels, gap, leftover.
+  Did you mean \`count\`? A split has count, tracks, each, labels, gap, leftover, from, to, least.
 
 1 problem in 1 file.`,
     );

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { PURPOSES } from "../../src/recipe/recipe.ts";
 import {
+  galleryStep,
   LONGEST_QUERY,
   readGalleryAddress,
   writeGalleryAddress,
@@ -74,6 +75,21 @@ describe("what an address says wrongly counts as not said", () => {
 
   it("a search of any length is cut off", () => {
     expect(read(`#find=${"x".repeat(5000)}`).query).toHaveLength(LONGEST_QUERY);
+  });
+});
+
+describe("the way back", () => {
+  it.each<[string, string, string]>([
+    ["", "#on=a5&for=week", "push"],
+    ["#on=a5&for=week", "#on=a5&for=week&fit=even", "push"],
+    ["#on=a5&for=week", "#on=a6&for=week", "replace"],
+    ["#on=a5", "#on=a6&for=week", "push"],
+    ["#on=a5", "#on=a5&find=g", "push"],
+    ["#on=a5&find=g", "#on=a5&find=gr", "replace"],
+    ["#on=a5&find=g", "#on=a5", "push"],
+    ["#on=a5&find=g", "#on=a5&for=week&find=gr", "push"],
+  ])("from %j to %j: %s", (before, next, step) => {
+    expect(galleryStep(read(next), read(before))).toBe(step);
   });
 });
 

@@ -37,7 +37,7 @@ const notebook = (dots: string, more = "count: dot-to-dot"): Notebook =>
 describe("the words for a pattern that fits", () => {
   it("name each split once, with how many came out the same", () => {
     const rows = "page: {rows: {count: 3, each: {label: Bed, columns: 2}}}";
-    const view = makePatternView(recipe(rows), notebook("[25, 37]"), write);
+    const view = makePatternView(recipe(rows), notebook("[25, 37]"), { write });
     expect(view).toMatchObject({ fits: true, used: 0, pages: 1, boxes: 6, leftover: 0 });
     expect(
       view.rows.map(({ name, alike, sizes, marks }) => ({ name, alike, sizes, marks })),
@@ -49,14 +49,14 @@ describe("the words for a pattern that fits", () => {
 
   it("count what is left over wherever it was put", () => {
     const parts = "page: {columns: {count: 5, leftover: parts}}";
-    const view = makePatternView(recipe(parts), notebook("[25, 37]"), write);
+    const view = makePatternView(recipe(parts), notebook("[25, 37]"), { write });
     expect(view.leftover).toBe(4);
     expect(view.rows[0]?.marks).toHaveLength(6);
   });
 
   it("tell which attempt was taken, and why not the first", () => {
     const two = "page: {columns: 31}\notherwise: [{page: {rows: 31}}]";
-    const view = makePatternView(recipe(two), notebook("[25, 37]"), write);
+    const view = makePatternView(recipe(two), notebook("[25, 37]"), { write });
     expect(view.used).toBe(1);
     expect(view.alternative).toBe(
       "The first layout of this recipe does not fit here. The columns need 31 steps and have 24: 7 too few. This is its other layout.",
@@ -65,19 +65,19 @@ describe("the words for a pattern that fits", () => {
 
   it("say nothing of others where the first attempt fits", () => {
     const two = "page: {columns: 3}\notherwise: [{page: {rows: 31}}]";
-    expect(makePatternView(recipe(two), notebook("[25, 37]"), write).alternative).toBe("");
+    expect(makePatternView(recipe(two), notebook("[25, 37]"), { write }).alternative).toBe("");
   });
 
   it("tell what the paper does to twins at its edge", () => {
     const edge = notebook("[26, 38]", "count: edge-to-dot");
-    const view = makePatternView(recipe("page: {columns: 2}"), edge, write);
+    const view = makePatternView(recipe("page: {columns: 2}"), edge, { write });
     expect(view.notes).toHaveLength(1);
     expect(view.notes[0]).toContain("71.5 mm");
   });
 });
 
 describe("a pattern that does not fit", () => {
-  const view = makePatternView(recipe("page: {columns: 31}"), notebook("[25, 37]"), write);
+  const view = makePatternView(recipe("page: {columns: 31}"), notebook("[25, 37]"), { write });
 
   it("says why and what would", () => {
     expect(view.fits).toBe(false);

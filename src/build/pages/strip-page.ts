@@ -1,6 +1,5 @@
 /** The page of one strip on one notebook. */
 
-import { CUTTING_CAUTION } from "../../issue/words/cutting-caution.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { writeFitAddress } from "../../view/address/fit-address.ts";
@@ -36,7 +35,6 @@ export function stripPage(pair: StripPair, sources: StripPageSources): StripPage
     shown: viewOf(pair),
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(stripPath(pair.strip)),
-    caution: CUTTING_CAUTION.join(" "),
     listed: [...recipe.across, ...recipe.down].filter((slug) => listed.includes(slug)),
     elsewhere: factsOf(pair.strip).filter((one) => one.notebook.slug !== pair.notebook),
     fitHash: fitHash(recipe, notebook, listed),

@@ -6,7 +6,7 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
 import type { Mark, Scene } from "../scene.ts";
 import { bandedFrame, bandSides, bareSides, type KeySize, NO_KEY, papersRect } from "./band.ts";
-import { boxEdges, type EdgeLine } from "./box-edges.ts";
+import { boxEdges, type WeightedEdge } from "./box-edges.ts";
 import { boxMarks } from "./box-marks.ts";
 import { countMarks } from "./count-marks.ts";
 import { edgePositions } from "./counted-positions.ts";
@@ -79,7 +79,7 @@ export function drawPages(drawing: PageDrawing): DrawnPages {
 interface DrawnPage {
   readonly page: PlanPage;
   readonly place: PagePlace;
-  readonly edges: readonly EdgeLine[];
+  readonly edges: readonly WeightedEdge[];
 }
 
 /** The paper itself. */
@@ -102,7 +102,7 @@ function drawnLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): r
   return [
     hasGrid ? gridMarks(place, notebook.ruling, taken) : [],
     fills,
-    edgeMarks(place, edges),
+    edgeMarks(place, notebook, edges),
     labels,
   ];
 }

@@ -1,6 +1,6 @@
 /** The copying card in sentences, in the order in which a hand works: pencil first, then colours, and the blade last. */
 import type { Axis } from "../../measure/axis.ts";
-import type { Span } from "../../measure/box.ts";
+import type { StepInterval } from "../../measure/box.ts";
 import { CUTTING_CAUTION } from "./cutting-caution.ts";
 import { sayPositions, sayTracks } from "./say-positions.ts";
 
@@ -53,7 +53,7 @@ export interface CardRunFacts {
   /** The pen's colour and its kind of line. */
   readonly pen: { readonly name: string; readonly stroke: string };
   readonly positions: readonly number[];
-  readonly tracks: readonly Span[];
+  readonly tracks: readonly StepInterval[];
 }
 
 /** One run: what it is, what to tick, what to write. Rows of dots are counted from the edge. */
@@ -66,7 +66,7 @@ export function sayCardRun({ titles, pen, positions, tracks }: CardRunFacts, row
 }
 
 /** `Write 5 on 1–6, 7–12; 2 on 13–15`, sizes in order of appearance. */
-function writeOn(tracks: readonly Span[]): string {
+function writeOn(tracks: readonly StepInterval[]): string {
   const sizes = [...new Set(tracks.map(({ length }) => length))];
   const parts = sizes.map((size) => {
     const alike = tracks.filter(({ length }) => length === size);
@@ -78,6 +78,6 @@ function writeOn(tracks: readonly Span[]): string {
 /** After the last lane; the caution stands before the cut. */
 export const CARD_CLOSING: readonly string[] = [
   "Go over the pencil in the colours and write each letter at the start of its lane.",
-  `A blade is sharp. ${CUTTING_CAUTION.join(" ")}`,
+  `${CUTTING_CAUTION.head} ${CUTTING_CAUTION.words}`,
   "Now cut each band off along the line that you ruled.",
 ];

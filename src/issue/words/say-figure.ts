@@ -32,9 +32,9 @@ const BEFORE = { track: "", gap: "gap of ", leftover: "left over " } as const;
 
 /** Everything a split is made of, in its order. */
 export function saySplitParts(
-  parts: readonly { readonly kind: keyof typeof BEFORE; readonly steps: number }[],
+  parts: readonly { readonly kind: keyof typeof BEFORE; readonly length: number }[],
 ): string {
-  return `${parts.map(({ kind, steps }) => `${BEFORE[kind]}${steps}`).join(", ")}.`;
+  return `${parts.map(({ kind, length }) => `${BEFORE[kind]}${length}`).join(", ")}.`;
 }
 
 /** What stands over the steps that a way of counting finds. */

@@ -15,9 +15,12 @@ const MOST_CHANGES = 6;
 const MOST_EDITS = 3;
 
 /** Changes of one attempt each, those that change the least first. */
-export function nearFits(recipe: Recipe, notebook: Notebook): readonly Change[] {
+export function nearFits(
+  { attempts }: Pick<Recipe, "attempts">,
+  notebook: Notebook,
+): readonly Change[] {
   const budget = newBudget(MOST_NEAR_WORK);
-  const found = recipe.attempts.flatMap((attempt, index): readonly Found[] =>
+  const found = attempts.flatMap((attempt, index): readonly Found[] =>
     repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({
       attempt: index,
       edits: tidyEdits(edits, {

@@ -1,16 +1,11 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
 import { cropMarks } from "../../draw/print-marks/crop-marks.ts";
 import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
-import { NO_STRETCH, type PaperSize, type PrinterCorrection } from "../printer-correction.ts";
+import { type PaperSize, paperSize, sidewise } from "../../notebook/paper.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
-import {
-  type PrinterMargin,
-  type PrinterPaper,
-  SAFE_MARGIN,
-  SHEET_PAPERS,
-  sidewise,
-} from "./printer-paper.ts";
+import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN } from "./printer-paper.ts";
 import type { Sheet, SheetPart, SheetPiece } from "./sheet.ts";
 import { type SheetLayout, sheetLayout } from "./sheet-layout.ts";
 
@@ -30,7 +25,7 @@ export interface Imposed {
 
 /** The sheets: upright or on their side, whichever takes more, in fewer sheets, with fewer pieces turned. */
 export function impose(question: ImposeQuestion): Imposed {
-  const upright = SHEET_PAPERS[question.paper];
+  const upright = paperSize(question.paper);
   const side = placedOn(sidewise(upright), question);
   const best = isPerfect(side) ? side : better(side, placedOn(upright, question));
   return {

@@ -63,7 +63,9 @@ export function takeChoice<T extends string>(
 }
 
 /** Text of one line; numbers and words such as `true` are taken as they were written. */
-export function takeText(taking: Taking<ValueTypeOf<"text">>): string {
+export function takeText(
+  taking: Taking<ValueTypeOf<"text">> & { readonly meant?: string | undefined },
+): string {
   const { key, node, expected, note } = taking;
   if (node.kind !== "scalar" || isNothing(node)) {
     note(unsuitable(taking));

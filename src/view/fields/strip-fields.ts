@@ -3,8 +3,8 @@ import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { STRIP_BOUNDS, STRIP_KEYS } from "../../recipe/strip-keys.ts";
 import { MAKES, type StripRecipe } from "../../recipe/strip-recipe.ts";
+import { nameOwn } from "./name-own.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
-import { slugFor } from "./slug-for.ts";
 import {
   takeChoiceField,
   takeMmField,
@@ -31,7 +31,7 @@ export interface StripFields {
 export type StripFieldName = keyof StripFields;
 
 /** A strip as it is asked for: its title and its slug are "" where none was given. */
-export type StripChoice = Omit<StripRecipe, "places">;
+export type StripChoice = StripRecipe;
 
 export const USUAL_STRIP_FIELDS: StripFields = {
   title: "",
@@ -67,21 +67,9 @@ export function readStripFields(
 const LANES = { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes } as const;
 const WIDTH = { kind: "millimetres", ...STRIP_BOUNDS.width } as const;
 
-/**
- * The strip's recipe. One that is a strip of the book in all but its name is that strip, unless it was given another
- * name; every other one goes by its own name, else it is just somebody's strip.
- */
+/** The strip's recipe: where it is none of the book's and has no name of its own, it is just somebody's strip. */
 export function nameStrip(choice: StripChoice, known: readonly StripRecipe[]): StripRecipe {
-  const twin = known.find(
-    (strip) =>
-      isSame(choice, strip) &&
-      (choice.title === "" || choice.title === strip.title) &&
-      (choice.slug === "" || choice.slug === strip.slug),
-  );
-  if (twin) return twin;
-  const title = choice.title || "My strip";
-  const taken = known.map(({ slug }) => slug);
-  return { ...choice, title, slug: choice.slug || slugFor(title, { fallback: "strip", taken }) };
+  return nameOwn(choice, known, { isSame, usualTitle: "My strip", fallback: "strip" });
 }
 
 function isSame(one: StripChoice, two: StripChoice): boolean {
