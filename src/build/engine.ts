@@ -1,6 +1,6 @@
 /** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
 
-export { CUTTING_CAUTION } from "../strip/cutting-caution.ts";
+export { CUTTING_CAUTION } from "../issue/words/cutting-caution.ts";
 export { FORM_LISTS } from "../view/fields/form-lists.ts";
 export { reference } from "../view/guide/reference.ts";
 export { openCaches } from "./artifacts/caches.ts";

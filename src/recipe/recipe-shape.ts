@@ -16,17 +16,16 @@ export const RECIPE_SHAPE = {
   grammar: RECIPE_KEYS,
   needsOne: ["page", "spread"],
   schema: z.strictObject({
-    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
-    purpose: z.enum(PURPOSES).describe(KEYS.purpose.meaning),
+    title: textSchema(KEYS.title.expected),
+    purpose: z.enum(PURPOSES),
     tags: z
       .array(textSchema({ longest: LIMITS.text }))
       .max(LIMITS.tags)
-      .default([])
-      .describe(KEYS.tags.meaning),
-    dates: z.enum(SPAN_KINDS).optional().describe(KEYS.dates.meaning),
-    outside: z.enum(OUTSIDE).optional().describe(KEYS.outside.meaning),
-    page: tree().describe(KEYS.page.meaning),
-    spread: tree().describe(KEYS.spread.meaning),
-    otherwise: tree().describe(KEYS.otherwise.meaning),
+      .default([]),
+    dates: z.enum(SPAN_KINDS).optional(),
+    outside: z.enum(OUTSIDE).optional(),
+    page: tree(),
+    spread: tree(),
+    otherwise: tree(),
   }),
 } as const;

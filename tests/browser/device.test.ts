@@ -1,10 +1,10 @@
 /** What a browser keeps for a book: shared by its tabs, apart from another book's, taken over from before, or refused. */
 import type { BrowserContext, Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-desk.ts";
+import { openTestBrowser } from "./test-browser.ts";
 
 const book = inject("book");
-const desk = testBrowser(book);
+const testBrowser = openTestBrowser(book);
 
 /** A notebook of 20 dots across, and a pattern for its strip. */
 const TWENTY = "#v=1&paper=A6&pitch=5&dots=20,28&pattern=seed-list";
@@ -13,7 +13,7 @@ let context: BrowserContext;
 let complaints: string[];
 beforeEach(async () => {
   complaints = [];
-  context = await desk.browser.newContext();
+  context = await testBrowser.browser.newContext();
   context.on("weberror", (error) => complaints.push(error.error().message));
 });
 afterEach(async () => {
@@ -23,7 +23,7 @@ afterEach(async () => {
 
 async function openFit(hash = ""): Promise<Page> {
   const page = await context.newPage();
-  await page.goto(`${desk.address}fit/index.html${hash}`);
+  await page.goto(`${testBrowser.address}fit/index.html${hash}`);
   await page.locator(".plate svg").first().waitFor();
   return page;
 }
@@ -80,7 +80,7 @@ describe("two tabs on the fit page", () => {
   it("print with the correction that was kept last", async () => {
     const fit = await openFit();
     const measure = await context.newPage();
-    await measure.goto(`${desk.address}measure/index.html`);
+    await measure.goto(`${testBrowser.address}measure/index.html`);
     await measure.getByLabel("Bar along the short side (mm)").fill("97");
     await measure.getByRole("button", { name: "Keep it on this device" }).click();
     await expect.poll(() => fit.getByLabel("Stretch x").inputValue()).toBe("1.0309");
@@ -91,7 +91,7 @@ describe("two tabs on the recipe page", () => {
   it("have one recipe, and lose no letter of it", async () => {
     const open = async () => {
       const page = await context.newPage();
-      await page.goto(`${desk.address}fit/recipe/index.html`);
+      await page.goto(`${testBrowser.address}fit/recipe/index.html`);
       await page.locator(".editor-host").waitFor();
       return page;
     };
@@ -114,7 +114,7 @@ describe("two tabs on the recipe page", () => {
 
 it("a notebook that was kept before there was a version is still there", async () => {
   const before = await context.newPage();
-  await before.goto(`${desk.address}assets/icon.svg`);
+  await before.goto(`${testBrowser.address}assets/icon.svg`);
   await before.evaluate((hash) => localStorage.setItem("spanbook.fit", hash), TWENTY);
   const page = await openFit();
   await untilDots(page, "20");

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { sayPositions, sayTracks } from "../../src/draw/card/card-numbers.ts";
 import { cardScene } from "../../src/draw/card/card-scene.ts";
-import { CLOSING_STEPS, openingSteps, runStep } from "../../src/draw/card/card-words.ts";
+import { CLOSING_STEPS, openingSteps, runStep } from "../../src/draw/card/card-steps.ts";
 import { textInterval } from "../../src/draw/strip/strip-clip.ts";
+import { CUTTING_CAUTION } from "../../src/issue/words/cutting-caution.ts";
+import { sayPositions, sayTracks } from "../../src/issue/words/say-positions.ts";
 import type { Count } from "../../src/measure/grid-axis.ts";
 import { copyingCard } from "../../src/strip/copying-card.ts";
-import { CUTTING_CAUTION } from "../../src/strip/cutting-caution.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { planOf, stripOf } from "../strip/hand-plans.ts";
 import { ACROSS, EVERYDAY } from "./strip-everyday.ts";

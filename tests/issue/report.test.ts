@@ -74,7 +74,7 @@ page:
     expect(lines).toEqual(["patterns/a.md:4:14", "  page: {rows: none}", "               ^^^^"]);
   });
 
-  it("stops telling after 50 problems of one file, and says so", () => {
+  it("stops after 50 problems of one file, and says so", () => {
     const tracks = Array.from({ length: 60 }, () => "- {step: 1}").join("\n      ");
     const text = `---\ntitle: A\npurpose: day\npage:\n  rows:\n    tracks:\n      ${tracks}\n---\n`;
     const report = reportOn("patterns/a.md", text);

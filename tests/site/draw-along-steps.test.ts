@@ -90,7 +90,15 @@ describe("a spread", () => {
       steps.map((_, index) => index),
     );
     expect(readStepAddress("#drawn", steps)).toBe(steps.length);
-    for (const hash of ["", "#stroke=0", "#stroke=8", "#stroke=01", "#stroke", "#marks", "#kin"])
+    for (const hash of [
+      "",
+      "#stroke=0",
+      "#stroke=8",
+      "#stroke=01",
+      "#stroke",
+      "#marks",
+      "#related",
+    ])
       expect(readStepAddress(hash, steps), hash).toBeUndefined();
   });
 });

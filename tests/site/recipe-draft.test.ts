@@ -1,4 +1,4 @@
-/** The recipe desk: what it keeps, and that it reads and plans as the build does. */
+/** The recipe page: what it keeps, and that it reads and plans as the build does. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
@@ -41,8 +41,8 @@ it.each(content.notebooks)("the first recipe fits $title", (notebook) => {
   expect(recipe.ok && planPattern(recipe.value, notebook).fits).toBe(true);
 });
 
-describe("the desk's address", () => {
-  it("is read as it was written, whatever lies on the desk", () => {
+describe("the recipe page's address", () => {
+  it("is read as it was written, whatever the page holds", () => {
     fc.assert(
       fc.property(anyDraft(), (draft) => {
         const address = writeRecipeAddress(draft);
@@ -100,7 +100,7 @@ describe("packed text", () => {
   });
 });
 
-describe("what lies on the desk first", () => {
+describe("what the page holds first", () => {
   const device = openDevice(openWebSpace().openTab(), BOOK_SCRIPT);
   const texts = { "seed-list": textOf("seed-list") };
   const start = (hash: string) => initialRecipe(hash, { device, catalogue, texts });
@@ -125,7 +125,7 @@ describe("what lies on the desk first", () => {
   });
 });
 
-describe("a recipe on the desk", () => {
+describe("a recipe on the page", () => {
   it("comes to the build's plan, for every pattern of the book on the first notebook", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");

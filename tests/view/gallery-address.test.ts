@@ -46,7 +46,7 @@ describe("the gallery's address", () => {
     expect(writeGalleryAddress(state)).toBe(hash);
   });
 
-  it("is the same for the same wishes, in whatever order they came", () => {
+  it("is the same for the same query, in whatever order they came", () => {
     const state: GalleryQuery = { ...EVERYTHING, purposes: ["week", "year"] };
     expect(writeGalleryAddress(state)).toBe("#for=year.week");
   });
@@ -104,7 +104,7 @@ describe("any address", () => {
     );
   });
 
-  it("of any wishes is read as these wishes", () => {
+  it("of any query is read as this query", () => {
     const filters: fc.Arbitrary<GalleryQuery> = fc.record({
       notebook: fc.constantFrom("", ...KNOWN.notebooks),
       purposes: fc.subarray([...PURPOSES]),

@@ -1,4 +1,5 @@
 /** The page of one strip on one notebook. */
+
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { writeFitAddress } from "../../view/address/fit-address.ts";

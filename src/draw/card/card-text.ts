@@ -2,7 +2,7 @@
 import { lineData } from "../geometry/path-data.ts";
 import { breakLines } from "../label/text-block.ts";
 import type { Mark } from "../scene.ts";
-import type { CardStep } from "./card-words.ts";
+import type { CardStep } from "./card-steps.ts";
 
 /** In millimetres. */
 export interface TextPlace {

@@ -1,5 +1,6 @@
 /** The drawing of one way of counting: the paper's width with its dots, and what a half, a third and a quarter of it are. */
 import { equalParts } from "../../divide/division-table.ts";
+import { sayDivisions } from "../../issue/words/say-figure.ts";
 import {
   dotLength,
   type GridAxis,
@@ -49,7 +50,7 @@ export function countedPartsScene({ id, title, axis, middle }: CountedParts): Sc
   return {
     id,
     title,
-    description: describeBars(steps, bars),
+    description: sayDivisions(steps, bars),
     frame: { x: -ASIDE, y: 0, width: WIDTH + 2 * ASIDE, height: HEIGHT },
     marks: [
       sheetMark("paper", { x: 0, y: PAPER.top, width: WIDTH, height: HEIGHT - PAPER.top - LINE }),
@@ -71,13 +72,6 @@ interface Bar {
 
 /** Millimetres in the drawing of a position. */
 type Place = (position: number) => number;
-
-function describeBars(steps: number, bars: readonly Bar[]): string {
-  const parts = bars.map(
-    ({ count, part, leftover }) => `${count} × ${part}${leftover > 0 ? `, ${leftover} over` : ""}`,
-  );
-  return `${[`${steps} steps`, ...parts].join("; ")}.`;
-}
 
 function dotMark(dots: readonly number[], pitch: number): PathMark {
   const y = PAPER.top + PAPER.dots;

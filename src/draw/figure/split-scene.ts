@@ -1,4 +1,5 @@
 /** The drawing of one split by itself: a slice of the page with its tracks, their steps, and what is left over. */
+import { saySplitParts, saySplitTitle } from "../../issue/words/say-figure.ts";
 import type { StepInterval } from "../../measure/box.ts";
 import { middlesOf } from "../../measure/grid-axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
@@ -36,8 +37,8 @@ export function splitScene({ id, notebook, split, labels = [] }: SplitDrawing): 
   const parts = partsOf(split);
   return {
     id,
-    title: `${split.length} steps in ${split.sizes.length} parts, on ${notebook.title}`,
-    description: describeSplit(parts),
+    title: saySplitTitle(split.length, split.sizes.length, notebook.title),
+    description: saySplitParts(parts),
     frame: {
       x: -ROOM.aside,
       y: -ROOM.above,
@@ -73,11 +74,6 @@ function partsOf(split: PlanSplit): readonly SplitPart[] {
     { kind: "leftover", from: from + length - after, length: after },
   ];
   return parts.filter((part) => part.length > 0);
-}
-
-function describeSplit(parts: readonly SplitPart[]): string {
-  const words = { track: "", gap: "gap of ", leftover: "left over " };
-  return `${parts.map(({ kind, length }) => `${words[kind]}${length}`).join(", ")}.`;
 }
 
 function gridMark({ dots, pitch, paper }: PagePlace): Mark {

@@ -1,4 +1,5 @@
 /** The key below a drawing: what the wedge and the diamond stand for, with their numbers. */
+import { MIDDLE_WORDS } from "../../issue/words/say-drawing.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { type Middle, middlesOf } from "../../measure/grid-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
@@ -60,8 +61,8 @@ function keyEntries(place: PagePlace, middle: Middle): readonly KeyEntry[] {
     return `${formatNumber(mm)} mm ${axis}`;
   };
   return [
-    { role: "middle", text: `middle by counting: ${AXES.map(counted).join(", ")}` },
-    { role: "paper-middle", text: `middle of the paper: ${AXES.map(measured).join(", ")}` },
+    { role: "middle", text: MIDDLE_WORDS.counted(AXES.map(counted)) },
+    { role: "paper-middle", text: MIDDLE_WORDS.paper(AXES.map(measured)) },
   ];
 }
 

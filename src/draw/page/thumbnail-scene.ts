@@ -1,4 +1,5 @@
 /** A plan as a small picture: its lines alone, drawn with a broad pen, and a bar for each label. */
+import { sayPages, sayPageTitle } from "../../issue/words/say-drawing.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { PlanBox, PlanPage } from "../../plan/plan.ts";
 import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
@@ -10,7 +11,6 @@ import { labelKinds } from "../label/label-zone.ts";
 import type { PathMark, Scene } from "../scene.ts";
 import { papersRect } from "./band.ts";
 import { boxEdges } from "./box-edges.ts";
-import { describePlan, pageTitle } from "./describe-drawing.ts";
 import { edgeMarks } from "./edge-marks.ts";
 import { gatherFills } from "./gather-fills.ts";
 import { inLayers, type Layer } from "./layers.ts";
@@ -30,8 +30,8 @@ export function thumbnailScene({ plan, notebook, recipe }: PageDrawing): Scene {
   });
   return {
     id: `thumbnail-${plan.pattern}-${plan.notebook}`,
-    title: pageTitle(recipe?.title ?? plan.pattern, notebook),
-    description: describePlan(plan),
+    title: sayPageTitle(recipe?.title ?? plan.pattern, notebook.title),
+    description: sayPages(plan.pages),
     frame: papersRect(places),
     marks: inLayers(layers),
     penScale: PEN,

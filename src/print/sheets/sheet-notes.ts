@@ -1,7 +1,7 @@
 /** What a sheet says about itself: how it is printed, checked, corrected and cut. */
 import { BAR } from "../../draw/print-marks/scale-bars.ts";
+import { CUTTING_CAUTION } from "../../issue/words/cutting-caution.ts";
 import type { PaperSize } from "../../notebook/paper.ts";
-import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import type { PrinterCorrection } from "../printer-correction.ts";
 
 /** The one thing that must not be missed. */

@@ -23,19 +23,15 @@ const BOOK_SHAPE = {
   keys: KEYS,
   grammar: BOOK_KEYS,
   schema: z.strictObject({
-    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
-    notebooks: chosen().describe(KEYS.notebooks.meaning),
-    patterns: chosen().describe(KEYS.patterns.meaning),
+    title: textSchema(KEYS.title.expected),
+    notebooks: chosen(),
+    patterns: chosen(),
     url: z
       .string()
       .refine((text) => addressFaults(text).length === 0)
-      .optional()
-      .describe(KEYS.url.meaning),
-    calendar: z
-      .custom<SourceNode>(() => true)
-      .optional()
-      .describe(KEYS.calendar.meaning),
-    printer: z.strictObject({ x: factor(), y: factor() }).optional().describe(KEYS.printer.meaning),
+      .optional(),
+    calendar: z.custom<SourceNode>(() => true).optional(),
+    printer: z.strictObject({ x: factor(), y: factor() }).optional(),
   }),
 } as const;
 

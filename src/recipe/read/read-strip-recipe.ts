@@ -20,12 +20,12 @@ const STRIP_SHAPE = {
   grammar: STRIP_KEYS,
   needsOne: ["across", "down"],
   schema: z.strictObject({
-    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
-    across: slugs().describe(KEYS.across.meaning),
-    down: slugs().describe(KEYS.down.meaning),
-    lanes: wholeSchema(STRIP_BOUNDS.lanes).default(4).describe(KEYS.lanes.meaning),
-    make: z.enum(MAKES).default("edges").describe(KEYS.make.meaning),
-    width: mmSchema(STRIP_BOUNDS.width).default(30).describe(KEYS.width.meaning),
+    title: textSchema(KEYS.title.expected),
+    across: slugs(),
+    down: slugs(),
+    lanes: wholeSchema(STRIP_BOUNDS.lanes).default(4),
+    make: z.enum(MAKES).default("edges"),
+    width: mmSchema(STRIP_BOUNDS.width).default(30),
   }),
 } as const;
 

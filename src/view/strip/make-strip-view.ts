@@ -1,6 +1,6 @@
 /** A strip on a notebook, finished: its drawings, its file, its sheets, and the words that depend on the notebook. */
 import { cardScene } from "../../draw/card/card-scene.ts";
-import { CLOSING_STEPS } from "../../draw/card/card-words.ts";
+import { CLOSING_STEPS } from "../../draw/card/card-steps.ts";
 import { pixelsOf } from "../../draw/scene.ts";
 import { finishedSize, stripNotes } from "../../draw/strip/strip-body.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";

@@ -1,7 +1,7 @@
 /** Long rows of positions said in few words. */
 import type { StepInterval } from "../../measure/box.ts";
 
-/** So many evenly spaced positions are said as one stretch. */
+/** So many evenly spaced positions are said as one row. */
 const LEAST_ROW = 4;
 
 /** `1, 6, 7, 12`; where four or more follow evenly, `every 3 from 5 to 26`. */
