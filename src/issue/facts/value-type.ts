@@ -44,3 +44,6 @@ export type Form =
   | "chosen-patterns"
   | "address"
   | "printer";
+
+/** The value types of one kind. */
+export type ValueTypeOf<Kind extends ValueType["kind"]> = Extract<ValueType, { kind: Kind }>;
