@@ -2,7 +2,7 @@
 import * as z from "zod";
 import { COUNTS, MIDDLES } from "../measure/grid-axis.ts";
 import { mmSchema, textSchema, wholeSchema } from "../source/schema/value-schema.ts";
-import { BINDINGS, BOUNDS, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
+import { BINDINGS, BOUNDS, NOTEBOOK_DEFAULTS, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
 import { PAPER_NAMES } from "./paper.ts";
 
 const { notebook: KEYS } = NOTEBOOK_KEYS;
@@ -28,10 +28,10 @@ export const NOTEBOOK_SHAPE = {
     firstDot: pair(mmSchema({ min: 0, max: BOUNDS.paper.max }))
       .optional()
       .describe(KEYS.firstDot.meaning),
-    count: perAxis(z.enum(COUNTS)).default("edge-to-dot").describe(KEYS.count.meaning),
-    ruling: z.enum(RULINGS).default("dots").describe(KEYS.ruling.meaning),
-    binding: z.enum(BINDINGS).default("left").describe(KEYS.binding.meaning),
-    middle: z.enum(MIDDLES).default("lower").describe(KEYS.middle.meaning),
+    count: perAxis(z.enum(COUNTS)).default(NOTEBOOK_DEFAULTS.count).describe(KEYS.count.meaning),
+    ruling: z.enum(RULINGS).default(NOTEBOOK_DEFAULTS.ruling).describe(KEYS.ruling.meaning),
+    binding: z.enum(BINDINGS).default(NOTEBOOK_DEFAULTS.binding).describe(KEYS.binding.meaning),
+    middle: z.enum(MIDDLES).default(NOTEBOOK_DEFAULTS.middle).describe(KEYS.middle.meaning),
   }),
 } as const;
 
