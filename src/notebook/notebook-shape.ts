@@ -2,7 +2,7 @@
 import * as z from "zod";
 import { COUNTS, MIDDLES } from "../measure/grid-axis.ts";
 import { mmSchema, textSchema, wholeSchema } from "../source/schema/value-schema.ts";
-import { BINDINGS, BOUNDS, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
+import { BINDINGS, BOUNDS, NOTEBOOK_DEFAULTS, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
 import { PAPER_NAMES } from "./paper.ts";
 
 const { notebook: KEYS } = NOTEBOOK_KEYS;
@@ -24,10 +24,10 @@ export const NOTEBOOK_SHAPE = {
     pitch: perAxis(mmSchema(BOUNDS.pitch)),
     dots: pair(wholeSchema(BOUNDS.dots)),
     firstDot: pair(mmSchema({ min: 0, max: BOUNDS.paper.max })).optional(),
-    count: perAxis(z.enum(COUNTS)).default("edge-to-dot"),
-    ruling: z.enum(RULINGS).default("dots"),
-    binding: z.enum(BINDINGS).default("left"),
-    middle: z.enum(MIDDLES).default("lower"),
+    count: perAxis(z.enum(COUNTS)).default(NOTEBOOK_DEFAULTS.count),
+    ruling: z.enum(RULINGS).default(NOTEBOOK_DEFAULTS.ruling),
+    binding: z.enum(BINDINGS).default(NOTEBOOK_DEFAULTS.binding),
+    middle: z.enum(MIDDLES).default(NOTEBOOK_DEFAULTS.middle),
   }),
 } as const;
 

@@ -8,17 +8,12 @@ import type { Planner } from "../../view/planner.ts";
 import type { StripFactsOf, StripViewOf } from "../../view/strip/strip-facts.ts";
 import type { StripPage, StripPair } from "../../view/strip/strip-view.ts";
 import { stripPath } from "../content/content-paths.ts";
-import type { Content } from "../content/load-content.ts";
+import type { PageSources } from "./page-sources.ts";
 
-export interface StripPageSources {
-  readonly content: Content;
+export interface StripPageSources extends PageSources {
   readonly planner: Planner;
   readonly viewOf: StripViewOf;
   readonly factsOf: StripFactsOf;
-  /** Markdown below front matter, as HTML. */
-  readonly bodyHtml: (text: string) => string;
-  /** Front matter as written, as highlighted HTML. */
-  readonly sourceHtml: (path: string) => string;
 }
 
 /** What the template of a strip's page shows. */

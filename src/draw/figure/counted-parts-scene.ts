@@ -71,7 +71,7 @@ interface Bar {
 }
 
 /** Millimetres in the drawing of a position. */
-type Place = (position: number) => number;
+type MmOf = (position: number) => number;
 
 function dotMark(dots: readonly number[], pitch: number): PathMark {
   const y = PAPER.top + PAPER.dots;
@@ -85,7 +85,7 @@ function endData(x: number): string {
 }
 
 /** The parts in one path, what is left over in another. */
-function pathsOf(bars: readonly Bar[], at: Place, steps: number): readonly Mark[] {
+function pathsOf(bars: readonly Bar[], at: MmOf, steps: number): readonly Mark[] {
   const parts = bars.flatMap(({ count, part, top }) =>
     Array.from({ length: count }, (_, index) => {
       const [from, to] = [at(index * part), at((index + 1) * part)];
@@ -105,7 +105,7 @@ function pathsOf(bars: readonly Bar[], at: Place, steps: number): readonly Mark[
 }
 
 /** Each part's steps. */
-function numbersOf({ count, part, top }: Bar, at: Place): readonly TextMark[] {
+function numbersOf({ count, part, top }: Bar, at: MmOf): readonly TextMark[] {
   return Array.from({ length: count }, (_, index) => ({
     kind: "text",
     role: "label",

@@ -13,7 +13,7 @@ const SIZE = 2.4;
 const SIGN = { half: 0.9, width: 3 };
 const BETWEEN = 5;
 
-interface KeyEntry {
+interface LegendEntry {
   readonly role: "middle" | "paper-middle";
   readonly text: string;
 }
@@ -51,7 +51,7 @@ export function keyMarks(place: PagePlace, middle: Middle): readonly Mark[] {
   return [...signs, ...texts];
 }
 
-function keyEntries(place: PagePlace, middle: Middle): readonly KeyEntry[] {
+function keyEntries(place: PagePlace, middle: Middle): readonly LegendEntry[] {
   const counted = (axis: Axis) => {
     const positions = middlesOf(place.lines[axis].length - 1, middle);
     return `${positions.join(" and ")} ${axis}`;
@@ -66,7 +66,7 @@ function keyEntries(place: PagePlace, middle: Middle): readonly KeyEntry[] {
   ];
 }
 
-function signData(role: KeyEntry["role"], x: number, y: number): string {
+function signData(role: LegendEntry["role"], x: number, y: number): string {
   const { half } = SIGN;
   if (role === "middle") {
     return polygonData([

@@ -50,3 +50,6 @@ export type Form =
   | "repeat"
   | "unit-count"
   | "unit-number";
+
+/** The value types of one kind. */
+export type ValueTypeOf<Kind extends ValueType["kind"]> = Extract<ValueType, { kind: Kind }>;

@@ -54,7 +54,7 @@ export function bookSheets(question: BookQuestion): BookSheets {
     drawings,
   } = question;
   const { paper, area, isFramed } = bookPaper(question, margin, printer);
-  const draw = (entry: BookEntry): Drawn => {
+  const draw = (entry: BookEntry): DrawnPattern => {
     const { recipe, plan } = entry;
     if (!plan.fits) return { ...entry, sheets: [] };
     const pages = { recipe, plan, notebook, ...(drawings && { drawings }) };
@@ -79,7 +79,7 @@ export function bookSheets(question: BookQuestion): BookSheets {
   };
 }
 
-interface Drawn extends BookEntry {
+interface DrawnPattern extends BookEntry {
   readonly sheets: readonly Sheet[];
 }
 
@@ -112,7 +112,7 @@ function bookPaper(
 
 interface DrawnGroup {
   readonly title: string;
-  readonly entries: readonly Drawn[];
+  readonly entries: readonly DrawnPattern[];
 }
 
 function contentsRows(groups: readonly DrawnGroup[]): readonly ContentsRow[] {

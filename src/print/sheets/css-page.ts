@@ -2,13 +2,17 @@
 import { type PaperSize, paperSize, sidewise } from "../../notebook/paper.ts";
 
 /** A sheet, and whether it must hold the counts beside the paper as well or only the paper itself. */
-interface Sheet extends PaperSize {
+interface PrintedPage extends PaperSize {
   readonly name: string;
   readonly isCropped: boolean;
 }
 
-const whole = (name: string, size: PaperSize): Sheet => ({ name, ...size, isCropped: false });
-const cropped = (name: string, size: PaperSize): Sheet => ({ name, ...size, isCropped: true });
+const whole = (name: string, size: PaperSize): PrintedPage => ({ name, ...size, isCropped: false });
+const cropped = (name: string, size: PaperSize): PrintedPage => ({
+  name,
+  ...size,
+  isCropped: true,
+});
 
 const [A3, A4, LETTER] = [paperSize("A3"), paperSize("A4"), paperSize("letter")];
 /** What both of them have room for. */
@@ -20,7 +24,7 @@ const A2_WIDE = { width: 2 * A3.width, height: A3.height };
  * In the order in which they are tried: common sheets with the counts, common sheets without, then large ones.
  * `portrait` and `landscape` are whatever the printer holds: their size is what A4 and letter have in common.
  */
-const SHEETS: readonly Sheet[] = [
+const SHEETS: readonly PrintedPage[] = [
   whole("portrait", COMMON),
   whole("landscape", sidewise(COMMON)),
   whole("a4", A4),

@@ -35,18 +35,18 @@ export function impose(question: ImposeQuestion): Imposed {
 }
 
 /** Places for all pieces on sheets of one kind. */
-interface PlacedDrawing extends PiecePlaces {
+interface Imposition extends PiecePlaces {
   readonly paper: PaperSize;
   readonly layout: SheetLayout;
 }
 
 /** All on one sheet and none turned: nothing else could be better. */
-function isPerfect(placed: PlacedDrawing): boolean {
+function isPerfect(placed: Imposition): boolean {
   return placed.count <= 1 && placed.places.every(isPlaced) && !placed.places.some(isTurned);
 }
 
 /** Of equals the first. */
-function better(first: PlacedDrawing, second: PlacedDrawing): PlacedDrawing {
+function better(first: Imposition, second: Imposition): Imposition {
   const order =
     countOf(first, isPlaced) - countOf(second, isPlaced) ||
     second.count - first.count ||
@@ -54,23 +54,23 @@ function better(first: PlacedDrawing, second: PlacedDrawing): PlacedDrawing {
   return order < 0 ? second : first;
 }
 
-function placedOn(paper: PaperSize, question: ImposeQuestion): PlacedDrawing {
+function placedOn(paper: PaperSize, question: ImposeQuestion): Imposition {
   const { pieces, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
   const layout = sheetLayout({ paper, margin, printer, isCut: pieces.length > 0 });
   return { paper, layout, ...placePieces(pieces, layout) };
 }
 
-type Place = PiecePlaces["places"][number];
+type PiecePlace = PiecePlaces["places"][number];
 
-const isPlaced = (place: Place) => place !== undefined;
-const isTurned = (place: Place) => place?.turn === 90;
+const isPlaced = (place: PiecePlace) => place !== undefined;
+const isTurned = (place: PiecePlace) => place?.turn === 90;
 
-function countOf({ places }: PlacedDrawing, isCounted: (place: Place) => boolean): number {
+function countOf({ places }: Imposition, isCounted: (place: PiecePlace) => boolean): number {
   return places.filter(isCounted).length;
 }
 
 function sheetOf(
-  { paper, layout, places, count }: PlacedDrawing,
+  { paper, layout, places, count }: Imposition,
   question: ImposeQuestion,
   index: number,
 ): Sheet {

@@ -8,7 +8,7 @@ import { namedSlugs } from "../../source/schema/named-slugs.ts";
 import { mmSchema, slugSchema, textSchema, wholeSchema } from "../../source/schema/value-schema.ts";
 import { slugOf } from "../../source/slug.ts";
 import { entryOf } from "../../source/tree.ts";
-import { STRIP_BOUNDS, STRIP_KEYS } from "../strip-keys.ts";
+import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_KEYS } from "../strip-keys.ts";
 import { MAKES, type StripReading } from "../strip-recipe.ts";
 
 const { strip: KEYS } = STRIP_KEYS;
@@ -23,9 +23,9 @@ const STRIP_SHAPE = {
     title: textSchema(KEYS.title.expected),
     across: slugs(),
     down: slugs(),
-    lanes: wholeSchema(STRIP_BOUNDS.lanes).default(4),
-    make: z.enum(MAKES).default("edges"),
-    width: mmSchema(STRIP_BOUNDS.width).default(30),
+    lanes: wholeSchema(STRIP_BOUNDS.lanes).default(STRIP_DEFAULTS.lanes),
+    make: z.enum(MAKES).default(STRIP_DEFAULTS.make),
+    width: mmSchema(STRIP_BOUNDS.width).default(STRIP_DEFAULTS.width),
   }),
 } as const;
 

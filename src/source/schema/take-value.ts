@@ -2,7 +2,7 @@
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Note } from "../../issue/facts/reading.ts";
 import type { Found } from "../../issue/facts/shape-issue.ts";
-import type { ValueType } from "../../issue/facts/value-type.ts";
+import type { ValueType, ValueTypeOf } from "../../issue/facts/value-type.ts";
 import { nearest } from "../nearest-word.ts";
 import { isNothing, type SourceNode } from "../tree.ts";
 import { foulCharacter } from "./forbidden-character.ts";
@@ -17,8 +17,6 @@ export interface Taking<W extends ValueType = ValueType> {
   /** Is it one entry of the list behind the key? */
   readonly isEntry?: boolean;
 }
-
-type ValueTypeOf<K extends ValueType["kind"]> = Extract<ValueType, { kind: K }>;
 
 /** A whole number within its limits; the lower limit where the written one will not do. */
 export function takeWhole({ key, node, expected, note }: Taking<ValueTypeOf<"whole">>): number {

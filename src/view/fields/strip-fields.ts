@@ -1,7 +1,7 @@
 /** What someone chose for their strip: the patterns in their order of use, and how it is made. */
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import type { Axis } from "../../measure/axis.ts";
-import { STRIP_BOUNDS, STRIP_KEYS } from "../../recipe/strip-keys.ts";
+import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_KEYS } from "../../recipe/strip-keys.ts";
 import { MAKES, type StripRecipe } from "../../recipe/strip-recipe.ts";
 import { nameOwn } from "./name-own.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
@@ -33,18 +33,22 @@ export type StripFieldName = keyof StripFields;
 /** A strip as it is asked for: its title and its slug are "" where none was given. */
 export type StripChoice = StripRecipe;
 
-export const USUAL_STRIP_FIELDS: StripFields = {
-  title: "",
-  slug: "",
-  lanes: "4",
-  make: "edges",
-  width: "30",
-};
-
 /** The fields that read as this strip. */
 export function stripFieldsOf({ title, slug, lanes, make, width }: StripChoice): StripFields {
   return { title, slug, lanes: `${lanes}`, make, width: `${width}` };
 }
+
+/** A strip that carries nothing yet. */
+export const NO_STRIP: StripChoice = {
+  title: "",
+  slug: "",
+  across: [],
+  down: [],
+  ...STRIP_DEFAULTS,
+  body: "",
+};
+
+export const USUAL_STRIP_FIELDS = stripFieldsOf(NO_STRIP);
 
 /** The checked choice, or every problem with its field. The title is "" where none was given. */
 export function readStripFields(
@@ -77,15 +81,3 @@ function isSame(one: StripChoice, two: StripChoice): boolean {
     JSON.stringify([across, down, lanes, make, width]);
   return words(one) === words(two);
 }
-
-/** A strip that carries nothing yet. */
-export const NO_STRIP: StripChoice = {
-  title: "",
-  slug: "",
-  across: [],
-  down: [],
-  lanes: 4,
-  make: "edges",
-  width: 30,
-  body: "",
-};

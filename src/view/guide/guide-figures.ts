@@ -15,9 +15,9 @@ import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 
 /** Draws a figure; the id must be its own in its page. */
-type Draw = (id: string) => Scene;
+type MakeScene = (id: string) => Scene;
 
-const FIGURES: Readonly<Record<string, Draw>> = {
+const FIGURES: Readonly<Record<string, MakeScene>> = {
   fencepost: (id) => counting(id, "square", ["dot-to-dot", "edge-to-dot"]),
   "four-ways": (id) => counting(id, "square", COUNTS),
   "wide-edge": (id) => counting(id, "a5", ["edge-to-dot", "dot-to-dot"]),

@@ -1,21 +1,19 @@
 /** What the guide shows beside its sources, as HTML. */
-import type { Scene } from "../../../draw/scene.ts";
+import type { WriteSvg } from "../../../draw/svg/write-svg.ts";
 import type { ShownExample } from "../../../view/guide/guide-example.ts";
 import { htmlText } from "../../web/markup-text.ts";
 
-type Write = (scene: Scene) => string;
-
 /** Beside a source: drawings, a report, or why it does not fit. */
-export function exampleHtml(shown: readonly ShownExample[], write: Write): string {
+export function exampleHtml(shown: readonly ShownExample[], write: WriteSvg): string {
   return `<div class="shown">\n${shown.map((one) => oneHtml(one, write)).join("")}</div>\n`;
 }
 
 /** A drawing by itself, between two paragraphs. */
-export function figureHtml(shown: readonly ShownExample[], write: Write): string {
+export function figureHtml(shown: readonly ShownExample[], write: WriteSvg): string {
   return shown.map((one) => oneHtml(one, write)).join("");
 }
 
-function oneHtml(shown: ShownExample, write: Write): string {
+function oneHtml(shown: ShownExample, write: WriteSvg): string {
   switch (shown.kind) {
     case "drawing":
       return drawingHtml(shown, write);
@@ -36,7 +34,7 @@ function oneHtml(shown: ShownExample, write: Write): string {
  */
 function drawingHtml(
   { shape, scene, caption }: Extract<ShownExample, { kind: "drawing" }>,
-  write: Write,
+  write: WriteSvg,
 ) {
   const isPrinted = shape === "strip" || shape === "sheet";
   const plate = isPrinted ? "plate true-size" : "plate pan";
