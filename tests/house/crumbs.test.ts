@@ -9,6 +9,7 @@ const ON_PURPOSE: Readonly<Record<string, string>> = {
   "site/script/lazy/reader/without-eval.ts": "must be imported before what it switches off is read",
   "src/build/cli/v8-flags.ts": "settings for speed, to be kept or deleted as they are measured",
   "src/build/web/web-manifest.ts": "a file of the book of its own",
+  "src/calendar/names/regions.ts": "a table that a script makes",
   "src/draw/fill/blank-fill.ts": A_FILL,
   "src/draw/fill/dots-fill.ts": A_FILL,
   "src/draw/fill/lines-fill.ts": A_FILL,
