@@ -124,12 +124,20 @@ it("a notebook that was kept before there was a version is still there", async (
   await untilDots(await openFit(), "19");
 });
 
-it("an address that is set while something was just typed is shown, and what was typed is kept", async () => {
+it.each([
+  ["at once", 0],
+  ["as the page is about to write its own", 400],
+])("an address that is set %s after a key is shown, and what was typed is kept", async (_, ms) => {
   const page = await openFit();
-  await dots(page).fill("24");
-  await page.evaluate(() => {
+  await page.evaluate((wait) => {
+    const field = document.querySelector("#dots-across");
+    if (!(field instanceof HTMLInputElement)) throw new Error("the page has no such field");
+    field.value = "24";
+    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    const end = performance.now() + wait;
+    while (performance.now() < end);
     location.hash = "#v=1&pattern=rain-gauge";
-  });
+  }, ms);
   await expect.poll(() => page.locator("#pattern").inputValue()).toBe("rain-gauge");
   expect(new URL(page.url()).hash).toBe("#v=1&pattern=rain-gauge");
   await untilDots(await openFit(), "24");

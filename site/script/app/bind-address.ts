@@ -35,6 +35,8 @@ export function bindAddress<State>(
   let isTaking = false;
   /** The state that was written, or taken from the address, last. */
   let last = store.state();
+  /** The address that was written or read last: another one is somebody else's, and is soon to be read. */
+  let known = window.location.hash;
   /** Has done with what was changed since; without a step the address stays as it is. */
   const settle = (step?: HistoryStep) => {
     clearTimeout(timer);
@@ -42,7 +44,7 @@ export function bindAddress<State>(
     last = state;
     const address = state === before ? undefined : binding.write(state, before);
     if (address === undefined) return;
-    if (step) setAddress(window, address, step);
+    if (step && window.location.hash === known) known = setAddress(window, address, step);
     if (!isTaking) binding.written?.(state, before);
   };
   const settleOwn = () => settle(binding.step?.(store.state(), last) ?? "replace");
@@ -66,19 +68,22 @@ export function bindAddress<State>(
   const read = () => {
     // What still waits was changed here: it is kept, but the address is somebody else's now.
     settle();
-    binding.read(window.location.hash, take);
+    known = window.location.hash;
+    binding.read(known, take);
   };
   window.addEventListener("hashchange", read);
   return read;
 }
 
-function setAddress({ history, location }: Window, address: string, step: HistoryStep): void {
+/** The address as it is then. */
+function setAddress({ history, location }: Window, address: string, step: HistoryStep): string {
   const href = location.href.replace(/#.*$/, "") + address;
-  if (href === location.href) return;
   try {
+    if (href === location.href) return location.hash;
     if (step === "push") history.pushState(null, "", href);
     else history.replaceState(null, "", href);
   } catch {
     // A browser may refuse an address that changes too often; the next change will try again.
   }
+  return location.hash;
 }
