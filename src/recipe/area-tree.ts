@@ -97,6 +97,12 @@ export function splitPath(areaPath: string, axis: Axis): string {
   return areaPath === "" ? name : `${areaPath}.${name}`;
 }
 
+/** An attempt with the area of each page changed, the left one first. */
+export function mapPages(attempt: Attempt, change: (page: Area) => Area): Attempt {
+  if (attempt.kind === "page") return { ...attempt, page: change(attempt.page) };
+  return { ...attempt, left: change(attempt.left), right: change(attempt.right) };
+}
+
 /** An attempt with every area changed from the page in; areas that were one object stay one object. */
 export function mapAreas(attempt: Attempt, change: (area: Area) => Area): Attempt {
   const done = new Map<Area, Area>();
@@ -105,8 +111,7 @@ export function mapAreas(attempt: Attempt, change: (area: Area) => Area): Attemp
     done.set(area, known);
     return known;
   };
-  if (attempt.kind === "page") return { ...attempt, page: mapped(attempt.page) };
-  return { ...attempt, left: mapped(attempt.left), right: mapped(attempt.right) };
+  return mapPages(attempt, mapped);
 }
 
 function withTracks(area: Area, mapped: (area: Area) => Area): Area {

@@ -1,7 +1,7 @@
 /** The gallery's store: what the reader asks for now, kept the same as the address. */
 import {
+  type GalleryNames,
   galleryStep,
-  type Known,
   readGalleryAddress,
   writeGalleryAddress,
 } from "../../../src/view/address/gallery-address.ts";
@@ -29,7 +29,7 @@ export function openGalleryStore(own: () => string): GalleryStore {
 }
 
 /** Asks for what the address says, now and whenever it changes, and writes what is asked for into it. */
-export function bindGalleryAddress(window: Window, store: GalleryStore, known: Known): void {
+export function bindGalleryAddress(window: Window, store: GalleryStore, known: GalleryNames): void {
   const read = bindAddress(window, store, {
     // An address that says nothing, or names a place on the page, stays as it is: it is everybody's own gallery.
     write: (state) => writeGalleryAddress(state) || undefined,

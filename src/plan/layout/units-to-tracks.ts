@@ -8,6 +8,7 @@ import {
   type SpanKind,
 } from "../../calendar/span.ts";
 import { kindOfUnit, mostUnits, selectUnits, unitsOf, weekdaysOf } from "../../calendar/units.ts";
+import { mapPages } from "../../recipe/area-tree.ts";
 import type { AreaDates, Outside, PatternDates, TrackUnits } from "../../recipe/dates.ts";
 import type { LabelPart } from "../../recipe/label-template.ts";
 import type { Area, Attempt, Leftover, Track } from "../../recipe/recipe.ts";
@@ -26,11 +27,7 @@ export function datedAttempt(attempt: Attempt, dates: PatternDates, when: When):
   const around: Around = { kind: dates.span, ...(span ? { span, period: periodOf(span) } : {}) };
   const { outside } = dates;
   const writing: Writing = { when, outside, places: new Map(), beyond: [] };
-  const write = (area: Area) => writeArea(area, around, writing);
-  const written: Attempt =
-    attempt.kind === "page"
-      ? { ...attempt, page: write(attempt.page) }
-      : { ...attempt, left: write(attempt.left), right: write(attempt.right) };
+  const written = mapPages(attempt, (page) => writeArea(page, around, writing));
   return writing.beyond[0] ?? written;
 }
 

@@ -10,7 +10,7 @@ import {
 } from "../gallery/gallery-query.ts";
 
 /** What an address may name. */
-export interface Known {
+export interface GalleryNames {
   readonly notebooks: readonly string[];
   readonly tags: readonly string[];
 }
@@ -46,7 +46,7 @@ export function galleryStep(next: GalleryQuery, before: GalleryQuery): "push" | 
 }
 
 /** What an address says. A place on the page such as `#week` says nothing. */
-export function readGalleryAddress(hash: string, known: Known): GalleryQuery {
+export function readGalleryAddress(hash: string, known: GalleryNames): GalleryQuery {
   return readGalleryWords(new URLSearchParams(hash.replace(/^#/, "")), known);
 }
 
@@ -54,7 +54,7 @@ export function readGalleryAddress(hash: string, known: Known): GalleryQuery {
  * What the words of an address or of a form say. What is wrong or names what the book does not have counts as not
  * said; of a key said twice the first holds.
  */
-export function readGalleryWords(said: URLSearchParams, known: Known): GalleryQuery {
+export function readGalleryWords(said: URLSearchParams, known: GalleryNames): GalleryQuery {
   const word = (key: string) => said.get(key) ?? "";
   const purposes = word("for").split(".");
   return {
