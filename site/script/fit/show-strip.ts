@@ -2,7 +2,7 @@
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { sayLeftOut } from "../../../src/issue/words/say-strip-note.ts";
 import { AXES } from "../../../src/measure/axis.ts";
-import { CUTTING_CAUTION } from "../../../src/strip/cutting-caution.ts";
+import { CUTTING_CAUTION } from "../../../src/issue/words/cutting-caution.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { makeElement } from "../ui/make-element.ts";

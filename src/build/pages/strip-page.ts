@@ -1,7 +1,8 @@
 /** The page of one strip on one notebook. */
+
+import { CUTTING_CAUTION } from "../../issue/words/cutting-caution.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
-import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import { writeFitAddress } from "../../view/address/fit-address.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Planner } from "../../view/planner.ts";

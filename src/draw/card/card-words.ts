@@ -1,8 +1,9 @@
 /** The copying card in sentences, in the order in which a hand works: pencil first, then colours, and the blade last. */
+
+import { CUTTING_CAUTION } from "../../issue/words/cutting-caution.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { Span } from "../../measure/box.ts";
 import type { CardRun, CardSide } from "../../strip/copying-card.ts";
-import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import { laneStyle } from "../style/lane-style.ts";
 import { sayPositions, sayTracks } from "./card-numbers.ts";
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { createSvgWriter } from "../../../src/draw/svg/write-svg.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
-import { CUTTING_CAUTION } from "../../../src/strip/cutting-caution.ts";
+import { CUTTING_CAUTION } from "../../../src/issue/words/cutting-caution.ts";
 import {
   readPattern,
   type ShownExample,
