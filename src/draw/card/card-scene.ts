@@ -92,7 +92,8 @@ function smallFace(strip: Strip, side: StripSide): Face {
     firstDot: length(grid.firstDot * scale),
     paper: length(grid.paper * scale),
   };
-  const drawn = { side: { ...side, grid: small }, length: WIDTH, countsBack: false };
+  // The last number may stand in the margin.
+  const drawn = { side: { ...side, grid: small }, length: WIDTH + MARGIN - 1, countsBack: false };
   const numberSize = fittingNumberSize(drawn, NUMBER);
   const depth = edgeDepth(numberSize, {});
   const height = depth + LANE * side.lanes.length;

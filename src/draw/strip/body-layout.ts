@@ -28,7 +28,7 @@ export interface BodyLayout {
 const LINE = 1.4 * TIGHTEST.words;
 
 /**
- * The roomiest layout with which the key finds a place on the piece; where faces share a width, they share it
+ * The roomiest layout with which the key finds a place on the piece, the headings beside the lanes if that can be; where faces share a width, they share it
  * evenly if they can. Where even the tightest has no place, the room between the sides grows line by line.
  * A strip is never longer than its page.
  */
@@ -44,13 +44,22 @@ export function layOutBody(strip: Strip, sides: readonly StripSide[], look: Stri
     scales: new Map(),
   };
   const shares = faceHeights(strip, sides, look);
-  for (const density of [...DENSITIES, TIGHTEST]) {
-    for (const heights of shares) {
-      const layout = layOut(question, heights, density);
-      if (layout) return layout;
+  for (const isTidy of [true, false]) {
+    for (const density of [...DENSITIES, TIGHTEST]) {
+      for (const heights of shares) {
+        const layout = layOut(question, heights, density);
+        if (layout && (!isTidy || hasTidyHeadings(layout))) return layout;
+      }
     }
   }
   return layOutWider(question, shares[0]);
+}
+
+/** A heading reads best beside the lanes, from the page's edge on. */
+function hasTidyHeadings({ faces, key }: BodyLayout): boolean {
+  return key.every(
+    ({ face, entry, x }) => entry.role !== "heading" || x < (faces[face]?.tail ?? 0),
+  );
 }
 
 /** A line for every entry is enough, and no entry is longer than a strip. */

@@ -59,21 +59,22 @@ export function placeKey(
   return all.rest.length === 0 ? all.placed : undefined;
 }
 
-/** Column by column, each as wide as its widest entry. */
+/** Column by column, each as wide as its widest entry; what is too wide is left for elsewhere. */
 function fillTail(face: Face, index: number, entries: readonly KeyEntry[], size: number): Flow {
   const rows = linesBetween(TOP, face.height - TOP, size);
+  const end = face.length - SPACE / 2;
   const placed: PlacedEntry[] = [];
   let [x, rest] = [face.tail + SPACE, entries];
-  while (rest.length > 0 && hasTail(face)) {
-    const column = rest.slice(0, rows.length);
-    const width = Math.max(0, ...column.map((entry) => entryWidth(entry, size)));
-    if (column.length === 0 || x + width > face.length - SPACE / 2) break;
+  while (hasTail(face)) {
+    const room = end - x;
+    const column = rest.filter((entry) => entryWidth(entry, size) <= room).slice(0, rows.length);
+    if (column.length === 0) break;
     const left = x;
     placed.push(
       ...column.map((entry, row) => ({ face: index, entry, x: left, y: rows[row] ?? 0 })),
     );
-    rest = rest.slice(column.length);
-    x += width + SPACE;
+    rest = rest.filter((entry) => !column.includes(entry));
+    x += Math.max(...column.map((entry) => entryWidth(entry, size))) + SPACE;
   }
   return { placed, rest };
 }

@@ -16,7 +16,7 @@ export const SPACE = 2;
 const LETTER = 1.3;
 const SWATCH = 3;
 const SIGN = 1.2;
-const LONGEST = 15;
+const LONGEST = 19;
 
 /** One line of the key: a sign and what it means. */
 export interface KeyEntry {

@@ -87,7 +87,7 @@ function plainTotal({ steps }: StripSide, { size, besides }: Row): readonly Word
   return besides.map((beside) => ({ text: String(steps), size, beside }));
 }
 
-/** A number that finds no room on the preferred side of its tick stands on the other, or nowhere. */
+/** A number that finds no room on the preferred side of its tick stands on the other, or is smaller, or nowhere. */
 function numberRow(
   { side, length }: NumberedFace,
   row: Row,
@@ -105,7 +105,9 @@ function numberRow(
     const wordings =
       role === "total"
         ? totals(side, row)
-        : besides.map((beside) => ({ text: String(number), size, beside }));
+        : [size, Math.min(size, LEAST_SIZE)].flatMap((one) =>
+            besides.map((beside) => ({ text: String(number), size: one, beside })),
+          );
     const placeOf = (wording: Wording) =>
       besideTick(tick, textWidth(wording.text, wording.size, weight), wording.beside);
     const chosen = wordings.find((wording) => {
