@@ -2,6 +2,7 @@
 import { KEY_WORDS, sayMiddles } from "../../issue/words/strip-words.ts";
 import { patternsOfRun } from "../../strip/pattern-of.ts";
 import type { Strip, StripPattern, StripSide } from "../../strip/strip.ts";
+import { shortened } from "../label/text-block.ts";
 import type { TextMark } from "../scene.ts";
 import { textWidth } from "../text-width.ts";
 import { pageEndInterval, pageEndSign } from "./page-end.ts";
@@ -41,8 +42,8 @@ export function keyEntries(
 
 /** An entry that ends in an ellipsis where it would be wider than so many millimetres. */
 export function cutTo(entry: KeyEntry, width: number, size: number): KeyEntry {
-  const room = width / size - entry.indent;
-  return { ...entry, text: shortened(entry.text, room / (entry.role === "heading" ? 1.05 : 1)) };
+  const weight = entry.role === "heading" ? "bold" : "normal";
+  return { ...entry, text: shortened(entry.text, size, width - entry.indent * size, weight) };
 }
 
 function allEntries(
@@ -97,7 +98,7 @@ function signTop(size: number, height: number): number {
 function patternEntry({ letter, colour, title }: StripPattern): KeyEntry {
   return {
     role: "note",
-    text: shortened(title, LONGEST),
+    text: shortened(title, 1, LONGEST),
     indent: LETTER + SWATCH + 0.6,
     sign: (x, y, size) => {
       const [from, to, middle] = [x + LETTER * size, x + (LETTER + SWATCH) * size, y - size * 0.35];
@@ -131,14 +132,4 @@ export function entryMarks(
 /** In millimetres. */
 export function entryWidth({ role, text, indent }: KeyEntry, size: number): number {
   return indent * size + textWidth(text, size, role === "heading" ? "bold" : "normal");
-}
-
-/** A title that would make the key too wide ends in an ellipsis; `longest` is in parts of the font size. */
-function shortened(title: string, longest: number): string {
-  if (textWidth(title, 1) <= longest) return title;
-  const letters = [...title];
-  const fitting = letters.findLastIndex(
-    (_, index) => textWidth(`${letters.slice(0, index).join("")}…`, 1) <= longest,
-  );
-  return `${letters.slice(0, Math.max(1, fitting)).join("").trimEnd()}…`;
 }

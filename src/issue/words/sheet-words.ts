@@ -27,7 +27,7 @@ export function saySheetNotes(
   return [
     `Measure both bars first: each is ${bar} mm long. A bank card laid into their corner reaches to the long ticks.`,
     `Where a bar is off, enter its length on the measure page; a publisher writes ${bar} divided by it into book.yaml. ${sayCorrection(printer)}`,
-    ...(isCut ? [CUTTING_CAUTION.join(" ")] : []),
+    ...(isCut ? [CUTTING_CAUTION.words] : []),
   ];
 }
 

@@ -2,16 +2,11 @@
 import { cropMarks } from "../../draw/print-marks/crop-marks.ts";
 import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
 import { saySheetTitle } from "../../issue/words/sheet-words.ts";
-import { NO_STRETCH, type PaperSize, type PrinterCorrection } from "../printer-correction.ts";
+import { type PaperSize, paperSize, sidewise } from "../../notebook/paper.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
-import {
-  type PrinterMargin,
-  type PrinterPaper,
-  SAFE_MARGIN,
-  SHEET_PAPERS,
-  sidewise,
-} from "./printer-paper.ts";
+import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN } from "./printer-paper.ts";
 import type { Sheet, SheetPart, SheetPiece } from "./sheet.ts";
 import { type SheetLayout, sheetLayout } from "./sheet-layout.ts";
 
@@ -33,7 +28,7 @@ export interface Imposed {
 
 /** The sheets: upright or on their side, whichever takes more, in fewer sheets, with fewer pieces turned. */
 export function impose(question: ImposeQuestion): Imposed {
-  const upright = SHEET_PAPERS[question.paper];
+  const upright = paperSize(question.paper);
   const side = placedOn(sidewise(upright), question);
   const best = isPerfect(side) ? side : better(side, placedOn(upright, question));
   return {
@@ -43,18 +38,18 @@ export function impose(question: ImposeQuestion): Imposed {
 }
 
 /** Places for all pieces on sheets of one kind. */
-interface PlacedDrawing extends PiecePlaces {
+interface Imposition extends PiecePlaces {
   readonly paper: PaperSize;
   readonly layout: SheetLayout;
 }
 
 /** All on one sheet and none turned: nothing else could be better. */
-function isPerfect(placed: PlacedDrawing): boolean {
+function isPerfect(placed: Imposition): boolean {
   return placed.count <= 1 && placed.places.every(isPlaced) && !placed.places.some(isTurned);
 }
 
 /** Of equals the first. */
-function better(first: PlacedDrawing, second: PlacedDrawing): PlacedDrawing {
+function better(first: Imposition, second: Imposition): Imposition {
   const order =
     countOf(first, isPlaced) - countOf(second, isPlaced) ||
     second.count - first.count ||
@@ -62,23 +57,23 @@ function better(first: PlacedDrawing, second: PlacedDrawing): PlacedDrawing {
   return order < 0 ? second : first;
 }
 
-function placedOn(paper: PaperSize, question: ImposeQuestion): PlacedDrawing {
+function placedOn(paper: PaperSize, question: ImposeQuestion): Imposition {
   const { pieces, margin = SAFE_MARGIN, printer = NO_STRETCH, notes = [] } = question;
   const layout = sheetLayout({ paper, margin, printer, notes, isCut: pieces.length > 0 });
   return { paper, layout, ...placePieces(pieces, layout) };
 }
 
-type Place = PiecePlaces["places"][number];
+type PiecePlace = PiecePlaces["places"][number];
 
-const isPlaced = (place: Place) => place !== undefined;
-const isTurned = (place: Place) => place?.turn === 90;
+const isPlaced = (place: PiecePlace) => place !== undefined;
+const isTurned = (place: PiecePlace) => place?.turn === 90;
 
-function countOf({ places }: PlacedDrawing, isCounted: (place: Place) => boolean): number {
+function countOf({ places }: Imposition, isCounted: (place: PiecePlace) => boolean): number {
   return places.filter(isCounted).length;
 }
 
 function sheetOf(
-  { paper, layout, places, count }: PlacedDrawing,
+  { paper, layout, places, count }: Imposition,
   question: ImposeQuestion,
   index: number,
 ): Sheet {

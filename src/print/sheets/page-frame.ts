@@ -2,7 +2,7 @@
 import type { Rect } from "../../draw/geometry/rect.ts";
 import type { Scene, TextMark } from "../../draw/scene.ts";
 import { ACTUAL_SIZE } from "../../issue/words/sheet-words.ts";
-import type { PaperSize } from "../printer-correction.ts";
+import type { PaperSize } from "../../notebook/paper.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";
 
 const TITLE = { size: 4.2, baseline: 3.6, height: 8 };

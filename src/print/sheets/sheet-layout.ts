@@ -9,7 +9,8 @@ import {
   sayBarNames,
   saySheetNotes,
 } from "../../issue/words/sheet-words.ts";
-import type { PaperSize, PrinterCorrection } from "../printer-correction.ts";
+import type { PaperSize } from "../../notebook/paper.ts";
+import type { PrinterCorrection } from "../printer-correction.ts";
 import type { PieceRoom } from "./place-pieces.ts";
 import { type PrinterMargin, safeArea } from "./printer-paper.ts";
 import type { SheetPart } from "./sheet.ts";

@@ -5,18 +5,12 @@ import type { StripLook } from "../../draw/strip/strip-face.ts";
 import { stripPieces } from "../../draw/strip/strip-pieces.ts";
 import type { StripNote } from "../../issue/facts/strip-note.ts";
 import { sayStripNote } from "../../issue/words/say-strip-note.ts";
+import { paperSize, sidewise } from "../../notebook/paper.ts";
 import type { Strip } from "../../strip/strip.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { Drawings } from "./drawing-cache.ts";
 import { type Imposed, impose } from "./impose.ts";
-import {
-  type PrinterMargin,
-  type PrinterPaper,
-  SAFE_MARGIN,
-  SHEET_PAPERS,
-  safeArea,
-  sidewise,
-} from "./printer-paper.ts";
+import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN, safeArea } from "./printer-paper.ts";
 import type { SheetPiece } from "./sheet.ts";
 import { BAR_ASIDE } from "./sheet-layout.ts";
 
@@ -95,7 +89,7 @@ function withNotes(
 
 function noSheet({ scene }: SheetPiece, { paper, margin, printer }: StripsQuestion): NoPocket {
   const { height } = safeArea(
-    sidewise(SHEET_PAPERS[paper]),
+    sidewise(paperSize(paper)),
     margin ?? SAFE_MARGIN,
     printer ?? NO_STRETCH,
   );
@@ -108,6 +102,6 @@ export function longestPiece({
   margin = SAFE_MARGIN,
   printer = NO_STRETCH,
 }: StripsQuestion): number {
-  const { width } = safeArea(sidewise(SHEET_PAPERS[paper]), margin, printer);
+  const { width } = safeArea(sidewise(paperSize(paper)), margin, printer);
   return Math.floor(width - 2 * CROP_ROOM);
 }

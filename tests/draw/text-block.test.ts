@@ -1,7 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { breakLines, wordMarks } from "../../src/draw/label/text-block.ts";
+import { breakLines, shortened, wordMarks } from "../../src/draw/label/text-block.ts";
 import { textWidth } from "../../src/draw/text-width.ts";
+
+describe("a line", () => {
+  // Of size 10, a letter e is 6 wide and the ellipsis 10.2.
+  it.each([
+    ["is whole where it fits", "eeee", 24, "eeee"],
+    ["ends in an ellipsis where it does not", "eeee", 23.9, "ee…"],
+    ["has no space before it", "e eee", 25, "e…"],
+    ["has one letter in the narrowest room", "eeee", 1, "e…"],
+    ["counts a character of two units once", "🌱🌱🌱", 25, "🌱…"],
+  ])("%s", (_, text, width, expected) => {
+    expect(shortened(text, 10, width)).toBe(expected);
+  });
+});
 
 describe("a paragraph", () => {
   it.each([

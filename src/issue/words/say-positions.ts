@@ -1,7 +1,7 @@
 /** Long rows of positions said in few words. */
-import type { Span } from "../../measure/box.ts";
+import type { StepInterval } from "../../measure/box.ts";
 
-/** So many evenly spaced positions are said as one stretch. */
+/** So many evenly spaced positions are said as one row. */
 const LEAST_ROW = 4;
 
 /** `1, 6, 7, 12`; where four or more follow evenly, `every 3 from 5 to 26`. */
@@ -19,8 +19,8 @@ export function sayPositions(positions: readonly number[]): string {
 }
 
 /** `1–6, 7–12`; where four or more tracks of one size touch, `each from 7 to 38`. */
-export function sayTracks(tracks: readonly Span[]): string {
-  const rows: Span[][] = [];
+export function sayTracks(tracks: readonly StepInterval[]): string {
+  const rows: StepInterval[][] = [];
   for (const track of tracks) {
     const before = rows.at(-1)?.at(-1);
     if (before && before.from + before.length === track.from) rows.at(-1)?.push(track);
@@ -29,7 +29,7 @@ export function sayTracks(tracks: readonly Span[]): string {
   return rows.map(sayTouching).join(", ");
 }
 
-function sayTouching(row: readonly Span[]): string {
+function sayTouching(row: readonly StepInterval[]): string {
   const [first, last] = [row[0], row.at(-1)];
   if (row.length < LEAST_ROW || !first || !last) {
     return row.map(({ from, length }) => `${from}–${from + length}`).join(", ");

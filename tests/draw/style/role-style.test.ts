@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { COLOURS, ROLE_STYLES, type Style } from "../../src/draw/style/role-style.ts";
+import { COLOURS, ROLE_STYLES, type Style } from "../../../src/draw/style/role-style.ts";
 
 /** Contrast of two colours as WCAG 2.2 defines it (relative luminance, contrast ratio). */
 function contrast(a: string, b: string): number {

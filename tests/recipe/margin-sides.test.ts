@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import type { PageSide } from "../../src/measure/paper-side.ts";
 import type { Binding } from "../../src/notebook/notebook.ts";
-import { marginSides, type PageSide, sideOfKey } from "../../src/recipe/margin-sides.ts";
+import { marginSides, sideOfKey } from "../../src/recipe/margin-sides.ts";
 import type { MarginKey } from "../../src/recipe/recipe.ts";
 
 const INNER: readonly (readonly [Binding, PageSide, string, string])[] = [

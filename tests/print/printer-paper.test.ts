@@ -1,16 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { paperSize, sidewise } from "../../src/notebook/paper.ts";
 import {
   correctionFor,
   NO_STRETCH,
   type PrinterCorrection,
 } from "../../src/print/printer-correction.ts";
-import {
-  type PrinterPaper,
-  SAFE_MARGIN,
-  SHEET_PAPERS,
-  safeArea,
-  sidewise,
-} from "../../src/print/sheets/printer-paper.ts";
+import { type PrinterPaper, SAFE_MARGIN, safeArea } from "../../src/print/sheets/printer-paper.ts";
 
 /** 36 points at the ends, 18 at the sides: generic printer descriptions (PPD, `*ImageableArea: "18 36 577 806"` on A4). */
 describe("what a printer can print on", () => {
@@ -18,7 +13,7 @@ describe("what a printer can print on", () => {
     ["A4", 197.3, 271.6],
     ["letter", 203.2, 254],
   ])("of %s is %d by %d mm", (name, width, height) => {
-    const paper = SHEET_PAPERS[name];
+    const paper = paperSize(name);
     const upright = safeArea(paper, SAFE_MARGIN, NO_STRETCH);
     expect([upright.x, upright.y]).toEqual([6.35, 12.7]);
     expect(upright.width).toBeCloseTo(width, 9);
@@ -29,7 +24,7 @@ describe("what a printer can print on", () => {
   });
 
   it("follows another margin", () => {
-    const area = safeArea(SHEET_PAPERS.A4, { ends: 4.2, sides: 4.2 }, NO_STRETCH);
+    const area = safeArea(paperSize("A4"), { ends: 4.2, sides: 4.2 }, NO_STRETCH);
     expect(area.width).toBeCloseTo(201.6, 9);
     expect(area.height).toBeCloseTo(288.6, 9);
   });
@@ -40,7 +35,7 @@ describe("what a printer can print on", () => {
     ["upright, at the limits", false, { x: 0.9, y: 1.1 }],
     ["on its side, at the limits", true, { x: 0.9, y: 1.1 }],
   ])("keeps its margins when stretched, %s", (_, isWide, printer) => {
-    const paper = isWide ? sidewise(SHEET_PAPERS.A4) : SHEET_PAPERS.A4;
+    const paper = isWide ? sidewise(paperSize("A4")) : paperSize("A4");
     const { x, y, width, height } = safeArea(paper, SAFE_MARGIN, printer);
     const factor = correctionFor(paper, printer);
     const across = isWide ? SAFE_MARGIN.ends : SAFE_MARGIN.sides;
