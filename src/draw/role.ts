@@ -45,6 +45,10 @@ export type Role =
   | "joint"
   /** The ticks of a lane, and what else wears a lane's colour. */
   | "lane"
+  /** Where a track of a lane begins or ends: a block at its own ticks, which others only pass. */
+  | "lane-cap"
+  /** Behind the end of the page, on a strip that goes on. */
+  | "page-end"
   /** A track on a strip: one broad line in the odd lanes, two fine ones in the even. */
   | "lane-bar"
   | "lane-rail"

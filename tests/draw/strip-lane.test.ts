@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { TextMark } from "../../src/draw/scene.ts";
+import { layOutBody } from "../../src/draw/strip/body-layout.ts";
 import { textInterval } from "../../src/draw/strip/strip-clip.ts";
+import { laneTop, mmAt } from "../../src/draw/strip/strip-face.ts";
 import { sideScene, stripScene } from "../../src/draw/strip/strip-scene.ts";
 import { laneStyle } from "../../src/draw/style/lane-style.ts";
 import { markStyle } from "../../src/draw/style/mark-style.ts";
+import type { StripSide } from "../../src/strip/strip.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { planOf, stripOf } from "../strip/hand-plans.ts";
 import { ACROSS, acrossOf, DOWN, EVERYDAY } from "./strip-everyday.ts";
@@ -13,21 +16,26 @@ describe("the stem at a position", () => {
   it.each([
     ["across", ACROSS],
     ["down", DOWN],
-  ] as const)("%s is one line from the edge, a piece for each lane that marks it", (_, side) => {
-    const stems = uprights(sideScene(EVERYDAY, side), "lane");
-    const places = [...new Set(stems.map(({ x1 }) => x1))];
-    const mm = stripJson(EVERYDAY).sides.find(({ axis }) => axis === side.axis)?.mm ?? [];
-    const marks = new Set(side.lanes.flatMap(({ runs }) => runs.flatMap((run) => run.marks)));
-    expect(places).toEqual([...marks].toSorted((a, b) => a - b).map((position) => mm[position]));
-    for (const x of places) {
-      const pieces = stems.filter(({ x1 }) => x1 === x);
-      const lanes = side.lanes.filter(({ runs }) =>
-        runs.some((run) => run.marks.some((position) => mm[position] === x)),
-      );
-      expect(pieces).toHaveLength(lanes.length);
-      expect(pieces.map(({ y1 }) => y1)).toEqual([0, ...pieces.slice(0, -1).map(({ y2 }) => y2)]);
-    }
-  });
+  ] as const)(
+    "%s leads from the edge to the far side of the last lane that marks it",
+    (_, side) => {
+      const stems = uprights(sideScene(EVERYDAY, side), "lane");
+      const places = [...new Set(stems.map(({ x1 }) => x1))];
+      const mm = stripJson(EVERYDAY).sides.find(({ axis }) => axis === side.axis)?.mm ?? [];
+      const marks = new Set(side.lanes.flatMap(({ runs }) => runs.flatMap((run) => run.marks)));
+      expect(places).toEqual([...marks].toSorted((a, b) => a - b).map((position) => mm[position]));
+      for (const x of places) {
+        const pieces = stems.filter(({ x1 }) => x1 === x);
+        const lanes = side.lanes.filter(({ runs }) =>
+          runs.some((run) => run.marks.some((position) => mm[position] === x)),
+        );
+        const ends = lanes.map((lane) => laneEnd(side, side.lanes.indexOf(lane)));
+        expect(pieces[0]?.y1).toBe(0);
+        for (const end of ends) expect(pieces.map(({ y2 }) => y2)).toContain(end);
+        expect(pieces.at(-1)?.y2).toBe(ends.at(-1));
+      }
+    },
+  );
 
   it("is unbroken, whatever the dash of the lane", () => {
     const stems = pathsOf(sideScene(EVERYDAY, ACROSS), "lane");
@@ -50,6 +58,38 @@ describe("the stem at a position", () => {
   });
 });
 
+describe("a tick of a lane", () => {
+  it.each([
+    ["across", ACROSS],
+    ["down", DOWN],
+  ] as const)("%s has a block that its bars touch, and others pass at a distance", (_, side) => {
+    const scene = sideScene(EVERYDAY, side);
+    // Behind the last position the key has blocks, too.
+    const last = mmAt(side, side.steps);
+    const caps = uprights(scene, "lane-cap").filter(({ x1 }) => x1 <= last);
+    const stems = uprights(scene, "lane");
+    const bars = ["lane-bar", "lane-rail"] as const;
+    const ends = bars.flatMap((role) => pathsOf(scene, role).flatMap(segmentsOf));
+    for (const [index, lane] of side.lanes.entries()) {
+      const y = (laneEnd(side, index - 1) + laneEnd(side, index)) / 2;
+      const own = new Set(lane.runs.flatMap(({ marks }) => marks.map((mark) => mmAt(side, mark))));
+      const here = caps.filter(({ y1, y2 }) => y1 < y + 0.01 && y - 0.01 < y2);
+      expect(new Set(here.map(({ x1 }) => x1))).toEqual(own);
+      for (const { tracks } of lane.runs.flat()) {
+        for (const { from, length } of tracks) {
+          const inside = stems.filter(
+            ({ x1 }) => mmAt(side, from) < x1 && x1 < mmAt(side, from + length),
+          );
+          expect(inside.filter(({ y1, y2 }) => y1 < y + 0.6 && y - 0.6 < y2)).toEqual([]);
+          const touching = ends.filter((bar) => Math.abs(bar.y1 - y) < 0.5);
+          expect(touching.map(({ x1 }) => x1)).toContain(mmAt(side, from));
+          expect(touching.map(({ x2 }) => x2)).toContain(mmAt(side, from + length));
+        }
+      }
+    }
+  });
+});
+
 describe("the bars of a lane", () => {
   const scene = sideScene(EVERYDAY, ACROSS);
 
@@ -58,7 +98,7 @@ describe("the bars of a lane", () => {
       new Set(
         pathsOf(scene, role)
           .flatMap(segmentsOf)
-          .filter(({ x2 }) => x2 < 136)
+          .filter(({ x2 }) => x2 < 131)
           .map(({ y1 }) => y1),
       );
     expect(ACROSS.lanes).toHaveLength(5);
@@ -128,6 +168,12 @@ describe("what is written on a side", () => {
     }
   });
 });
+
+/** Where a lane ends, from the edge of its face: before the first, where the numbers end. */
+function laneEnd(side: StripSide, lane: number): number {
+  const [face] = layOutBody(EVERYDAY, [side], {}).faces;
+  return face ? Math.round(laneTop(face, lane + 1) * 1000) / 1000 : Number.NaN;
+}
 
 /** Does an upright line run through a text? Half its size stands for the height of its letters. */
 function isOver(

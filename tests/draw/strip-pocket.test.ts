@@ -1,16 +1,36 @@
 import { describe, expect, it } from "vitest";
-import { PLAY, pocketScene } from "../../src/draw/strip/pocket-scene.ts";
+import {
+  PLAY,
+  type PocketSize,
+  pocketScene,
+  pocketSize,
+} from "../../src/draw/strip/pocket-scene.ts";
 import { finishedSize } from "../../src/draw/strip/strip-body.ts";
+import { sayStripNote } from "../../src/issue/words/say-strip-note.ts";
+import { fromMm, toMm } from "../../src/measure/length.ts";
+import type { Strip } from "../../src/strip/strip.ts";
+import { notebookOf } from "../oracle/notebook-of.ts";
+import { NOTEBOOKS, stripsOf } from "../print/demo-book.ts";
+import { sampleStrips } from "../strip/arbitrary-strip.ts";
+import { planOf, stripOf } from "../strip/hand-plans.ts";
 import { EVERYDAY } from "./strip-everyday.ts";
 import { pathsOf, segmentsOf, textsOf } from "./strip-lines.ts";
 
 const SIZE = finishedSize(EVERYDAY);
+/** 195 mm, the longer side of the strip's page, less 5 mm. */
+const COVER = 190;
+
+function madeFor(strip: Strip, longest: number): PocketSize {
+  const size = pocketSize(strip, longest);
+  if ("kind" in size) throw new Error(sayStripNote(size));
+  return size;
+}
 
 describe.each([
-  ["a pocket for the whole strip", 300, SIZE.length + PLAY],
-  ["a pocket that has to be shorter", 120, 120 - 9],
+  ["a pocket that the cover makes shorter than its strip", 300, COVER],
+  ["a pocket that the paper makes shorter", 120, 120 - 9],
 ])("%s", (_, longest, length) => {
-  const scene = pocketScene(EVERYDAY, longest);
+  const scene = pocketScene(EVERYDAY, madeFor(EVERYDAY, longest));
   const folds = pathsOf(scene, "fold").flatMap(segmentsOf);
   const outline = pathsOf(scene, "cut").flatMap(segmentsOf);
 
@@ -41,5 +61,65 @@ describe.each([
   it("says where the glue goes and whose pocket it is", () => {
     expect(textsOf(scene, "note").map(({ text }) => text)).toEqual(["glue", "glue"]);
     expect(textsOf(scene, "heading").map(({ text }) => text)).toEqual(["Everyday strip · 26 × 38"]);
+  });
+});
+
+describe("a strip without a pocket", () => {
+  const narrow = notebookOf(5, 38);
+
+  it.each([
+    [
+      "that is wider than the cover",
+      stripOf([planOf("week", { sizes: [2, 2] })], { width: 60 }, narrow),
+      300,
+      "There is no pocket: it would be 61.5 mm wide, and the cover has room for 25 mm. Ask for fewer lanes, or fold the strip.",
+    ],
+    [
+      "whose pocket would be too short on the paper",
+      EVERYDAY,
+      100,
+      "There is no pocket: to hold the strip it has to be 97.5 mm long, and there is room for 91 mm. Keep the strip under the elastic.",
+    ],
+  ])("%s says so", (_, strip, longest, words) => {
+    const size = pocketSize(strip, longest);
+    expect("kind" in size && sayStripNote(size)).toBe(words);
+  });
+});
+
+/** All strips of the book on all its notebooks, and some of any kind. */
+const STRIPS = [
+  ...NOTEBOOKS.flatMap((notebook) => stripsOf(notebook)),
+  ...sampleStrips(200, 1955).map(({ strip }) => strip),
+  ...(["edges", "fold", "two"] as const).flatMap((make) =>
+    sampleStrips(60, 1956).map(({ strip }) => ({ ...strip, make, width: 10 })),
+  ),
+];
+
+describe("any strip", () => {
+  const pageOf = ({ sides }: Strip) => sides.map(({ grid }) => toMm(grid.paper));
+
+  it("is no longer than the page's longer side, its key included", () => {
+    const over = STRIPS.filter((strip) => finishedSize(strip).length > Math.max(...pageOf(strip)));
+    expect(over.map(({ slug }) => slug)).toEqual([]);
+  });
+
+  it("has a pocket that fits inside the cover, or one of three reasons", () => {
+    for (const strip of STRIPS) {
+      const size = pocketSize(strip, 248);
+      const page = pageOf(strip);
+      if ("kind" in size) {
+        expect(size.needs).toBeGreaterThan(size.room);
+        continue;
+      }
+      expect(fromMm(size.panel)).toBeLessThanOrEqual(fromMm(Math.min(...page) - 5));
+      expect(fromMm(size.length)).toBeLessThanOrEqual(fromMm(Math.max(...page) - 5));
+    }
+  });
+
+  it("of the book has a pocket", () => {
+    const without = NOTEBOOKS.flatMap((notebook) => stripsOf(notebook)).filter(
+      (strip) => "kind" in pocketSize(strip, 248),
+    );
+    expect(without.map(({ slug }) => slug)).toEqual([]);
   });
 });

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { sideScene, stripScene } from "../../src/draw/strip/strip-scene.ts";
 import type { Strip, StripSide } from "../../src/strip/strip.ts";
+import { notebookOf } from "../oracle/notebook-of.ts";
 import { stripOf } from "../strip/hand-plans.ts";
-import { ACROSS, acrossOf, DOWN, EVERYDAY, PLANS } from "./strip-everyday.ts";
+import { ACROSS, DOWN, EVERYDAY, PLANS } from "./strip-everyday.ts";
 import { pathsOf, segmentsOf, textsOf, uprights } from "./strip-lines.ts";
 
 describe("a strip as it is made", () => {
@@ -46,28 +47,47 @@ describe("a strip as it is made", () => {
   });
 });
 
-describe("the tab of a strip", () => {
-  it("lists the patterns of its side with letter, colour and title", () => {
-    const scene = sideScene(EVERYDAY, DOWN);
-    const notes = textsOf(scene, "note").map(({ text }) => text);
-    expect(notes).toEqual(["week", "seeds", "middle, at 19", "middle of the paper"]);
-    const paper = 195;
-    const swatches = pathsOf(scene, "lane-bar").filter((mark) =>
-      segmentsOf(mark).every(({ x1 }) => x1 > paper),
-    );
-    expect(swatches.map(({ lane }) => lane)).toEqual([1, 3]);
+describe("the key of a strip", () => {
+  it("lists the patterns of its side with letter, colour and title, and its signs", () => {
+    const notes = textsOf(sideScene(EVERYDAY, DOWN), "note").map(({ text }) => text);
+    expect(notes).toEqual(["week", "seeds", "middle: 19", "middle of the paper"]);
+    const across = textsOf(sideScene(EVERYDAY, ACROSS), "note").map(({ text }) => text);
+    expect(across).toEqual([
+      "week",
+      "month",
+      "seeds",
+      "duties",
+      "middle: 13",
+      "middle of the paper",
+      "end of the page",
+    ]);
   });
 
-  it("has the title where the lanes leave no room for it", () => {
+  it("stands once on a strip with two sides, behind the end of the shorter one", () => {
+    const scene = stripScene(EVERYDAY);
+    const titles = textsOf(scene, "note").filter(({ text }) => text === "duties");
     const paper = 135;
-    const titled = (strip: Strip) => {
-      return textsOf(sideScene(strip, acrossOf(strip)), "heading").map(({ x, text }) => [
-        x > paper,
-        text,
-      ]);
-    };
-    const text = "Everyday strip · across · 26 × 38";
-    expect(titled(EVERYDAY)).toEqual([[true, text]]);
-    expect(titled(stripOf(PLANS.slice(0, 1)))).toEqual([[false, text]]);
+    expect(titles.map(({ x }) => x > paper)).toEqual([true]);
+    expect(textsOf(scene, "note").map(({ text }) => text)).toContain("middle: 13 across, 19 down");
+  });
+
+  it("goes beside the lanes where both sides are as long as the strip", () => {
+    const { across } = notebookOf(26, 38).axes;
+    const square = { ...notebookOf(26, 26), axes: { across, down: across } };
+    const strip = stripOf(PLANS.slice(0, 2), {}, square);
+    const scene = stripScene(strip);
+    const paper = 135;
+    expect(scene.frame).toMatchObject({ width: paper + 4, height: 30 + 4 });
+    const words = textsOf(scene, "note", "heading").map(({ text }) => text);
+    expect(words).toEqual(expect.arrayContaining(["week", "month", "middle: 13 across, 13 down"]));
+    expect(words.filter((text) => text.startsWith("Everyday strip"))).toHaveLength(2);
+  });
+
+  it("has the name of its side on each side", () => {
+    const headings = textsOf(stripScene(EVERYDAY), "heading").map(({ text }) => text);
+    expect(headings).toEqual([
+      "Everyday strip · across · 26 × 38",
+      "Everyday strip · down · 26 × 38",
+    ]);
   });
 });

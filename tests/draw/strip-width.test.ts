@@ -24,9 +24,9 @@ const WIDTHS: readonly (readonly [
 ])[] = [
   ["few lanes on both edges", 2, 2, "edges", 30, 30],
   ["many on one edge, few on the other", 8, 1, "edges", 30, 30],
-  ["many on both edges", 8, 8, "edges", 30, 36],
+  ["many on both edges", 8, 8, "edges", 30, 41.6],
   ["many on a folded strip", 8, 8, "fold", 30, 30],
-  ["many on the narrower of two", 8, 1, "two", 12, 18],
+  ["many on the narrower of two", 8, 1, "two", 12, 20.8],
   ["one lane on the narrowest strip", 1, 1, "two", 10, 10],
 ];
 
@@ -41,7 +41,7 @@ describe("the width of a strip", () => {
   });
 
   it("needs more where numbers run from both ends", () => {
-    const strip = stripWith(5, 5, "edges", 28);
+    const strip = stripWith(5, 5, "edges", 33);
     expect(stripNotes(strip)).toEqual([]);
     expect(stripNotes(strip, { countsBack: true })).toMatchObject([{ kind: "too-narrow" }]);
   });

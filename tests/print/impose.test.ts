@@ -59,18 +59,6 @@ describe("imposing", () => {
       [],
     ],
     [
-      "prints an extra where it fits",
-      [pieceOf("a", 250, 30), { ...pieceOf("x", 240, 90), isExtra: true }],
-      [["a", "x"]],
-      [],
-    ],
-    [
-      "leaves an extra out that needs a sheet",
-      [pieceOf("a", 250, 90), { ...pieceOf("x", 240, 90), isExtra: true }],
-      [["a"]],
-      ["x"],
-    ],
-    [
       "names what no sheet has room for",
       [pieceOf("a", 300, 30), pieceOf("b", 250, 30)],
       [["b"]],
@@ -110,7 +98,7 @@ describe("sheets of the book's strips", () => {
     (...[, , strip]) => {
       for (const paper of ["A4", "letter"] as const) {
         const { sheets, leftOut } = stripSheets({ title: strip.title, strips: [strip], paper });
-        expect(leftOut.filter(({ isExtra }) => !isExtra)).toEqual([]);
+        expect(leftOut).toEqual([]);
         for (const sheet of sheets) {
           const upright = paperSize(paper);
           const size = { width: sheet.width, height: sheet.height };
@@ -138,7 +126,7 @@ describe("sheets of the book's strips", () => {
     expect(drawn.filter((name) => name?.startsWith("Everyday strip for A6"))).toHaveLength(3);
     expect(drawn.filter((name) => name?.startsWith("Everyday strip for A5"))).toHaveLength(3);
     const pockets = drawn.filter((name) => name?.startsWith("Pocket")).length;
-    expect(pockets + leftOut.length).toBe(2);
+    expect({ pockets, leftOut }).toEqual({ pockets: 2, leftOut: [] });
   });
 
   it("say how they are printed, measured and cut", () => {
@@ -157,7 +145,7 @@ describe("sheets of the book's strips", () => {
     for (const words of [
       "Print at 100 % (actual size)",
       "each is 100 mm long",
-      "enter its length on the measure page; a host writes 100 divided by it into book.yaml",
+      "enter its length on the measure page; a publisher writes 100 divided by it into book.yaml",
       "stretched by x 1.004 and y 0.998",
       "Cut away from your body, on a cutting mat, with the blade along a metal edge.",
       "Children cut with somebody's help.",

@@ -47,7 +47,7 @@ describe("what a strip leaves out", () => {
 describe("a strip that is too narrow", () => {
   it("says how wide it is drawn and what to do", () => {
     expect(sayStripNote({ kind: "too-narrow", width: 20, needs: 24.1, lanes: [8, 1] })).toBe(
-      "A width of 20 mm has no room for 8 and 1 lanes, so the strip is 24.1 mm wide. Ask for fewer lanes, or fold the strip.",
+      "A width of 20 mm has no room for 8 and 1 lanes with their key, so the strip is 24.1 mm wide. Ask for fewer lanes, or fold the strip.",
     );
   });
 });

@@ -5,10 +5,11 @@ import { type CardSide, copyingCard } from "../../strip/copying-card.ts";
 import type { Strip, StripSide } from "../../strip/strip.ts";
 import { lineData, rectData } from "../geometry/path-data.ts";
 import type { Mark, Scene } from "../scene.ts";
-import { type Face, faceOf, laneTop } from "../strip/strip-face.ts";
+import { edgeDepth, type Face, laneTop } from "../strip/strip-face.ts";
 import { laneMarks } from "../strip/strip-lane.ts";
 import { writeStripMarks } from "../strip/strip-mark.ts";
 import { middleMarks } from "../strip/strip-middles.ts";
+import { fittingNumberSize } from "../strip/strip-numbers.ts";
 import { placeMarks } from "../strip/strip-place.ts";
 import { scaleMarks } from "../strip/strip-scale.ts";
 import { stripNames } from "../strip/strip-scene.ts";
@@ -21,6 +22,7 @@ const MARGIN = 7;
 const WIDTH = PAGE.width - 2 * MARGIN;
 const TITLE_SIZE = 3.8;
 const LANE = 3.4;
+const NUMBER = 2.6;
 const SPACE = 4;
 
 /** Marks from the top of the page down, and where the next ones go. */
@@ -91,8 +93,12 @@ function smallFace(strip: Strip, side: StripSide): Face {
     firstDot: length(grid.firstDot * scale),
     paper: length(grid.paper * scale),
   };
-  const face = faceOf(strip, { ...side, grid: small }, 0, {});
-  return { ...face, laneHeight: LANE, height: face.edgeDepth + LANE * side.lanes.length };
+  // The last number may stand in the margin.
+  const drawn = { side: { ...side, grid: small }, length: WIDTH + MARGIN - 1, countsBack: false };
+  const numberSize = fittingNumberSize(drawn, NUMBER);
+  const depth = edgeDepth(numberSize, {});
+  const height = depth + LANE * side.lanes.length;
+  return { strip, ...drawn, numberSize, edgeDepth: depth, laneHeight: LANE, height, tail: WIDTH };
 }
 
 function pictureMarks(face: Face, top: number): readonly Mark[] {

@@ -1,4 +1,5 @@
 /** What a printed sheet is checked with: a bar of 100 mm across and one down that meet in a corner, for a bank card too. */
+import { BAR_WORDS } from "../../issue/words/sheet-words.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { type Point, pointAlong } from "../geometry/on-axis.ts";
 import { lineData } from "../geometry/path-data.ts";
@@ -28,8 +29,8 @@ export function sheetBars({ corner, names }: BarQuestion): readonly Mark[] {
   return AXES.flatMap((axis): readonly Mark[] => [
     { kind: "path", role: "dimension", d: barData(axis, corner) },
     words(axis, corner, { text: names[axis], along: WORDS.start, anchor: "start" }),
-    words(axis, corner, { text: "bank card", along: CARD[axis] - WORDS.before, anchor: "end" }),
-    words(axis, corner, { text: `${BAR} mm`, along: BAR - WORDS.before, anchor: "end" }),
+    words(axis, corner, { text: BAR_WORDS.card, along: CARD[axis] - WORDS.before, anchor: "end" }),
+    words(axis, corner, { text: BAR_WORDS.length(BAR), along: BAR - WORDS.before, anchor: "end" }),
   ]);
 }
 

@@ -1,4 +1,7 @@
 /** A pocket for a strip, flat: cut along the solid lines, fold along the dashed ones, glue the flaps. */
+import type { StripNote } from "../../issue/facts/strip-note.ts";
+import { POCKET_WORDS } from "../../issue/words/strip-words.ts";
+import { pocketRoom } from "../../strip/cover-limit.ts";
 import type { Strip } from "../../strip/strip.ts";
 import { lineData, polygonData } from "../geometry/path-data.ts";
 import type { Mark, Scene } from "../scene.ts";
@@ -17,21 +20,45 @@ const NOTCH = { width: 16, depth: 7, slant: 3 };
 const MARGIN = 2;
 const TITLE = { x: 12, size: 3 };
 const NOTE_SIZE = 2.2;
+/** A strip that looks out of its pocket by more than half of itself falls out. */
+const LEAST_SHARE = 0.5;
+
+/** A pocket's sides as it is glued into the cover, in millimetres. */
+export interface PocketSize {
+  readonly length: number;
+  readonly panel: number;
+}
+
+/**
+ * How large a strip's pocket is, or why there is none. `longest` is the longest pattern that can be printed; a
+ * strip as long as its page looks out of its pocket a little, and is still inside the cover.
+ */
+export function pocketSize(
+  strip: Strip,
+  longest: number,
+  look: StripLook = {},
+): PocketSize | Extract<StripNote, { kind: "no-pocket" }> {
+  const size = finishedSize(strip, look);
+  const room = pocketRoom(strip);
+  const panel = size.width + PLAY;
+  const most = Math.min(room.length, longest - FLAP);
+  if (panel > room.width)
+    return { kind: "no-pocket", lacks: "width", needs: panel, room: room.width };
+  if (most < size.length * LEAST_SHARE)
+    return { kind: "no-pocket", lacks: "length", needs: size.length * LEAST_SHARE, room: most };
+  return { length: Math.min(size.length + PLAY, most), panel };
+}
 
 /**
  * From top to bottom: side flap, back, front; at the right the bottom flap, at the left the open end.
- * `longest` is the longest pattern that can be printed, in millimetres; a long strip looks out of its pocket.
  * The flaps are folded behind first and the front over them, so that the print is outside and the glue is not.
  */
-export function pocketScene(strip: Strip, longest: number, look: StripLook = {}): Scene {
-  const size = finishedSize(strip, look);
-  const length = Math.min(size.length + PLAY, longest - FLAP);
-  const panel = size.width + PLAY;
+export function pocketScene(strip: Strip, { length, panel }: PocketSize): Scene {
   const tops = { back: FLAP, front: FLAP + panel, end: FLAP + 2 * panel };
   return {
     id: `pocket-${strip.slug}-${strip.notebook.slug}`,
-    title: `Pocket for ${strip.title}, ${strip.notebook.title}`,
-    description: "A pocket to cut out, fold along the dashed lines and glue.",
+    title: POCKET_WORDS.title(strip.title, strip.notebook.title),
+    description: POCKET_WORDS.description,
     frame: {
       x: -MARGIN,
       y: -MARGIN,
@@ -88,9 +115,9 @@ function words(strip: Strip, length: number, panel: number, tops: Tops): readonl
     role: "note",
     size: NOTE_SIZE,
     anchor: "middle",
-    text: "glue",
+    text: POCKET_WORDS.glue,
   } as const;
-  const title = `${strip.title} · ${strip.notebook.title}`;
+  const title = POCKET_WORDS.front(strip.title, strip.notebook.title);
   const room = length - 2 * TITLE.x;
   const size = Math.min(TITLE.size, room / textWidth(title, 1, "bold"));
   return [

@@ -4,7 +4,7 @@ import type { TextMark } from "../scene.ts";
 import { textWidth } from "../text-width.ts";
 import type { MarkLine, StripMark, XY } from "./strip-mark.ts";
 
-/** Lines are shortened, outlines kept to the stretch, texts kept whole where any of them is inside. */
+/** Lines are shortened, outlines kept to the stretch. A text is kept whole, unless it would hang out behind the piece: the next one has it. */
 export function clipMarks(marks: readonly StripMark[], piece: StripPart): readonly StripMark[] {
   return marks.flatMap((mark) => clipMark(mark, piece));
 }
@@ -16,9 +16,12 @@ function clipMark(mark: StripMark, piece: StripPart): readonly StripMark[] {
   if (mark.kind === "outlines") {
     return [{ ...mark, outlines: mark.outlines.flatMap((one) => clipOutline(one, piece)) }];
   }
-  const { from, to } = textInterval(mark);
-  return from < piece.to && piece.from < to ? [mark] : [];
+  const { to } = textInterval(mark);
+  return piece.from < to && to <= piece.to + WIDTH_SLACK ? [mark] : [];
 }
+
+/** Widths are estimated on the wide side. In millimetres. */
+const WIDTH_SLACK = 0.5;
 
 /** Where along the strip a text begins and ends, by its estimated width. */
 export function textInterval(mark: TextMark): StripPart {
@@ -36,7 +39,7 @@ function clipLine([x1, y1, x2, y2]: MarkLine, { from, to }: StripPart): readonly
   return [[within(x1), y1, within(x2), y2]];
 }
 
-/** Triangles and rectangles: corners outside are drawn in, and what is left without width is dropped. */
+/** Signs and rectangles: corners outside are drawn in, and what is left without width is dropped. */
 function clipOutline(outline: readonly XY[], { from, to }: StripPart): readonly (readonly XY[])[] {
   const xs = outline.map(([x]) => x);
   if (Math.max(...xs) <= from || Math.min(...xs) >= to) return [];

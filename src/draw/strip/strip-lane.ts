@@ -1,35 +1,34 @@
-/** The lanes of a face: stems, bars from the begin to the end of each track, counts and labels. */
+/** The lanes of a face: stems, bars from the begin to the end of each track with blocks at their ends, counts and labels. */
 import { patternOf } from "../../strip/pattern-of.ts";
 import { runLabels } from "../../strip/run-labels.ts";
 import type { Run } from "../../strip/strip.ts";
-import { type Face, laneTop } from "./strip-face.ts";
+import { isBroadLane, RAIL } from "./lane-look.ts";
+import { type Face, laneMiddle } from "./strip-face.ts";
 import type { MarkLine, StripMark } from "./strip-mark.ts";
 import { runBars } from "./strip-run-bars.ts";
 import { runTexts } from "./strip-run-texts.ts";
-import { runStems } from "./strip-stems.ts";
+import { runCaps, runStems } from "./strip-stems.ts";
 
-/** From the middle of a lane to each of its two rails. */
-const RAIL = 0.32;
-
-/** All lanes: stems lie under the bars that they pass, so that a bar is broken by its own marks alone. */
+/** All lanes. Whose tick a stem is shows by its shape: a block at a lane's own, a gap at the bars that it passes. */
 export function laneMarks(face: Face): readonly StripMark[] {
   const labels = runLabels(face.side, face.strip.patterns);
   const lanes = face.side.lanes.map((_, index) => index);
   return [
-    ...lanes.flatMap((index) => stemMarks(face, index)),
+    ...lanes.flatMap((index) => tickMarks(face, index)),
     ...lanes.flatMap((index) => barMarks(face, index, labels)),
   ];
 }
 
-/** One path for all ticks of a lane that have one colour, unbroken so that they can be aimed along. */
-function stemMarks(face: Face, laneIndex: number): readonly StripMark[] {
-  return byColour(face, laneIndex).map(([lane, runs]) => ({
-    kind: "lines",
-    role: "lane",
-    lane,
-    dash: [],
-    lines: runs.flatMap((run) => runStems(face, laneIndex, run)),
-  }));
+/** One path for all ticks of a lane that have one colour, and one for their blocks; not dashed, so that they can be aimed along. */
+function tickMarks(face: Face, laneIndex: number): readonly StripMark[] {
+  return byColour(face, laneIndex).flatMap(([lane, runs]): readonly StripMark[] => {
+    const stems = runs.flatMap((run) => runStems(face, laneIndex, run));
+    const caps = runs.flatMap((run) => runCaps(face, laneIndex, run));
+    return [
+      { kind: "lines", role: "lane", lane, dash: [], lines: stems },
+      { kind: "lines", role: "lane-cap", lane, dash: [], lines: caps },
+    ];
+  });
 }
 
 /** One path for all bars of a lane that have one colour, and the texts between them. */
@@ -38,7 +37,7 @@ function barMarks(
   laneIndex: number,
   labels: ReadonlyMap<Run, string>,
 ): readonly StripMark[] {
-  const y = laneTop(face, laneIndex) + face.laneHeight / 2;
+  const y = laneMiddle(face, laneIndex);
   const isBroad = isBroadLane(laneIndex);
   return byColour(face, laneIndex).flatMap(([lane, runs]): readonly StripMark[] => {
     const written = runs.map((run) => runTexts(face, laneIndex, run, labels.get(run) ?? ""));
@@ -52,11 +51,6 @@ function barMarks(
       ...written.map(({ label }) => label),
     ];
   });
-}
-
-/** Every other lane has two fine lines for one broad one: neighbours differ even where the pattern is the same. */
-function isBroadLane(laneIndex: number): boolean {
-  return laneIndex % 2 === 0;
 }
 
 /** The runs of a lane by the number of their colour. */

@@ -1,11 +1,12 @@
 /** A strip as the pieces that a printer can take: each cut out by itself, long ones to be joined. */
-import { cutStrip, type StripPart } from "../../strip/cut-strip.ts";
+import { sayPiece } from "../../issue/words/strip-words.ts";
+import { type BusyPart, cutStrip, type StripPart } from "../../strip/cut-strip.ts";
 import type { Strip } from "../../strip/strip.ts";
-import type { Scene } from "../scene.ts";
+import type { Scene, TextMark } from "../scene.ts";
 import { type StripBody, stripBodies } from "./strip-body.ts";
 import { clipMarks, textInterval } from "./strip-clip.ts";
 import type { StripLook } from "./strip-face.ts";
-import { type StripMark, writeStripMarks, type XY } from "./strip-mark.ts";
+import { rectOutline, type StripMark, writeStripMarks } from "./strip-mark.ts";
 import { placeMarks } from "./strip-place.ts";
 import { stripNames } from "./strip-scene.ts";
 
@@ -26,7 +27,7 @@ export function stripPieces(
   const pieces = bodies.flatMap((body) => bodyPieces(body, printable));
   return pieces.map(({ width, height, marks }, index) => ({
     id: pieces.length === 1 ? id : `${id}-${index + 1}`,
-    title: pieces.length === 1 ? title : `${title}, piece ${index + 1} of ${pieces.length}`,
+    title: pieces.length === 1 ? title : sayPiece(title, index + 1, pieces.length),
     description,
     frame: { x: 0, y: 0, width, height },
     marks: writeStripMarks(marks),
@@ -35,49 +36,58 @@ export function stripPieces(
 
 function bodyPieces(body: StripBody, printable: number): readonly StripBody[] {
   if (body.width <= printable) return [body];
-  const busy = body.marks.flatMap(busyStretches);
+  const busy = body.marks.flatMap(busyParts);
   const pieces = cutStrip({ length: body.width, printable, overlap: OVERLAP, busy });
   const joints = pieces.slice(1).map(({ from }) => from);
+  const kept = body.marks.filter(
+    (mark) => !isMinor(mark) || !joints.some(isIn(textInterval(mark))),
+  );
   return pieces.map((piece) => ({
     width: piece.to - piece.from,
     height: body.height,
     marks: placeMarks(
-      clipMarks([...body.marks, ...joints.flatMap((x) => jointMarks(x, body.height))], piece),
+      clipMarks([...kept, ...joints.flatMap((x) => jointMarks(x, body.height))], piece),
       { x: -piece.from, y: 0, turned: false },
     ),
   }));
 }
 
-/** A blade keeps so far from a tick, which must not lose half its width. */
-const TICK_SPACE = 0.5;
+/** A blade keeps so far from a line across, which must not lose half its width: the blocks at ticks are 0.8 mm wide. */
+const LINE_SPACE = 0.5;
 
-/** Ticks and texts; bars may be cut anywhere. */
-function busyStretches(mark: StripMark): readonly StripPart[] {
-  if (mark.kind === "text") return [textInterval(mark)];
-  if (mark.kind === "outlines") return [];
-  return mark.lines
-    .filter(([x1, , x2]) => x1 === x2)
-    .map(([x]) => ({ from: x - TICK_SPACE, to: x + TICK_SPACE }));
+/** One of the many numbers along an edge. */
+function isMinor(mark: StripMark): mark is TextMark {
+  return mark.kind === "text" && mark.role === "count";
 }
 
-/** Half the diagonal of a joint's diamonds, in millimetres. */
-const DIAMOND = 1.2;
+function isIn({ from, to }: StripPart): (joint: number) => boolean {
+  return (joint) => from < joint && joint < to;
+}
 
-/** A dashed line where the next piece is laid, and diamonds that are whole when it lies right. */
+/** Ticks, signs and texts; bars may be cut anywhere. */
+function busyParts(mark: StripMark): readonly BusyPart[] {
+  if (mark.kind === "text") return [{ ...textInterval(mark), isMinor: isMinor(mark) }];
+  if (mark.kind === "lines") {
+    return mark.lines
+      .filter(([x1, , x2]) => x1 === x2)
+      .map(([x]) => ({ from: x - LINE_SPACE, to: x + LINE_SPACE }));
+  }
+  if (mark.role === "paper" || mark.role === "cut") return [];
+  return mark.outlines.map((outline) => {
+    const xs = outline.map(([x]) => x);
+    return { from: Math.min(...xs), to: Math.max(...xs) };
+  });
+}
+
+/** The side of a joint's squares, in millimetres. */
+const SQUARE = 1.8;
+
+/** A dashed line where the next piece is laid, and squares that are whole when it lies right. */
 function jointMarks(x: number, height: number): readonly StripMark[] {
   const heights = [height / 4, height / 2, (height * 3) / 4];
+  const square = (y: number) => rectOutline(x - SQUARE / 2, y - SQUARE / 2, SQUARE, SQUARE);
   return [
     { kind: "lines", role: "fold", lines: [[x, 0, x, height]] },
-    { kind: "outlines", role: "joint", outlines: heights.map((y) => diamond(x, y)) },
-  ];
-}
-
-/** Its corners at the cut stay where they are when half of it is cut off. */
-function diamond(x: number, y: number): readonly XY[] {
-  return [
-    [x, y - DIAMOND],
-    [x + DIAMOND, y],
-    [x, y + DIAMOND],
-    [x - DIAMOND, y],
+    { kind: "outlines", role: "joint", outlines: heights.map(square) },
   ];
 }

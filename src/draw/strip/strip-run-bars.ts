@@ -3,7 +3,7 @@ import type { Run } from "../../strip/strip.ts";
 import type { Interval } from "../geometry/rect.ts";
 import { type Face, mmAt } from "./strip-face.ts";
 
-/** Between a bar and the stem at its end, and between a bar and a text in it. */
+/** Between a bar and a text in it. */
 const SPACE = 0.35;
 /** A shorter piece of a bar would look like dirt. */
 const MIN_PIECE = 0.4;
@@ -11,10 +11,7 @@ const MIN_PIECE = 0.4;
 /** The pieces of bar that a run's texts leave, in millimetres from the page's edge. */
 export function runBars(face: Face, run: Run, texts: readonly Interval[]): readonly Interval[] {
   return run.tracks.flatMap(({ from, length }) => {
-    const bar = {
-      from: mmAt(face.side, from) + SPACE,
-      to: mmAt(face.side, from + length) - SPACE,
-    };
+    const bar = { from: mmAt(face.side, from), to: mmAt(face.side, from + length) };
     return without(bar, texts);
   });
 }

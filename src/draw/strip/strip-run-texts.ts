@@ -4,12 +4,14 @@ import type { Run } from "../../strip/strip.ts";
 import type { Interval } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
 import { textWidth } from "../text-width.ts";
-import { type Face, laneTop, mmAt } from "./strip-face.ts";
+import { type Face, laneMiddle, mmAt } from "./strip-face.ts";
 import { markedBy } from "./strip-stems.ts";
 
-/** From a stem or the end of a bar to a text. */
+/** From a stem that passes, from a block at the run's own tick, and from the end of a bar to a text. */
 const SPACE = 0.4;
-const MAX_SIZE = 2.3;
+const OWN_SPACE = 0.75;
+/** As large as there is room; where there is none, at least so much. */
+const SIZES = { most: 2.7, least: 2.2 };
 /** Digits are about so high, in parts of the font size. */
 const DIGIT_HEIGHT = 0.72;
 
@@ -22,14 +24,14 @@ export interface RunTexts {
 
 /** Texts keep clear of the stems that pass on their way to lanes farther in. */
 export function runTexts(face: Face, laneIndex: number, run: Run, label: string): RunTexts {
-  const size = Math.min(MAX_SIZE, face.laneHeight * 0.82);
-  const baseline = laneTop(face, laneIndex) + (face.laneHeight + size * DIGIT_HEIGHT) / 2;
+  const passing = passingMarks(face, laneIndex);
+  const slots = run.tracks.map((track) => trackSlots(face, track, passing));
+  const size = Math.min(fittingSize(run, slots), face.laneHeight * 0.82);
+  const baseline = laneMiddle(face, laneIndex) + (size * DIGIT_HEIGHT) / 2;
   const write = (text: string, role: "lane-text" | "lane-letter", place: Interval): TextMark => {
     const x = (place.from + place.to) / 2;
     return { kind: "text", role, x, y: baseline, size, anchor: "middle", text };
   };
-  const passing = passingMarks(face, laneIndex);
-  const slots = run.tracks.map((track) => trackSlots(face, track, passing));
   const counts = run.tracks.map(({ length }, index) =>
     countPlace(slots[index] ?? [], textWidth(String(length), size)),
   );
@@ -46,6 +48,18 @@ export function runTexts(face: Face, laneIndex: number, run: Run, label: string)
   };
 }
 
+/** In tenths of a millimetre: the largest size at which every count has room in its track. */
+function fittingSize({ tracks }: Run, slots: readonly (readonly Interval[])[]): number {
+  const fits = (size: number) =>
+    tracks.every(({ length }, index) => {
+      const width = textWidth(String(length), size);
+      return slots[index]?.some(({ from, to }) => to - from >= width);
+    });
+  const { most, least } = SIZES;
+  const sizes = Array.from({ length: Math.round((most - least) * 10) }, (_, at) => most - at / 10);
+  return sizes.find(fits) ?? least;
+}
+
 /** Where stems pass on their way to lanes farther in, in ascending order. */
 function passingMarks(face: Face, laneIndex: number): readonly number[] {
   const marks = new Set(face.side.lanes.slice(laneIndex + 1).flatMap(markedBy));
@@ -60,10 +74,15 @@ function trackSlots(
 ): readonly Interval[] {
   const inside = passing.filter((position) => from < position && position < from + length);
   const stops = [from, ...inside, from + length];
-  return stops.slice(1).map((stop, index) => ({
-    from: mmAt(face.side, stops[index] ?? from) + SPACE,
-    to: mmAt(face.side, stop) - SPACE,
-  }));
+  const space = (position: number) =>
+    position === from || position === from + length ? OWN_SPACE : SPACE;
+  return stops.slice(1).map((stop, index) => {
+    const start = stops[index] ?? from;
+    return {
+      from: mmAt(face.side, start) + space(start),
+      to: mmAt(face.side, stop) - space(stop),
+    };
+  });
 }
 
 /** Where a text of some width comes nearest to the middle of a track's slots; in the widest if in none. */
@@ -117,9 +136,9 @@ function besides(slot: Interval, count: Interval | undefined): readonly Interval
 /** The room in a run's lane just before its first mark. */
 function beforeRun({ face, laneIndex, run, width }: LabelQuestion): Interval | undefined {
   const first = run.marks[0] ?? run.from;
-  const to = mmAt(face.side, first) - SPACE;
+  const to = mmAt(face.side, first) - OWN_SPACE;
   const lanes = face.side.lanes.slice(laneIndex);
   const others = lanes.flatMap(markedBy).filter((position) => position < first);
-  const from = others.length === 0 ? 0 : mmAt(face.side, Math.max(...others)) + SPACE;
+  const from = others.length === 0 ? 0 : mmAt(face.side, Math.max(...others)) + OWN_SPACE;
   return to - from >= width ? { from: to - width, to } : undefined;
 }

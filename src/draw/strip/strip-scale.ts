@@ -1,6 +1,6 @@
 /** The edge of a face: ticks at every position, their numbers, and the end of the page. */
-import { toMm } from "../../measure/length.ts";
 import type { StripSide } from "../../strip/strip.ts";
+import { pageEndInterval, pageEndSign } from "./page-end.ts";
 import { type Face, mmAt } from "./strip-face.ts";
 import type { MarkLine, StripMark } from "./strip-mark.ts";
 import { scaleNumbers } from "./strip-numbers.ts";
@@ -8,14 +8,14 @@ import { scaleNumbers } from "./strip-numbers.ts";
 const SHORT_TICK = 1.4;
 const LONG_TICK = 3;
 const LONG_EVERY = 5;
-const PAGE_END_DASH = [0.4, 0.3];
 
 /** All ticks reach the edge; every fifth, the first and the last are long. */
 export function scaleMarks(face: Face): readonly StripMark[] {
   const { side } = face;
+  const end = pageEndInterval(side, face.length);
   return [
     { kind: "lines", role: "tick", lines: ticks(side) },
-    { kind: "lines", role: "tick", lines: pageEnd(side), dash: PAGE_END_DASH },
+    ...(end ? pageEndSign(end.from, 0, face.edgeDepth) : []),
     ...scaleNumbers(face),
   ];
 }
@@ -26,10 +26,4 @@ function ticks(side: StripSide): readonly MarkLine[] {
     const x = mmAt(side, position);
     return [x, 0, x, isLong ? LONG_TICK : SHORT_TICK];
   });
-}
-
-/** The edge of the paper, where the last position is not there already. */
-function pageEnd(side: StripSide): readonly MarkLine[] {
-  const paper = toMm(side.grid.paper);
-  return mmAt(side, side.steps) === paper ? [] : [[paper, 0, paper, SHORT_TICK]];
 }

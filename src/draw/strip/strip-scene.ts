@@ -1,4 +1,5 @@
 /** A strip as a drawing in true size: as it is made, or one of its sides alone. */
+import { sayStripDrawing, sayStripTitle } from "../../issue/words/strip-words.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { Strip, StripSide } from "../../strip/strip.ts";
 import type { Scene } from "../scene.ts";
@@ -23,11 +24,10 @@ export function sideScene(strip: Strip, side: StripSide, look: StripLook = {}): 
 
 /** What a drawing of a strip, or of one side of it, is called, and what it shows for those who cannot see it. */
 export function stripNames(strip: Strip, axis?: Axis): SceneNames {
-  const patterns = strip.patterns.map(({ letter, title }) => `${letter} ${title}`).join(", ");
   return {
     id: ["strip", strip.slug, strip.notebook.slug, ...(axis === undefined ? [] : [axis])].join("-"),
-    title: `${strip.title} for ${strip.notebook.title}${axis === undefined ? "" : `, ${axis}`}`,
-    description: `A ruler in true size with the marks of ${patterns}.`,
+    title: sayStripTitle(strip.title, strip.notebook.title, axis),
+    description: sayStripDrawing(strip.patterns),
   };
 }
 

@@ -88,6 +88,8 @@ export const ROLE_STYLES: Readonly<Record<Role, Style>> = {
   fold: { ...LINE, width: 0.15, dash: [2, 1] },
   joint: { ...LINE, width: 0.15, fill: COLOURS.ink },
   lane: { ...LINE, width: 0.35 },
+  "lane-cap": { ...LINE, width: 0.8 },
+  "page-end": { ...LINE, stroke: "none", width: 0, fill: COLOURS.moss },
   "lane-bar": { ...LINE, width: 0.8 },
   "lane-rail": { ...LINE, width: 0.25 },
   "lane-text": LINE,

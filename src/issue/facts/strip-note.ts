@@ -26,12 +26,21 @@ export type LeftOut = { readonly pattern: string } & (
     }
 );
 
-export type StripNote = {
-  /** The lanes do not fit the width that the recipe asks for, so the strip is drawn wider. */
-  readonly kind: "too-narrow";
-  /** In millimetres: as asked for, and as drawn. */
-  readonly width: number;
-  readonly needs: number;
-  /** The lanes of both sides. */
-  readonly lanes: readonly number[];
-};
+export type StripNote =
+  | {
+      /** The lanes and the key do not fit the width that the recipe asks for, so the strip is drawn wider. */
+      readonly kind: "too-narrow";
+      /** In millimetres: as asked for, and as drawn. */
+      readonly width: number;
+      readonly needs: number;
+      /** The lanes of both sides. */
+      readonly lanes: readonly number[];
+    }
+  | {
+      /** There is no pocket that holds the strip and lies inside the cover, or on a sheet. */
+      readonly kind: "no-pocket";
+      readonly lacks: "width" | "length" | "sheet";
+      /** In millimetres: of the pocket, and what there is. */
+      readonly needs: number;
+      readonly room: number;
+    };

@@ -1,4 +1,6 @@
 /** The sentence for each thing that a strip had to leave out. */
+
+import { roundedMm } from "../../measure/length.ts";
 import type { LeftOut, StripNote } from "../facts/strip-note.ts";
 import { asSentence, nounFor } from "./say-count.ts";
 import { sayMisfit } from "./say-misfit.ts";
@@ -22,8 +24,21 @@ function lanesWords(lanes: number): string {
   return lanes === 1 ? "the one lane is" : `all ${lanes} lanes are`;
 }
 
-/** One plain sentence, with a hint that can be acted on. */
-export function sayStripNote({ width, needs, lanes }: StripNote): string {
-  const counted = lanes.join(" and ");
-  return `A width of ${width} mm has no room for ${counted} lanes, so the strip is ${needs} mm wide. Ask for fewer lanes, or fold the strip.`;
+/** What is so, with a hint that can be acted on. */
+export function sayStripNote(note: StripNote): string {
+  if (note.kind === "no-pocket") return sayNoPocket(note);
+  const { width, needs, lanes } = note;
+  return `A width of ${width} mm has no room for ${lanes.join(" and ")} lanes with their key, so the strip is ${needs} mm wide. Ask for fewer lanes, or fold the strip.`;
+}
+
+function sayNoPocket({ lacks, needs, room }: Extract<StripNote, { kind: "no-pocket" }>): string {
+  const [asked, had] = [roundedMm(needs), roundedMm(room)];
+  switch (lacks) {
+    case "width":
+      return `There is no pocket: it would be ${asked} mm wide, and the cover has room for ${had} mm. Ask for fewer lanes, or fold the strip.`;
+    case "length":
+      return `There is no pocket: to hold the strip it has to be ${asked} mm long, and there is room for ${had} mm. Keep the strip under the elastic.`;
+    case "sheet":
+      return `There is no pocket: its pattern is ${asked} mm high, which is more than the sheet has room for. Print on larger paper.`;
+  }
 }

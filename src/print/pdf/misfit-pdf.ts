@@ -4,6 +4,7 @@ import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts
 import { gridMarks } from "../../draw/page/grid-marks.ts";
 import type { TextMark } from "../../draw/scene.ts";
 import { sayMisfit } from "../../issue/words/say-misfit.ts";
+import { sayMisfitHeading } from "../../issue/words/sheet-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { MisfitPlan } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
@@ -33,7 +34,7 @@ function misfitSheet({ plan, recipe, notebook }: MisfitQuestion, title: string):
   const place = pagePlace(notebook, 0);
   const { width, height } = place.paper;
   const room = width - 2 * MARGIN;
-  const heading = `${recipe.title} does not fit ${notebook.title}`;
+  const heading = sayMisfitHeading(recipe.title, notebook.title);
   const headingLines = breakLines(heading, HEADING.size, room);
   const headingEnd = MARGIN + headingLines.length * HEADING.size * LINE_STEP;
   const lines = breakLines(sayMisfit(plan.misfit), WORDS.size, room);

@@ -1,5 +1,6 @@
 /** A notebook's whole book on paper: the contents, and then every pattern that fits, each page in true size. */
 import type { Rect } from "../../draw/geometry/rect.ts";
+import { sayPageSide } from "../../issue/words/sheet-words.ts";
 import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { type PaperSize, paperSize } from "../../notebook/paper.ts";
@@ -62,7 +63,9 @@ export function bookSheets(question: BookQuestion): BookSheets {
     const scenes = pageScenes(pages, "counts");
     const sheets = scenes.map((scene, index) => {
       const side = plan.pages[index]?.side ?? "single";
-      const beside = [...(side === "single" ? [] : [`${side} page`]), notebook.title].join(" · ");
+      const beside = [...(side === "single" ? [] : [sayPageSide(side)]), notebook.title].join(
+        " · ",
+      );
       return framedSheet({ scene, title: recipe.title, beside, paper, area });
     });
     return { ...entry, sheets };

@@ -4,6 +4,7 @@ import type { Rect } from "../../draw/geometry/rect.ts";
 import { shortened } from "../../draw/label/text-block.ts";
 import type { Mark, TextMark } from "../../draw/scene.ts";
 import { textWidth } from "../../draw/text-width.ts";
+import { sayFurtherTitle, sayMisfitRow } from "../../issue/words/sheet-words.ts";
 import type { PaperSize } from "../../notebook/paper.ts";
 import { type ContentsRow, type FlownRow, flowRows } from "./contents-flow.ts";
 import type { Sheet, SheetLink, SheetPart } from "./sheet.ts";
@@ -36,7 +37,7 @@ export function contentsSheets(question: ContentsQuestion): readonly Sheet[] {
       return column ? [{ ...one, ...column, y: area.y + HEAD + one.y, first: count }] : [];
     });
     return {
-      title: index === 0 ? title : `${title} (${index + 1})`,
+      title: sayFurtherTitle(title, index + 1),
       ...paper,
       parts: [...headParts(question), ...lying.map(rowPart), leaders(lying)],
       links: lying.flatMap(rowLinks),
@@ -95,7 +96,7 @@ function rowPart(lying: LyingRow): SheetPart {
 
 /** A title that is too long for its column ends in an ellipsis. */
 function titleOf({ row, width }: LyingRow): string {
-  const text = row.kind === "misfit" ? `${row.title}: does not fit` : row.title;
+  const text = row.kind === "misfit" ? sayMisfitRow(row.title) : row.title;
   return shortened(text, SIZE, width - 10);
 }
 

@@ -1,6 +1,7 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
 import { cropMarks } from "../../draw/print-marks/crop-marks.ts";
 import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
+import { saySheetTitle } from "../../issue/words/sheet-words.ts";
 import { type PaperSize, paperSize, sidewise } from "../../notebook/paper.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import { turned } from "./pack.ts";
@@ -15,11 +16,13 @@ export interface ImposeQuestion {
   readonly paper: PrinterPaper;
   readonly margin?: PrinterMargin;
   readonly printer?: PrinterCorrection;
+  /** What there is to say on each sheet, a paragraph each. */
+  readonly notes?: readonly string[];
 }
 
 export interface Imposed {
   readonly sheets: readonly Sheet[];
-  /** What is too large for a sheet, or was an extra without room. */
+  /** What is too large for a sheet. */
   readonly leftOut: readonly SheetPiece[];
 }
 
@@ -55,8 +58,8 @@ function better(first: Imposition, second: Imposition): Imposition {
 }
 
 function placedOn(paper: PaperSize, question: ImposeQuestion): Imposition {
-  const { pieces, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
-  const layout = sheetLayout({ paper, margin, printer, isCut: pieces.length > 0 });
+  const { pieces, margin = SAFE_MARGIN, printer = NO_STRETCH, notes = [] } = question;
+  const layout = sheetLayout({ paper, margin, printer, notes, isCut: pieces.length > 0 });
   return { paper, layout, ...placePieces(pieces, layout) };
 }
 
@@ -75,7 +78,7 @@ function sheetOf(
   index: number,
 ): Sheet {
   const { title, pieces } = question;
-  const heading = count === 1 ? title : `${title} (${index + 1} of ${count})`;
+  const heading = saySheetTitle(title, index + 1, count);
   const lying = pieces.flatMap((piece, at) => {
     const place = places[at];
     return place?.sheet === index ? [{ piece, place }] : [];

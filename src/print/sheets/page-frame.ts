@@ -1,9 +1,9 @@
 /** A page of the book on the keeper's own paper: the pattern's name, the page in true size with its counts, and a number. */
 import type { Rect } from "../../draw/geometry/rect.ts";
 import type { Scene, TextMark } from "../../draw/scene.ts";
+import { ACTUAL_SIZE } from "../../issue/words/sheet-words.ts";
 import type { PaperSize } from "../../notebook/paper.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";
-import { ACTUAL_SIZE } from "./sheet-notes.ts";
 
 const TITLE = { size: 4.2, baseline: 3.6, height: 8 };
 const FOOT = { size: 2.3, height: 5 };

@@ -1,6 +1,7 @@
 /** A pattern's pages on paper of the notebook's own size: nothing but what is drawn, and where the dots are. */
 import { pageScene } from "../../draw/page/page-scene.ts";
 import type { Scene } from "../../draw/scene.ts";
+import { sayPageSide } from "../../issue/words/sheet-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
@@ -46,7 +47,8 @@ export function pageScenes(
     const drawing = { plan: alone, notebook, recipe, options };
     const drawn = drawings && { drawn: drawings.page(page, drawing) };
     const scene = pageScene({ ...drawing, ...drawn });
-    if (plan.pages.length === 1) return scene;
-    return { ...scene, id: `${scene.id}-${index + 1}`, title: `${scene.title}, ${page.side} page` };
+    if (plan.pages.length === 1 || page.side === "single") return scene;
+    const title = `${scene.title}, ${sayPageSide(page.side)}`;
+    return { ...scene, id: `${scene.id}-${index + 1}`, title };
   });
 }

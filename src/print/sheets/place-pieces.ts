@@ -1,4 +1,4 @@
-/** Where pieces go on sheets: the room for crop marks around them, and extras only where they need no further sheet. */
+/** Where pieces go on sheets: the room for crop marks around them. */
 import type { Rect } from "../../draw/geometry/rect.ts";
 import { CROP_ROOM } from "../../draw/print-marks/crop-marks.ts";
 import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
@@ -24,21 +24,18 @@ export interface PieceRoom {
   readonly spared: readonly Rect[];
 }
 
-/** Places for pieces and, where they cost no sheet, extras: in their order or the longest first, whichever takes fewer sheets. */
+/** Places for pieces: in their order or the longest first, whichever takes fewer sheets. */
 export function placePieces(pieces: readonly SheetPiece[], room: PieceRoom): PiecePlaces {
   const sizes = pieces.map(sizeOf);
-  const indices = [...pieces.keys()];
-  const own = indices.filter((index) => !pieces[index]?.isExtra);
+  const own = [...pieces.keys()];
   const longestFirst = own.toSorted((a, b) => longest(sizes[b]) - longest(sizes[a]) || a - b);
   const [best] = roomsOf(room)
     .flatMap((one) => [own, longestFirst].map((order) => packInOrder(order, sizes, one)))
-    .toSorted((a, b) => b.places.size - a.places.size || sheetCount(a) - sheetCount(b));
-  const chosen = indices
-    .filter((index) => pieces[index]?.isExtra)
-    .reduce((before, extra) => withExtra(before, extra, sizes), best ?? NOTHING);
+    .toSorted((a, b) => b.size - a.size || sheetCount(a) - sheetCount(b));
+  const places: Packing = best ?? new Map();
   return {
-    places: pieces.map((piece, index) => inMillimetres(piece, chosen.places.get(index))),
-    count: sheetCount(chosen),
+    places: pieces.map((piece, index) => inMillimetres(piece, places.get(index))),
+    count: sheetCount(places),
   };
 }
 
@@ -47,33 +44,23 @@ function roomsOf({ area, taken, spared }: PieceRoom): readonly Room[] {
   return [[...taken, ...spared], taken].map((none) => roomOf(inward(area), none.map(outward)));
 }
 
-/** Pieces by their index, packed in one order into sheets like `room`; what found no place is not in `places`. */
-interface Packing {
-  readonly order: readonly number[];
-  readonly room: Room;
-  readonly places: ReadonlyMap<number, Packed>;
-}
-
-const NOTHING: Packing = { order: [], room: [], places: new Map() };
+/** Pieces by their index; what found no place is not in it. */
+type Packing = ReadonlyMap<number, Packed>;
 
 function packInOrder(order: readonly number[], sizes: readonly Size[], room: Room): Packing {
   const packed = pack(
     order.flatMap((index) => sizes[index] ?? []),
     room,
   );
-  const places = order.flatMap((index, at) => {
-    const place = packed[at];
-    return place ? [[index, place] as const] : [];
-  });
-  return { order, room, places: new Map(places) };
+  return new Map(
+    order.flatMap((index, at) => {
+      const place = packed[at];
+      return place ? [[index, place] as const] : [];
+    }),
+  );
 }
 
-function withExtra(before: Packing, extra: number, sizes: readonly Size[]): Packing {
-  const after = packInOrder([...before.order, extra], sizes, before.room);
-  return after.places.has(extra) && sheetCount(after) <= sheetCount(before) ? after : before;
-}
-
-function sheetCount({ places }: Packing): number {
+function sheetCount(places: Packing): number {
   return Math.max(0, ...[...places.values()].map(({ sheet }) => sheet + 1));
 }
 

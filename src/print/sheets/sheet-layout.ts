@@ -3,12 +3,17 @@ import type { Rect } from "../../draw/geometry/rect.ts";
 import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts";
 import { BAR, BAR_DEPTH, sheetBars } from "../../draw/print-marks/scale-bars.ts";
 import type { TextMark } from "../../draw/scene.ts";
+import {
+  ACTUAL_SIZE,
+  BAR_WORDS,
+  sayBarNames,
+  saySheetNotes,
+} from "../../issue/words/sheet-words.ts";
 import type { PaperSize } from "../../notebook/paper.ts";
 import type { PrinterCorrection } from "../printer-correction.ts";
 import type { PieceRoom } from "./place-pieces.ts";
 import { type PrinterMargin, safeArea } from "./printer-paper.ts";
 import type { SheetPart } from "./sheet.ts";
-import { ACTUAL_SIZE, barNames, sheetNotes } from "./sheet-notes.ts";
 
 const TITLE = { size: 4.2, baseline: 3.6, height: 7 };
 const SAID = { size: 2.9 };
@@ -16,12 +21,17 @@ const NOTE = { size: 2.3, between: 0.9 };
 /** Between the bars and what is beside them. */
 const SPACE = 3;
 
+/** What the upright bar takes from the width of a sheet. */
+export const BAR_ASIDE = BAR_DEPTH + SPACE;
+
 export interface LayoutQuestion {
   readonly paper: PaperSize;
   readonly margin: PrinterMargin;
   readonly printer: PrinterCorrection;
   /** Are pieces cut out of it? */
   readonly isCut: boolean;
+  /** What else there is to say, a paragraph each. */
+  readonly notes: readonly string[];
 }
 
 export interface SheetLayout extends PieceRoom {
@@ -31,35 +41,36 @@ export interface SheetLayout extends PieceRoom {
 }
 
 /** Title and the word on size at the top; the bars at the left and the bottom; the notes beside them. */
-export function sheetLayout({ paper, margin, printer, isCut }: LayoutQuestion): SheetLayout {
+export function sheetLayout(question: LayoutQuestion): SheetLayout {
+  const { paper, margin, printer, isCut } = question;
   const area = safeArea(paper, margin, printer);
   const bottom = area.y + area.height;
   const right = area.x + area.width;
   const notesX = area.x + BAR + 2 * SPACE;
-  const notes = sheetNotes(printer, isCut).map((note) =>
-    breakLines(note, NOTE.size, right - notesX),
-  );
+  const said = [...question.notes, ...saySheetNotes(BAR, printer, isCut)];
+  const notes = said.map((note) => breakLines(note, NOTE.size, right - notesX));
   const notesTop = bottom - notesHeight(notes);
-  const bars = sheetBars({ corner: { x: area.x, y: bottom }, names: barNames(paper) });
+  const bars = sheetBars({
+    corner: { x: area.x, y: bottom },
+    names: sayBarNames(paper.width > paper.height),
+  });
   return {
     area,
     taken: [
       { ...area, height: TITLE.height },
-      { x: area.x, y: bottom - BAR, width: BAR_DEPTH + SPACE, height: BAR },
+      { x: area.x, y: bottom - BAR, width: BAR_ASIDE, height: BAR },
       rectTo(area.x, bottom - BAR_DEPTH - SPACE, area.x + BAR + SPACE, bottom),
       rectTo(notesX, notesTop - SPACE, right, bottom),
     ],
     // All pieces begin at one line if the room above the upright bar is not needed.
-    spared: [{ ...area, width: BAR_DEPTH + SPACE }],
+    spared: [{ ...area, width: BAR_ASIDE }],
     head: (title) => headParts(area, title),
     foot: [
-      { kind: "figure", description: BARS_DESCRIPTION, marks: bars },
+      { kind: "figure", description: BAR_WORDS.description(BAR), marks: bars },
       ...noteParts(notes, notesX, notesTop),
     ],
   };
 }
-
-const BARS_DESCRIPTION = `A bar of ${BAR} mm across and one down, which meet in a corner.`;
 
 function headParts(area: Rect, title: string): readonly SheetPart[] {
   const line = { kind: "text", role: "heading", y: area.y + TITLE.baseline } as const;

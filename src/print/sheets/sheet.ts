@@ -45,8 +45,6 @@ export interface SheetPiece {
   readonly scene: Scene;
   /** Where it is cut: along its frame, with crop marks, or along lines of its own. */
   readonly cut: "frame" | "own";
-  /** Only printed where it needs no further sheet. */
-  readonly isExtra?: boolean;
 }
 
 /** An entry of the list that a reader shows beside the pages. */

@@ -29,6 +29,7 @@ export function makeStripView(pair: StripPair, sources: StripSources): StripView
   const { length, width } = finishedSize(strip);
   const cards = copyingCard(strip);
   const card = cardScene(strip);
+  const sheets = stripPictures(strip, sources);
   const labelsIn = (pattern: string) => labelsInPattern(pattern, pair.notebook, planner);
   return {
     stripSvg: write(drawing),
@@ -43,9 +44,9 @@ export function makeStripView(pair: StripPair, sources: StripSources): StripView
       const told = cards[index];
       return told ? [stripSideView(side, told, { strip, write, labelsIn })] : [];
     }),
-    sheets: stripPictures(strip, sources),
+    sheets,
     closing: CLOSING_STEPS.map(cardLine),
-    notes: stripNotes(strip).map(sayStripNote),
+    notes: [...stripNotes(strip).map(sayStripNote), ...sheets.notes],
   };
 }
 

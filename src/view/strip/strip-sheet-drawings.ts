@@ -2,6 +2,7 @@
 import { formatNumber } from "../../draw/geometry/path-data.ts";
 import { finishedSize } from "../../draw/strip/strip-body.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
+import { sayStripNote } from "../../issue/words/say-strip-note.ts";
 import {
   correctionFor,
   NO_STRETCH,
@@ -22,7 +23,7 @@ export function stripPictures(
   }: { readonly write: WriteSvg; readonly printer?: PrinterCorrection },
 ): StripSheetsView {
   const question = { title: strip.title, strips: [strip], paper: "A4", printer } as const;
-  const { sheets, leftOut } = stripSheets(question);
+  const { sheets, notes } = stripSheets(question);
   const id = `sheet-${strip.slug}-${strip.notebook.slug}`;
   return {
     svgs: sheets.map((sheet, index) =>
@@ -30,7 +31,8 @@ export function stripPictures(
     ),
     isWide: sheets.some(({ width, height }) => width > height),
     isJoined: finishedSize(strip).length > longestPiece(question),
-    hasPocket: !leftOut.some(({ isExtra }) => isExtra),
+    hasPocket: notes.length === 0,
+    notes: notes.map(sayStripNote),
   };
 }
 

@@ -72,6 +72,8 @@ export interface StripSheetsView {
   /** Is the strip printed in parts that are joined? */
   readonly isJoined: boolean;
   readonly hasPocket: boolean;
+  /** What there is to know of them, such as why there is no pocket. */
+  readonly notes: readonly string[];
 }
 
 /** A strip on a notebook, finished. Plain JSON: it is kept on disk between builds. */

@@ -1,0 +1,62 @@
+/** What sheets of paper say about themselves: how they are printed, checked, corrected and cut. */
+import type { Axis } from "../../measure/axis.ts";
+import { CUTTING_CAUTION } from "./cutting-caution.ts";
+
+/** The one thing that must not be missed. */
+export const ACTUAL_SIZE = "Print at 100 % (actual size)";
+
+/** What is written on the bars that a sheet is checked with. */
+export const BAR_WORDS = {
+  card: "bank card",
+  length: (mm: number) => `${mm} mm`,
+  description: (mm: number) => `A bar of ${mm} mm across and one down, which meet in a corner.`,
+} as const;
+
+/** What the bars along the bottom and the left of a sheet run along, as `printer` in book.yaml names it. */
+export function sayBarNames(isWide: boolean): Readonly<Record<Axis, string>> {
+  const [short, long] = ["short side: x", "long side: y"];
+  return isWide ? { across: long, down: short } : { across: short, down: long };
+}
+
+/** The notes beside the bars, a paragraph each. */
+export function saySheetNotes(
+  bar: number,
+  printer: { readonly x: number; readonly y: number },
+  isCut: boolean,
+): readonly string[] {
+  return [
+    `Measure both bars first: each is ${bar} mm long. A bank card laid into their corner reaches to the long ticks.`,
+    `Where a bar is off, enter its length on the measure page; a publisher writes ${bar} divided by it into book.yaml. ${sayCorrection(printer)}`,
+    ...(isCut ? [CUTTING_CAUTION.words] : []),
+  ];
+}
+
+function sayCorrection({ x, y }: { readonly x: number; readonly y: number }): string {
+  if (x === 1 && y === 1) return "Now x and y are 1.";
+  return `This sheet is stretched by x ${x} and y ${y}: multiply by these.`;
+}
+
+/** The title of one of several sheets. */
+export function saySheetTitle(title: string, number: number, count: number): string {
+  return count === 1 ? title : `${title} (${number} of ${count})`;
+}
+
+/** The title of a further sheet of a list. */
+export function sayFurtherTitle(title: string, number: number): string {
+  return number === 1 ? title : `${title} (${number})`;
+}
+
+/** Which page of a spread a sheet shows. */
+export function sayPageSide(side: "left" | "right"): string {
+  return `${side} page`;
+}
+
+/** A line of a book's contents for a pattern without a page. */
+export function sayMisfitRow(title: string): string {
+  return `${title}: does not fit`;
+}
+
+/** The heading of the page that says why a pattern has none. */
+export function sayMisfitHeading(pattern: string, notebook: string): string {
+  return `${pattern} does not fit ${notebook}`;
+}

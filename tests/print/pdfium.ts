@@ -1,0 +1,47 @@
+/** What PDFium, the reader inside of Chromium, draws of a PDF: a second opinion beside poppler's. */
+import { PDFiumLibrary } from "@hyzyla/pdfium";
+import { PNG } from "pngjs";
+import { readPicture } from "./poppler.ts";
+
+/** A page in grey: 0 is black, 255 white. */
+export interface GreyPicture {
+  readonly greyAt: (x: number, y: number) => number;
+  /** Pixels per millimetre. */
+  readonly across: number;
+  readonly down: number;
+}
+
+interface Paper {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The first page of a file at so many dots per inch or a little more: PDFium stretches a page to whole points. */
+export async function drawnByPdfium(
+  pdf: Uint8Array,
+  dpi: number,
+  paper: Paper,
+): Promise<GreyPicture> {
+  const library = await PDFiumLibrary.init();
+  const document = await library.loadDocument(pdf);
+  try {
+    const page = document.getPage(0);
+    const { width, height, data } = await page.render({ scale: dpi / 72, render: "bitmap" });
+    const perPixel = data.length / (width * height);
+    return {
+      greyAt: (x, y) => data[(y * width + x) * perPixel] ?? 255,
+      across: width / paper.width,
+      down: height / paper.height,
+    };
+  } finally {
+    document.destroy();
+    library.destroy();
+  }
+}
+
+/** The same by poppler. */
+export async function drawnByPoppler(pdf: Uint8Array, dpi: number): Promise<GreyPicture> {
+  const { width, data } = PNG.sync.read(readPicture(pdf, dpi));
+  const perMm = dpi / 25.4;
+  return { greyAt: (x, y) => data[(y * width + x) * 4] ?? 255, across: perMm, down: perMm };
+}
