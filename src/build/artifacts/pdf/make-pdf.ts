@@ -1,6 +1,6 @@
 /** Makes one PDF file of a book. */
 import { cardScene } from "../../../draw/card/card-scene.ts";
-import type { PrintFonts } from "../../../print/pdf/font/print-fonts.ts";
+import type { FontLists } from "../../../print/pdf/font/print-font.ts";
 import { misfitPdf } from "../../../print/pdf/misfit-pdf.ts";
 import {
   bookPdf,
@@ -20,11 +20,7 @@ const LANGUAGE = "en";
 const BOOK_PAPER = "A4";
 
 /** The bytes: the same for the same content. */
-export function makePdf(
-  file: PdfFile,
-  context: PdfContext,
-  fonts: PrintFonts,
-): Promise<Uint8Array> {
+export function makePdf(file: PdfFile, context: PdfContext, fonts: FontLists): Promise<Uint8Array> {
   const { planner, content, drawings } = context;
   const { printer } = content.book;
   const settings = { fonts, language: LANGUAGE, ...(printer ? { printer } : {}) };
