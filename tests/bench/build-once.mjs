@@ -1,4 +1,4 @@
-/** Builds the book once and tells what it took: `node build-once.mjs CONTENT OUTPUT MEMO [DEVICE]`, with a switch for a device. */
+/** Builds the book once and tells what it took: `node build-once.mjs CONTENT OUTPUT CACHE [DEVICE]`, with a switch for a device. */
 import { loadEngine, PROJECT } from "../../src/build/bundle/bundle-engine.mjs";
 import { switchFor } from "./devices.mjs";
 import { tellCost } from "./tell-cost.mjs";

@@ -1,4 +1,4 @@
-/** Serves a book and edits one recipe again and again, with and without a device, turn about: `node edit-pairs.mjs CONTENT MEMO DEVICE`. */
+/** Serves a book and edits one recipe again and again, with and without a device, turn about: `node edit-pairs.mjs CONTENT CACHE DEVICE`. */
 import { appendFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";

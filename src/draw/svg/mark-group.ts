@@ -42,14 +42,14 @@ function isOneGroup(a: Mark, b: Mark): boolean {
 }
 
 /** A shape before it is known what it shares. */
-interface Drawn extends Pick<SvgElement, "name" | "text"> {
+interface DrawnMark extends Pick<SvgElement, "name" | "text"> {
   readonly attributes: Attributes;
   readonly place: Attributes;
 }
 
 /** The shapes of one group. Numbers that follow one another in one size become one element. */
-function elementsOf(marks: readonly Mark[], penScale: number): readonly Drawn[] {
-  const drawn: Drawn[] = [];
+function elementsOf(marks: readonly Mark[], penScale: number): readonly DrawnMark[] {
+  const drawn: DrawnMark[] = [];
   let run: [TextMark, ...TextMark[]] | undefined;
   const endRun = () => {
     if (run) drawn.push(numbersElement(run, attributesOf(run[0], penScale)));
@@ -80,7 +80,7 @@ function attributesOf(mark: Mark, penScale: number): Attributes {
   };
 }
 
-function markElement(mark: Mark, attributes: Attributes): Drawn {
+function markElement(mark: Mark, attributes: Attributes): DrawnMark {
   if (mark.kind === "path") return { name: "path", attributes, place: { d: mark.d }, text: "" };
   return { name: "text", attributes, place: textPlace(mark), text: xmlText(mark.text) };
 }
@@ -89,7 +89,7 @@ function markElement(mark: Mark, attributes: Attributes): Drawn {
 function numbersElement(
   numbers: readonly [TextMark, ...TextMark[]],
   attributes: Attributes,
-): Drawn {
+): DrawnMark {
   if (numbers.length === 1) return markElement(numbers[0], attributes);
   const run = numberRun(numbers);
   return { name: "text", attributes, place: runPlace(numbers[0].size, run), text: run.text };
@@ -99,7 +99,7 @@ function numbersElement(
 const PLACES: ReadonlySet<string> = new Set(["x", "y", "d", "transform"]);
 
 /** Moves what all shapes have in common to their group; a shape by itself needs none. */
-function shareAttributes(drawn: readonly Drawn[]): SvgGroup {
+function shareAttributes(drawn: readonly DrawnMark[]): SvgGroup {
   const [first, ...others] = drawn;
   if (!first || others.length === 0) return { shared: {}, elements: drawn.map(wholeElement) };
   const shared = {
@@ -122,7 +122,7 @@ function shareAttributes(drawn: readonly Drawn[]): SvgGroup {
   };
 }
 
-function wholeElement({ name, attributes, place, text }: Drawn): SvgElement {
+function wholeElement({ name, attributes, place, text }: DrawnMark): SvgElement {
   return { name, attributes: { ...attributes, ...place }, text };
 }
 

@@ -3,9 +3,9 @@ import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { NearFit } from "../../issue/facts/near-fit.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { Binding } from "../../notebook/notebook.ts";
-import type { Area, Attempt } from "../../recipe/recipe.ts";
+import { areaAt, areasAlong, type PlacedArea } from "../../recipe/area-tree.ts";
+import type { Attempt } from "../../recipe/recipe.ts";
 import { type SameName, sameNames, splitsNaming } from "../layout/same-names.ts";
-import type { Side } from "../plan.ts";
 import {
   clashSeries,
   type Edited,
@@ -25,10 +25,11 @@ export function editsAt(attempt: Attempt, misfit: Misfit, binding: Binding): rea
       return looserName(attempt, misfit);
     case "margin-clash": {
       const { side, path } = misfit;
-      const area = areasAlong(attempt, side, path).at(-1)?.area;
+      const area = areaAt(attempt, misfit);
       return area ? clashSeries({ attempt, area, path, side, binding }, misfit) : [];
     }
     case "too-much":
+    case "beyond-years":
       return [];
   }
 }
@@ -39,7 +40,7 @@ function shortSeries(
   { side, axis, path }: Extract<Misfit, { kind: "split-too-short" | "area-too-small" }>,
   binding: Binding,
 ): readonly Series[] {
-  const around = areasAlong(attempt, side, path).reverse();
+  const around = areasAlong(attempt, { side, path }).toReversed();
   return [
     ...around.flatMap(({ area, path }) => {
       const spot = { attempt, area, path, side, binding };
@@ -62,10 +63,10 @@ export function seriesOf(attempt: Attempt, fact: NearFit, binding: Binding): Ser
     const name = sameNames(attempt).find((one) => one.name === fact.name);
     return name ? nameSeries(attempt, name).flat().filter(isAlike) : [];
   }
-  const { side, path } = fact;
-  const found = areasAlong(attempt, side, path).at(-1);
+  const { side } = fact;
+  const found = areasAlong(attempt, fact).at(-1);
   if (!found) return [];
-  const spot = { attempt, area: found.area, path: found.path, side, binding };
+  const spot = { attempt, ...found, side, binding };
   if (fact.kind === "leave-out-margin") {
     const keys = [fact.key, ...fact.stays];
     return clashSeries(spot, { keys, paperSide: fact.paperSide }).flat().filter(isAlike);
@@ -84,7 +85,7 @@ function placeOf(fact: NearFit): string {
 /** Names with a minimum that more than one split asks for, one of them along the axis where something lacks steps. */
 function sharedNames(
   attempt: Attempt,
-  around: readonly { readonly area: Area }[],
+  around: readonly PlacedArea[],
   axis: Axis,
 ): readonly SameName[] {
   const along = around.map(({ area }) => area.split).filter((split) => split?.axis === axis);
@@ -92,24 +93,4 @@ function sharedNames(
     const users = splitsNaming(attempt, name);
     return min > 1 && users.length > 1 && users.some((split) => along.includes(split));
   });
-}
-
-/** The areas from the page in to the one that a path names; a split's own name ends the walk. */
-function areasAlong(attempt: Attempt, side: Side, path: string): { area: Area; path: string }[] {
-  let area: Area | undefined = pageOf(attempt, side);
-  const found = [{ area, path: "" }];
-  let so = "";
-  for (const part of path === "" ? [] : path.split(".")) {
-    so = so === "" ? part : `${so}.${part}`;
-    if (part === "columns" || part === "rows") continue;
-    area = area.split?.tracks[Number(part)]?.area;
-    if (!area) break;
-    found.push({ area, path: so });
-  }
-  return found;
-}
-
-function pageOf(attempt: Attempt, side: Side): Area {
-  if (attempt.kind === "page") return attempt.page;
-  return side === "right" ? attempt.right : attempt.left;
 }

@@ -15,9 +15,12 @@ const MOST_CHANGES = 6;
 const MOST_EDITS = 3;
 
 /** Changes of one attempt each, those that change the least first. */
-export function nearFits(recipe: Recipe, notebook: Notebook): readonly Change[] {
+export function nearFits(
+  { attempts }: Pick<Recipe, "attempts">,
+  notebook: Notebook,
+): readonly Change[] {
   const budget = newBudget(MOST_NEAR_WORK);
-  const found = recipe.attempts.flatMap((attempt, index): readonly Found[] =>
+  const found = attempts.flatMap((attempt, index): readonly FoundChange[] =>
     repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({
       attempt: index,
       edits: tidyEdits(edits, {
@@ -42,19 +45,19 @@ function fitsWith(notebook: Notebook, budget: Budget): (attempt: Attempt) => boo
 }
 
 /** Of changes that come to the same edits, the first. */
-function withoutTwins(found: readonly Found[]): readonly Found[] {
-  const keyOf = ({ attempt, edits }: Found) =>
+function withoutTwins(found: readonly FoundChange[]): readonly FoundChange[] {
+  const keyOf = ({ attempt, edits }: FoundChange) =>
     JSON.stringify([attempt, edits.map(({ fact }) => fact)]);
   return [...new Map(found.map((change) => [keyOf(change), change])).values()];
 }
 
-interface Found {
+interface FoundChange {
   readonly attempt: number;
   readonly edits: readonly Edited[];
 }
 
 /** Does the first change by itself do what the second one does with more edits? */
-function isWithin(first: Found, second: Found): boolean {
+function isWithin(first: FoundChange, second: FoundChange): boolean {
   const edits = second.edits.map(({ fact }) => JSON.stringify(fact));
   return (
     first.attempt === second.attempt &&

@@ -35,6 +35,16 @@ export function writeGalleryAddress(state: GalleryQuery): string {
   return entries.length === 0 ? "" : `#${new URLSearchParams(entries)}`;
 }
 
+/** What a change is to the history: another notebook is no step of its own, nor is a search that goes on. */
+export function galleryStep(next: GalleryQuery, before: GalleryQuery): "push" | "replace" {
+  const isOnly = (part: Partial<GalleryQuery>) =>
+    writeGalleryAddress({ ...before, ...part }) === writeGalleryAddress(next);
+  const isSearch = before.query !== "" && next.query !== "";
+  return isOnly({ notebook: next.notebook }) || (isSearch && isOnly({ query: next.query }))
+    ? "replace"
+    : "push";
+}
+
 /** What an address says. A place on the page such as `#week` says nothing. */
 export function readGalleryAddress(hash: string, known: Known): GalleryQuery {
   return readGalleryWords(new URLSearchParams(hash.replace(/^#/, "")), known);
