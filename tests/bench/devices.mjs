@@ -150,37 +150,6 @@ export const DEVICES = {
       ],
     ],
   },
-  "printed-drawings": {
-    measuredIn: "print",
-    edits: [
-      [
-        "src/print/sheets/drawing-cache.ts",
-        "pages.get(page) ??",
-        "(OFF ? undefined : pages.get(page)) ??",
-      ],
-      [
-        "src/print/sheets/drawing-cache.ts",
-        "strips.get(strip) ??",
-        "(OFF ? undefined : strips.get(strip)) ??",
-      ],
-    ],
-  },
-  "last-strip": {
-    measuredIn: "print",
-    edits: [
-      [
-        "src/build/artifacts/pdf/pdf-context.ts",
-        "if (last?.slugs !== slugs)",
-        "if (OFF || last?.slugs !== slugs)",
-      ],
-    ],
-  },
-  plans: {
-    measuredIn: "print",
-    edits: [
-      ["src/view/planner.ts", "plans.get(pattern) ??", "(OFF ? undefined : plans.get(pattern)) ??"],
-    ],
-  },
   "stale-pages": {
     measuredIn: "edit",
     edits: [

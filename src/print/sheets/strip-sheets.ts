@@ -6,7 +6,6 @@ import { stripPieces } from "../../draw/strip/strip-pieces.ts";
 import { paperSize, sidewise } from "../../notebook/paper.ts";
 import type { Strip } from "../../strip/strip.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
-import type { Drawings } from "./drawing-cache.ts";
 import { type Imposed, impose } from "./impose.ts";
 import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN, safeArea } from "./printer-paper.ts";
 import type { SheetPiece } from "./sheet.ts";
@@ -19,18 +18,16 @@ export interface StripsQuestion {
   /** Of each strip; 1 where left out. */
   readonly copies?: number;
   readonly look?: StripLook;
-  /** For who prints a strip more than once, in its usual look. */
-  readonly drawings?: Drawings;
   readonly margin?: PrinterMargin;
   readonly printer?: PrinterCorrection;
 }
 
 /** The sheets, and what is too large for one. A pocket is printed for each strip, not for each copy. */
 export function stripSheets(question: StripsQuestion): Imposed {
-  const { strips, copies = 1, look = {}, drawings } = question;
+  const { strips, copies = 1, look = {} } = question;
   const printable = longestPiece(question);
   const pieces = strips.flatMap((strip) => {
-    const scenes = drawings?.pieces(strip, printable) ?? stripPieces(strip, printable, look);
+    const scenes = stripPieces(strip, printable, look);
     const own = scenes.map((scene): SheetPiece => ({ scene, cut: "frame" }));
     return Array.from({ length: copies }, () => own).flat();
   });
