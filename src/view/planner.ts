@@ -17,18 +17,11 @@ export interface Planner {
   stripOn(strip: string, notebook: string): Strip;
 }
 
-/** Keeps the plans of one notebook at a time: who goes notebook by notebook plans each pattern once. */
+/** Each is worked out when it is asked for. */
 export function openPlanner(content: CatalogueData): Planner {
   const { recipe: recipeOf, notebook: notebookOf, strip: stripOf, when } = openCatalogue(content);
-  const plans = new Map<string, Plan>();
-  let planned = "";
-  const planOf = (pattern: string, notebook: string): Plan => {
-    if (notebook !== planned) plans.clear();
-    planned = notebook;
-    const plan = plans.get(pattern) ?? planPattern(recipeOf(pattern), notebookOf(notebook), when);
-    plans.set(pattern, plan);
-    return plan;
-  };
+  const planOf = (pattern: string, notebook: string): Plan =>
+    planPattern(recipeOf(pattern), notebookOf(notebook), when);
   const stripOn = (slug: string, notebook: string): Strip => {
     const recipe = stripOf(slug);
     const slugs = [...new Set([...recipe.across, ...recipe.down])];

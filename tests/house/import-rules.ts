@@ -54,6 +54,9 @@ const PACKAGES: readonly { readonly name: RegExp; readonly folders: readonly str
     folders: ["src/source", "src/notebook", "src/recipe", "site/script/lazy/reader"],
   },
   { name: /^(pdfkit|fontkit)/, folders: ["src/print/pdf", "site/script/lazy/print"] },
+  { name: /^bidi-js$/, folders: ["src/print/pdf"] },
+  { name: /^(devalue|github-slugger)$/, folders: ["src/build/pages"] },
+  { name: /^get-east-asian-width$/, folders: ["src/issue/report"] },
   { name: /^@(codemirror|lezer)\//, folders: ["site/script/lazy/editor"] },
 ];
 

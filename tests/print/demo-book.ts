@@ -4,7 +4,7 @@ import { loadContent } from "../../src/build/content/load-content.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { FittingPlan, Plan } from "../../src/plan/plan.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { FONT_FILES, type PrintFonts, readFonts } from "../../src/print/pdf/font/print-fonts.ts";
+import { FONT_FILES, readFonts } from "../../src/print/pdf/font/print-fonts.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { buildStrip } from "../../src/strip/build-strip.ts";
 import type { Strip } from "../../src/strip/strip.ts";
@@ -17,7 +17,7 @@ export function fontFile(name: string): Uint8Array {
 }
 
 /** The book's fonts. */
-export const FONTS: PrintFonts = readFonts({
+export const FONTS = readFonts({
   normal: FONT_FILES.normal.map(fontFile),
   bold: FONT_FILES.bold.map(fontFile),
 });

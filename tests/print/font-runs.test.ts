@@ -45,6 +45,7 @@ describe("the font of each part of a line", () => {
   });
 });
 
+/** The order is Chromium's own for text in an SVG, as it tells where each character lies. */
 describe("the parts of a line from left to right", () => {
   it.each<[string, readonly string[]]>([
     ["Bed 4", ["Bed 4"]],
@@ -53,6 +54,9 @@ describe("the parts of a line from left to right", () => {
     ["bed ערוגה 12 ראשונה, peas", ["bed ", "<" + " ראשונה", "12", "<ערוגה ", ", peas"]],
     ["12 ערוגה", ["12 ", "<ערוגה"]],
     ["ערוגה peas ערוגה", ["<ערוגה", " peas ", "<ערוגה"]],
+    ["ערוגה 4", ["4", "<ערוגה "]],
+    ["ערוגה 🌱 ראשונה", ["<ערוגה 🌱 ראשונה"]],
+    ["(ערוגה)", ["(", "<ערוגה", ")"]],
     ["", []],
   ])("of %j", (line, expected) => {
     const parts = directedParts(line);
@@ -64,5 +68,13 @@ describe("the parts of a line from left to right", () => {
       .toSorted()
       .join("");
     expect([...plain].toSorted()).toEqual([...line].toSorted());
+  });
+
+  it("show the other side of a bracket that is read from the right", () => {
+    expect(directedParts("ערוגה (4)")).toEqual([
+      { text: "(", isRightToLeft: true },
+      { text: "4", isRightToLeft: false },
+      { text: "ערוגה )", isRightToLeft: true },
+    ]);
   });
 });

@@ -1,9 +1,8 @@
-/** What the tests read of a glyph, beside what the printing reads. */
+/** What the tests read of a font, beside what the printing reads. */
 declare module "fontkit" {
   export interface Font {
-    getGlyph(id: number): {
-      readonly path: { toSVG(): string };
-      readonly advanceWidth: number;
-    };
+    readonly postscriptName: string;
+    readonly unitsPerEm: number;
+    glyphForCodePoint(codePoint: number): Glyph;
   }
 }

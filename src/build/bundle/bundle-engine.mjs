@@ -14,10 +14,10 @@ const KEPT_BUNDLES = 6;
 /**
  * Bundles the engine and imports it. `version` changes with every edit of the engine or of a package it uses;
  * an unchanged engine is imported once. `file` is where a second thread can import it from. Throws esbuild's own
- * error, with its formatted messages, on bad source.
+ * error, with its formatted messages, on bad source. `plugins` are esbuild's: the bench takes parts of the engine away.
  */
-export async function loadEngine() {
-  const code = await bundle();
+export async function loadEngine(plugins = []) {
+  const code = await bundle(plugins);
   const packages = await readFile(`${PROJECT}package-lock.json`);
   const version = createHash("sha256").update(code).update(packages).digest("hex").slice(0, 20);
   const file = `${CACHE}engine-${version}.mjs`;
@@ -26,7 +26,7 @@ export async function loadEngine() {
   return { version, file: address, ...(await import(address)) };
 }
 
-async function bundle() {
+async function bundle(plugins) {
   const result = await esbuild.build({
     absWorkingDir: PROJECT,
     entryPoints: ["src/build/engine.ts"],
@@ -39,6 +39,7 @@ async function bundle() {
     sourcemap: "inline",
     write: false,
     logLevel: "silent",
+    plugins,
   });
   return result.outputFiles[0].text;
 }

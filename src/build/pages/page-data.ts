@@ -1,4 +1,5 @@
 /** What the fit page and the recipe page know of the book: classic scripts, since a page on disk may load nothing else. */
+import { uneval } from "devalue";
 import type { MarkdownIt } from "markdown-it";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
@@ -7,7 +8,6 @@ import type { Cards } from "../../view/pattern/pattern-cards.ts";
 import type { SideFile } from "../artifacts/side-files.ts";
 import { patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
-import { scriptValue } from "./script-value.ts";
 import { searchIndex } from "./search-index.ts";
 
 /** The book's checked content for the page's engine, and the recipes as written for the desk. */
@@ -53,7 +53,10 @@ export function galleryFiles(
   ];
 }
 
-/** A script that gives plain data to the page under a name. */
+/**
+ * A script that gives plain data to the page under a name. What stands in it in several places, as the area of a
+ * repeated track does, is one thing again: the engine edits a recipe by its parts.
+ */
 export function pageScript(name: string, data: unknown): string {
-  return `window.${name}=${scriptValue(data)};\n`;
+  return `window.${name}=${uneval(data)};\n`;
 }

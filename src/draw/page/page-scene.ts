@@ -24,8 +24,6 @@ export interface PageDrawing {
   /** For the title and the margins; a plan by itself is drawn without them. */
   readonly recipe?: Recipe;
   readonly options?: PageOptions;
-  /** What `drawPages` gave for the same pages, where it was asked before. */
-  readonly drawn?: DrawnPages;
 }
 
 /** Everything is shown unless it is switched off. */
@@ -41,8 +39,10 @@ export interface PageOptions {
 
 /** The drawing in millimetres of paper; 0, 0 is the top left corner of the first page. */
 export function pageScene(drawing: PageDrawing): Scene {
-  const { plan, notebook, recipe, options = {}, drawn = drawPages(drawing) } = drawing;
-  const { pages } = drawn;
+  const { plan, notebook, recipe, options = {} } = drawing;
+  const pages = plan.pages.map((page, index): DrawnPage => {
+    return { page, place: pagePlace(notebook, index), edges: boxEdges(page) };
+  });
   const places = pages.map(({ place }) => place);
   const hasBands = options.hasBands ?? true;
   const frame = hasBands ? bandedFrame(places, keyRoom(drawing, places)) : papersRect(places);
@@ -54,26 +54,10 @@ export function pageScene(drawing: PageDrawing): Scene {
     marks: [
       ...(hasBands ? [sheetMark("ground", frame)] : []),
       ...inLayers(pages.map((page) => paperLayers(drawing, page))),
-      ...drawn.marks,
+      ...inLayers(pages.map((page) => drawnLayers(drawing, page))),
       ...(hasBands ? bandMarks(drawing, pages) : []),
     ],
   };
-}
-
-/** What is drawn on the paper itself: the same with counts beside it and without. */
-export interface DrawnPages {
-  readonly pages: readonly DrawnPage[];
-  readonly marks: readonly Mark[];
-}
-
-/** Draws what is on the paper, from its dots up. */
-export function drawPages(drawing: PageDrawing): DrawnPages {
-  const pages = drawing.plan.pages.map((page, index) => ({
-    page,
-    place: pagePlace(drawing.notebook, index),
-    edges: boxEdges(page),
-  }));
-  return { pages, marks: inLayers(pages.map((page) => drawnLayers(drawing, page))) };
 }
 
 interface DrawnPage {

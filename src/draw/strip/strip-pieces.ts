@@ -15,13 +15,13 @@ export const OVERLAP = 12;
 
 /**
  * One scene a piece, in the order in which they are joined, with the frame exactly on the cut.
- * `printable` is the longest piece that can be printed, in millimetres; `bodies` are those of `stripBodies`.
+ * `printable` is the longest piece that can be printed, in millimetres.
  */
 export function stripPieces(
   strip: Strip,
   printable: number,
   look: StripLook = {},
-  bodies: readonly StripBody[] = stripBodies(strip, look),
+  bodies = stripBodies(strip, look),
 ): readonly Scene[] {
   const { id, title, description } = stripNames(strip);
   const pieces = bodies.flatMap((body) => bodyPieces(body, printable));

@@ -41,7 +41,7 @@ function isOneGroup(a: Mark, b: Mark): boolean {
   return a.kind === b.kind && a.role === b.role && a.lane === b.lane;
 }
 
-/** A shape before it is known what it shares; those of one look have the very same `look`. */
+/** A shape before it is known what it shares. */
 interface DrawnMark extends Pick<SvgElement, "name" | "text"> {
   readonly attributes: Attributes;
   readonly place: Attributes;
@@ -49,11 +49,10 @@ interface DrawnMark extends Pick<SvgElement, "name" | "text"> {
 
 /** The shapes of one group. Numbers that follow one another in one size become one element. */
 function elementsOf(marks: readonly Mark[], penScale: number): readonly DrawnMark[] {
-  const attributesOf = groupAttributes(penScale);
   const drawn: DrawnMark[] = [];
   let run: [TextMark, ...TextMark[]] | undefined;
   const endRun = () => {
-    if (run) drawn.push(numbersElement(run, attributesOf(run[0])));
+    if (run) drawn.push(numbersElement(run, attributesOf(run[0], penScale)));
     run = undefined;
   };
   for (const mark of marks) {
@@ -67,26 +66,17 @@ function elementsOf(marks: readonly Mark[], penScale: number): readonly DrawnMar
       continue;
     }
     endRun();
-    drawn.push(markElement(mark, attributesOf(mark)));
+    drawn.push(markElement(mark, attributesOf(mark, penScale)));
   }
   endRun();
   return drawn;
 }
 
-/** The marks of a group can differ in their dash alone: each look is worked out once. */
-function groupAttributes(penScale: number): (mark: Mark) => Attributes {
-  const attributeSets = new Map<string, Attributes>();
-  return (mark) => {
-    const key = mark.kind === "path" && mark.dash ? mark.dash.join(" ") : "";
-    const known = attributeSets.get(key);
-    if (known) return known;
-    const style = markStyle(mark, penScale);
-    const attributes = {
-      class: classOf(mark),
-      ...(mark.kind === "path" ? pathAttributes(style) : textAttributes(style)),
-    };
-    attributeSets.set(key, attributes);
-    return attributes;
+function attributesOf(mark: Mark, penScale: number): Attributes {
+  const style = markStyle(mark, penScale);
+  return {
+    class: classOf(mark),
+    ...(mark.kind === "path" ? pathAttributes(style) : textAttributes(style)),
   };
 }
 
@@ -137,7 +127,6 @@ function wholeElement({ name, attributes, place, text }: DrawnMark): SvgElement 
 }
 
 function inCommon(first: Attributes, others: readonly Attributes[]): Attributes {
-  if (others.every((other) => other === first)) return first;
   return Object.fromEntries(
     Object.entries(first).filter(
       ([name, text]) => !PLACES.has(name) && others.every((other) => other[name] === text),

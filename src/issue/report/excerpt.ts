@@ -1,6 +1,7 @@
 /** The line that a problem is about, with a row of carets below what is meant. */
+import { eastAsianWidth } from "get-east-asian-width";
 import type { Place } from "../facts/place.ts";
-import { type Cell, cellsOf } from "../words/harmless-text.ts";
+import { type Cell, cellsOf, MARK } from "../words/harmless-text.ts";
 
 /** Columns of print that an excerpt takes at most. */
 const WIDEST = 96;
@@ -47,12 +48,18 @@ function windowOf(
 function roomFor(cells: readonly Cell[], columns: number): number {
   let left = columns;
   const over = cells.findIndex((cell) => {
-    left -= cell.columns;
+    left -= columnsOf([cell]);
     return left < 0;
   });
   return over < 0 ? cells.length : over;
 }
 
+/** How many columns cells take in print: none for a mark over a letter, two for a character of East Asia or a picture. */
 function columnsOf(cells: readonly Cell[]): number {
-  return cells.reduce((sum, cell) => sum + cell.columns, 0);
+  const characters = cells.flatMap(({ shown }) => [...shown]);
+  return characters.reduce((sum, character) => sum + widthOf(character), 0);
+}
+
+function widthOf(character: string): number {
+  return MARK.test(character) ? 0 : eastAsianWidth(character.codePointAt(0) ?? 0);
 }

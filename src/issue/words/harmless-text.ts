@@ -1,10 +1,8 @@
-/** Text from strangers, made fit for a terminal: nothing moves the cursor, and every character's width is known. */
+/** Text from strangers, made fit for a terminal: nothing moves the cursor, and every character is seen. */
 
 /** One character as it is shown. */
 export interface Cell {
   readonly shown: string;
-  /** How many columns it takes in print: 0, 1, 2, or as many as its escape is long. */
-  readonly columns: number;
   /** Where it begins in the text, in UTF-16 units. */
   readonly from: number;
 }
@@ -15,7 +13,7 @@ export function cellsOf(text: string): readonly Cell[] {
   let marks = 0;
   return [...text].map((character) => {
     marks = MARK.test(character) ? marks + 1 : 0;
-    const cell = { ...(marks > MOST_MARKS ? escaped(character) : shownAs(character)), from };
+    const cell = { shown: marks > MOST_MARKS ? escaped(character) : shownAs(character), from };
     from += character.length;
     return cell;
   });
@@ -31,26 +29,17 @@ export function harmless(text: string): string {
 /** More marks than this on one letter would climb over the lines around it. */
 const MOST_MARKS = 2;
 
-type Shown = Omit<Cell, "from">;
-
-function shownAs(character: string): Shown {
-  if (character === "\t") return { shown: " ", columns: 1 };
-  if (SHAPELESS.test(character)) return escaped(character);
-  if (MARK.test(character)) return { shown: character, columns: 0 };
-  return { shown: character, columns: WIDE.test(character) ? 2 : 1 };
+function shownAs(character: string): string {
+  if (character === "\t") return " ";
+  return SHAPELESS.test(character) ? escaped(character) : character;
 }
 
-function escaped(character: string): Shown {
-  const shown = `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`;
-  return { shown, columns: shown.length };
+function escaped(character: string): string {
+  return `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`;
 }
 
 /** Controls, turners of direction, halves of pairs, line separators, private and unused code points. */
 const SHAPELESS = /[\p{C}\p{Zl}\p{Zp}]/u;
 
 /** Marks that are drawn over the character before them. */
-const MARK = /[\p{Mn}\p{Me}]/u;
-
-/** Twice as wide as a letter: East Asian scripts and pictures, after Unicode's East Asian Width. */
-const WIDE =
-  /[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{20000}-\u{3fffd}]|\p{Emoji_Presentation}/u;
+export const MARK = /[\p{Mn}\p{Me}]/u;

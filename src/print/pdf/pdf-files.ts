@@ -4,12 +4,12 @@ import type { PrinterCorrection } from "../printer-correction.ts";
 import { type BookQuestion, bookSheets } from "../sheets/book-sheets.ts";
 import { type PagesQuestion, pageSheets } from "../sheets/page-sheets.ts";
 import { type StripsQuestion, stripSheets } from "../sheets/strip-sheets.ts";
-import type { PrintFonts } from "./font/print-fonts.ts";
+import type { FontLists } from "./font/print-font.ts";
 import { writePdf } from "./write-pdf.ts";
 
 /** What every file is printed with. */
 export interface PrintSettings {
-  readonly fonts: PrintFonts;
+  readonly fonts: FontLists;
   /** A language tag (BCP 47). */
   readonly language: string;
   readonly printer?: PrinterCorrection;

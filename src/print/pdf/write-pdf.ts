@@ -3,9 +3,8 @@ import PDFDocument from "pdfkit";
 import { toBytes } from "pdfkit/output";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { Bookmark, Sheet } from "../sheets/sheet.ts";
-import { createEmbeddedFonts } from "./font/embedded-fonts.ts";
 import { createMissingGlyphs } from "./font/missing-glyphs.ts";
-import type { PrintFonts } from "./font/print-fonts.ts";
+import type { FontLists } from "./font/print-font.ts";
 import type { PdfWriter } from "./write/pdf-writer.ts";
 import { writeSheet } from "./write/write-sheet.ts";
 
@@ -14,7 +13,7 @@ export interface PdfQuestion {
   readonly title: string;
   /** A language tag (BCP 47), such as `en`. */
   readonly language: string;
-  readonly fonts: PrintFonts;
+  readonly fonts: FontLists;
   readonly bookmarks?: readonly Bookmark[];
   readonly printer?: PrinterCorrection;
   /** Pages come in pairs, left and right. */
@@ -30,14 +29,13 @@ export async function writePdf(question: PdfQuestion): Promise<Uint8Array> {
   const { pages, fonts, bookmarks = [], printer = NO_STRETCH } = question;
   const pdf = openDocument(question);
   const bytes = toBytes(pdf);
-  const [embedded, missing] = [createEmbeddedFonts(pdf, fonts), createMissingGlyphs(pdf)];
-  const writer: PdfWriter = { pdf, fonts, embedded, missing };
+  const missing = createMissingGlyphs(pdf);
+  const writer: PdfWriter = { pdf, fonts, missing };
   const document = pdf.struct("Document");
   pdf.addStructure(document);
   for (const [index, page] of pages.entries())
     writeSheet(writer, { page, index, document, printer });
   document.end();
-  embedded.end();
   missing.end();
   addBookmarks(pdf.outline, bookmarks);
   pdf.end();

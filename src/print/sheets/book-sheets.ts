@@ -9,7 +9,6 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
-import type { Drawings } from "./drawing-cache.ts";
 import { framedSheet, hasFrameRoom, withNumber } from "./page-frame.ts";
 import { pageScenes, pageSheets } from "./page-sheets.ts";
 import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN, safeArea } from "./printer-paper.ts";
@@ -24,8 +23,6 @@ export interface BookQuestion {
   readonly paper: PrinterPaper;
   readonly margin?: PrinterMargin;
   readonly printer?: PrinterCorrection;
-  /** For who prints the same plans elsewhere, too. */
-  readonly drawings?: Drawings;
 }
 
 interface BookGroup {
@@ -46,19 +43,12 @@ export interface BookSheets {
 
 /** The sheets, the contents first, and what a reader lists beside them. */
 export function bookSheets(question: BookQuestion): BookSheets {
-  const {
-    groups,
-    notebook,
-    title,
-    margin = SAFE_MARGIN,
-    printer = NO_STRETCH,
-    drawings,
-  } = question;
+  const { groups, notebook, title, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
   const { paper, area, isFramed } = bookPaper(question, margin, printer);
   const draw = (entry: BookEntry): DrawnPattern => {
     const { recipe, plan } = entry;
     if (!plan.fits) return { ...entry, sheets: [] };
-    const pages = { recipe, plan, notebook, ...(drawings && { drawings }) };
+    const pages = { recipe, plan, notebook };
     if (!isFramed) return { ...entry, sheets: pageSheets(pages) };
     const scenes = pageScenes(pages, "counts");
     const sheets = scenes.map((scene, index) => {
@@ -99,14 +89,14 @@ function bookPaper(
   margin: PrinterMargin,
   printer: PrinterCorrection,
 ): BookPaper {
-  const { notebook, groups, drawings } = question;
+  const { notebook, groups } = question;
   const paper = paperSize(question.paper);
   const area = safeArea(paper, margin, printer);
   const scenes = groups
     .flatMap(({ entries }) => entries)
     .flatMap(({ recipe, plan }) => (plan.fits ? [{ recipe, plan, notebook }] : []))
     .slice(0, 1)
-    .flatMap((first) => pageScenes({ ...first, ...(drawings && { drawings }) }, "counts"));
+    .flatMap((first) => pageScenes(first, "counts"));
   if (scenes.every((scene) => hasFrameRoom(scene, area))) return { paper, area, isFramed: true };
   const { across, down } = notebook.axes;
   const own = { width: toMm(across.paper), height: toMm(down.paper) };

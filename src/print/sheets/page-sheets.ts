@@ -5,15 +5,12 @@ import { sayPageSide } from "../../issue/words/sheet-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import type { Drawings } from "./drawing-cache.ts";
 import type { Sheet } from "./sheet.ts";
 
 export interface PagesQuestion {
   readonly plan: FittingPlan;
   readonly recipe: Recipe;
   readonly notebook: Notebook;
-  /** For who prints a plan more than once. */
-  readonly drawings?: Drawings;
 }
 
 /**
@@ -38,15 +35,13 @@ export function pageSheets(question: PagesQuestion): readonly Sheet[] {
 
 /** A drawing for each page of the plan: the frame is its paper, or has the counts beside it as well. */
 export function pageScenes(
-  { plan, recipe, notebook, drawings }: PagesQuestion,
+  { plan, recipe, notebook }: PagesQuestion,
   frame: "paper" | "counts",
 ): readonly Scene[] {
   const options = frame === "paper" ? { hasBands: false, hasPaper: false } : {};
   return plan.pages.map((page, index) => {
     const alone: FittingPlan = { ...plan, pages: [page] };
-    const drawing = { plan: alone, notebook, recipe, options };
-    const drawn = drawings && { drawn: drawings.page(page, drawing) };
-    const scene = pageScene({ ...drawing, ...drawn });
+    const scene = pageScene({ plan: alone, notebook, recipe, options });
     if (plan.pages.length === 1 || page.side === "single") return scene;
     const title = `${scene.title}, ${sayPageSide(page.side)}`;
     return { ...scene, id: `${scene.id}-${index + 1}`, title };

@@ -8,7 +8,6 @@ import { sayStripNote } from "../../issue/words/say-strip-note.ts";
 import { paperSize, sidewise } from "../../notebook/paper.ts";
 import type { Strip } from "../../strip/strip.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
-import type { Drawings } from "./drawing-cache.ts";
 import { type Imposed, impose } from "./impose.ts";
 import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN, safeArea } from "./printer-paper.ts";
 import type { SheetPiece } from "./sheet.ts";
@@ -22,8 +21,6 @@ export interface StripsQuestion {
   /** Of each strip; 1 where left out. */
   readonly copies?: number;
   readonly look?: StripLook;
-  /** For who prints a strip more than once, in its usual look. */
-  readonly drawings?: Drawings;
   readonly margin?: PrinterMargin;
   readonly printer?: PrinterCorrection;
 }
@@ -37,10 +34,10 @@ type NoPocket = Extract<StripNote, { kind: "no-pocket" }>;
 
 /** A pocket is printed for each strip, not for each copy; where there is none, the sheets say why. */
 export function stripSheets(question: StripsQuestion): StripSheets {
-  const { strips, copies = 1, look = {}, drawings } = question;
+  const { strips, copies = 1, look = {} } = question;
   const printable = longestPiece(question);
   const pieces = strips.flatMap((strip) => {
-    const scenes = drawings?.pieces(strip, printable) ?? stripPieces(strip, printable, look);
+    const scenes = stripPieces(strip, printable, look);
     const own = scenes.map((scene): SheetPiece => ({ scene, cut: "frame" }));
     return Array.from({ length: copies }, () => own).flat();
   });

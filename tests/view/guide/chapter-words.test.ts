@@ -1,4 +1,5 @@
 /** The small things that turn a chapter into a page: ids, sections, new lines, code in a sentence. */
+import GithubSlugger from "github-slugger";
 import { describe, expect, it } from "vitest";
 import { headingId, newLines } from "../../../src/build/pages/guide/guide-chapter.ts";
 import { chapterSections } from "../../../src/build/pages/template-filters.ts";
@@ -12,15 +13,15 @@ describe("a heading's id", () => {
     ["What’s `left over`?", "whats-left-over"],
     ["…", "part"],
   ])("of `%s` is %s", (words, id) => {
-    expect(headingId(words, new Set())).toBe(id);
+    expect(headingId(words, new GithubSlugger())).toBe(id);
   });
 
   it("is numbered where the page has it already", () => {
-    const used = new Set<string>();
-    expect(["Cut", "Cut", "Cut"].map((words) => headingId(words, used))).toEqual([
+    const slugger = new GithubSlugger();
+    expect(["Cut", "Cut", "Cut"].map((words) => headingId(words, slugger))).toEqual([
       "cut",
+      "cut-1",
       "cut-2",
-      "cut-3",
     ]);
   });
 });

@@ -1,5 +1,6 @@
 /** Finished artifacts by what they were made from: in memory between rebuilds, on disk between runs. */
 import { createHash } from "node:crypto";
+import { LRUCache } from "lru-cache";
 import { type DiskCache, diskCache } from "./disk-cache.ts";
 
 /** A cache of artifacts of one kind; an artifact is plain JSON. */
@@ -33,7 +34,10 @@ export function openCache<Artifact>(
 ): Cache<Artifact> {
   const limits = { ...LIMITS, ...given };
   const disk = diskCache(folder);
-  const catalogue = openMemoryCache<Artifact>(limits.memoryBytes);
+  const held = new LRUCache<string, Held<Artifact>>({
+    maxSize: limits.memoryBytes,
+    sizeCalculation: ({ size }) => size,
+  });
   const used = new Set<string>();
   let found = 0;
   let made = 0;
@@ -42,12 +46,12 @@ export function openCache<Artifact>(
     used.add(key);
     made += 1;
     disk.write(key, text);
-    catalogue.hold(key, { artifact, size: text.length });
+    held.set(key, { artifact, size: text.length });
   };
   return {
     take: (sources, make) => {
       const key = keyOf(sources);
-      const known = catalogue.find(key) ?? readPiece<Artifact>(disk, key);
+      const known = held.get(key) ?? readPiece<Artifact>(disk, key);
       if (!known) {
         const artifact = make();
         put(key, artifact);
@@ -55,12 +59,12 @@ export function openCache<Artifact>(
       }
       if (!used.has(key)) found += 1;
       used.add(key);
-      catalogue.hold(key, known);
+      held.set(key, known);
       return known.artifact;
     },
     has: (sources) => {
       const key = keyOf(sources);
-      return catalogue.find(key) !== undefined || disk.find(key) !== undefined;
+      return held.get(key) !== undefined || disk.find(key) !== undefined;
     },
     put: (sources, artifact) => put(keyOf(sources), artifact),
     settle: () => {
@@ -92,23 +96,4 @@ function readPiece<Artifact>(disk: DiskCache, key: string): Held<Artifact> | und
   } catch {
     return undefined;
   }
-}
-
-/** So many bytes of artifacts, the ones held longest ago making room. */
-function openMemoryCache<Artifact>(limitBytes: number) {
-  const held = new Map<string, Held<Artifact>>();
-  let bytes = 0;
-  return {
-    find: (key: string) => held.get(key),
-    hold: (key: string, artifact: Held<Artifact>) => {
-      if (held.has(key)) return;
-      held.set(key, artifact);
-      bytes += artifact.size;
-      for (const [oldest, { size }] of held) {
-        if (bytes <= limitBytes) return;
-        held.delete(oldest);
-        bytes -= size;
-      }
-    },
-  };
 }

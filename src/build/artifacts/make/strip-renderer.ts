@@ -6,7 +6,7 @@ import type { StripPair } from "../../../view/strip/strip-view.ts";
 import type { Content } from "../../content/load-content.ts";
 import { openSvgWriter } from "./svg-writer.ts";
 
-/** A renderer with a drawing window of its own, quickest for pairs in the order of `stripPairs`. */
+/** A renderer with a drawing window of its own. */
 export function openStripRenderer(content: Content): StripViewOf {
   const { printer } = content.book;
   const write = openSvgWriter();
@@ -14,7 +14,7 @@ export function openStripRenderer(content: Content): StripViewOf {
   return (pair) => makeStripView(pair, sources);
 }
 
-/** Every strip on every notebook, notebook by notebook: patterns that strips share are planned once. */
+/** Every strip on every notebook, notebook by notebook. */
 export function stripPairs({ notebooks, strips }: Content): readonly StripPair[] {
   return notebooks.flatMap(({ slug: notebook }) =>
     strips.map(({ slug: strip }) => ({ strip, notebook })),

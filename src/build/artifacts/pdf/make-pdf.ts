@@ -1,6 +1,6 @@
 /** Makes one PDF file of a book. */
 import { cardScene } from "../../../draw/card/card-scene.ts";
-import type { PrintFonts } from "../../../print/pdf/font/print-fonts.ts";
+import type { FontLists } from "../../../print/pdf/font/print-font.ts";
 import { misfitPdf } from "../../../print/pdf/misfit-pdf.ts";
 import {
   bookPdf,
@@ -11,7 +11,8 @@ import {
 } from "../../../print/pdf/pdf-files.ts";
 import { PURPOSES } from "../../../recipe/recipe.ts";
 import { PURPOSE_WORDS } from "../../../view/pattern/purpose-words.ts";
-import type { PdfContext } from "./pdf-context.ts";
+import type { Planner } from "../../../view/planner.ts";
+import type { Content } from "../../content/load-content.ts";
 import type { PdfFile } from "./pdf-file.ts";
 
 const LANGUAGE = "en";
@@ -19,13 +20,14 @@ const LANGUAGE = "en";
 /** The paper of a notebook's book; the pages of larger notebooks are printed on their own. */
 const BOOK_PAPER = "A4";
 
+export interface PdfContext {
+  readonly content: Content;
+  readonly planner: Planner;
+}
+
 /** The bytes: the same for the same content. */
-export function makePdf(
-  file: PdfFile,
-  context: PdfContext,
-  fonts: PrintFonts,
-): Promise<Uint8Array> {
-  const { planner, content, drawings } = context;
+export function makePdf(file: PdfFile, context: PdfContext, fonts: FontLists): Promise<Uint8Array> {
+  const { planner, content } = context;
   const { printer } = content.book;
   const settings = { fonts, language: LANGUAGE, ...(printer ? { printer } : {}) };
   switch (file.kind) {
@@ -34,7 +36,7 @@ export function makePdf(
     case "strip": {
       const strip = planner.stripOn(file.strip, file.notebook);
       const title = `${strip.title} · ${strip.notebook.title}`;
-      return stripPdf({ title, strips: [strip], paper: file.paper, drawings }, settings);
+      return stripPdf({ title, strips: [strip], paper: file.paper }, settings);
     }
     case "card":
       return scenePdf(cardScene(planner.stripOn(file.strip, file.notebook)), settings);
@@ -45,14 +47,14 @@ export function makePdf(
 
 function patternPdf(
   { pattern, notebook: slug }: { readonly pattern: string; readonly notebook: string },
-  { planner, drawings }: PdfContext,
+  { planner }: PdfContext,
   settings: PrintSettings,
 ): Promise<Uint8Array> {
   const notebook = planner.notebook(slug);
   const plan = planner.planOf(pattern, slug);
   const { recipe } = plan;
   return plan.fits
-    ? pagePdf({ plan, recipe, notebook, drawings }, settings)
+    ? pagePdf({ plan, recipe, notebook }, settings)
     : misfitPdf({ plan, recipe, notebook }, settings);
 }
 
@@ -61,7 +63,7 @@ function notebookPdf(
   context: PdfContext,
   settings: PrintSettings,
 ): Promise<Uint8Array> {
-  const { planner, content, drawings } = context;
+  const { planner, content } = context;
   const groups = PURPOSES.map((purpose) => ({
     title: PURPOSE_WORDS[purpose].title,
     entries: content.recipes
@@ -71,5 +73,5 @@ function notebookPdf(
   })).filter(({ entries }) => entries.length > 0);
   const notebook = planner.notebook(slug);
   const { title } = content.book;
-  return bookPdf({ title, notebook, groups, paper: BOOK_PAPER, drawings }, settings);
+  return bookPdf({ title, notebook, groups, paper: BOOK_PAPER }, settings);
 }

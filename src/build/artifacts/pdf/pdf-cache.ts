@@ -3,8 +3,8 @@ import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
-import { deflateSync } from "node:zlib";
-import { FONT_FILES, type PrintFonts, readFonts } from "../../../print/pdf/font/print-fonts.ts";
+import type { FontLists } from "../../../print/pdf/font/print-font.ts";
+import { FONT_FILES, readFonts } from "../../../print/pdf/font/print-fonts.ts";
 import { diskCache } from "../cache/disk-cache.ts";
 
 export interface PdfCache {
@@ -13,7 +13,7 @@ export interface PdfCache {
   /** Where the file made from these sources lies; undefined where there is none yet. */
   find(key: string): string | undefined;
   /** The file's bytes, made now where there are none. One after another: fonts are shared. */
-  take(key: string, make: (fonts: PrintFonts) => Promise<Uint8Array>): Promise<Uint8Array>;
+  take(key: string, make: (fonts: FontLists) => Promise<Uint8Array>): Promise<Uint8Array>;
   /** Clears the disk of what is too much, but for the files in use. */
   sweep(inUse: ReadonlySet<string>): void;
 }
@@ -23,11 +23,11 @@ const DISK_BYTES = 256 << 20;
 /** A cache that keeps its files in a folder of its own. Fonts are opened when the first file is made. */
 export function openPdfCache(folder: string): PdfCache {
   const disk = diskCache(folder, "pdf");
-  let fonts: PrintFonts | undefined;
+  let fonts: FontLists | undefined;
   let last: Promise<unknown> = Promise.resolve();
   const makeNow = async (
     key: string,
-    make: (fonts: PrintFonts) => Promise<Uint8Array>,
+    make: (fonts: FontLists) => Promise<Uint8Array>,
   ): Promise<Uint8Array> => {
     fonts ??= openFonts();
     const bytes = await make(fonts);
@@ -49,10 +49,9 @@ export function openPdfCache(folder: string): PdfCache {
 }
 
 /** The book's fonts, from their package. */
-function openFonts(): PrintFonts {
+function openFonts(): FontLists {
   const require = createRequire(import.meta.url);
   const files = join(dirname(require.resolve("@fontsource/fira-sans/package.json")), "files");
   const bytesOf = (name: string) => new Uint8Array(readFileSync(join(files, name)));
-  const [normal, bold] = [FONT_FILES.normal.map(bytesOf), FONT_FILES.bold.map(bytesOf)];
-  return readFonts({ normal, bold }, (bytes) => deflateSync(bytes));
+  return readFonts({ normal: FONT_FILES.normal.map(bytesOf), bold: FONT_FILES.bold.map(bytesOf) });
 }

@@ -11,7 +11,7 @@ export type PdfFile = { readonly path: string; readonly notebook: string } & (
   | { readonly kind: "book" }
 );
 
-/** All of them, notebook by notebook: who makes them in this order plans each pattern once. */
+/** All of them, notebook by notebook. */
 export function pdfFiles({ notebooks, recipes, strips }: Content): readonly PdfFile[] {
   return notebooks.flatMap(({ slug: notebook }): readonly PdfFile[] => [
     ...recipes.map(({ slug: pattern }): PdfFile => {

@@ -1,11 +1,12 @@
 /** Makes the PDF files of a build one after another and puts each in its place: work for a thread of its own. */
+
 import { mkdirSync, writeFileSync, writeSync } from "node:fs";
 import { dirname, join } from "node:path";
+import { openPlanner } from "../../../view/planner.ts";
 import type { Content } from "../../content/load-content.ts";
 import { takeFrom, type WorkQueue } from "../work-queue.ts";
 import { makePdf } from "./make-pdf.ts";
 import { openPdfCache } from "./pdf-cache.ts";
-import { openPdfContext } from "./pdf-context.ts";
 import type { PdfTask } from "./pdf-task.ts";
 
 export interface PrintOrder {
@@ -21,7 +22,7 @@ export interface PrintOrder {
 /** Makes files until none is left to be taken. */
 export async function printFiles({ content, pdfs, pdfCache, output, isShown }: PrintOrder) {
   const cache = openPdfCache(pdfCache);
-  const context = openPdfContext(content);
+  const context = { content, planner: openPlanner(content) };
   const show = isShown ? openProgress(pdfs.items.length) : () => {};
   for (const [index, { file, key }] of takeFrom(pdfs)) {
     const bytes = await cache.take(key, (fonts) => makePdf(file, context, fonts));

@@ -1,4 +1,5 @@
 /** A chapter of the guide on its way from Markdown to HTML: its examples are built, its headings can be linked to. */
+import GithubSlugger from "github-slugger";
 import type { StateCore, Token } from "markdown-it";
 import type { Recipe } from "../../../recipe/recipe.ts";
 import { readPattern, type ShownExample, showExample } from "../../../view/guide/guide-example.ts";
@@ -30,13 +31,13 @@ export function showChapter(
   const shown = cache.take([version, ...sources], () => drawFences(fences));
   const sourceInfo = sourceInfos(fences);
   const html = (content: string) => Object.assign(new Token("html_block", "", 0), { content });
-  const used = new Set<string>();
+  const slugger = new GithubSlugger();
   let heading = "";
   let fence = 0;
   return tokens.flatMap((token, index) => {
     switch (token.type) {
       case "heading_open":
-        heading = headingId(tokens[index + 1]?.content ?? "", used);
+        heading = headingId(tokens[index + 1]?.content ?? "", slugger);
         token.attrSet("id", heading);
         return [token];
       case "table_open":
@@ -121,16 +122,8 @@ function linesOf(text: string): readonly string[] {
     .map((line) => line.trim());
 }
 
-/** Its words in small letters, joined by hyphens, from the first letter on; a number behind it where the page has that id already. */
-export function headingId(words: string, used: Set<string>): string {
-  const plain =
-    words
-      .toLowerCase()
-      .replace(/[`’']/g, "")
-      .replace(/[^a-z0-9]+/g, "-")
-      .replace(/^[^a-z]+|-$/g, "") || "part";
-  let id = plain;
-  for (let count = 2; used.has(id); count++) id = `${plain}-${count}`;
-  used.add(id);
-  return id;
+/** Its words from the first letter to the last letter or digit; a number behind them where the page has that id already. */
+export function headingId(words: string, slugger: GithubSlugger): string {
+  const named = words.replace(/^[^\p{L}]+|[^\p{L}\p{N}]+$/gu, "");
+  return slugger.slug(named || "part");
 }

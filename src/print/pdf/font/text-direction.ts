@@ -1,4 +1,5 @@
 /** In which order the parts of a line stand on paper: from left to right, but Hebrew and Arabic from right to left. */
+import createBidi from "bidi-js";
 
 /** A part of a line whose characters all run one way. */
 export interface DirectedText {
@@ -6,42 +7,35 @@ export interface DirectedText {
   readonly isRightToLeft: boolean;
 }
 
-const SCRIPTS = ["Hebrew", "Arabic", "Syriac", "Thaana", "Nko", "Adlam"]
-  .map((script) => `\\p{Script=${script}}`)
-  .join("");
+/** The bidirectional algorithm (Unicode Standard Annex 9), which browsers set the drawings' text by. */
+const BIDI = createBidi();
 
-/** From one letter that runs to the left up to another, with no letter that runs to the right between. */
-const BACKWARD = new RegExp(`[${SCRIPTS}](?:[^\\p{L}]*[${SCRIPTS}]+\\p{M}*)*`, "gu");
-const ANY_BACKWARD = new RegExp(`[${SCRIPTS}]`, "u");
-/** Numbers keep their direction inside of it (Unicode Standard Annex 9, rule L2). */
-const NUMBER = /\p{Nd}+(?:[.,:/]\p{Nd}+)*/gu;
+/** No letter before Hebrew's runs from right to left. */
+const MAY_TURN = /[\u0590-\u{10ffff}]/u;
+
+/** Pictures and the like, which the package would take for letters: it reads a line by halves of pairs. */
+const FAR_SIGN = /(?!\p{L})[\u{10000}-\u{10ffff}]/gu;
+/** Two of a sign without direction. */
+const NEUTRAL_PAIR = "\u2600\u2600";
 
 /** The parts from left to right. The line as a whole runs to the right, as in an SVG that does not say otherwise. */
 export function directedParts(line: string): readonly DirectedText[] {
-  if (!ANY_BACKWARD.test(line)) return line === "" ? [] : [{ text: line, isRightToLeft: false }];
-  return splitBy(line, BACKWARD).flatMap(({ text, matches }) =>
-    matches ? backwardParts(text) : [{ text, isRightToLeft: false }],
-  );
-}
-
-function backwardParts(text: string): readonly DirectedText[] {
-  return splitBy(text, NUMBER)
-    .map((part) => ({ text: part.text, isRightToLeft: !part.matches }))
-    .reverse();
-}
-
-/** The pieces of a text that match, and those between them. */
-function splitBy(
-  text: string,
-  pattern: RegExp,
-): readonly { readonly text: string; readonly matches: boolean }[] {
-  const parts: { text: string; matches: boolean }[] = [];
-  let start = 0;
-  for (const match of text.matchAll(pattern)) {
-    parts.push({ text: text.slice(start, match.index), matches: false });
-    parts.push({ text: match[0], matches: true });
-    start = match.index + match[0].length;
+  if (!MAY_TURN.test(line)) return line === "" ? [] : [{ text: line, isRightToLeft: false }];
+  const embedding = BIDI.getEmbeddingLevels(line.replace(FAR_SIGN, NEUTRAL_PAIR), "ltr");
+  const parts: { start: number; end: number; level: number }[] = [];
+  for (const index of BIDI.getReorderedIndices(line, embedding)) {
+    const level = embedding.levels[index] ?? 0;
+    const last = parts.at(-1);
+    if (last?.level === level && index === last.end) last.end += 1;
+    else if (last?.level === level && index === last.start - 1) last.start = index;
+    else parts.push({ start: index, end: index + 1, level });
   }
-  parts.push({ text: text.slice(start), matches: false });
-  return parts.filter((part) => part.text !== "");
+  return parts.map(({ start, end, level }) => directed(line.slice(start, end), level % 2 === 1));
+}
+
+/** A bracket shows its other side to those who read from the right. */
+function directed(text: string, isRightToLeft: boolean): DirectedText {
+  if (!isRightToLeft) return { text, isRightToLeft };
+  const mirrored = [...text].map((character) => BIDI.getMirroredCharacter(character) ?? character);
+  return { text: mirrored.join(""), isRightToLeft };
 }

@@ -8,32 +8,16 @@ export function unicodeMap(characters: readonly string[]): string {
   const lines = characters.map(
     (character, code) => `<${hexOf(code + 1, 2)}> <${utf16(character)}>`,
   );
-  return tableOf(["1 begincodespacerange <00> <ff> endcodespacerange", ...blocksOf(lines)]);
-}
-
-/** The table for codes of two bytes, of which those of Latin 1 stand for themselves; `others` has the rest. */
-export function wideUnicodeMap(others: ReadonlyMap<number, string>): string {
-  const lines = [...others].map(([code, text]) => `<${hexOf(code, 4)}> <${utf16(text)}>`);
-  return tableOf([
-    "1 begincodespacerange <0000> <ffff> endcodespacerange",
-    "1 beginbfrange <0000> <00ff> <0000> endbfrange",
-    ...blocksOf(lines),
-  ]);
-}
-
-function blocksOf(lines: readonly string[]): readonly string[] {
-  return Array.from({ length: Math.ceil(lines.length / BLOCK) }, (_, index) => {
+  const blocks = Array.from({ length: Math.ceil(lines.length / BLOCK) }, (_, index) => {
     const block = lines.slice(index * BLOCK, (index + 1) * BLOCK);
     return `${block.length} beginbfchar\n${block.join("\n")}\nendbfchar`;
   });
-}
-
-function tableOf(mappings: readonly string[]): string {
   return [
     "/CIDInit /ProcSet findresource begin 12 dict begin begincmap",
     "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def",
     "/CMapName /Adobe-Identity-UCS def /CMapType 2 def",
-    ...mappings,
+    "1 begincodespacerange <00> <ff> endcodespacerange",
+    ...blocks,
     "endcmap CMapName currentdict /CMap defineresource pop end end",
   ].join("\n");
 }

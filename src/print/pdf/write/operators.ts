@@ -1,4 +1,5 @@
-/** What the content of a page is written with: operators, of which none is repeated that still holds. */
+/** What lines and areas are drawn with: operators, of which none is repeated that still holds. */
+import type PDFDocument from "pdfkit";
 
 export interface Operators {
   /** What holds for all that follows until another value is given for the same thing, such as a colour. */
@@ -9,21 +10,16 @@ export interface Operators {
   ): void;
   /** What draws a path. */
   draw(operators: string): void;
-  /** What shows text. */
-  show(operators: string): void;
-  /** All that was written. */
-  take(): string;
+  /** Puts what was written on the page. What holds still holds afterwards. */
+  end(): void;
 }
 
-/** An empty list. What holds on the page before it is not known to it. */
-export function openOperators(): Operators {
+const ASCII = new TextEncoder();
+
+/** Nothing is written. What holds on the page before it is not known to it. */
+export function openOperators(pdf: PDFDocument): Operators {
   const held = new Map<string, string | number>();
   let written = "";
-  let isText = false;
-  const setText = (isNow: boolean) => {
-    if (isText !== isNow) written += isNow ? "BT\n" : "ET\n";
-    isText = isNow;
-  };
   return {
     hold(thing, value, operatorOf) {
       if (held.get(thing) === value) return;
@@ -31,16 +27,12 @@ export function openOperators(): Operators {
       written += `${operatorOf(value)}\n`;
     },
     draw(operators) {
-      setText(false);
       written += `${operators}\n`;
     },
-    show(operators) {
-      setText(true);
-      written += `${operators}\n`;
-    },
-    take() {
-      setText(false);
-      return written;
+    end() {
+      // Bytes, because PDFKit turns a text into them letter by letter.
+      if (written !== "") pdf.addContent(ASCII.encode(written));
+      written = "";
     },
   };
 }

@@ -1,12 +1,10 @@
 /** What draws on the pages of one PDF document, in millimetres from the top left corner of the page. */
 import type PDFDocument from "pdfkit";
-import type { EmbeddedFonts } from "../font/embedded-fonts.ts";
 import type { MissingGlyphs } from "../font/missing-glyphs.ts";
-import type { PrintFonts } from "../font/print-fonts.ts";
+import type { FontLists } from "../font/print-font.ts";
 
 export interface PdfWriter {
   readonly pdf: PDFDocument;
-  readonly fonts: PrintFonts;
-  readonly embedded: EmbeddedFonts;
+  readonly fonts: FontLists;
   readonly missing: MissingGlyphs;
 }

@@ -1,5 +1,7 @@
 /** What the printing uses of PDFKit, which comes without types. Lengths are in the unit of the page's current scale. */
 declare module "pdfkit" {
+  import type { Font } from "fontkit";
+
   export interface PdfReference {
     readonly data: Record<string, unknown>;
     end(chunk?: string | Uint8Array): void;
@@ -35,7 +37,22 @@ declare module "pdfkit" {
     addPage(options: { readonly size: readonly [number, number]; readonly margin: 0 }): this;
     ref(data?: Record<string, unknown>): PdfReference;
     addContent(operators: string | Uint8Array): this;
+    save(): this;
+    restore(): this;
     scale(x: number, y: number): this;
+    translate(x: number, y: number): this;
+    /** In degrees, clockwise. */
+    rotate(angle: number): this;
+    /** Of one family there is one font in a document: the first. */
+    font(font: Font, family: string, size: number): this;
+    /** In the font that was named last. */
+    widthOfString(text: string): number;
+    text(
+      text: string,
+      x: number,
+      y: number,
+      options: { readonly lineBreak: false; readonly baseline: "alphabetic" },
+    ): this;
     miterLimit(limit: number): this;
     struct(
       type: string,

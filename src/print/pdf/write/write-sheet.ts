@@ -12,8 +12,6 @@ const POINTS_PER_MM = 72 / 25.4;
 /** SVG's own limit, so that corners look alike on screen and paper. */
 const MITER_LIMIT = 4;
 
-const ASCII = new TextEncoder();
-
 interface PageQuestion {
   readonly page: Sheet;
   readonly index: number;
@@ -45,14 +43,9 @@ const TYPES = { figure: "Figure", heading: "H1", line: "P" } as const;
 
 function drawPart(writer: PdfWriter, part: SheetPart, section: PdfStructure): void {
   const { pdf } = writer;
-  // Bytes, because PDFKit turns a text into them letter by letter.
-  const content = ASCII.encode(partOperators(writer, part));
-  const draw = (): void => {
-    pdf.addContent(content);
-  };
   if (part.kind === "artifact") {
     pdf.markContent("Artifact");
-    draw();
+    writeMarks(writer, part.marks);
     pdf.endMarkedContent();
     return;
   }
@@ -61,16 +54,20 @@ function drawPart(writer: PdfWriter, part: SheetPart, section: PdfStructure): vo
     part.kind === "figure" ? { alt: part.description } : {},
   );
   section.add(structure);
-  structure.add(draw);
+  structure.add(() =>
+    part.kind === "figure" ? drawFigure(writer, part) : writeMarks(writer, part.marks),
+  );
   structure.end();
 }
 
-function partOperators(writer: PdfWriter, part: SheetPart): string {
-  if (part.kind !== "figure") return writeMarks(writer, part.marks);
-  const operators = writeMarks(writer, part.marks, part.penScale);
-  if (!part.lies) return operators;
-  const matrix = sheetMatrix(part.lies.frame, part.lies.place).map(decimal).join(" ");
-  return `q\n${matrix} cm\n${operators}Q\n`;
+type Figure = Extract<SheetPart, { readonly kind: "figure" }>;
+
+function drawFigure(writer: PdfWriter, { marks, penScale, lies }: Figure): void {
+  const { pdf } = writer;
+  pdf.save();
+  if (lies) pdf.addContent(`${sheetMatrix(lies.frame, lies.place).map(decimal).join(" ")} cm`);
+  writeMarks(writer, marks, penScale);
+  pdf.restore();
 }
 
 function pageName(index: number): string {

@@ -1,72 +1,65 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
 import type { TextMark } from "../../../draw/scene.ts";
 import type { Style } from "../../../draw/style/role-style.ts";
-import type { SetRun } from "../font/set-line.ts";
-import { decimal, fillOperator, type Operators } from "./operators.ts";
+import { type FontRun, fontRuns } from "../font/font-runs.ts";
+import { missingGlyphOf } from "../font/missing-shape.ts";
+import type { Weight } from "../font/print-font.ts";
+import { decimal } from "./operators.ts";
 import type { PdfWriter } from "./pdf-writer.ts";
 
-/** Writes a mark in its look. Characters that no font has become boxes. */
-export function writeText(
-  writer: PdfWriter,
-  operators: Operators,
-  mark: TextMark,
-  { text: colour, weight }: Style,
-): void {
-  const { size } = mark;
-  const { width, runs } = writer.fonts.line(mark.text, weight);
-  const along = matrixAlong(mark);
-  let x = -width * anchorShare(mark.anchor);
-  operators.hold("fill", colour, fillOperator);
+/** Writes a mark in the colour that holds. Characters that no font has become boxes. */
+export function writeText(writer: PdfWriter, mark: TextMark, { weight }: Style): void {
+  const { pdf, fonts } = writer;
+  const { size, turn = 0 } = mark;
+  const runs = fontRuns(mark.text, weight, fonts).map((run) => {
+    return { ...run, width: widthOf(writer, run, { size, weight }) };
+  });
+  let x = -ANCHORS[mark.anchor] * runs.reduce((sum, { width }) => sum + width, 0);
+  pdf.save().translate(mark.x, mark.y);
+  if (turn !== 0) pdf.rotate(turn);
   for (const run of runs) {
-    for (const piece of shownPieces(writer, run)) {
-      operators.hold("font", `/${piece.font} ${decimal(size)}`, (font) => `${font} Tf`);
-      operators.show(`${along((x + piece.x) * size, piece.y * size)} Tm ${piece.show}`);
-    }
+    if (takeFont(writer, run, { size, weight })) pdf.text(run.text, x, 0, ON_BASELINE);
+    else writeMissing(writer, run, { x, size });
     x += run.width;
   }
+  pdf.restore();
 }
 
 /** Which part of the width lies before the anchor. */
-function anchorShare(anchor: TextMark["anchor"]): number {
-  if (anchor === "middle") return 0.5;
-  return anchor === "end" ? 1 : 0;
+const ANCHORS = { start: 0, middle: 0.5, end: 1 } as const;
+
+const ON_BASELINE = { lineBreak: false, baseline: "alphabetic" } as const;
+
+interface Type {
+  readonly size: number;
+  readonly weight: Weight;
 }
 
-/** Where text begins that lies so far along a mark's line and above it. The page counts downwards, so letters are turned over. */
-function matrixAlong({ x, y, turn = 0 }: TextMark): (along: number, above: number) => string {
-  if (turn === 0) return (along, above) => `1 0 0 -1 ${decimal(x + along)} ${decimal(y - above)}`;
-  const [cos, sin] = turnOf(turn);
-  const turned = [cos, sin, sin, -cos].map(decimal).join(" ");
-  return (along, above) => {
-    const [right, down] = [x + along * cos + above * sin, y + along * sin - above * cos];
-    return `${turned} ${decimal(right)} ${decimal(down)}`;
-  };
+/** Is there a font for the run? Then it is the document's from now on. */
+function takeFont({ pdf, fonts }: PdfWriter, run: FontRun, { size, weight }: Type): boolean {
+  const font = run.font === undefined ? undefined : fonts[weight][run.font];
+  if (font) pdf.font(font.face(), `${weight} ${run.font}`, size);
+  return font !== undefined;
 }
 
-/** Cosine and sine; quarters are exact. */
-function turnOf(degrees: number): readonly [cos: number, sin: number] {
-  const angle = (degrees * Math.PI) / 180;
-  if (degrees % 90 === 0) return [Math.round(Math.cos(angle)), Math.round(Math.sin(angle))];
-  return [Math.cos(angle), Math.sin(angle)];
+function widthOf(writer: PdfWriter, run: FontRun, type: Type): number {
+  if (takeFont(writer, run, type)) return writer.pdf.widthOfString(run.text);
+  const widths = [...run.text].map((character) => missingGlyphOf(character).width);
+  return (widths.reduce((sum, width) => sum + width, 0) / 1000) * type.size;
 }
 
-/** In one font each. Lengths are in parts of the font size. */
-interface ShownPiece {
-  readonly font: string;
-  readonly x: number;
-  readonly y: number;
-  readonly show: string;
-}
-
-function shownPieces({ embedded, missing }: PdfWriter, run: SetRun): readonly ShownPiece[] {
-  if (run.kind === "found") {
-    const font = embedded.use(run);
-    return run.pieces.map((piece) => ({ font, ...piece }));
+function writeMissing(
+  { pdf, missing }: PdfWriter,
+  { text, isRightToLeft }: FontRun,
+  { x, size }: { readonly x: number; readonly size: number },
+): void {
+  const characters = [...text];
+  if (isRightToLeft) characters.reverse();
+  let along = x;
+  for (const { name, codes, width } of missing.parts(characters.join(""))) {
+    // The page counts downwards, so letters are turned over.
+    const place = `1 0 0 -1 ${decimal(along)} 0 Tm`;
+    pdf.addContent(`BT /${name} ${decimal(size)} Tf ${place} ${codes} Tj ET`);
+    along += width * size;
   }
-  let x = 0;
-  return missing.parts(run.characters).map(({ name, codes, width }) => {
-    const piece = { font: name, x, y: 0, show: `${codes} Tj` };
-    x += width;
-    return piece;
-  });
 }

@@ -1,10 +1,14 @@
-/** Data that is written into a script is the same data again, shared parts and all. */
+/** Data that a page gets as a script is the same data again, shared parts and all. */
 import { runInNewContext } from "node:vm";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { scriptValue } from "../../src/build/pages/script-value.ts";
+import { pageScript } from "../../src/build/pages/page-data.ts";
 
-const again = (data: unknown) => structuredClone(runInNewContext(`(${scriptValue(data)})`));
+function again(data: unknown) {
+  const window: { data?: unknown } = {};
+  runInNewContext(pageScript("data", data), { window });
+  return structuredClone(window.data);
+}
 
 describe("data in a script", () => {
   it("is equal, whatever it is", () => {
@@ -27,14 +31,17 @@ describe("data in a script", () => {
 
   it("shares the parts that were shared, and no others", () => {
     const area = { label: "Mon", inner: { a: [1] } };
-    const [one, two, three] = again([area, { area, deep: area.inner }, structuredClone(area)]);
+    const data = again([area, { area, deep: area.inner }, structuredClone(area)]);
+    expect(data).toEqual([area, { area, deep: area.inner }, area]);
+    if (!Array.isArray(data)) throw new TypeError("no list");
+    const [one, two, three] = data;
     expect(two.area).toBe(one);
     expect(two.deep).toBe(one.inner);
-    expect(three).toEqual(one);
     expect(three).not.toBe(one);
   });
 
   it("has no word of what was written that could end the script", () => {
-    expect(scriptValue({ title: "\u2028</script><!--" })).toBe('{"title":"\u2028</script><!--"}');
+    const script = pageScript("data", { title: "\u2028</script><!--" });
+    expect(script).not.toMatch(/\u2028|<\/|<!/);
   });
 });
