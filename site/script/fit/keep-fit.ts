@@ -30,7 +30,8 @@ export function bindKeptFit(store: FitStore, device: Device): (before: Fit) => v
   return (before) => {
     for (const part of ["notebook", "strip"] as const)
       entries[part].keep(writeFitAddress(before, part));
-    // Which pattern one looks at is for each tab to say: no tab follows another in that.
-    device.set("pattern", writeFitAddress(store.state().fit, "pattern"));
+    // Which pattern one looks at, and on which days, is for each tab to say: no tab follows another in that.
+    for (const part of ["pattern", "dates"] as const)
+      device.set(part, writeFitAddress(store.state().fit, part));
   };
 }
