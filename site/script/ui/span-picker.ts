@@ -144,10 +144,10 @@ function showWords(form: HTMLFormElement, picked: PickedDates): void {
   partOf(form, "dates-label").textContent = asSentence(kind);
   theOne(form, '[name="dates"]', HTMLInputElement).placeholder = `such as ${example}`;
   theOne(form, '[data-do="dates-today"]', HTMLElement).textContent = today;
-  for (const [doing, words, by] of BESIDE) {
+  for (const [doing, part, words, by] of BESIDE) {
     const button = theOne(form, `[data-do="${doing}"]`, HTMLElement);
     button.title = `${words} ${kind}`;
-    partOf(button, "words").textContent = `${words} ${kind}`;
+    partOf(button, part).textContent = `${words} ${kind}`;
     button.hidden = !when.span;
     button.setAttribute("aria-disabled", String(besideShown(picked, by) === undefined));
   }
@@ -158,8 +158,8 @@ function showWords(form: HTMLFormElement, picked: PickedDates): void {
 }
 
 const BESIDE = [
-  ["dates-before", "Previous", -1],
-  ["dates-after", "Next", 1],
+  ["dates-before", "before-words", "Previous", -1],
+  ["dates-after", "after-words", "Next", 1],
 ] as const;
 
 const NOTHING_PICKED = "No dates yet: drawn with room for the longest.";
