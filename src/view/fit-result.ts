@@ -1,7 +1,9 @@
 /** Everything that follows from what the fit page is asked: with the engine of the build, so with its very numbers. */
+import type { Names } from "../calendar/names.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import { planPattern } from "../plan/plan-pattern.ts";
+import type { When } from "../plan/when.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 import { buildStrip } from "../strip/build-strip.ts";
@@ -10,33 +12,44 @@ import type { Strip } from "../strip/strip.ts";
 import type { Fit } from "./address/fit-address.ts";
 import type { Catalogue } from "./catalogue.ts";
 import { nameNotebook } from "./fields/name-notebook.ts";
+import { NO_DATES, whenPicked } from "./fields/span-fields.ts";
 import { nameStrip } from "./fields/strip-fields.ts";
 
 export interface FitResult {
   readonly notebook: Notebook;
   readonly recipe: Recipe;
   readonly plan: Plan;
+  /** What the plan is for: with the picked days, where the pattern has any. */
+  readonly when: When;
   readonly stripRecipe: StripRecipe;
-  /** Of the chosen patterns; of the drawn pattern alone where none was chosen. */
+  /** Of the chosen patterns, on no days, so that it serves all of them; where none was chosen, of the drawn plan. */
   readonly strip: Strip;
 }
 
-/** The drawn pattern's plan and the strip. Throws where the book has no such pattern: addresses are checked before. */
-export function fitResult(fit: Fit, catalogue: Catalogue): FitResult {
+/**
+ * The drawn pattern's plan and the strip. `names` are those of the chosen language, where it is another than the book's.
+ * Throws where the book has no such pattern: addresses are checked before.
+ */
+export function fitResult(fit: Fit, catalogue: Catalogue, names?: Names): FitResult {
   const notebook = nameNotebook(fit.notebook, catalogue.notebooks);
-  const { when } = catalogue;
-  const plan = planPattern(catalogue.recipe(fit.pattern), notebook, when);
+  const written = catalogue.recipe(fit.pattern);
+  const { dates = NO_DATES } = fit;
+  const when = whenPicked(written.dates?.span, dates, { book: catalogue.when, names });
+  const plan = planPattern(written, notebook, when);
   const { recipe } = plan;
   const stripRecipe = chosenStrip(fit, recipe, catalogue);
   const slugs = new Set([...stripRecipe.across, ...stripRecipe.down]);
+  const isOfPlan = stripRecipe.slug === recipe.slug || !when.span;
   const plans = new Map(
     [...slugs].map((slug) => [
       slug,
-      slug === recipe.slug ? plan : planPattern(catalogue.recipe(slug), notebook, when),
+      slug === recipe.slug && isOfPlan
+        ? plan
+        : planPattern(catalogue.recipe(slug), notebook, catalogue.when),
     ]),
   );
   const strip = buildStrip({ recipe: stripRecipe, notebook, plans, titles: catalogue.titles });
-  return { notebook, recipe, plan, stripRecipe, strip };
+  return { notebook, recipe, plan, when, stripRecipe, strip };
 }
 
 /** Nothing chosen is a strip of the drawn pattern, as every pattern has one on its own page. */

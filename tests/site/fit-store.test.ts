@@ -33,7 +33,7 @@ describe("a form with a fault", () => {
     const { errors, ...shown } = store.state();
     const { errors: none, ...was } = before;
     expect(shown).toEqual(was);
-    expect(none).toEqual({ notebook: [], strip: [], printer: [] });
+    expect(none).toEqual({ notebook: [], dates: [], strip: [], printer: [] });
     expect(errors.notebook).toEqual([FAULT]);
     expect(told).toEqual([
       [0, 0, 0],

@@ -7,6 +7,7 @@ import { type Fit, readFitAddress, writeFitAddress } from "../../src/view/addres
 import { USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
+import { anyDates } from "../random/any-dates.ts";
 import { anyLine, anyNotebook } from "../random/any-notebook.ts";
 
 const PATTERNS = ["seed-list", "two-row-week", "year-in-twelve", "0-0"] as const;
@@ -26,6 +27,7 @@ function anyFit(): fc.Arbitrary<Fit> {
       body: "",
     })),
     pattern: fc.constantFrom(...PATTERNS),
+    dates: anyDates(),
     strip: fc.record({
       title,
       slug: fc.constantFrom("", "my-strip", "0"),

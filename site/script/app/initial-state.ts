@@ -1,9 +1,10 @@
 /** What the fit page shows first: what its address says, else what was kept on the device, else what is usual. */
 import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
-import { type Fit, readFitAddress } from "../../../src/view/address/fit-address.ts";
+import { type Fit, type FitPart, readFitAddress } from "../../../src/view/address/fit-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { USUAL_FIELDS } from "../../../src/view/fields/notebook-fields.ts";
 import { readFields, type UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
+import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
 import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../../src/view/fit-result.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
@@ -26,13 +27,14 @@ export function startFit(hash: string, device: Device, catalogue: Catalogue): St
   const notebook =
     said.notebook ?? kept.notebook ?? chosenNotebook(device, catalogue) ?? usualNotebook();
   const strip = said.strip ?? kept.strip ?? NO_STRIP;
+  const dates = said.dates ?? kept.dates ?? NO_DATES;
   const pattern = said.pattern ?? kept.pattern ?? usualPattern(notebook, catalogue);
   const isVisit =
     kept.notebook !== undefined &&
     said.notebook !== undefined &&
     JSON.stringify(kept.notebook) !== JSON.stringify(said.notebook);
   return {
-    fit: { notebook, pattern, strip },
+    fit: { notebook, pattern, dates, strip },
     ...(address.ok ? {} : { issue: address.issue }),
     isVisit,
   };
@@ -40,11 +42,11 @@ export function startFit(hash: string, device: Device, catalogue: Catalogue): St
 
 /** What is kept is written as an address, and read as carefully; a part that is spoilt takes no other with it. */
 export function keptFit(device: Device, { slugs }: Catalogue): Partial<Fit> {
-  const kept = (part: keyof Fit) => {
+  const kept = (part: FitPart) => {
     const reading = readFitAddress(keptText(device, part) ?? "", slugs);
     return reading.ok && reading.value[part] ? { [part]: reading.value[part] } : {};
   };
-  return { ...kept("notebook"), ...kept("pattern"), ...kept("strip") };
+  return { ...kept("notebook"), ...kept("pattern"), ...kept("dates"), ...kept("strip") };
 }
 
 /** The notebook of the book that was chosen on its own page. */

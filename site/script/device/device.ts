@@ -9,6 +9,8 @@ export type KeptName =
   | "strip"
   /** The pattern that the fit page showed last, as its address has it. */
   | "pattern"
+  /** The days that it showed last, and how they are counted and called, as its address has them. */
+  | "dates"
   /** An entry: the recipe page's recipe, as its address has it. */
   | "recipe"
   /** What the drawing of a page was told not to show, and the hand that draws. */

@@ -1,28 +1,64 @@
 /** The script of a pattern's page: its drawing stroke by stroke, what the drawing shows, and its marks to copy. */
 import { readAlongData } from "../../../src/view/draw-along/plan-data.ts";
 import { type Device, openDevice } from "../device/device.ts";
-import { ownAddress } from "../ui/load-script.ts";
-import { theOne } from "../ui/parts.ts";
+import { ownAddress, scriptLoader } from "../ui/load-script.ts";
+import { partOf, theOne } from "../ui/parts.ts";
+import { bindDates } from "./bind-dates.ts";
 import { bindAlong, keptHand } from "./bind-draw-along.ts";
 import { bindCopying } from "./marks-table.ts";
-import { bindStepAddress } from "./step-address.ts";
+import { bindPageAddress } from "./page-address.ts";
+import { bindDatedDownloads } from "./save-dated.ts";
+import { writeList } from "./step-list.ts";
 import { openStepper } from "./stepper.ts";
 
-const device = openDevice(window, ownAddress());
+const own = ownAddress();
+const device = openDevice(window, own);
 bindSwitches(document, device);
 bindCopying(document);
-startAlong(window, device);
+startAlong(window, device, scriptLoader(own));
 
-/** Takes the plan from the page itself. */
-export function startAlong(window: Window, device: Device): void {
+/** Takes the plan from the page itself, and plans for picked days where the pattern has any. */
+export function startAlong(
+  window: Window,
+  device: Device,
+  load: (name: string) => Promise<void>,
+): void {
   const { document } = window;
   const panel = document.querySelector<HTMLElement>("[data-along]");
   if (!panel) return;
   const whole = theOne(document, ".spread", HTMLElement);
-  const stepper = openStepper(readAlongData(panel.dataset.along ?? ""), keptHand(device));
+  const built = panel.dataset.along ?? "";
+  const stepper = openStepper(readAlongData(built), keptHand(device));
+  const strokes = partOf(panel, "strokes");
+  stepper.subscribe(({ steps }, before) => {
+    if (steps !== before.steps) writeList(strokes, steps);
+  });
   bindAlong(window, { whole, panel }, stepper, device);
-  bindStepAddress(window, stepper);
+  const form = document.querySelector('[data-part="dates"]');
+  if (!(form instanceof HTMLFormElement)) {
+    bindPageAddress(window, stepper);
+    return;
+  }
+  const order = partOf(panel, "order-words");
+  const builtOrder = order.textContent;
+  const dates = bindDates(window, {
+    form,
+    whole,
+    load,
+    shown: (view) => {
+      stepper.setPlan(readAlongData(view ? (view.along?.data ?? NO_STEPS) : built));
+      order.textContent = view ? (view.along?.order ?? "") : builtOrder;
+      const isEmpty = stepper.state().steps.length === 0;
+      for (const part of panel.querySelectorAll<HTMLElement>("[data-steps]")) part.hidden = isEmpty;
+    },
+    said: (text) => say(text),
+  });
+  const say = bindPageAddress(window, stepper, dates.take);
+  bindDatedDownloads(document, { device, load, view: dates.view });
 }
+
+/** Of a page on which nothing is drawn. */
+const NO_STEPS = '{"grids":[[],[]],"pages":[]}';
 
 /** Puts the switches as they were left, and keeps every change. What is kept are the names of those that are off. */
 export function bindSwitches(page: Document, device: Device): void {

@@ -22,6 +22,8 @@ export function bindFitAddress(window: Window, store: FitStore, { device, start 
   const kept = bindKeptFit(store, device);
   bindAddress(window, store, {
     restMs: TYPING_REST_MS,
+    // The way back leads through the days that were looked at, as through pages.
+    step: ({ fit }, before) => (fit.dates === before.fit.dates ? "replace" : "push"),
     write: ({ fit }, before) => (fit === before.fit ? undefined : writeFitAddress(fit)),
     written: (_, before) => {
       kept.keep(before.fit);

@@ -4,13 +4,14 @@ import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeStripRecipe } from "../../../src/recipe/write-strip-recipe.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
+import { spanFileName } from "../../../src/view/pattern/span-words.ts";
 import { printPart } from "../lazy/print/print-part.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
 import { onPress, theOne } from "../ui/parts.ts";
 import { printOut } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { FitPageState, FitStore, FormName } from "./fit-store.ts";
+import { type FitPageState, type FitStore, type FormName, titledRecipe } from "./fit-store.ts";
 import { pagePrintOut, stripPrintOut, stripTitle } from "./print-outs.ts";
 import type { Printer } from "./printer-form.ts";
 import { shownScene } from "./show-pattern.ts";
@@ -23,7 +24,7 @@ export interface Saving {
   readonly say: (words: string) => void;
 }
 
-/** Names of files tell pattern, notebook and strip, as the build's downloads do. */
+/** Names of files tell pattern, notebook, days and strip, as the build's downloads do. */
 export function bindSaving(page: Document, store: FitStore, saving: Saving): void {
   const { draw, printer } = saving;
   const press = (doing: string, act: (state: FitPageState, button: HTMLElement) => void) =>
@@ -55,14 +56,16 @@ function showCarried(page: Document, isOn: boolean): void {
   }
 }
 
-function pageName({ recipe, notebook }: FitPageState): string {
-  return `${recipe.slug}-${notebook.slug}`;
+function pageName({ recipe, notebook, when: { span } }: FitPageState): string {
+  return `${recipe.slug}-${notebook.slug}${span ? `-${spanFileName(span)}` : ""}`;
 }
 
 /** The strip of one pattern alone is named after it, and must not look like its page. */
-function stripName({ strip, recipe }: FitPageState): string {
-  const kind = strip.slug === recipe.slug ? "-strip" : "";
-  return `${strip.slug}-${strip.notebook.slug}${kind}`;
+function stripName(state: FitPageState): string {
+  const { strip, recipe } = state;
+  return strip.slug === recipe.slug
+    ? `${pageName(state)}-strip`
+    : `${strip.slug}-${strip.notebook.slug}`;
 }
 
 function savePagePdf(
@@ -70,7 +73,8 @@ function savePagePdf(
   button: HTMLElement,
   { load, printer, say }: Saving,
 ): void {
-  const { plan, recipe, notebook } = state;
+  const { plan, notebook } = state;
+  const recipe = titledRecipe(state);
   if (!plan.fits) {
     say("There is no page to save: the pattern does not fit this notebook.");
     return;
@@ -122,6 +126,7 @@ async function whileBusy(
 /** The part of the page that each form is. */
 const FORM_PARTS = {
   notebook: "notebook",
+  dates: "dates",
   strip: "strip-fields",
   printer: "printer",
 } as const satisfies Readonly<Record<FormName, string>>;
@@ -133,6 +138,7 @@ export function bindDisabling(page: Document, store: FitStore, say: (words: stri
     theOne(page, `[data-part="${FORM_PARTS[name]}"]`, HTMLFormElement);
   store.subscribe(({ errors }) => {
     disable(formOf("notebook"), errors.notebook);
+    disable(formOf("dates"), errors.dates);
     disable(formOf("strip"), errors.strip);
     disable(formOf("printer"), errors.printer);
   });

@@ -8,6 +8,7 @@ import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { enhancePart, partOf } from "../ui/parts.ts";
 import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
+import { bindDates } from "./bind-dates.ts";
 import { bindKeeping } from "./bind-files.ts";
 import { bindFitAddress } from "./bind-fit-address.ts";
 import { bindDisabling, bindSaving } from "./bind-saving.ts";
@@ -40,17 +41,18 @@ function openPage(): void {
   bindNotebookForm(document, store);
   bindNotebookPicture(document, store, { draw, queue });
   bindProposal(document, store);
+  const say = openStatus(document);
+  bindDates(window, store, { load, say });
   bindPage(document, store, { draw, queue });
   bindDrawAlong(window, store, { queue, device });
   bindStrip(document, store, { draw, queue });
   bindStripForm(document, store);
   bindCards(document, store, { draw, queue, toDrawing });
-  const say = openStatus(document);
   bindDisabling(document, store, say);
   const printer = bindPrinterForm(document, store, device);
   bindSaving(document, store, { draw, printer, load, say });
   bindKeeping(document, store, { device, load, say });
-  keepParts(window, own, ["print.js", "reader.js"]);
+  keepParts(window, own, ["print.js", "reader.js", "names.js"]);
   bindFitAddress(window, store, { device, start });
 }
 

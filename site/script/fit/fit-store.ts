@@ -1,12 +1,15 @@
 /** The fit page's store: what is asked, what follows from it, and what is wrong in a form just now. */
+import type { Names } from "../../../src/calendar/names.ts";
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
+import type { Recipe } from "../../../src/recipe/recipe.ts";
 import type { Fit } from "../../../src/view/address/fit-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { type FitResult, fitResult } from "../../../src/view/fit-result.ts";
+import { spanTitle } from "../../../src/view/pattern/span-words.ts";
 import { openStore, type Store } from "../app/store.ts";
 
 /** The forms of the page. While one has an error, what is shown is of what was written in it before. */
-export type FormName = "notebook" | "strip" | "printer";
+export type FormName = "notebook" | "dates" | "strip" | "printer";
 
 export type FormErrors = Readonly<Record<FormName, readonly FieldIssue[]>>;
 
@@ -20,16 +23,36 @@ export interface FitStore extends Pick<Store<FitPageState>, "state" | "subscribe
   readonly catalogue: Catalogue;
   /** Changes some of what is asked, whose errors are mended with that. */
   update(part: Partial<Fit>): void;
+  /** Brings the names of a language, for whoever chooses it. */
+  addNames(language: string, names: Names): void;
   /** Says what is wrong in a form now: what is shown stays, as an old one. */
   setErrors(form: FormName, issues: readonly FieldIssue[]): void;
 }
 
+/** Are they one drawing, whatever else is asked? */
+export function isSameDrawing(one: FitPageState, other: FitPageState): boolean {
+  return (
+    one.fit.notebook === other.fit.notebook &&
+    one.fit.pattern === other.fit.pattern &&
+    one.fit.dates === other.fit.dates &&
+    one.when.names === other.when.names
+  );
+}
+
+/** What is drawn, with its days in the title. */
+export function titledRecipe({ recipe, when: { span, rule } }: FitPageState): Recipe {
+  return span ? { ...recipe, title: `${recipe.title}, ${spanTitle(span, rule)}` } : recipe;
+}
+
 /** A store that shows something from the start. */
 export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
+  const known = new Map<string, Names>();
+  const resultOf = (fit: Fit) =>
+    fitResult(fit, catalogue, known.get(fit.dates?.calendar.language ?? ""));
   const { state, set, subscribe } = openStore<FitPageState>({
     fit: start,
     errors: NO_ERRORS,
-    ...fitResult(start, catalogue),
+    ...resultOf(start),
   });
   return {
     catalogue,
@@ -40,9 +63,15 @@ export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
       const errors = {
         ...state().errors,
         ...(part.notebook && { notebook: [] }),
+        ...(part.dates && { dates: [] }),
         ...(part.strip && { strip: [] }),
       };
-      set({ fit, errors, ...fitResult(fit, catalogue) });
+      set({ fit, errors, ...resultOf(fit) });
+    },
+    addNames: (language, names) => {
+      known.set(language, names);
+      const { fit, errors } = state();
+      if (fit.dates?.calendar.language === language) set({ fit, errors, ...resultOf(fit) });
     },
     setErrors: (form, issues) => {
       const { errors } = state();
@@ -52,4 +81,4 @@ export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
   };
 }
 
-const NO_ERRORS: FormErrors = { notebook: [], strip: [], printer: [] };
+const NO_ERRORS: FormErrors = { notebook: [], dates: [], strip: [], printer: [] };

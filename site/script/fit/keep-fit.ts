@@ -38,8 +38,9 @@ export function bindKeptFit(store: FitStore, device: Device): KeptFit {
     keep: (before) => {
       notebook.keep(writeFitAddress(before, "notebook"));
       strip.keep(writeFitAddress(before, "strip"));
-      // Which pattern one looks at is for each tab to say: no tab follows another in that.
-      device.set("pattern", writeFitAddress(store.state().fit, "pattern"));
+      // Which pattern one looks at, and on which days, is for each tab to say: no tab follows another in that.
+      for (const part of ["pattern", "dates"] as const)
+        device.set(part, writeFitAddress(store.state().fit, part));
     },
     leave: () => {
       notebook.leave();

@@ -13,7 +13,7 @@ import type { Strip } from "../../../src/strip/strip.ts";
 import { makeElement } from "../ui/make-element.ts";
 import type { PrintOut } from "../ui/print-drawings.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { FitPageState } from "./fit-store.ts";
+import { type FitPageState, titledRecipe } from "./fit-store.ts";
 import type { Printer } from "./printer-form.ts";
 
 /** The sheets of `strip.pdf`, as drawings. */
@@ -41,7 +41,8 @@ export function stripTitle({ title, notebook }: Strip): string {
 
 /** The drawing with its counts, below a line of 100 mm to check it with. */
 export function pagePrintOut(state: FitPageState, { correction }: Printer, draw: Draw): PrintOut {
-  const { plan, recipe, notebook } = state;
+  const { plan, notebook } = state;
+  const recipe = titledRecipe(state);
   const drawing = { plan, recipe, notebook };
   const scene = plan.fits ? pageScene({ ...drawing, plan }) : gridScene(notebook);
   const size: PaperSize = plan.fits

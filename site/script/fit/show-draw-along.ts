@@ -9,7 +9,7 @@ import { writeList } from "../draw-along/step-list.ts";
 import { openStepper, type Stepper } from "../draw-along/stepper.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
-import type { FitPageState, FitStore } from "./fit-store.ts";
+import { type FitPageState, type FitStore, isSameDrawing } from "./fit-store.ts";
 
 /** Follows the store: the strokes are worked out when there is time, and at the latest when they are to begin. */
 export function bindDrawAlong(
@@ -32,11 +32,10 @@ export function bindDrawAlong(
   };
   onPress(panel, "start", take);
   bindAlong(window, { whole, panel }, stepper, device);
-  let last: FitPageState["fit"] | undefined;
+  let last: FitPageState | undefined;
   store.subscribe((state) => {
-    const { fit } = state;
-    if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
-    last = fit;
+    if (last && isSameDrawing(last, state)) return;
+    last = state;
     due = state;
     // An address that somebody sets while drawing brings another page.
     if (stepper.state().place !== undefined) take();

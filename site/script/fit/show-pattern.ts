@@ -11,7 +11,7 @@ import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import { summaryElements } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { FitPageState, FitStore } from "./fit-store.ts";
+import { type FitPageState, type FitStore, isSameDrawing, titledRecipe } from "./fit-store.ts";
 
 interface Shows {
   readonly draw: Draw;
@@ -19,8 +19,11 @@ interface Shows {
 }
 
 /** The drawing of what is shown; where the pattern does not fit, the notebook itself. */
-export function shownScene({ plan, recipe, notebook }: FitPageState): Scene {
-  return plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook);
+export function shownScene(state: FitPageState): Scene {
+  const { plan, notebook } = state;
+  return plan.fits
+    ? pageScene({ plan, recipe: titledRecipe(state), notebook })
+    : gridScene(notebook);
 }
 
 /** Follows the store: drawing, status and data at once, the words below when there is time. */
@@ -33,17 +36,17 @@ export function bindPage(page: ParentNode, store: FitStore, { draw, queue }: Sho
   ];
   const data = theOne(page, "#plan-data", HTMLScriptElement);
   const link = theOne(page, '[data-part="make-yours"]', HTMLAnchorElement);
-  let last: FitPageState["fit"] | undefined;
+  let last: FitPageState | undefined;
   pattern.addEventListener("input", () => store.update({ pattern: pattern.value }));
   store.subscribe((state) => {
     const { plan, recipe, fit } = state;
     pattern.value = fit.pattern;
     link.hash = writeRecipeLink(fit);
     showStatus(status, state);
-    plate.classList.toggle("stale", state.errors.notebook.length > 0);
-    summary.hidden = state.errors.notebook.length > 0;
-    if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
-    last = fit;
+    plate.classList.toggle("stale", faultsOf(state) > 0);
+    summary.hidden = faultsOf(state) > 0;
+    if (last && isSameDrawing(last, state)) return;
+    last = state;
     data.textContent = planJson(plan);
     plate.classList.toggle("spread-wide", plan.fits && plan.pages.length > 1);
     draw.show(plate, shownScene(state));
@@ -55,11 +58,17 @@ export function bindPage(page: ParentNode, store: FitStore, { draw, queue }: Sho
 }
 
 /** Of what is drawn, or that it is an old one; words that stand there already are not read out again. */
-function showStatus(place: HTMLElement, { plan, recipe, errors }: FitPageState): void {
-  const { state, words } = statusWords(plan);
-  const faulty = errors.notebook.length;
+function showStatus(place: HTMLElement, state: FitPageState): void {
+  const { plan, recipe } = state;
+  const { state: outcome, words } = statusWords(plan);
+  const faulty = faultsOf(state);
   const fresh = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
   const said = faulty > 0 ? sayStaleDrawing(faulty) : fresh;
   if (place.textContent !== said) place.textContent = said;
-  place.dataset.state = faulty > 0 ? "misfit" : state;
+  place.dataset.state = faulty > 0 ? "misfit" : outcome;
+}
+
+/** How many fields say something that the drawing does not show. */
+function faultsOf({ errors }: FitPageState): number {
+  return errors.notebook.length + errors.dates.length;
 }

@@ -62,6 +62,8 @@ function bundleScripts(folder) {
       recipe: "site/script/recipe/recipe-page.ts",
       editor: "site/script/lazy/editor/editor.ts",
       measure: "site/script/measure/measure-page.ts",
+      dates: "site/script/lazy/dates/dates.ts",
+      names: "site/script/lazy/names/names.ts",
       offline: "site/script/offline/offline.mjs",
       print: "site/script/lazy/print/print.ts",
       reader: "site/script/lazy/reader/reader.ts",

@@ -1,4 +1,5 @@
 /** The book as its pages see it: lists with links to make, and one view for each page. */
+import type { SpanKind } from "../../calendar/span.ts";
 import type { Purpose } from "../../recipe/recipe.ts";
 import type { NotebookEntry, Pair } from "../../view/entries.ts";
 import type { CountingRow } from "../../view/notebook/counting-table.ts";
@@ -52,6 +53,8 @@ export interface PatternPage {
   readonly sourceHtml: string;
   readonly around: AroundPattern;
   /** Where the recipe can be changed on this notebook, and where the pattern can be tried on any other: the parts from # on. */
+  /** The kind of days that it stands for, where it has any. */
+  readonly dates?: SpanKind;
   readonly recipeHash: string;
   readonly fitHash: string;
 }

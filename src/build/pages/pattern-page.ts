@@ -29,6 +29,7 @@ export function patternPage(pair: Pair, sources: PatternPageSources): PatternPag
     title: recipe.title,
     purpose: { slug: recipe.purpose, title: PURPOSE_WORDS[recipe.purpose].title },
     tags: recipe.tags,
+    ...(recipe.dates && { dates: recipe.dates.span }),
     notebook: notebookEntry(notebook),
     state: planStatus(shown),
     shown,

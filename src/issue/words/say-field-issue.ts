@@ -2,14 +2,20 @@
 import type { FieldIssue } from "../facts/field-issue.ts";
 import { sayCount } from "./say-count.ts";
 import { sayGridFaultAtField } from "./say-grid-fault.ts";
+import { saySpanFault } from "./say-span-fault.ts";
 import { sayValueType } from "./say-value-type.ts";
 
 /** What would do in the field, and the words on the button that puts it there; none for most problems. */
 export function fieldOffer(
   issue: FieldIssue,
 ): { readonly text: string; readonly words: string } | undefined {
-  if (issue.kind !== "no-file-name" || issue.nearest === undefined) return undefined;
-  return { text: issue.nearest, words: `Make it ${issue.nearest}` };
+  const text =
+    issue.kind === "no-file-name"
+      ? issue.nearest
+      : issue.kind === "no-span"
+        ? issue.meant
+        : undefined;
+  return text === undefined ? undefined : { text, words: `Make it ${text}` };
 }
 
 /** One or two plain sentences, with what would do. */
@@ -29,5 +35,7 @@ export function sayFieldIssue(issue: FieldIssue): string {
     case "first-dot-beyond-paper":
     case "empty-edge-step":
       return sayGridFaultAtField(issue);
+    default:
+      return saySpanFault(issue);
   }
 }

@@ -1,5 +1,6 @@
-/** Everything that the fit page keeps behind its #: a notebook, a pattern and a strip. */
+/** Everything that the fit page keeps behind its #: a notebook, a pattern with its days, and a strip. */
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
+import { type DatesChoice, NO_DATES } from "../fields/span-fields.ts";
 import type { StripChoice } from "../fields/strip-fields.ts";
 import {
   type AddressEntries,
@@ -8,6 +9,7 @@ import {
   writeAddress,
 } from "./hash-params.ts";
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
+import { DATES_ADDRESS_KEYS, datesEntries, readDatesEntries } from "./span-address.ts";
 import { readStripEntries, STRIP_ADDRESS_KEYS, stripEntries } from "./strip-address.ts";
 
 /** What the page shows. */
@@ -15,22 +17,27 @@ export interface Fit {
   readonly notebook: UnnamedNotebook;
   /** The slug of the pattern that is drawn large. */
   readonly pattern: string;
+  /** Left out: no days, by the book's calendar. */
+  readonly dates?: DatesChoice;
   readonly strip: StripChoice;
 }
 
-const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "pattern", ...STRIP_ADDRESS_KEYS];
+export type FitPart = keyof Fit;
+
+const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "pattern", ...DATES_ADDRESS_KEYS, ...STRIP_ADDRESS_KEYS];
 
 /** The address's part from # on, or what it says of one part alone. A strip that carries nothing is left out. */
-export function writeFitAddress(fit: Fit, part?: keyof Fit): string {
-  const entries: Readonly<Record<keyof Fit, AddressEntries>> = {
+export function writeFitAddress(fit: Fit, part?: FitPart): string {
+  const entries: Readonly<Record<FitPart, AddressEntries>> = {
     notebook: notebookEntries(fit.notebook),
     pattern: [["pattern", fit.pattern]],
+    dates: datesEntries(fit.dates ?? NO_DATES),
     strip: stripEntries(fit.strip),
   };
   return writeAddress(part ? entries[part] : Object.values(entries).flat());
 }
 
-/** What the address says; what it says nothing of is left out. */
+/** What the address says; what it says nothing of is left out. With a pattern and no days it says that there are none. */
 export function readFitAddress(
   hash: string,
   patterns: ReadonlySet<string>,
@@ -42,7 +49,10 @@ export function readFitAddress(
   if (!notebook.ok) return notebook;
   const strip = readStripEntries(values, patterns);
   if (!strip.ok) return strip;
+  const named = readDatesEntries(values);
+  if (!named.ok) return named;
   const pattern = values.get("pattern");
+  const dates = named.value ?? (pattern === undefined ? undefined : NO_DATES);
   if (pattern !== undefined && !patterns.has(pattern))
     return { ok: false, issue: { kind: "unknown-pattern", key: "pattern", slug: pattern } };
   return {
@@ -50,6 +60,7 @@ export function readFitAddress(
     value: {
       ...(notebook.value && { notebook: notebook.value }),
       ...(pattern !== undefined && { pattern }),
+      ...(dates && { dates }),
       ...(strip.value && { strip: strip.value }),
     },
   };

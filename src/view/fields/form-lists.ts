@@ -1,4 +1,8 @@
 /** What the forms of the pages offer to choose from and how long their texts may be: the keys' own tables, with words beside each value. */
+import { WEEKDAY_WORDS } from "../../calendar/calendar.ts";
+import { weekday } from "../../calendar/day.ts";
+import { ENGLISH } from "../../calendar/english.ts";
+import { weekdayName } from "../../calendar/names.ts";
 import { COUNTS, MIDDLES, type Middle } from "../../measure/grid-axis.ts";
 import type { Binding, Ruling } from "../../notebook/notebook.ts";
 import { BINDINGS, BOUNDS, RULINGS } from "../../notebook/notebook-keys.ts";
@@ -10,6 +14,7 @@ import { LONGEST_QUERY } from "../address/gallery-address.ts";
 import { FITS, LINE_RANGES, PAGE_COUNTS, SORTS } from "../gallery/gallery-query.ts";
 import { FIT_WORDS, lineWords, PAGE_WORDS, SORT_WORDS } from "../gallery/query-words.ts";
 import { COUNT_WORDS } from "../notebook/notebook-facts.ts";
+import { weekOneWords } from "../pattern/span-words.ts";
 
 /** A value, and what it is called. */
 export type Choice = readonly [value: string, words: string];
@@ -52,6 +57,10 @@ export const FORM_LISTS = {
     (name) => lineWords(name).label,
   ),
   sorts: choices(SORTS, (sort) => SORT_WORDS[sort]),
+  weekdays: choices(WEEKDAY_WORDS, (word) =>
+    weekdayName(ENGLISH, weekday(WEEKDAY_WORDS.indexOf(word) + 1), "wide"),
+  ),
+  weekOnes: choices(["1", "2", "3", "4", "5", "6", "7"], (days) => weekOneWords(Number(days))),
   longest: { title: BOUNDS.title, slug: LONGEST_SLUG, query: LONGEST_QUERY },
 } as const;
 

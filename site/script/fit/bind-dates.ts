@@ -1,0 +1,40 @@
+/** The days of the chosen pattern: picked in their form, with names of other languages as they are wanted. */
+import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
+import { deviceToday } from "../app/today.ts";
+import { namesPart } from "../lazy/names/names-part.ts";
+import { enhancePart, theOne } from "../ui/parts.ts";
+import { bindSpanPicker } from "../ui/span-picker.ts";
+import type { FitStore } from "./fit-store.ts";
+
+interface Loading {
+  readonly load: (name: string) => Promise<void>;
+  readonly say: (words: string) => void;
+}
+
+/** Keeps the form and the page the same, and brings the names of a chosen language. */
+export function bindDates(window: Window, store: FitStore, { load, say }: Loading): void {
+  const { document } = window;
+  const form = theOne(document, '[data-part="dates"]', HTMLFormElement);
+  const names = () => namesPart(window, load);
+  const show = bindSpanPicker(form, {
+    book: store.catalogue.when,
+    today: deviceToday,
+    loadLists: names,
+    pick: (dates) => store.update({ dates }),
+    setErrors: (issues) => store.setErrors("dates", issues),
+  });
+  enhancePart(document, "dates");
+  let asked = "";
+  store.subscribe(({ fit, when }) => {
+    const { dates = NO_DATES, pattern } = fit;
+    show({ kind: store.catalogue.recipe(pattern).dates?.span, choice: dates, when });
+    const { language = "" } = dates.calendar;
+    if (language === asked) return;
+    asked = language;
+    if (language === "") return;
+    names()
+      .then((part) => part.namesOf(language))
+      .then((known) => known && store.addNames(language, known))
+      .catch(() => say("The names could not be loaded: a part of this page is missing."));
+  });
+}

@@ -1,0 +1,67 @@
+/** What the part that plans a pattern for picked days gives to its page, once it is loaded. */
+import type { Names } from "../../../../src/calendar/names.ts";
+import type { Notebook } from "../../../../src/notebook/notebook.ts";
+import type { Plan } from "../../../../src/plan/plan.ts";
+import type { When } from "../../../../src/plan/when.ts";
+import type { Recipe } from "../../../../src/recipe/recipe.ts";
+import type { AlongView } from "../../../../src/view/draw-along/draw-along-view.ts";
+import type { DatesChoice } from "../../../../src/view/fields/span-fields.ts";
+import type { bindSpanPicker } from "../../ui/span-picker.ts";
+
+export interface DatesPart {
+  readonly bindSpanPicker: typeof bindSpanPicker;
+  /** The choice of what an address says of days, or why it cannot be read; "" is none. */
+  readDates(text: string): DatesChoice | string;
+  /** What an address says of a choice. */
+  writeDates(choice: DatesChoice): string;
+  datedView(asked: DatedQuestion): DatedView;
+}
+
+export interface DatedQuestion {
+  readonly recipe: Recipe;
+  readonly notebook: Notebook;
+  readonly choice: DatesChoice;
+  readonly book: When;
+  /** Of the chosen language, once they are there. */
+  readonly names?: Names | undefined;
+}
+
+/** All that a page shows of a pattern for some days. */
+export interface DatedView {
+  readonly when: When;
+  readonly plan: Plan;
+  /** As it was planned, with the days in its title. */
+  readonly recipe: Recipe;
+  readonly notebook: Notebook;
+  /** Of its files, without an ending. */
+  readonly fileName: string;
+  readonly planJson: string;
+  /** How it comes out, in a sentence. */
+  readonly outcome: string;
+  /** The classes of a page that prints it. */
+  readonly sheet: string;
+  /** Nothing where it does not fit. */
+  readonly along: AlongView | undefined;
+  /** The drawing, for the page and as a file, and the strip's file. */
+  readonly svg: string;
+  /** What there is to say of it. */
+  summary(): readonly HTMLElement[];
+  pageFile(): string;
+  stripFile(): string;
+}
+
+declare global {
+  interface Window {
+    readonly spanbookDates?: DatesPart;
+  }
+}
+
+/** The part, loaded if it is not there yet. Rejects where its script cannot be loaded. */
+export async function datesPart(
+  window: Window,
+  load: (name: string) => Promise<void>,
+): Promise<DatesPart> {
+  await load("dates.js");
+  if (window.spanbookDates) return window.spanbookDates;
+  throw new Error("the part that plans is not what was expected");
+}

@@ -1,0 +1,77 @@
+/** The part that plans a pattern for picked days: the build's own engine, loaded when somebody picks some. */
+import { gridScene } from "../../../../src/draw/page/grid-scene.ts";
+import { pageScene } from "../../../../src/draw/page/page-scene.ts";
+import { thumbnailScene } from "../../../../src/draw/page/thumbnail-scene.ts";
+import { stripScene } from "../../../../src/draw/strip/strip-scene.ts";
+import { createSvgWriter } from "../../../../src/draw/svg/write-svg.ts";
+import { sayAddressIssue } from "../../../../src/issue/words/say-address-issue.ts";
+import { sayLeftover } from "../../../../src/issue/words/say-leftover.ts";
+import { leftoverOf, sharedOutOf } from "../../../../src/plan/explain/leftover-of.ts";
+import type { FittingPlan } from "../../../../src/plan/plan.ts";
+import { planJson } from "../../../../src/plan/plan-json.ts";
+import { planPattern } from "../../../../src/plan/plan-pattern.ts";
+import { sheetClass } from "../../../../src/print/sheets/css-page.ts";
+import { buildSingleStrip } from "../../../../src/strip/single-strip.ts";
+import { readAddress, writeAddress } from "../../../../src/view/address/hash-params.ts";
+import {
+  DATES_ADDRESS_KEYS,
+  datesEntries,
+  readDatesEntries,
+} from "../../../../src/view/address/span-address.ts";
+import { alongView } from "../../../../src/view/draw-along/draw-along-view.ts";
+import { type DatesChoice, NO_DATES, whenPicked } from "../../../../src/view/fields/span-fields.ts";
+import { misfitReason } from "../../../../src/view/pattern/plan-summary.ts";
+import { spanFileName, spanTitle } from "../../../../src/view/pattern/span-words.ts";
+import { summaryElements } from "../../ui/plan-summary.ts";
+import { bindSpanPicker } from "../../ui/span-picker.ts";
+import type { DatedQuestion, DatedView, DatesPart } from "./dates-part.ts";
+
+const write = createSvgWriter(window);
+const NO_ENTRIES = writeAddress([]);
+
+function readDates(text: string): DatesChoice | string {
+  if (text === "") return NO_DATES;
+  const values = readAddress(`${NO_ENTRIES}&${text}`, DATES_ADDRESS_KEYS);
+  const reading = values.ok ? readDatesEntries(values.value) : values;
+  return reading.ok ? (reading.value ?? NO_DATES) : sayAddressIssue(reading.issue);
+}
+
+function writeDates(choice: DatesChoice): string {
+  return writeAddress(datesEntries(choice)).slice(NO_ENTRIES.length + 1);
+}
+
+function datedView({ recipe: written, notebook, choice, book, names }: DatedQuestion): DatedView {
+  const when = whenPicked(written.dates?.span, choice, { book, names });
+  const plan = planPattern(written, notebook, when);
+  const { span, rule } = when;
+  const title = span ? `${written.title}, ${spanTitle(span, rule)}` : written.title;
+  const recipe = { ...plan.recipe, title };
+  const scene = plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook);
+  return {
+    when,
+    plan,
+    recipe,
+    notebook,
+    fileName: `${recipe.slug}-${notebook.slug}${span ? `-${spanFileName(span)}` : ""}`,
+    planJson: planJson(plan),
+    outcome: plan.fits ? outcomeWords(plan) : misfitReason(plan, recipe),
+    sheet: plan.fits
+      ? sheetClass(thumbnailScene({ plan, recipe, notebook }).frame, scene.frame)
+      : "prints-words",
+    along: plan.fits ? alongView(plan, notebook) : undefined,
+    svg: write(scene, "inline"),
+    summary: () => summaryElements(plan, recipe),
+    pageFile: () => write(scene),
+    stripFile: () => write(stripScene(buildSingleStrip(recipe, notebook, plan))),
+  };
+}
+
+function outcomeWords(plan: FittingPlan): string {
+  const leftover = leftoverOf(plan);
+  const words = sayLeftover({ leftover, sharedOut: sharedOutOf(plan) });
+  return `${words}${words.endsWith(".") ? "" : "."}`;
+}
+
+const part: DatesPart = { bindSpanPicker, readDates, writeDates, datedView };
+
+Object.assign(window, { spanbookDates: part });

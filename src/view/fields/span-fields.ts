@@ -1,0 +1,168 @@
+/** What someone picks for the days of a pattern: typed text and runs of days, and a calendar where the book's will not do. */
+import {
+  type CalendarFields,
+  type CalendarProblem,
+  readCalendar,
+  WEEKDAY_WORDS,
+  weeksIn,
+} from "../../calendar/calendar.ts";
+import { weekday } from "../../calendar/day.ts";
+import { findLanguage } from "../../calendar/language.ts";
+import type { Names } from "../../calendar/names.ts";
+import { readSpan, type SpanProblem } from "../../calendar/read-span.ts";
+import {
+  type BeyondYears,
+  type DayRange,
+  isBeyondYears,
+  type Span,
+  type SpanKind,
+  spanHolding,
+} from "../../calendar/span.ts";
+import type { WeekRule } from "../../calendar/week.ts";
+import type { FieldIssue } from "../../issue/facts/field-issue.ts";
+import type { When } from "../../plan/when.ts";
+import type { FieldReading } from "./read-notebook-fields.ts";
+
+/** The days, and what was chosen of the calendar; what is left out is as the book has it. */
+export interface DatesChoice {
+  /** Left out: no days yet. Of whatever length: a pattern takes the span of its own kind that holds the first day. */
+  readonly picked?: DayRange;
+  readonly calendar: CalendarFields;
+}
+
+export const NO_DATES: DatesChoice = { calendar: {} };
+
+/** The calendar as it is typed or picked; "" is as the book has it. */
+export type CalendarTexts = Readonly<Record<CalendarFieldName, string>>;
+export type CalendarFieldName = keyof CalendarFields;
+
+export const CALENDAR_FIELD_NAMES = ["region", "language", "week", "weekOne"] as const;
+
+/** The days of a typed text, nothing for an empty one, or what is wrong with it. */
+export function readDatesField(text: string): FieldReading<DayRange | undefined, "dates"> {
+  const written = text.trim();
+  if (written === "") return { ok: true, value: undefined };
+  const reading = readSpan(written);
+  return reading.ok
+    ? reading
+    : { ok: false, issues: reading.problems.map((problem) => spanIssue(problem)) };
+}
+
+function spanIssue(problem: SpanProblem): FieldIssue<"dates"> {
+  const field = "dates";
+  switch (problem.code) {
+    case "no-span":
+      return { field, kind: "no-span", ...(problem.meant && { meant: problem.meant }) };
+    case "no-such-day":
+    case "no-such-week":
+      return { field, kind: problem.code, last: problem.last };
+    case "beyond-last-day":
+      return { field, kind: "beyond-years" };
+    default:
+      return { field, kind: problem.code };
+  }
+}
+
+/** The fields that read as this calendar. */
+export function calendarTextsOf({
+  region,
+  language,
+  week,
+  weekOne,
+}: CalendarFields): CalendarTexts {
+  return {
+    region: region ?? "",
+    language: language ?? "",
+    week: week ?? "",
+    weekOne: weekOne === undefined ? "" : `${weekOne}`,
+  };
+}
+
+/** The checked choice, or every problem with its field. */
+export function readCalendarFields(
+  texts: CalendarTexts,
+): FieldReading<CalendarFields, CalendarFieldName> {
+  const text = (name: CalendarFieldName) => texts[name].trim();
+  const given = (name: "region" | "language" | "week") =>
+    text(name) !== "" && { [name]: text(name) };
+  // What is no figure is no number of days either.
+  const days = /^\d$/.test(text("weekOne")) ? Number(text("weekOne")) : 0;
+  const calendar: CalendarFields = {
+    ...given("region"),
+    ...given("language"),
+    ...given("week"),
+    ...(text("weekOne") !== "" && { weekOne: days }),
+  };
+  const reading = readCalendar(calendar);
+  return reading.ok
+    ? { ok: true, value: calendar }
+    : { ok: false, issues: reading.problems.map(calendarIssue) };
+}
+
+/** Without what says no more than the chosen region, or than the book where none is chosen. */
+export function withoutUsual(calendar: CalendarFields, book: When): CalendarFields {
+  const { region, language, week, weekOne } = calendar;
+  const chosen = region === undefined ? {} : { region };
+  const usual = weekRuleOf(chosen, book.rule);
+  const isUsualWeek = week === WEEKDAY_WORDS[usual.firstWeekday - 1];
+  return {
+    ...chosen,
+    ...(language !== undefined && languageOf(language) !== book.names.language && { language }),
+    ...(week !== undefined && !isUsualWeek && { week }),
+    ...(weekOne !== undefined && weekOne !== usual.weekOne && { weekOne }),
+  };
+}
+
+function languageOf(tag: string): string | undefined {
+  return findLanguage(tag)?.tag;
+}
+
+function calendarIssue({ code, field }: CalendarProblem): FieldIssue<CalendarFieldName> {
+  switch (code) {
+    case "unknown-region":
+    case "unknown-language":
+      return { field, kind: code };
+    case "unknown-weekday":
+      return { field, kind: "unsuitable", expected: { kind: "choice", allowed: WEEKDAY_WORDS } };
+    case "no-week-one":
+      return {
+        field,
+        kind: "unsuitable",
+        expected: { kind: "whole", unit: "days", min: 1, max: 7 },
+      };
+  }
+}
+
+/** How weeks are counted: as chosen, else as in the chosen region, else as in the book. */
+export function weekRuleOf({ region, week, weekOne }: CalendarFields, book: WeekRule): WeekRule {
+  const rule = region === undefined ? book : weeksIn(region);
+  const position = WEEKDAY_WORDS.indexOf(week ?? "");
+  return {
+    firstWeekday: position < 0 ? rule.firstWeekday : weekday(position + 1),
+    weekOne: weekOne ?? rule.weekOne,
+  };
+}
+
+/** The span of a kind that holds the first picked day; nothing where no day is picked. */
+export function pickedSpan(
+  kind: SpanKind,
+  { picked }: DatesChoice,
+  rule: WeekRule,
+): Span | BeyondYears | undefined {
+  return picked && spanHolding(kind, picked.from, rule);
+}
+
+/** What a pattern is planned for; `names` are those of the chosen language, or the book's while they are on their way. */
+export function whenPicked(
+  kind: SpanKind | undefined,
+  choice: DatesChoice,
+  { book, names }: { readonly book: When; readonly names?: Names | undefined },
+): When {
+  const rule = weekRuleOf(choice.calendar, book.rule);
+  const span = kind && pickedSpan(kind, choice, rule);
+  return {
+    rule,
+    names: names ?? book.names,
+    ...(span !== undefined && !isBeyondYears(span) && { span }),
+  };
+}
