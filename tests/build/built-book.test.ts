@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 import { describe, expect, inject, it } from "vitest";
 import { loadContent } from "../../src/build/content/load-content.ts";
-import { filesIn } from "../../src/build/output/output-folder.ts";
+import { filesIn } from "../../src/build/output/files-in.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { pagesIn } from "./files-in.ts";
 import { partsOf } from "./links-of.ts";
