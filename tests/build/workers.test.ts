@@ -36,7 +36,7 @@ const MANY = {
 
 /** A call whose caches are empty. */
 async function callWith(content: Content, engine?: Engine) {
-  const caches = openCaches(deskFolder(), "build");
+  const caches = openCaches(deskFolder());
   return { content, caches, engine: engine ?? (await loadEngine()), project: PROJECT };
 }
 

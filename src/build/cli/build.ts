@@ -86,7 +86,7 @@ type Grown =
 async function growBook(order: Order): Promise<Grown> {
   const { content, cache, output, project, engine } = order;
   const fresh = freshFolder(output);
-  const caches = openCaches(cache, "build");
+  const caches = openCaches(cache);
   const first = { engine, content, caches };
   let workers: Workers | undefined;
   // Whoever prints must not write into a folder that is being removed.

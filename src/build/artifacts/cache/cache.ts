@@ -24,6 +24,9 @@ export interface CacheLimits {
   readonly diskBytes: number;
 }
 
+/** The disk is looked through when the first artifacts were made, and then each time that so many more were. */
+const SWEPT_AFTER = 500;
+
 const LIMITS: CacheLimits = { memoryBytes: 16 << 20, diskBytes: 256 << 20 };
 
 /** A cache that keeps its artifacts in a folder of its own. */
@@ -33,21 +36,25 @@ export function openCache<Artifact>(
 ): Cache<Artifact> {
   const limits = { ...LIMITS, ...given };
   const disk = diskCache(folder);
-  const catalogue = openMemoryCache<Artifact>(limits.memoryBytes);
+  const memory = openMemoryCache<Artifact>(limits.memoryBytes);
   const used = new Set<string>();
+  /** Keys that this round and the last one saw: while a book is served, thousands are asked for after each edit. */
+  let [seen, seenBefore] = [new Set<string>(), new Set<string>()];
   let found = 0;
   let made = 0;
+  let unswept = SWEPT_AFTER;
   const put = (key: string, artifact: Artifact) => {
     const text = JSON.stringify(artifact);
     used.add(key);
+    seen.add(key);
     made += 1;
     disk.write(key, text);
-    catalogue.hold(key, { artifact, size: text.length });
+    memory.hold(key, { artifact, size: text.length });
   };
   return {
     take: (sources, make) => {
       const key = keyOf(sources);
-      const known = catalogue.find(key) ?? readPiece<Artifact>(disk, key);
+      const known = memory.find(key) ?? readArtifact<Artifact>(disk, key);
       if (!known) {
         const artifact = make();
         put(key, artifact);
@@ -55,18 +62,26 @@ export function openCache<Artifact>(
       }
       if (!used.has(key)) found += 1;
       used.add(key);
-      catalogue.hold(key, known);
+      memory.hold(key, known);
       return known.artifact;
     },
     has: (sources) => {
       const key = keyOf(sources);
-      return catalogue.find(key) !== undefined || disk.find(key) !== undefined;
+      const isSeen = seen.has(key) || seenBefore.has(key);
+      if (!isSeen && !memory.find(key) && disk.find(key) === undefined) return false;
+      seen.add(key);
+      return true;
     },
     put: (sources, artifact) => put(keyOf(sources), artifact),
     settle: () => {
-      if (made > 0) disk.sweep(limits.diskBytes, used);
+      unswept += made;
+      if (made > 0 && unswept > SWEPT_AFTER) {
+        disk.sweep(limits.diskBytes, used);
+        unswept = 0;
+      }
       const tally = { found, made };
       used.clear();
+      [seen, seenBefore] = [new Set(), seen];
       found = 0;
       made = 0;
       return tally;
@@ -84,7 +99,7 @@ interface Held<Artifact> {
   readonly size: number;
 }
 
-function readPiece<Artifact>(disk: DiskCache, key: string): Held<Artifact> | undefined {
+function readArtifact<Artifact>(disk: DiskCache, key: string): Held<Artifact> | undefined {
   const text = disk.read(key);
   if (text === undefined) return undefined;
   try {

@@ -2,15 +2,16 @@
 import type { Pair } from "../../../view/entries.ts";
 import { notebookPath, patternPath, stripPath } from "../../content/content-paths.ts";
 import type { Content } from "../../content/load-content.ts";
+import { keyOf } from "./cache.ts";
 
-/** Of a notebook's page. */
-export function notebookSources(slug: string, { texts }: Content): readonly string[] {
-  return [slug, texts.get(notebookPath(slug)) ?? ""];
+/** Of a notebook's page. Files stand for themselves by their digests. */
+export function notebookSources(slug: string, content: Content): readonly string[] {
+  return [slug, digestOf(notebookPath(slug), content)];
 }
 
 /** Of so many patterns, wherever they are drawn. */
-export function patternSources(slugs: readonly string[], { texts }: Content): readonly string[] {
-  return slugs.flatMap((slug) => [slug, texts.get(patternPath(slug)) ?? ""]);
+export function patternSources(slugs: readonly string[], content: Content): readonly string[] {
+  return slugs.flatMap((slug) => [slug, digestOf(patternPath(slug), content)]);
 }
 
 /** Of a pattern's page on a notebook. */
@@ -30,6 +31,18 @@ export function stripSources(
 ): readonly string[] {
   const strip = content.strips.find((one) => one.slug === slug);
   const slugs = strip ? [...new Set([...strip.across, ...strip.down])] : [];
-  const own = [slug, content.texts.get(stripPath(slug)) ?? ""];
+  const own = [slug, digestOf(stripPath(slug), content)];
   return [...own, ...printedSources(notebook, content), ...patternSources(slugs, content)];
+}
+
+/** Of the files of each content that is in use, each digested once however many pages are made from it. */
+const DIGESTS = new WeakMap<Content["texts"], Map<string, string>>();
+
+/** Stands for the text of a file; the same for each file that is not there, as where content did not come from files. */
+export function digestOf(path: string, { texts }: Content): string {
+  const digests = DIGESTS.get(texts) ?? new Map<string, string>();
+  DIGESTS.set(texts, digests);
+  const digest = digests.get(path) ?? keyOf([texts.get(path) ?? ""]);
+  digests.set(path, digest);
+  return digest;
 }

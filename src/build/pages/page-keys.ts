@@ -1,0 +1,68 @@
+/** For each page a key that changes with everything that it shows, so that pages may stay that would come out the same. */
+import type { Pair } from "../../view/entries.ts";
+import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
+import type { StripPair } from "../../view/strip/strip-view.ts";
+import { keyOf } from "../artifacts/cache/cache.ts";
+import { notebookSources, pairSources, stripSources } from "../artifacts/cache/sources.ts";
+import type { PageSources } from "./pattern-page.ts";
+import type { StripBook } from "./strip-pages.ts";
+
+export interface PageKeys {
+  /** Of what stands on every page. */
+  readonly shared: string;
+  pair(pair: Pair): string;
+  strip(pair: StripPair): string;
+  notebook(slug: string): string;
+}
+
+interface KeySources extends PageSources {
+  readonly strips: StripBook;
+  readonly version: string;
+}
+
+/** Keys of one book; those of a pattern's pages are made of a few that are worked out once. */
+export function openPageKeys(sources: KeySources): PageKeys {
+  const { content, artifacts, around, strips, version } = sources;
+  const { book, notebooks, recipes } = content;
+  const shared = keyOf([version, JSON.stringify([book, notebooks.map(notebookEntry)])]);
+  const cardKeys = new Map(recipes.map(({ slug }) => [slug, cardKey(slug, sources)]));
+  const carrying = new Map(
+    recipes.map(({ slug }) => [slug, JSON.stringify(strips.carrying(slug))]),
+  );
+  const titles = recipes.map(({ slug, title, purpose }) => [slug, title, purpose]);
+  return {
+    shared,
+    pair: (pair) =>
+      keyOf([
+        shared,
+        ...pairSources(pair, content),
+        carrying.get(pair.pattern) ?? "",
+        ...[pair.pattern, ...around.named(artifacts.recipe(pair.pattern), pair)].map(
+          (slug) => cardKeys.get(slug) ?? "",
+        ),
+      ]),
+    strip: (pair) =>
+      keyOf([
+        shared,
+        ...stripSources(pair, content),
+        JSON.stringify([strips.factsOf(pair.strip), titles]),
+      ]),
+    notebook: (slug) => {
+      const facts = recipes.map((recipe) =>
+        artifacts.pairFacts({ pattern: recipe.slug, notebook: slug }),
+      );
+      const names = content.strips.map((strip) => [strip.slug, strip.title]);
+      return keyOf([
+        shared,
+        ...notebookSources(slug, content),
+        JSON.stringify([titles, facts, names]),
+      ]);
+    },
+  };
+}
+
+/** Of a pattern in a list, on whichever notebook. */
+function cardKey(slug: string, { artifacts, cards }: PageSources): string {
+  const { title, purpose, tags } = artifacts.recipe(slug);
+  return keyOf([slug, JSON.stringify([title, purpose, tags, [...cards.factsOf(slug)]])]);
+}
