@@ -58,7 +58,7 @@ export default function (cfg) {
   };
 
   const stalePages = () => {
-    if (mode === "build") return { ...book.all, hasGuide: true };
+    if (mode === "build") return { ...book.all, hasGuide: true, hasLists: true };
     pagesWritten ??= engine.openPagesWritten();
     return pagesWritten.stale(book, `${codeEdits}`);
   };
@@ -81,6 +81,7 @@ export default function (cfg) {
       stale = stalePages();
       engine.writeSideFiles(directories.output, book.sideFiles(stale));
       if (mode === "serve") engine.removeStrays(directories.output, book.all);
+      else engine.writeSideFiles(directories.output, listFiles(book));
     } catch (issue) {
       if (runMode === "build" || !engine) throw issue;
       // While serving, the last good pages stay, and are sent with the report.
@@ -104,9 +105,9 @@ export default function (cfg) {
   cfg.addGlobalData("stripPairs", () => stale.strips);
   cfg.addGlobalData("notebookSlugs", () => stale.notebooks);
   // Eleventy leaves a template out for which this gives `false`.
-  cfg.addPreprocessor("stale", "*", ({ page }) => {
-    const isKept = isAllKept || (!stale.hasGuide && page.inputPath.startsWith("./site/guide/"));
-    return isKept ? false : undefined;
+  cfg.addPreprocessor("stale", "*", ({ page, pagination }) => {
+    const isStale = pagination || (isOfGuide(page.inputPath) ? stale.hasGuide : stale.hasLists);
+    return isStale && !isAllKept ? undefined : false;
   });
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
   cfg.addNunjucksGlobal("stripPage", (pair) => book.strips.page(pair));
@@ -114,6 +115,7 @@ export default function (cfg) {
   cfg.addNunjucksGlobal("reference", () => engine.reference());
   cfg.addNunjucksGlobal("referenceWords", () => engine.referenceWords());
   cfg.addFilter("codes", (text) => engine.codesHtml(text));
+  cfg.addFilter("policyHash", (script) => engine.policyHash(script));
   cfg.addFilter("inlineSvg", (file) => engine.inlineSvg(file));
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
@@ -150,9 +152,16 @@ export default function (cfg) {
     middleware: [sendReport],
     showAllHosts: isEveryAddress(host),
     messageOnStart: (server) => sayAddress(server, host),
-    // A build makes all PDF files; while serving, one is made when somebody opens it.
-    onRequest: { "/*.pdf": ({ url }) => pdfAnswer(book, url) },
+    // A build makes all of these; while serving, one is made when somebody opens it.
+    onRequest: {
+      "/*.pdf": ({ url }) => pdfAnswer(book, url),
+      "/*.(js|xml)": ({ url }) => listAnswer(book, url),
+    },
   });
+}
+
+function isOfGuide(path) {
+  return path.startsWith("./site/guide/");
 }
 
 function isWithin(path, folder) {
@@ -167,6 +176,16 @@ async function pdfAnswer(book, { pathname }) {
     console.error(error);
     return { status: 500, body: "This file cannot be made." };
   }
+}
+
+function* listFiles(book) {
+  for (const file of book.listFiles) yield { path: file.path, text: file.text() };
+}
+
+function listAnswer(book, { pathname }) {
+  const file = book.listFiles.find(({ path }) => path === pathname.slice(1));
+  const type = pathname.endsWith(".js") ? "text/javascript" : "application/xml";
+  return file && { headers: { "content-type": type }, body: file.text() };
 }
 
 /** Wrong content is told in the report's own words, without a trace of the program's. */

@@ -99,6 +99,7 @@ describe("the pages that are stale", () => {
       strips: [],
       notebooks: [],
       hasGuide: false,
+      hasLists: false,
     });
     expect(pathsOf(pages.stale(book, "other code"))).toHaveLength(10);
   });

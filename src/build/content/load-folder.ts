@@ -4,8 +4,8 @@ import { lstat, readdir, realpath, stat } from "node:fs/promises";
 import { join } from "node:path";
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { TextFile } from "../../issue/facts/reading.ts";
-import { isInside, loadFile, type Root, wholeFileIssue } from "./load-file.ts";
 import { isDeviceName } from "../../source/slug.ts";
+import { isInside, loadFile, type Root, wholeFileIssue } from "./load-file.ts";
 import {
   betterName,
   countMeant,

@@ -11,7 +11,7 @@ import type { PatternView } from "../../view/pattern/pattern-view.ts";
 import type { PlanStatus } from "../../view/pattern/plan-status.ts";
 import type { StripPair } from "../../view/strip/strip-view.ts";
 import type { AskPdf } from "../artifacts/pdf/ask-pdf.ts";
-import type { SideFile } from "../artifacts/side-files.ts";
+import type { ListFile, SideFile } from "../artifacts/side-files.ts";
 import type { PageKeys } from "./page-keys.ts";
 import { NO_STRIPS, type StripBook } from "./strip-pages.ts";
 
@@ -35,8 +35,10 @@ export interface Book {
   /** The drawing of equal parts on the first notebook; "" in a book without one. */
   frontSvg(): string;
   readonly keys: PageKeys;
-  /** Everything that lies beside these pages and the lists, one file after another. */
+  /** Everything that lies beside these pages, one file after another. */
   sideFiles(pages: BookPages): Iterable<SideFile>;
+  /** Everything that is about all of the book. */
+  readonly listFiles: readonly ListFile[];
   /** Makes a PDF file when it is asked for: a build makes them all on a thread of their own. */
   askPdf: AskPdf;
 }
@@ -115,8 +117,9 @@ export function emptyBook(): Book {
     patternPage: noPage,
     notebookPage: noPage,
     frontSvg: () => "",
-    keys: { shared: "", pair: noPage, strip: noPage, notebook: noPage },
+    keys: { shared: "", lists: "", pair: noPage, strip: noPage, notebook: noPage },
     sideFiles: () => [],
+    listFiles: [],
     askPdf: () => undefined,
   };
 }

@@ -64,13 +64,15 @@ export function makeBook(sources: BookSources): Book {
     },
     keys: openPageKeys({ ...pageSources, strips, version }),
     sideFiles: function* (pages) {
-      yield* fitFiles(content);
       yield* sideFiles(pages, pageSources);
-      yield* galleryFiles(content, cards, markdown);
       yield* strips.sideFiles(pages.strips);
       yield manifestFile(content.book.title);
-      yield* feedFiles(content, pageSources.bodyHtml);
     },
+    listFiles: [
+      ...fitFiles(content),
+      ...galleryFiles(content, cards, markdown),
+      ...feedFiles(content, pageSources.bodyHtml),
+    ],
   };
 }
 

@@ -10,6 +10,8 @@ import type { StripBook } from "./strip-pages.ts";
 export interface PageKeys {
   /** Of what stands on every page. */
   readonly shared: string;
+  /** Of the pages that list all patterns, strips and notebooks. */
+  readonly lists: string;
   pair(pair: Pair): string;
   strip(pair: StripPair): string;
   notebook(slug: string): string;
@@ -32,6 +34,12 @@ export function openPageKeys(sources: KeySources): PageKeys {
   const titles = recipes.map(({ slug, title, purpose }) => [slug, title, purpose]);
   return {
     shared,
+    lists: keyOf([
+      shared,
+      ...cardKeys.values(),
+      ...notebooks.flatMap(({ slug }) => notebookSources(slug, content)),
+      ...strips.pairs.flatMap((pair) => stripSources(pair, content)),
+    ]),
     pair: (pair) =>
       keyOf([
         shared,

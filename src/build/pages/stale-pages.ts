@@ -1,10 +1,11 @@
 /** Which pages an edit changes, so that the others may lie where they are while the book is served. */
-import { keyOf } from "../artifacts/cache/cache.ts";
 import type { Book, BookPages } from "./book.ts";
 
 export interface StalePages extends BookPages {
   /** Those that stand only on what all pages share, as the guide does. */
   readonly hasGuide: boolean;
+  /** Those that list what the book has. */
+  readonly hasLists: boolean;
 }
 
 export interface PagesWritten {
@@ -22,10 +23,10 @@ export function openPagesWritten(): PagesWritten {
     stale: ({ all, keys }, shared) => {
       const next = new Map<string, string>();
       const isStale = (page: string, key: string) => {
-        const whole = keyOf([shared, key]);
-        next.set(page, whole);
-        return written.get(page) !== whole;
+        next.set(page, key);
+        return written.get(page) !== key;
       };
+      if (isStale("shared", shared)) written = new Map();
       wanted = next;
       return {
         pairs: all.pairs.filter((pair) =>
@@ -38,6 +39,7 @@ export function openPagesWritten(): PagesWritten {
           isStale(`notebooks/${slug}`, keys.notebook(slug)),
         ),
         hasGuide: isStale("guide", keys.shared),
+        hasLists: isStale("lists", keys.lists),
       };
     },
     settle: () => {

@@ -36,13 +36,12 @@ export function stripSources(
 }
 
 /** Of the files of each content that is in use, each digested once however many pages are made from it. */
-const DIGESTS = new WeakMap<Content["texts"], Map<string, string>>();
+const DIGESTS = new WeakMap<Content["texts"], ReadonlyMap<string, string>>();
 
-/** Stands for the text of a file; the same for each file that is not there, as where content did not come from files. */
-export function digestOf(path: string, { texts }: Content): string {
-  const digests = DIGESTS.get(texts) ?? new Map<string, string>();
-  DIGESTS.set(texts, digests);
-  const digest = digests.get(path) ?? keyOf([texts.get(path) ?? ""]);
-  digests.set(path, digest);
-  return digest;
+/** Stands for the text of a file; "" where it is not there, as where content did not come from files. */
+function digestOf(path: string, { texts }: Content): string {
+  const known = DIGESTS.get(texts);
+  const digests = known ?? new Map([...texts].map(([each, text]) => [each, keyOf([text])]));
+  if (!known) DIGESTS.set(texts, digests);
+  return digests.get(path) ?? "";
 }
