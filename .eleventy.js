@@ -1,4 +1,4 @@
-/** The doorman: brings content, engine and templates together, and watches them while `npm start` runs. */
+/** Eleventy's setup: brings content, engine and templates together, and watches them while `npm start` runs. */
 import { relative } from "node:path";
 import syntaxHighlight from "@11ty/eleventy-plugin-syntaxhighlight";
 import markdownIt from "markdown-it";

@@ -1,4 +1,4 @@
-/** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
+/** What plain JavaScript takes from the engine: the commands, and what Eleventy's setup needs. */
 
 export { reference } from "../view/guide/reference.ts";
 export { openCaches } from "./artifacts/caches.ts";

@@ -5,9 +5,9 @@ import { reportIssues } from "../../issue/report/report.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { openRoot } from "../content/load-file.ts";
 import { isLeftAlone } from "../content/misplaced-file.ts";
+import { guardServer } from "../pages/guard-server.ts";
 import { openEleventy } from "../pages/run-eleventy.ts";
 import { freePort, LOOPBACK } from "./free-port.ts";
-import { guardServer } from "./guard-server.ts";
 import { sayFailure } from "./say-failure.ts";
 
 /** Not the built book's folder: what is half written must not be shared by mistake. Each content has one of its own. */

@@ -12,7 +12,6 @@ import type { PlanStatus } from "../../view/pattern/plan-status.ts";
 import type { StripPair } from "../../view/strip/strip-view.ts";
 import type { AskPdf } from "../artifacts/pdf/ask-pdf.ts";
 import type { ListFile, SideFile } from "../artifacts/side-files.ts";
-import type { PageKeys } from "./page-keys.ts";
 import { NO_STRIPS, type StripBook } from "./strip-pages.ts";
 
 export interface Book {
@@ -41,6 +40,17 @@ export interface Book {
   readonly listFiles: readonly ListFile[];
   /** Makes a PDF file when it is asked for: a build makes them all on a thread of their own. */
   askPdf: AskPdf;
+}
+
+/** For each page, what changes with everything that it shows. */
+export interface PageKeys {
+  /** Of what stands on every page. */
+  readonly shared: string;
+  /** Of the pages that list all patterns, strips and notebooks. */
+  readonly lists: string;
+  pair(pair: Pair): string;
+  strip(pair: StripPair): string;
+  notebook(slug: string): string;
 }
 
 /** Pages of which a book has many. */

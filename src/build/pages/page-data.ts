@@ -10,7 +10,7 @@ import type { Content } from "../content/load-content.ts";
 import { scriptValue } from "./script-value.ts";
 import { searchIndex } from "./search-index.ts";
 
-/** The book's checked content for the page's engine, and the recipes as written for the desk. */
+/** The book's checked content for the page's engine, and the recipes as written. */
 export function fitFiles({ notebooks, recipes, strips, texts }: Content): readonly ListFile[] {
   const book = () => ({
     notebooks,

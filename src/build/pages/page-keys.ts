@@ -1,21 +1,10 @@
 /** For each page a key that changes with everything that it shows, so that pages may stay that would come out the same. */
-import type { Pair } from "../../view/entries.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
-import type { StripPair } from "../../view/strip/strip-view.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { notebookSources, pairSources, stripSources } from "../artifacts/cache/sources.ts";
+import type { PageKeys } from "./book.ts";
 import type { PageSources } from "./pattern-page.ts";
 import type { StripBook } from "./strip-pages.ts";
-
-export interface PageKeys {
-  /** Of what stands on every page. */
-  readonly shared: string;
-  /** Of the pages that list all patterns, strips and notebooks. */
-  readonly lists: string;
-  pair(pair: Pair): string;
-  strip(pair: StripPair): string;
-  notebook(slug: string): string;
-}
 
 interface KeySources extends PageSources {
   readonly strips: StripBook;

@@ -21,7 +21,7 @@ type Mode = "build" | "serve";
 export interface Settings {
   /** The content folder. */
   readonly content: string;
-  /** What the first build need not load again, and who helps it already. */
+  /** What the first build need not load again, and the workers that are at it already. */
   readonly first?: First;
   /** The IP address that it is served at. */
   readonly host?: string;

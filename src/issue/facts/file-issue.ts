@@ -12,7 +12,7 @@ export type FileIssue = { readonly about: "file"; readonly at: Place } & (
         | "not-a-folder"
         | "unreadable-folder"
         /** A file with front matter in none of the content's folders. */
-        | "astray"
+        | "misplaced"
         | "no-front-matter"
         | "open-front-matter";
     }

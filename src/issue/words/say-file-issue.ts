@@ -33,7 +33,7 @@ export function sayFileIssue(issue: FileIssue): Said {
         sentence: "The folder cannot be read.",
         hint: "It must be a folder that you are allowed to read.",
       };
-    case "astray":
+    case "misplaced":
       return {
         sentence: "The file is not read: it lies in none of the folders.",
         hint: "Put it into `notebooks`, `patterns` or `strips`.",

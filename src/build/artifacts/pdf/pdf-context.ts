@@ -10,7 +10,7 @@ export interface PdfContext {
   readonly drawings: Drawings;
 }
 
-/** A desk for files in the order of `pdfFiles`: it keeps what belongs to one notebook, and the last strip. */
+/** A context for files in the order of `pdfFiles`: it keeps what belongs to one notebook, and the last strip. */
 export function openPdfContext(content: Content): PdfContext {
   const planner = openPlanner(content);
   return {
