@@ -1,7 +1,8 @@
 /** For each page a key that changes with everything that it shows, so that pages may stay that would come out the same. */
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
-import { notebookSources, pairSources, stripSources } from "../artifacts/cache/sources.ts";
+import { digestsOf, notebookSources, stripSources } from "../artifacts/cache/sources.ts";
+import { notebookPath, patternPath, stripPath } from "../content/content-paths.ts";
 import type { PageKeys } from "./book.ts";
 import type { PageSources } from "./pattern-page.ts";
 import type { StripBook } from "./strip-pages.ts";
@@ -21,6 +22,7 @@ export function openPageKeys(sources: KeySources): PageKeys {
     recipes.map(({ slug }) => [slug, JSON.stringify(strips.carrying(slug))]),
   );
   const titles = recipes.map(({ slug, title, purpose }) => [slug, title, purpose]);
+  const textOf = (path: string) => digestsOf(path, content).text;
   return {
     shared,
     lists: keyOf([
@@ -29,18 +31,21 @@ export function openPageKeys(sources: KeySources): PageKeys {
       ...notebooks.flatMap(({ slug }) => notebookSources(slug, content)),
       ...strips.pairs.flatMap((pair) => stripSources(pair, content)),
     ]),
+    // There are thousands of these, and all are needed after each edit: put together, not digested.
     pair: (pair) =>
-      keyOf([
-        shared,
-        ...pairSources(pair, content),
-        carrying.get(pair.pattern) ?? "",
-        ...[pair.pattern, ...around.named(artifacts.recipe(pair.pattern), pair)].map(
-          (slug) => cardKeys.get(slug) ?? "",
+      [
+        textOf(patternPath(pair.pattern)),
+        textOf(notebookPath(pair.notebook)),
+        carrying.get(pair.pattern),
+        ...[pair.pattern, ...around.named(artifacts.recipe(pair.pattern), pair)].map((slug) =>
+          cardKeys.get(slug),
         ),
-      ]),
+        shared,
+      ].join(" "),
     strip: (pair) =>
       keyOf([
         shared,
+        textOf(stripPath(pair.strip)),
         ...stripSources(pair, content),
         JSON.stringify([strips.factsOf(pair.strip), titles]),
       ]),
@@ -49,11 +54,7 @@ export function openPageKeys(sources: KeySources): PageKeys {
         artifacts.pairFacts({ pattern: recipe.slug, notebook: slug }),
       );
       const names = content.strips.map((strip) => [strip.slug, strip.title]);
-      return keyOf([
-        shared,
-        ...notebookSources(slug, content),
-        JSON.stringify([titles, facts, names]),
-      ]);
+      return keyOf([shared, textOf(notebookPath(slug)), JSON.stringify([titles, facts, names])]);
     },
   };
 }

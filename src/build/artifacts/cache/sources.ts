@@ -1,17 +1,21 @@
-/** What each artifact is made from: two with the same sources are the same, and one whose sources change is made again. */
+/**
+ * What each artifact is made from: two with the same sources are the same, and one whose sources change is made again.
+ * Of a file that is its front matter: the text below it stands on pages, and in no drawing, plan or sheet.
+ */
+import { frontMatterOf } from "../../../source/front-matter/read-front-matter.ts";
 import type { Pair } from "../../../view/entries.ts";
 import { notebookPath, patternPath, stripPath } from "../../content/content-paths.ts";
 import type { Content } from "../../content/load-content.ts";
 import { keyOf } from "./cache.ts";
 
-/** Of a notebook's page. Files stand for themselves by their digests. */
+/** Of a notebook's page. */
 export function notebookSources(slug: string, content: Content): readonly string[] {
-  return [slug, digestOf(notebookPath(slug), content)];
+  return [slug, digestsOf(notebookPath(slug), content).frontMatter];
 }
 
 /** Of so many patterns, wherever they are drawn. */
 export function patternSources(slugs: readonly string[], content: Content): readonly string[] {
-  return slugs.flatMap((slug) => [slug, digestOf(patternPath(slug), content)]);
+  return slugs.flatMap((slug) => [slug, digestsOf(patternPath(slug), content).frontMatter]);
 }
 
 /** Of a pattern's page on a notebook. */
@@ -31,17 +35,29 @@ export function stripSources(
 ): readonly string[] {
   const strip = content.strips.find((one) => one.slug === slug);
   const slugs = strip ? [...new Set([...strip.across, ...strip.down])] : [];
-  const own = [slug, digestOf(stripPath(slug), content)];
+  const own = [slug, digestsOf(stripPath(slug), content).frontMatter];
   return [...own, ...printedSources(notebook, content), ...patternSources(slugs, content)];
 }
 
-/** Of the files of each content that is in use, each digested once however many pages are made from it. */
-const DIGESTS = new WeakMap<Content["texts"], ReadonlyMap<string, string>>();
+/** What stands for the text of a file, and for its front matter alone. */
+interface Digests {
+  readonly text: string;
+  readonly frontMatter: string;
+}
 
-/** Stands for the text of a file; "" where it is not there, as where content did not come from files. */
-function digestOf(path: string, { texts }: Content): string {
+const NO_FILE: Digests = { text: "", frontMatter: "" };
+
+/** Of the files of each content that is in use, each digested once however many pages are made from it. */
+const DIGESTS = new WeakMap<Content["texts"], ReadonlyMap<string, Digests>>();
+
+/** Both are "" where the file is not there, as where content did not come from files. */
+export function digestsOf(path: string, { texts }: Content): Digests {
   const known = DIGESTS.get(texts);
-  const digests = known ?? new Map([...texts].map(([each, text]) => [each, keyOf([text])]));
+  const digests = known ?? new Map([...texts].map(([each, text]) => [each, digest(text)]));
   if (!known) DIGESTS.set(texts, digests);
-  return digests.get(path) ?? "";
+  return digests.get(path) ?? NO_FILE;
+}
+
+function digest(text: string): Digests {
+  return { text: keyOf([text]), frontMatter: keyOf([frontMatterOf(text)]) };
 }
