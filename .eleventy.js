@@ -1,4 +1,4 @@
-/** The doorman: brings content, engine and templates together, and watches them while `npm start` runs. */
+/** Eleventy's setup: brings content, engine and templates together, and watches them while `npm start` runs. */
 import { relative } from "node:path";
 import syntaxHighlight from "@11ty/eleventy-plugin-syntaxhighlight";
 import markdownIt from "markdown-it";
@@ -12,7 +12,7 @@ export const config = {
 };
 
 /** Where finished artifacts lie, where no build says otherwise. */
-const MEMOS = ".cache/pieces";
+const CACHE = ".cache/artifacts";
 
 const NOT_BUILT = "The book could not be built.";
 
@@ -21,11 +21,12 @@ const HIGHLIGHTING = { preAttributes: { tabindex: 0 } };
 
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
-  const { content: contentFolder = "content", mode = "build", first, onSettled } = settings;
+  const { content: contentFolder = "content", mode = "build", host, first, onSettled } = settings;
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;
   let caches;
+  let readers;
   let book;
   let report = "";
   let ready = first;
@@ -33,13 +34,18 @@ export default function (cfg) {
   // An edit of the content is to show at once: nothing is bundled for it, and pages that stay as they are stay.
   let isCodeOld = true;
   let codeEdits = 0;
-  let stalePages;
+  let pagesWritten;
+  /** What is written this time. Of the guide and the lists, nothing where all is kept. */
   let stale;
+  let isAllKept = false;
 
   const makeBook = async () => {
-    if (isCodeOld) engine = ready?.engine ?? (await loadEngine());
-    caches ??= ready?.caches ?? engine.openCaches(MEMOS, mode);
-    const read = ready ?? (await engine.readContent(contentFolder));
+    if (isCodeOld) {
+      engine = ready?.engine ?? (await loadEngine());
+      readers = engine.openReaders();
+    }
+    caches ??= ready?.caches ?? engine.openCaches(CACHE);
+    const read = ready ?? (await engine.readContent(contentFolder, readers));
     const { workers } = ready ?? {};
     ready = undefined;
     if (read.report) throw new ContentError(read.report);
@@ -51,10 +57,10 @@ export default function (cfg) {
     return engine.makeBook({ content, caches, version: engine.version, markdown, highlight });
   };
 
-  const stalePairs = () => {
-    if (mode === "build") return book.pairs;
-    stalePages ??= engine.openStalePages();
-    return stalePages.of(book, `${codeEdits} ${report}`);
+  const stalePages = () => {
+    if (mode === "build") return { ...book.all, hasGuide: true, hasLists: true };
+    pagesWritten ??= engine.openPagesWritten();
+    return pagesWritten.stale(book, `${codeEdits}`);
   };
 
   // Eleventy would tell on the error stream which function took long.
@@ -71,36 +77,47 @@ export default function (cfg) {
       [book] = await Promise.all([makeBook(), assets]);
       isCodeOld = false;
       report = "";
-      stale = stalePairs();
+      isAllKept = false;
+      stale = stalePages();
       engine.writeSideFiles(directories.output, book.sideFiles(stale));
+      if (mode === "serve") engine.removeStrays(directories.output, book.all);
+      else engine.writeSideFiles(directories.output, listFiles(book));
     } catch (issue) {
       if (runMode === "build" || !engine) throw issue;
-      // While serving, the last good pages stay and carry the report.
+      // While serving, the last good pages stay, and are sent with the report.
       report = issue.message;
       const isOurs = !(issue instanceof ContentError);
       console.error("\n%s\n", isOurs ? engine.sayFailure(NOT_BUILT, issue) : report);
+      isAllKept = book !== undefined && !isCodeOld;
       book ??= engine.emptyBook();
-      stale = stalePairs();
+      if (!isAllKept) stale = stalePages();
     }
   });
   cfg.on("eleventy.after", () => {
-    stalePages?.settle();
-    onSettled?.(caches.settle());
+    if (isAllKept) return;
+    pagesWritten?.settle();
+    const tally = caches.settle();
+    onSettled?.(tally);
   });
 
   cfg.addGlobalData("book", () => book);
   cfg.addGlobalData("cuttingCaution", () => engine.CUTTING_CAUTION);
   cfg.addGlobalData("lists", () => engine.FORM_LISTS);
-  cfg.addGlobalData("report", () => report);
-  cfg.addGlobalData("pairs", () => stale);
-  cfg.addGlobalData("stripPairs", () => book.strips.pairs);
-  cfg.addGlobalData("notebookSlugs", () => book.notebooks.map(({ slug }) => slug));
+  cfg.addGlobalData("pairs", () => stale.pairs);
+  cfg.addGlobalData("stripPairs", () => stale.strips);
+  cfg.addGlobalData("notebookSlugs", () => stale.notebooks);
+  // Eleventy leaves a template out for which this gives `false`.
+  cfg.addPreprocessor("stale", "*", ({ page, pagination }) => {
+    const isStale = pagination || (isOfGuide(page.inputPath) ? stale.hasGuide : stale.hasLists);
+    return isStale && !isAllKept ? undefined : false;
+  });
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
   cfg.addNunjucksGlobal("stripPage", (pair) => book.strips.page(pair));
   cfg.addNunjucksGlobal("notebookPage", (slug) => book.notebookPage(slug));
   cfg.addNunjucksGlobal("reference", () => engine.reference());
   cfg.addNunjucksGlobal("referenceWords", () => engine.referenceWords());
   cfg.addFilter("codes", (text) => engine.codesHtml(text));
+  cfg.addFilter("policyHash", (script) => engine.policyHash(script));
   cfg.addFilter("inlineSvg", (file) => engine.inlineSvg(file));
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
@@ -127,12 +144,26 @@ export default function (cfg) {
   }
   // An edit is there when its file has not grown for so long.
   cfg.setChokidarConfig({ awaitWriteFinish: { stabilityThreshold: 50, pollInterval: 10 } });
+  const sendReport = (_request, response, next) => {
+    const end = response.end.bind(response);
+    response.end = (body, ...more) =>
+      end(typeof body === "string" ? engine.withReport(body, report) : body, ...more);
+    next();
+  };
   cfg.setServerOptions({
-    showAllHosts: false,
-    messageOnStart: sayAddress,
-    // A build makes all PDF files; while serving, one is made when somebody opens it.
-    onRequest: { "/*.pdf": ({ url }) => pdfAnswer(book, url) },
+    middleware: [sendReport],
+    showAllHosts: isEveryAddress(host),
+    messageOnStart: (server) => sayAddress(server, host),
+    // A build makes all of these; while serving, one is made when somebody opens it.
+    onRequest: {
+      "/*.pdf": ({ url }) => pdfAnswer(book, url),
+      "/*.(js|xml)": ({ url }) => listAnswer(book, url),
+    },
   });
+}
+
+function isOfGuide(path) {
+  return path.startsWith("./site/guide/");
 }
 
 function isWithin(path, folder) {
@@ -149,11 +180,29 @@ async function pdfAnswer(book, { pathname }) {
   }
 }
 
+function* listFiles(book) {
+  for (const file of book.listFiles) yield { path: file.path, text: file.text() };
+}
+
+function listAnswer(book, { pathname }) {
+  const file = book.listFiles.find(({ path }) => path === pathname.slice(1));
+  const type = pathname.endsWith(".js") ? "text/javascript" : "application/xml";
+  return file && { headers: { "content-type": type }, body: file.text() };
+}
+
 /** Wrong content is told in the report's own words, without a trace of the program's. */
 class ContentError extends Error {
   skipOriginalStack = true;
 }
 
-function sayAddress({ hosts }) {
-  return `The book lies open at ${hosts.join(" or ")} (Ctrl-C closes it)`;
+/** Two of them stand for all addresses of a computer (RFC 1122, 3.2.1.3; RFC 4291, 2.5.2). */
+function isEveryAddress(host) {
+  return host === "0.0.0.0" || host === "::";
+}
+
+/** What listens only to this computer is found there by its usual name. */
+function sayAddress({ hosts, localhostUrl }, host) {
+  const isNamed = host === "127.0.0.1" || isEveryAddress(host);
+  const named = localhostUrl.replace("localhost", host.includes(":") ? `[${host}]` : host);
+  return `The book lies open at ${isNamed ? hosts.join(" or ") : named} (Ctrl-C closes it)`;
 }

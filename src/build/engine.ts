@@ -1,4 +1,4 @@
-/** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
+/** What plain JavaScript takes from the engine: the commands, and what Eleventy's setup needs. */
 
 export { CUTTING_CAUTION } from "../issue/words/cutting-caution.ts";
 export { FORM_LISTS } from "../view/fields/form-lists.ts";
@@ -11,11 +11,14 @@ export { buildBook } from "./cli/build.ts";
 export { runCommand } from "./cli/run-command.ts";
 export { sayFailure } from "./cli/say-failure.ts";
 export { readContent } from "./content/check-content.ts";
+export { openReaders } from "./content/load-content.ts";
 export { emptyBook } from "./pages/book.ts";
 export { showChapter } from "./pages/guide/guide-chapter.ts";
 export { referenceWords } from "./pages/guide/reference-words.ts";
 export { makeBook } from "./pages/make-book.ts";
 export { releaseWritten } from "./pages/release-written.ts";
-export { openStalePages } from "./pages/stale-pages.ts";
-export { chapterSections, inlineSvg, pageAddress } from "./pages/template-filters.ts";
+export { removeStrays } from "./pages/remove-strays.ts";
+export { openPagesWritten } from "./pages/stale-pages.ts";
+export { chapterSections, inlineSvg, pageAddress, policyHash } from "./pages/template-filters.ts";
+export { withReport } from "./pages/with-report.ts";
 export { codesHtml } from "./web/markup-text.ts";

@@ -1,5 +1,5 @@
 /** A book's folder on a web server of one's own, below a sub-path as many hosts have it. */
-import { createReadStream, statSync } from "node:fs";
+import { createReadStream, readFileSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize, sep } from "node:path";
 
@@ -24,11 +24,12 @@ const KINDS: Readonly<Record<string, string>> = {
 
 /**
  * Serves files and nothing else; what is asked for outside the sub-path is not there. A folder that is asked for each
- * time may change, and while there is none the connection is dead.
+ * time may change, and while there is none the connection is dead. `missingPage` is sent for what is not there.
  */
 export async function serveFolder(
   folder: string | (() => string | undefined),
   subPath = "/deep/down/",
+  missingPage?: string,
 ): Promise<Served> {
   const server = createServer((request, response) => {
     const now = typeof folder === "string" ? folder : folder();
@@ -38,7 +39,8 @@ export async function serveFolder(
     }
     const file = fileFor(now, subPath, request.url ?? "/");
     if (file === undefined) {
-      response.writeHead(404).end();
+      response.writeHead(404, { "content-type": KINDS[".html"] ?? "" });
+      response.end(missingPage === undefined ? "" : readFileSync(join(now, missingPage)));
       return;
     }
     response.writeHead(200, { "content-type": KINDS[extname(file)] ?? "text/plain" });

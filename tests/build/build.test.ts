@@ -5,6 +5,7 @@ import {
   readdirSync,
   readFileSync,
   readlinkSync,
+  realpathSync,
   rmSync,
   statSync,
   symlinkSync,
@@ -12,7 +13,8 @@ import {
 } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { runCommand } from "../setup/run-command.ts";
+import { ownFolders, realFolder, whyNotReplace } from "../../src/build/output/why-not-replace.ts";
+import { PROJECT, runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
 import { scratchFolder, tinyBook, writeContent } from "./write-content.ts";
@@ -140,6 +142,55 @@ describe("a build into a folder that is not its own", () => {
     const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
     expect(code).toBe(1);
     expect(stderr).toBe(`The output ${output} holds ${content}: choose a folder of its own.\n`);
+  });
+
+  it.each([
+    ["one that lists its files", "A book made by Spanbook.\nindex.html\n"],
+    ["one of another folder", undefined],
+  ])("leaves a folder alone that somebody gave a marker: %s", (_, forged) => {
+    const content = writeContent(TINY);
+    const marker = forged ?? readFileSync(join(inject("tiny"), ".spanbook"), "utf8");
+    const output = scratchFolder();
+    writeFileSync(join(output, "index.html"), "Dear all");
+    writeFileSync(join(output, ".spanbook"), marker);
+    const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+    expect(code).toBe(1);
+    expect(stderr).toBe(
+      forged
+        ? `The output ${output} is not empty and was not made by Spanbook: choose another, or empty it first.\n`
+        : `The output ${output} holds files that Spanbook did not make: index.html. Move them away first.\n`,
+    );
+    expect(readFileSync(join(output, "index.html"), "utf8")).toBe("Dear all");
+  });
+
+  it.each(["site", "layouts", "src", "tests", "content", "node_modules", ".git", ".cache"])(
+    "never lies in the program's own %s, by whatever way",
+    async (name) => {
+      const real = realpathSync(join(PROJECT, name));
+      const link = join(scratchFolder(), "link");
+      symlinkSync(real, link);
+      const guarded = { whole: [], read: [], own: await ownFolders(PROJECT) };
+      for (const way of [join(PROJECT, name), link]) {
+        const output = await realFolder(join(way, "below", "book"));
+        expect(await whyNotReplace(output, guarded)).toBe(
+          `The output ${real}/below/book lies in ${real}, which is the program's own: choose a folder outside of it.`,
+        );
+      }
+    },
+  );
+
+  it("is told so when it lies in the program's pages", () => {
+    const output = join(PROJECT, "site/book");
+    const { code, stderr } = runCommand(["build", `--output=${output}`]);
+    expect(code).toBe(1);
+    expect(stderr).toContain(`lies in ${join(PROJECT, "site")}, which is the program's own`);
+    expect(existsSync(output)).toBe(false);
+  });
+
+  it("never is the program's own folder", () => {
+    const { code, stderr } = runCommand(["build", `--output=${PROJECT}`]);
+    expect(code).toBe(1);
+    expect(stderr).toContain("choose a folder of its own");
   });
 
   it.each(["notebooks", "patterns", "strips"])("never lies in the content's %s", (name) => {

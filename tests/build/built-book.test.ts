@@ -1,9 +1,10 @@
 /** The demo book as a build puts it out: what is there, and that every page holds together from disk. */
+import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 import { describe, expect, inject, it } from "vitest";
 import { loadContent } from "../../src/build/content/load-content.ts";
-import { filesIn } from "../../src/build/output/output-folder.ts";
+import { filesIn } from "../../src/build/output/files-in.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { pagesIn } from "./files-in.ts";
 import { partsOf } from "./links-of.ts";
@@ -68,7 +69,16 @@ describe("every page", () => {
 
   it("has no style and no script but those in files", () => {
     const loose = [...pages].filter(([, html]) => LOOSE.test(withoutText(html)));
-    expect(loose.map(([path]) => path)).toEqual([]);
+    // The page for what is not there is shown at any address, from which none leads to a file.
+    expect(loose.map(([path]) => path)).toEqual(["404.html"]);
+    const html = pages.get("404.html") ?? "";
+    const scripts = [...html.matchAll(/<script data-url="">([\s\S]*?)<\/script>/g)];
+    expect(scripts).toHaveLength(1);
+    const hash = createHash("sha256")
+      .update(scripts[0]?.[1] ?? "")
+      .digest("base64");
+    expect(html).toContain(`script-src 'self' 'sha256-${hash}'`);
+    expect(withoutText(html).match(/<script(?! data-url)(?![^>]*src=)|<style|\sstyle=/)).toBeNull();
   });
 
   it("forbids itself everything that does not lie in its folder", () => {

@@ -16,6 +16,8 @@ describe("the words of a command", () => {
     [["check", "--content=a"], { name: "check", content: "a" }],
     [["start"], { name: "start" }],
     [["start", "--port=9000"], { name: "start", port: 9000 }],
+    [["start", "--host=0.0.0.0"], { name: "start", host: "0.0.0.0" }],
+    [["start", "--host=::1"], { name: "start", host: "::1" }],
     [["start", "--port", "1", "--content=a"], { name: "start", port: 1, content: "a" }],
   ])("%j are understood", (words, command) => {
     expect(parseCommand(words)).toEqual(command);
@@ -38,12 +40,16 @@ describe("the words of a command", () => {
     ],
     [
       ["start", "--output=b"],
-      "`start` does not know `--output`: it takes --content=FOLDER and --port=NUMBER.",
+      "`start` does not know `--output`: it takes --content=FOLDER, --port=NUMBER and --host=ADDRESS.",
     ],
     [["start", "--port"], "`--port` needs a number: --port=NUMBER."],
     [["start", "--port=garden"], "`--port` takes a whole number from 1 to 65535, not `garden`."],
     [["start", "--port=0"], "`--port` takes a whole number from 1 to 65535, not `0`."],
     [["start", "--port=65536"], "`--port` takes a whole number from 1 to 65535, not `65536`."],
+    [
+      ["start", "--host=garden"],
+      "`--host` takes an IP address of this computer, or 0.0.0.0 for all of them, not `garden`.",
+    ],
     [["start", "--port=80.5"], "`--port` takes a whole number from 1 to 65535, not `80.5`."],
     [["toString"], "There is no command `toString`: use build, check or start."],
     [

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { filesIn } from "../../src/build/output/output-folder.ts";
+import { filesIn } from "../../src/build/output/files-in.ts";
 import { allElements, parseXml } from "../draw/parse-xml.ts";
 import { pagesIn } from "./files-in.ts";
 

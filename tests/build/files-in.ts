@@ -1,7 +1,7 @@
 /** A finished book as a map of its files. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { filesIn } from "../../src/build/output/output-folder.ts";
+import { filesIn } from "../../src/build/output/files-in.ts";
 
 /** Every file's bytes by its path; bytes are compared as Latin-1 text, which keeps each. */
 export function bytesIn(folder: string): ReadonlyMap<string, string> {

@@ -1,49 +1,132 @@
 /** What builds that were cut short leave behind, and what the next one makes of it. */
 import { spawn } from "node:child_process";
-import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { loadContent } from "../../src/build/content/load-content.ts";
 import { openRecord } from "../../src/build/output/build-record.ts";
-import { freshFolder, whyNotReplace } from "../../src/build/output/output-folder.ts";
+import { freshFolder, recoverOutput } from "../../src/build/output/fresh-folder.ts";
+import { markFinished, markGrowing } from "../../src/build/output/marker.ts";
+import { whyNotReplace } from "../../src/build/output/why-not-replace.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
+import { bytesIn } from "./files-in.ts";
 import { scratchFolder, writeContent } from "./write-content.ts";
 
 /** No process has this number: Linux ends at 4,194,304. */
 const GONE = 99_999_999;
 
-describe("the folder beside the output", () => {
-  it("is removed when the build that filled it is no more", async () => {
+const NOWHERE = { whole: [], read: [], own: [] };
+
+/** A finished book of one page at a path. */
+function bookAt(path: string, page = "the last good one"): void {
+  mkdirSync(path);
+  writeFileSync(join(path, "index.html"), page);
+  markFinished(path);
+}
+
+describe("a folder beside the output", () => {
+  it.each<[string, number, readonly string[]]>([
+    ["is removed when the build that filled it is no more", GONE, []],
+    ["stays while the build that fills it is running", process.ppid, [`book.new-${process.ppid}`]],
+  ])("%s", async (_, pid, left) => {
     const output = join(scratchFolder(), "book");
-    mkdirSync(`${output}.new-${GONE}`);
-    await openAndDiscard(output);
+    mkdirSync(`${output}.new-${pid}/patterns`, { recursive: true });
+    markGrowing(`${output}.new-${pid}`, pid);
+    await recoverOutput(output);
+    expect(readdirSync(dirname(output))).toEqual(left);
+  });
+
+  it.each(["old", "new"])("goes, as .%s, when it is a book that was replaced", async (kind) => {
+    const output = join(scratchFolder(), "book");
+    bookAt(output, "new");
+    bookAt(`${output}.${kind}-${GONE}`);
+    await recoverOutput(output);
+    expect(readdirSync(dirname(output))).toEqual(["book"]);
+    expect(readFileSync(join(output, "index.html"), "utf8")).toBe("new");
+  });
+
+  it.each([
+    ["is no more", GONE],
+    ["has a number that another process has by now", process.ppid],
+  ])("goes back where it was when a build died between its renames that %s", async (_, pid) => {
+    const output = join(scratchFolder(), "book");
+    bookAt(`${output}.old-${pid}`);
+    await recoverOutput(output);
+    expect(readdirSync(dirname(output))).toEqual(["book"]);
+    expect(await whyNotReplace(output, NOWHERE)).toBeUndefined();
+  });
+
+  it("does not go back when its removal had begun", async () => {
+    const output = join(scratchFolder(), "book");
+    bookAt(`${output}.old-${GONE}`);
+    markGrowing(`${output}.old-${GONE}`, GONE);
+    await recoverOutput(output);
     expect(readdirSync(dirname(output))).toEqual([]);
   });
+});
 
-  it("goes back where it was when the build died between its two renames", async () => {
-    const output = join(scratchFolder(), "book");
-    mkdirSync(`${output}.old-${GONE}`);
-    writeFileSync(`${output}.old-${GONE}/index.html`, "the last good one");
-    await openAndDiscard(output);
-    expect(readdirSync(output)).toEqual(["index.html"]);
+/** What somebody may have put beside a book, under a name like those of a build's own. */
+describe("a neighbour that is named like a build's leavings", () => {
+  const letter = (path: string) => {
+    mkdirSync(path);
+    writeFileSync(join(path, "letter.txt"), "Dear all");
+  };
+
+  it.each<[string, (path: string) => void]>([
+    ["a person's files", letter],
+    ["nothing", (path) => mkdirSync(path)],
+    [
+      "the marker of another process",
+      (path) => {
+        letter(path);
+        markGrowing(path, 7);
+      },
+    ],
+    [
+      "a marker that only looks like one",
+      (path) => {
+        letter(path);
+        writeFileSync(join(path, ".spanbook"), "letter.txt\n8 letter.txt\n");
+      },
+    ],
+  ])("with %s stays as it is, and never becomes the output", async (_, fill) => {
+    const desk = scratchFolder();
+    for (const kind of ["old", "new"]) fill(join(desk, `_site.${kind}-2025`));
+    const before = bytesIn(desk);
+    await recoverOutput(join(desk, "_site"));
+    expect(readdirSync(desk)).toEqual(["_site.new-2025", "_site.old-2025"]);
+    expect(bytesIn(desk)).toEqual(before);
   });
 
-  it("stays while the build that fills it is running", async () => {
-    const output = join(scratchFolder(), "book");
-    mkdirSync(`${output}.new-${process.ppid}`);
-    await openAndDiscard(output);
-    expect(readdirSync(dirname(output))).toEqual([`book.new-${process.ppid}`]);
+  it("with a book and a letter keeps the letter", async () => {
+    const desk = scratchFolder();
+    bookAt(join(desk, "_site.old-2025"));
+    writeFileSync(join(desk, "_site.old-2025/letter.txt"), "Dear all");
+    await recoverOutput(join(desk, "_site"));
+    expect([...bytesIn(desk)]).toEqual([["_site.old-2025/letter.txt", "Dear all"]]);
   });
+});
 
+describe("a fresh folder", () => {
   it("becomes the output with a list of its files", async () => {
     const output = join(scratchFolder(), "book");
     const fresh = freshFolder(output);
     await fresh.open();
     writeFileSync(join(fresh.path, "index.html"), "new");
-    await fresh.publish(["index.html"]);
+    expect(fresh.publish()).toEqual([".spanbook", "index.html"]);
     expect(readdirSync(output).sort()).toEqual([".spanbook", "index.html"]);
-    expect(await whyNotReplace(output, { whole: [], read: [] })).toBeUndefined();
+    expect(await whyNotReplace(output, NOWHERE)).toBeUndefined();
+  });
+
+  it("takes the place of an empty folder, and leaves nothing beside it", async () => {
+    const output = join(scratchFolder(), "book");
+    mkdirSync(join(output, "empty"), { recursive: true });
+    const fresh = freshFolder(output);
+    await fresh.open();
+    fresh.publish();
+    expect(readdirSync(dirname(output))).toEqual(["book"]);
+    expect(readdirSync(output)).toEqual([".spanbook"]);
   });
 });
 
@@ -105,12 +188,6 @@ const hasPdfs = (files: readonly string[], atLeast: number) =>
 
 function namesIn(folder: string): readonly string[] {
   return readdirSync(folder, { recursive: true, encoding: "utf8" });
-}
-
-async function openAndDiscard(output: string): Promise<void> {
-  const fresh = freshFolder(output);
-  await fresh.open();
-  fresh.discard();
 }
 
 async function waitUntil(isSo: () => boolean): Promise<void> {

@@ -314,6 +314,19 @@ patterns/late.markdown
 3 problems in 3 files.`,
     ],
     [
+      "names that Windows keeps for devices",
+      { "patterns/aux.md": pattern(), "notebooks/LPT1.txt": notebook() },
+      `notebooks/LPT1.txt
+  \`LPT1.txt\` is a name that Windows keeps for a device: a book with it could not be unpacked there.
+  Call it \`lpt1-1.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+patterns/aux.md
+  \`aux.md\` is a name that Windows keeps for a device: a book with it could not be unpacked there.
+  Call it \`aux-1.md\`. Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.
+
+2 problems in 2 files.`,
+    ],
+    [
       "folders within a folder, with whatever in them was meant to be read",
       {
         "patterns/weeks/one.md": pattern(),

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
 import { loadContent } from "../../src/build/content/load-content.ts";
-import { filesIn } from "../../src/build/output/output-folder.ts";
+import { filesIn } from "../../src/build/output/files-in.ts";
 import { readFacts, readFonts, readSizes, readText } from "../print/poppler.ts";
 import { PROJECT } from "../setup/run-command.ts";
 

@@ -1,15 +1,17 @@
 /** Which pages are written anew after an edit: never fewer than those that a whole build writes otherwise. */
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { mkdirSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import markdownIt from "markdown-it";
-import { afterAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { openCaches } from "../../src/build/artifacts/caches.ts";
 import { loadContent } from "../../src/build/content/load-content.ts";
+import { filesIn } from "../../src/build/output/files-in.ts";
 import type { Book } from "../../src/build/pages/book.ts";
 import { makeBook } from "../../src/build/pages/make-book.ts";
-import { openStalePages } from "../../src/build/pages/stale-pages.ts";
+import { removeStrays } from "../../src/build/pages/remove-strays.ts";
+import { openPagesWritten, type StalePages } from "../../src/build/pages/stale-pages.ts";
+import { withReport } from "../../src/build/pages/with-report.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
@@ -28,65 +30,122 @@ async function bookOf(files: Readonly<Record<string, string>>): Promise<Book> {
   if (!reading.ok) throw new Error("the content has a problem");
   return makeBook({
     content: reading.value,
-    caches: openCaches(scratchFolder(), "serve"),
+    caches: openCaches(scratchFolder()),
     version: "1",
     markdown: markdownIt(),
     highlight: (_, text) => text,
   });
 }
 
-/** What is ready is kept from build to build: that changes no byte, as is tested elsewhere. */
-const CACHE = mkdtempSync(join(tmpdir(), "spanbook-stale-"));
-afterAll(() => rmSync(CACHE, { recursive: true, force: true }));
-
-/** The pages of patterns, as a whole build writes them. */
+/** All pages, as a whole build writes them. */
 function pagesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
   const output = join(scratchFolder(), "book");
   const script = join(PROJECT, "tests/bench/build-once.mjs");
-  execFileSync(process.execPath, [script, writeContent(files), output, CACHE]);
-  const pages = [...bytesIn(output)].filter(([path]) => /^patterns\/.+\/.+\/index/.test(path));
+  execFileSync(process.execPath, [script, writeContent(files), output, scratchFolder()]);
+  const pages = [...bytesIn(output)].filter(([path]) => path.endsWith(".html"));
   return new Map(pages);
 }
 
-const pathsOf = (pairs: Book["pairs"]) =>
-  pairs.map(({ pattern, notebook }) => `patterns/${pattern}/${notebook}/index.html`).toSorted();
+const pathsOf = ({ pairs, strips, notebooks }: StalePages) => [
+  ...pairs.map(({ pattern, notebook }) => `patterns/${pattern}/${notebook}/index.html`),
+  ...strips.map(({ strip, notebook }) => `strips/${strip}/${notebook}/index.html`),
+  ...notebooks.map((slug) => `notebooks/${slug}/index.html`),
+];
 
 const edited = (path: string, from: string, to: string) => ({
   ...FILES,
   [path]: FILES[path]?.replace(from, to) ?? "",
 });
 
-describe("the pages that are due", () => {
+/** The page of a pattern or a strip on a notebook, or of a notebook. */
+const ONE_OF_MANY = /^(patterns|strips)\/.+\/.+\/index|^notebooks\/.+\/index/;
+
+describe("the pages that are stale", () => {
   let before: ReadonlyMap<string, string> | undefined;
 
   it.each([
-    ["a recipe's text", edited("patterns/wide.md", "Twenty.", "Twenty of them."), 2],
-    ["a recipe's layout", edited("patterns/thirds.md", "count: 3", "count: 40"), 6],
-    ["a recipe's title", edited("patterns/halves.md", "Halves", "Two halves"), 6],
-    ["a strip's title", edited("strips/daily.md", "Daily", "Every day"), 2],
-    ["a notebook's title", edited("notebooks/plain.md", "Plain", "Plainer"), 6],
-    ["a notebook's grid", edited("notebooks/plain.md", "26, 38", "25, 37"), 6],
-    ["the book's title", edited("book.yaml", "Tiny", "Small"), 6],
-  ])("after an edit of %s are all that it changes", async (_, files, most) => {
-    const pages = openStalePages();
+    ["a recipe's text", edited("patterns/wide.md", "Twenty.", "Twenty of them."), 2, false],
+    ["a recipe's layout", edited("patterns/thirds.md", "count: 3", "count: 40"), 8, false],
+    ["a recipe's title", edited("patterns/halves.md", "Halves", "Two halves"), 10, false],
+    ["a strip's title", edited("strips/daily.md", "Daily", "Every day"), 6, false],
+    ["a notebook's title", edited("notebooks/plain.md", "Plain", "Plainer"), 10, true],
+    ["a notebook's grid", edited("notebooks/plain.md", "26, 38", "25, 37"), 10, true],
+    ["the book's title", edited("book.yaml", "Tiny", "Small"), 10, true],
+  ])("after an edit of %s are all that it changes", async (_, files, most, hasGuide) => {
+    const pages = openPagesWritten();
     before ??= pagesOf(FILES);
-    expect(pages.of(await bookOf(FILES), "")).toHaveLength(before.size);
+    const atFirst = pathsOf(pages.stale(await bookOf(FILES), ""));
+    expect(atFirst).toHaveLength(10);
     pages.settle();
-    const due = pathsOf(pages.of(await bookOf(files), ""));
+    const stale = pages.stale(await bookOf(files), "");
     const after = pagesOf(files);
-    const changed = [...after].filter(([path, page]) => before?.get(path) !== page);
+    const changed = [...after].flatMap(([path, page]) => (before?.get(path) === page ? [] : path));
+    const one = changed.filter((path) => ONE_OF_MANY.test(path));
+    const lists = changed.filter((path) => !ONE_OF_MANY.test(path) && !path.startsWith("guide/"));
     expect(changed.length).toBeGreaterThan(0);
-    expect(due).toEqual(expect.arrayContaining(changed.map(([path]) => path)));
-    expect(due.length).toBeLessThanOrEqual(most);
+    expect(pathsOf(stale)).toEqual(expect.arrayContaining(one));
+    if (lists.length > 0) expect(stale.hasLists).toBe(true);
+    expect(pathsOf(stale).length).toBeLessThanOrEqual(most);
+    expect(stale.hasGuide).toBe(hasGuide);
+    if (changed.some((path) => path.startsWith("guide/"))) expect(hasGuide).toBe(true);
   });
 
   it("are none when nothing changed, and all when what stands on every page did", async () => {
-    const pages = openStalePages();
+    const pages = openPagesWritten();
     const book = await bookOf(FILES);
-    pages.of(book, "");
-    expect(pages.of(book, "")).toHaveLength(6);
+    pages.stale(book, "");
+    expect(pathsOf(pages.stale(book, ""))).toHaveLength(10);
     pages.settle();
-    expect(pages.of(book, "")).toEqual([]);
-    expect(pages.of(book, "a problem")).toHaveLength(6);
+    expect(pages.stale(book, "")).toEqual({
+      pairs: [],
+      strips: [],
+      notebooks: [],
+      hasGuide: false,
+      hasLists: false,
+    });
+    expect(pathsOf(pages.stale(book, "other code"))).toHaveLength(10);
+  });
+});
+
+describe("a served folder", () => {
+  it("loses the pages of what the book no longer has, and nothing else", async () => {
+    const output = join(scratchFolder(), "served");
+    for (const path of [
+      "assets/book.css",
+      "guide/index.html",
+      "notebooks/index.html",
+      "notebooks/gone/index.html",
+      "notebooks/plain/index.html",
+      "patterns/index.html",
+      "patterns/gone/plain/index.html",
+      "patterns/halves/gone/index.html",
+      "patterns/halves/halves.md",
+      "patterns/halves/plain/index.html",
+      "strips/daily/gone/index.html",
+      "strips/daily/plain/index.html",
+    ]) {
+      mkdirSync(dirname(join(output, path)), { recursive: true });
+      writeFileSync(join(output, path), path);
+    }
+    removeStrays(output, (await bookOf(FILES)).all);
+    expect(filesIn(output)).toEqual([
+      "assets/book.css",
+      "guide/index.html",
+      "notebooks/index.html",
+      "notebooks/plain/index.html",
+      "patterns/halves/halves.md",
+      "patterns/halves/plain/index.html",
+      "patterns/index.html",
+      "strips/daily/plain/index.html",
+    ]);
+  });
+});
+
+describe("a page that is sent while something is wrong", () => {
+  it.each([
+    ["carries the report as text", "<a & $&>", "<pre>&lt;a &amp; $&amp;&gt;</pre>"],
+    ["is as it was without one", "", "<!-- report -->"],
+  ])("%s", (_, report, part) => {
+    expect(withReport("<body><!-- report --></body>", report)).toContain(part);
   });
 });

@@ -1,7 +1,8 @@
 /** `npm start` as an author meets it: the address, an edit that shows, a mistake told while the last good page stays. */
 import { type ChildProcess, spawn } from "node:child_process";
 import { rmSync, writeFileSync } from "node:fs";
-import { createServer } from "node:net";
+import { request } from "node:http";
+import { connect, createServer } from "node:net";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
@@ -76,8 +77,11 @@ it("opens the book, follows edits, and tells a mistake in the page", async () =>
       return html.includes('data-pattern="wide"') === isThere ? html : undefined;
     }, said);
   await hasWide(true);
+  const wide = `${address}patterns/wide/plain/index.html`;
+  expect((await fetch(wide)).status).toBe(200);
   rmSync(join(content, "patterns/wide.md"));
   await hasWide(false);
+  expect((await fetch(wide)).status).toBe(404);
 
   writeFileSync(recipe, text.replace("count: 2", "colum: 2"));
   const html = await shows("patterns/halves.md:4:");
@@ -126,6 +130,75 @@ it.each([
   expect(code).toBe(1);
   expect(stderr.split("\n").slice(0, 2)).toEqual([content, `  ${sentence}`]);
   expect(stderr).not.toMatch(/^\s+at /m);
+});
+
+it("answers what it cannot read, and goes on", async () => {
+  const { address } = await startOn(writeContent(TINY));
+  const { port } = new URL(address);
+  for (const path of BAD_ADDRESSES) {
+    expect([path, await statusOf(Number(port), path)]).toEqual([path, 400]);
+  }
+  await sendBrokenFrame(Number(port));
+  expect((await fetch(address)).status).toBe(200);
+});
+
+/** What no page is called by: bytes that are no UTF-8, ways out of the book, and no path at all. */
+const BAD_ADDRESSES = [
+  "/%ff",
+  "/%",
+  "/..%2f..%2fetc%2fpasswd",
+  "/assets/..%5c..%5cpackage.json",
+  "/patterns/%00",
+  "//",
+  "*",
+];
+
+function statusOf(port: number, path: string): Promise<number | undefined> {
+  return new Promise((resolve, reject) => {
+    const asked = request({ host: "127.0.0.1", port, path, method: "OPTIONS" }, (answer) => {
+      answer.resume();
+      resolve(answer.statusCode);
+    });
+    asked.on("error", reject).end();
+  });
+}
+
+/** Opens the socket that pages are reloaded by, and sends a frame with all reserved bits (RFC 6455, 5.2). */
+async function sendBrokenFrame(port: number): Promise<void> {
+  const socket = connect(port, "127.0.0.1");
+  const lines = [
+    "GET / HTTP/1.1",
+    `Host: localhost:${port}`,
+    "Connection: Upgrade",
+    "Upgrade: websocket",
+    "Sec-WebSocket-Version: 13",
+    "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==",
+  ];
+  socket.write(`${lines.join("\r\n")}\r\n\r\n`);
+  await new Promise((resolve) => socket.once("data", resolve));
+  const closed = new Promise((resolve) => socket.once("close", resolve));
+  socket.resume().write(Buffer.from([0xff, 0xff, 0, 0]));
+  await closed;
+}
+
+/** 127.0.0.2 is this computer, too (RFC 1122, 3.2.1.3), but nothing that is bound to 127.0.0.1 is found there. */
+it.each<[string, readonly string[], boolean]>([
+  ["is not found at another address of the computer", [], false],
+  ["is found at all of them when it is asked to", ["--host=0.0.0.0"], true],
+])("%s", async (_, words, isFound) => {
+  const { address } = await startOn(writeContent(TINY), words);
+  const { port } = new URL(address);
+  const answer = fetch(`http://127.0.0.2:${port}/`).then(({ status }) => status);
+  await (isFound ? expect(answer).resolves.toBe(200) : expect(answer).rejects.toThrow());
+});
+
+it("does not open at an address that is not the computer's", () => {
+  // RFC 5737: addresses for documents, which nobody has.
+  const { code, stderr } = runCommand(["start", "--host=192.0.2.1"]);
+  expect([code, stderr]).toEqual([
+    1,
+    "192.0.2.1 is no address of this computer: leave --host out, or take 0.0.0.0 for all of its addresses.\n",
+  ]);
 });
 
 /** A port that somebody else listens at. */

@@ -12,7 +12,7 @@ import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { errorsIn, sayFailure } from "../../src/build/cli/say-failure.ts";
 import { sayUnwritable } from "../../src/build/cli/say-unwritable.ts";
-import { freshFolder } from "../../src/build/output/output-folder.ts";
+import { freshFolder } from "../../src/build/output/fresh-folder.ts";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { scratchFolder, tinyBook, writeContent } from "./write-content.ts";

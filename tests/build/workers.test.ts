@@ -37,7 +37,7 @@ const MANY = {
 
 /** A call whose caches are empty. */
 async function callWith(content: Content, engine?: Engine) {
-  const caches = openCaches(scratchFolder(), "build");
+  const caches = openCaches(scratchFolder());
   return { content, caches, engine: engine ?? (await loadEngine()), project: PROJECT };
 }
 

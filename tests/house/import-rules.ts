@@ -82,7 +82,7 @@ const NAMES: readonly {
   {
     name: /\bcreateHash\b/,
     within: "src/",
-    owner: /^src\/build\/(artifacts\/cache|bundle)\//,
+    owner: /^src\/build\/(artifacts\/cache\/|bundle\/|pages\/template-filters\.ts$)/,
     what: "createHash",
   },
   {

@@ -20,7 +20,7 @@ export async function demoCatalogue(): Promise<{
 function pageContent(content: Content): CatalogueData {
   const [book] = fitFiles(content);
   const window: { spanbookContent?: CatalogueData } = {};
-  runInNewContext(book?.text ?? "", { window });
+  runInNewContext(book?.text() ?? "", { window });
   if (!window.spanbookContent) throw new Error("the script gave the page nothing");
   return structuredClone(window.spanbookContent);
 }

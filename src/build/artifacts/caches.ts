@@ -2,12 +2,16 @@
 import { join } from "node:path";
 import type { NotebookView } from "../../view/notebook/notebook-view.ts";
 import type { PatternView } from "../../view/pattern/pattern-view.ts";
+import type { PlanFacts } from "../../view/pattern/plan-status.ts";
 import type { StripView } from "../../view/strip/strip-view.ts";
+import { openRecent, type Recent } from "../content/recent.ts";
 import { type Cache, type CacheTally, openCache } from "./cache/cache.ts";
 import { openPdfCache, type PdfCache } from "./pdf/pdf-cache.ts";
 
 export interface Caches {
   readonly patterns: Cache<PatternView>;
+  /** Of all patterns on all notebooks, the little that lists show. */
+  readonly facts: Recent<PlanFacts>;
   readonly notebooks: Cache<NotebookView>;
   /** The HTML beside each fence of a chapter of the guide, in their order. */
   readonly chapters: Cache<readonly string[]>;
@@ -17,23 +21,22 @@ export interface Caches {
   settle(): CacheTally;
 }
 
-/** A build asks for an artifact a few times and ends; who edits waits for all artifacts of the book, again and again. */
-const WHILE_SERVING = { memoryBytes: 128 << 20 };
-
 /** Caches in folders of their own below one folder. */
-export function openCaches(folder: string, mode: Mode): Caches {
-  const limits = mode === "serve" ? WHILE_SERVING : {};
-  const patterns = openCache<PatternView>(join(folder, "patterns"), limits);
-  const notebooks = openCache<NotebookView>(join(folder, "notebooks"), limits);
-  const chapters = openCache<readonly string[]>(join(folder, "chapters"), limits);
-  const strips = openCache<StripView>(join(folder, "strips"), limits);
+export function openCaches(folder: string): Caches {
+  const patterns = openCache<PatternView>(join(folder, "patterns"));
+  const notebooks = openCache<NotebookView>(join(folder, "notebooks"));
+  const chapters = openCache<readonly string[]>(join(folder, "chapters"));
+  const strips = openCache<StripView>(join(folder, "strips"));
+  const facts = openRecent<PlanFacts>();
   return {
     patterns,
+    facts,
     notebooks,
     chapters,
     strips,
     pdfs: openPdfCache(join(folder, "pdfs")),
     settle: () => {
+      facts.settle();
       const tallies = [patterns, notebooks, chapters, strips].map((cache) => cache.settle());
       return {
         found: tallies.reduce((sum, { found }) => sum + found, 0),
@@ -42,6 +45,3 @@ export function openCaches(folder: string, mode: Mode): Caches {
     },
   };
 }
-
-/** How often a book is made: once, or again after each edit. */
-export type Mode = "build" | "serve";

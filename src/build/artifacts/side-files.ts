@@ -10,6 +10,24 @@ export interface SideFile {
   readonly text: string;
 }
 
+/** A file that is about all of a book, and so is another one after each edit: it is made when somebody asks for it. */
+export interface ListFile {
+  readonly path: string;
+  text(): string;
+}
+
+/** Made at most once. */
+export function listFile(path: string, make: () => string): ListFile {
+  let made: string | undefined;
+  return {
+    path,
+    text: () => {
+      made ??= make();
+      return made;
+    },
+  };
+}
+
 /** What lies beside the page of a pattern on a notebook. */
 export function patternFiles(folder: string, artifact: PatternView): readonly SideFile[] {
   return [

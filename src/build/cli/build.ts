@@ -8,13 +8,8 @@ import { counted, readContent } from "../content/check-content.ts";
 import { CONTENT_FOLDERS } from "../content/find-misplaced.ts";
 import type { Content } from "../content/load-content.ts";
 import { openRecord } from "../output/build-record.ts";
-import {
-  filesIn,
-  freshFolder,
-  type Guarded,
-  realFolder,
-  whyNotReplace,
-} from "../output/output-folder.ts";
+import { freshFolder, recoverOutput } from "../output/fresh-folder.ts";
+import { type Guarded, ownFolders, realFolder, whyNotReplace } from "../output/why-not-replace.ts";
 import { openEleventy } from "../pages/run-eleventy.ts";
 import { finishBook } from "../web/finish-site.ts";
 import { makePreviews } from "../web/link-previews.ts";
@@ -33,17 +28,22 @@ export interface BuildCall {
 
 /** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
 export async function buildBook(call: BuildCall): Promise<number> {
-  const { project, engine, cache = join(project, ".cache/pieces") } = call;
+  const { project, engine, cache = join(project, ".cache/artifacts") } = call;
   const start = performance.now();
   tuneForBuild();
   const output = await realFolder(call.output);
-  const read = await readContent(call.content);
-  if ("report" in read) return refuse(read.report);
   const guarded: Guarded = {
     whole: [project, call.content, process.cwd()],
     read: CONTENT_FOLDERS.map((name) => join(call.content, name)),
+    own: await ownFolders(project),
   };
-  const objection = await objectionTo(output, guarded);
+  // Before anything can be refused, for a killed build may have left the last good book beside its place.
+  const objection = await recoverOutput(output).then(
+    () => objectionTo(output, guarded),
+    (error: unknown) => sayUnbuilt(output, error),
+  );
+  const read = await readContent(call.content);
+  if ("report" in read) return refuse(read.report);
   if (objection) return refuse(objection);
   const { content } = read;
   const place = { output, project, engine, content, records: join(cache, "books") };
@@ -86,7 +86,7 @@ type Grown =
 async function growBook(order: Order): Promise<Grown> {
   const { content, cache, output, project, engine } = order;
   const fresh = freshFolder(output);
-  const caches = openCaches(cache, "build");
+  const caches = openCaches(cache);
   const first = { engine, content, caches };
   let workers: Workers | undefined;
   // Whoever prints must not write into a folder that is being removed.
@@ -106,15 +106,13 @@ async function growBook(order: Order): Promise<Grown> {
     made.push(await workers.finish());
     await makePreviews({ content, cache, output: fresh.path, version: engine.version });
     finishBook(fresh.path, { content, project, version: engine.version });
-    const files = filesIn(fresh.path);
     // A build takes its time, in which somebody may have put a file into the last book.
     const refused = await objectionTo(output, order.guarded);
     if (refused) {
       await discard();
       return { refused };
     }
-    await fresh.publish(files);
-    return { files, made };
+    return { files: fresh.publish(), made };
   } catch (error) {
     await discard();
     throw error;

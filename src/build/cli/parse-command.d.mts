@@ -4,7 +4,13 @@
 export type Command =
   | { readonly name: "build"; readonly content?: string; readonly output?: string }
   | { readonly name: "check"; readonly content?: string }
-  | { readonly name: "start"; readonly content?: string; readonly port?: number };
+  | {
+      readonly name: "start";
+      readonly content?: string;
+      readonly port?: number;
+      /** An IP address. */
+      readonly host?: string;
+    };
 
 export declare function parseCommand(
   words: readonly string[],

@@ -1,11 +1,12 @@
 /** The words of the three commands: what they ask for, what is wrong with them in one line, and what begins. */
+import { isIP } from "node:net";
 import { parseArgs } from "node:util";
 
 /** Which options each command takes, and what stands behind each. */
 const OPTIONS = {
   build: { content: "FOLDER", output: "FOLDER" },
   check: { content: "FOLDER" },
-  start: { content: "FOLDER", port: "NUMBER" },
+  start: { content: "FOLDER", port: "NUMBER", host: "ADDRESS" },
 };
 
 /** TCP has no more ports (RFC 9293, 3.1: sixteen bits), and 0 stands for none. */
@@ -32,7 +33,7 @@ function parseOptions(name, words) {
     if (token.kind === "option-terminator") continue;
     const word = token.kind === "option" ? token.rawName : token.value;
     if (token.kind !== "option" || !Object.hasOwn(known, token.name)) {
-      return { wrong: `\`${name}\` does not know \`${word}\`: it takes ${takes.join(" and ")}.` };
+      return { wrong: `\`${name}\` does not know \`${word}\`: it takes ${listed(takes)}.` };
     }
     const what = known[token.name];
     const wrong = wrongWith(word, what, token.value);
@@ -42,11 +43,18 @@ function parseOptions(name, words) {
   return found;
 }
 
+function listed(words) {
+  return words.join(", ").replace(/, ([^,]*)$/, " and $1");
+}
+
 function wrongWith(word, what, value) {
   if (!value) return `\`${word}\` needs a ${what.toLowerCase()}: ${word}=${what}.`;
   const shown = value.replace(UNSEEN, (one) => `\\u{${one.codePointAt(0).toString(16)}}`);
   if (what === "NUMBER" && portIn(value) === undefined) {
     return `\`${word}\` takes a whole number from 1 to ${LAST_PORT}, not \`${shown}\`.`;
+  }
+  if (what === "ADDRESS" && isIP(value) === 0) {
+    return `\`${word}\` takes an IP address of this computer, or 0.0.0.0 for all of them, not \`${shown}\`.`;
   }
   if (what === "FOLDER" && shown !== value) {
     return `\`${word}\` takes a folder without characters that nobody can see, not \`${shown}\`.`;
@@ -56,7 +64,8 @@ function wrongWith(word, what, value) {
 
 function tokensOf(words) {
   const takesValue = { type: "string" };
-  const options = { content: takesValue, output: takesValue, port: takesValue };
+  const names = Object.values(OPTIONS).flatMap(Object.keys);
+  const options = Object.fromEntries(names.map((name) => [name, takesValue]));
   return parseArgs({ args: [...words], options, strict: false, tokens: true }).tokens;
 }
 

@@ -26,6 +26,6 @@ export async function runCommand({ command, typedIn, project, engine }: Call): P
     case "check":
       return checkContent(content);
     case "start":
-      return serveBook({ content, project, port: command.port });
+      return serveBook({ ...command, content, project });
   }
 }

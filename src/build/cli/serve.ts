@@ -5,8 +5,9 @@ import { reportIssues } from "../../issue/report/report.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { openRoot } from "../content/load-file.ts";
 import { isLeftAlone } from "../content/misplaced-file.ts";
+import { guardServer } from "../pages/guard-server.ts";
 import { openEleventy } from "../pages/run-eleventy.ts";
-import { freePort } from "./free-port.ts";
+import { freePort, LOOPBACK } from "./free-port.ts";
 import { sayFailure } from "./say-failure.ts";
 
 /** Not the built book's folder: what is half written must not be shared by mistake. Each content has one of its own. */
@@ -16,29 +17,33 @@ interface ServeCall {
   readonly content: string;
   readonly project: string;
   /** The one that was asked for. */
-  readonly port: number | undefined;
+  readonly port?: number;
+  /** The IP address to listen at; where it is left out, only this computer can open the book. */
+  readonly host?: string;
 }
 
 /** Serves until it is stopped; the exit code then. Wrong content is served with its report, but there must be a folder to watch. */
-export async function serveBook({ content, project, port: named }: ServeCall): Promise<number> {
+export async function serveBook(call: ServeCall): Promise<number> {
+  const { content, port: named, host = LOOPBACK } = call;
   const folder = await openRoot(content);
   if ("about" in folder) return refuse(reportIssues([folder], new Map()));
-  const found = await freePort(named);
+  const found = await freePort(named, host);
   if ("wrong" in found) return refuse(found.wrong);
   try {
-    return await serveOn(found.port, content, project);
+    return await serveOn({ ...call, ...found, host });
   } catch (error) {
     return refuse(sayFailure("The book cannot be opened.", error));
   }
 }
 
-async function serveOn(port: number, content: string, project: string): Promise<number> {
+async function serveOn({ port, host, content, project }: Required<ServeCall>): Promise<number> {
   const eleventy = await openEleventy({
     project,
     output: join(project, SERVED, keyOf([content])),
-    settings: { content },
+    settings: { content, host },
     mode: "serve",
   });
+  guardServer(eleventy.eleventyServe, host);
   const stopped = new Promise<number>((resolve) => {
     const stop = () => void eleventy.stopWatch().then(() => resolve(0));
     process.once("SIGINT", stop);

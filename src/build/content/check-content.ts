@@ -1,12 +1,13 @@
 /** Reads the whole content and says what is wrong with it, or what it holds. */
 import { reportIssues } from "../../issue/report/report.ts";
-import { type Content, loadContent } from "./load-content.ts";
+import { type Content, loadContent, type Readers } from "./load-content.ts";
 
 /** The checked content, or the report of all its problems. */
 export async function readContent(
   folder: string,
+  readers?: Readers,
 ): Promise<{ readonly content: Content } | { readonly report: string }> {
-  const reading = await loadContent(folder);
+  const reading = await loadContent(folder, readers);
   return reading.ok
     ? { content: reading.value }
     : { report: reportIssues(reading.issues, reading.texts) };

@@ -35,7 +35,7 @@ type Fact =
       readonly better: string;
       readonly taken?: "folder" | "file";
     }
-  | { readonly kind: "astray" };
+  | { readonly kind: "misplaced" };
 
 async function factAbout(
   { folder }: Root,
@@ -57,7 +57,7 @@ async function factAbout(
   const opens = await hasFrontMatter(full);
   if (isBook && (opens || /\.ya?ml/i.test(name)))
     return { kind: "misnamed", name, better: BOOK, ...(names.includes(BOOK) && { taken: "file" }) };
-  return opens && /\.(md|mdx|markdown)/i.test(name) ? { kind: "astray" } : undefined;
+  return opens && /\.(md|mdx|markdown)/i.test(name) ? { kind: "misplaced" } : undefined;
 }
 
 /** One letter in four may be wrong, and capitals do not count: `Pattern`, not `pictures`. */

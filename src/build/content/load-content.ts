@@ -19,6 +19,7 @@ import type { CatalogueData } from "../../view/catalogue.ts";
 import { BOOK, findMisplaced, type Misplaced } from "./find-misplaced.ts";
 import { loadFile, openRoot } from "./load-file.ts";
 import { type Folder, loadFolder } from "./load-folder.ts";
+import { openRecent } from "./recent.ts";
 
 export interface Content extends CatalogueData {
   readonly book: BookFile;
@@ -42,8 +43,33 @@ export type ContentReading =
       readonly texts: ReadonlyMap<string, string>;
     };
 
+/** How files are read; who reads a folder again and again reads only those anew that have changed. */
+export type Readers = ReturnType<typeof openReaders>;
+
+/** Readers that remember what they read in the last round. */
+export function openReaders() {
+  const settling: (() => void)[] = [];
+  const remembering = <T>(read: (file: TextFile) => T) => {
+    const known = openRecent<T>();
+    settling.push(known.settle);
+    return (file: TextFile) => known.take(`${file.path}\n${file.text}`, () => read(file));
+  };
+  return {
+    notebook: remembering(readNotebook),
+    recipe: remembering(readRecipe),
+    strip: remembering(readStripRecipe),
+    /** Ends a round. */
+    settle: () => {
+      for (const settle of settling) settle();
+    },
+  };
+}
+
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
-export async function loadContent(folder: string): Promise<ContentReading> {
+export async function loadContent(
+  folder: string,
+  readers: Readers = openReaders(),
+): Promise<ContentReading> {
   const root = await openRoot(folder);
   if ("about" in root) return { ok: false, issues: [root], texts: new Map() };
   const [misplaced, bookFile, notebooks, patterns, strips] = await Promise.all([
@@ -53,7 +79,9 @@ export async function loadContent(folder: string): Promise<ContentReading> {
     loadFolder(root, "patterns", true),
     loadFolder(root, "strips", false),
   ]);
-  return checked({ misplaced, bookFile, notebooks, patterns, strips });
+  const reading = checked({ misplaced, bookFile, notebooks, patterns, strips }, readers);
+  readers.settle();
+  return reading;
 }
 
 /** What lies on disk, before anything is understood. */
@@ -65,11 +93,14 @@ interface Files {
   readonly strips: Folder;
 }
 
-function checked({ misplaced, bookFile, notebooks, patterns, strips }: Files): ContentReading {
+function checked(
+  { misplaced, bookFile, notebooks, patterns, strips }: Files,
+  readers: Readers,
+): ContentReading {
   const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
-  const notebook = gathered(notebooks, notebooks.files.map(readNotebook));
-  const recipe = gathered(patterns, patterns.files.map(readRecipe));
-  const stripReadings = strips.files.map(readStripRecipe);
+  const notebook = gathered(notebooks, notebooks.files.map(readers.notebook));
+  const recipe = gathered(patterns, patterns.files.map(readers.recipe));
+  const stripReadings = strips.files.map(readers.strip);
   const strip = gathered(strips, stripReadings);
   const named = stripReadings.flatMap((reading) => reading.named);
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);

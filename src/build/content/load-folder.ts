@@ -4,6 +4,7 @@ import { lstat, readdir, realpath, stat } from "node:fs/promises";
 import { join } from "node:path";
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { TextFile } from "../../issue/facts/reading.ts";
+import { isDeviceName } from "../../source/slug.ts";
 import { isInside, loadFile, type Root, wholeFileIssue } from "./load-file.ts";
 import {
   betterName,
@@ -97,7 +98,8 @@ async function sortEntry(
   if (!isMeantByName(name) && !(await hasFrontMatter(full))) return LEFT;
   const better = betterName(name);
   const proposal = better && { better, isTaken: isTaken(better, name, names) };
-  const fact = { kind: "bad-name", name, ...proposal } as const;
+  const isDevice = isDeviceName(name.replace(/\..*$/, "").toLowerCase());
+  const fact = { kind: "bad-name", name, ...proposal, ...(isDevice && { isDevice }) } as const;
   return { kind: "told", issue: wholeFileIssue(path, fact) };
 }
 

@@ -5,7 +5,7 @@ import { keyOf } from "../artifacts/cache/cache.ts";
 import { diskCache } from "../artifacts/cache/disk-cache.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
-import { filesIn } from "./output-folder.ts";
+import { filesIn } from "./files-in.ts";
 
 export interface BookRecord {
   /** Does the book lie there as it was built, and from the same sources? */

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import type { Content } from "../content/load-content.ts";
-import { filesIn } from "./output-folder.ts";
+import { filesIn } from "./files-in.ts";
 
 /** The folders and files beside the engine that a build reads; the engine's own version stands for `src`. */
 const FOLDERS = ["layouts", "site", "src/build"];

@@ -10,8 +10,9 @@ import type { AroundPattern } from "../../view/pattern/around-pattern.ts";
 import type { PatternCard, PurposeGroup } from "../../view/pattern/pattern-cards.ts";
 import type { PatternView } from "../../view/pattern/pattern-view.ts";
 import type { PlanStatus } from "../../view/pattern/plan-status.ts";
+import type { StripPair } from "../../view/strip/strip-view.ts";
 import type { AskPdf } from "../artifacts/pdf/ask-pdf.ts";
-import type { SideFile } from "../artifacts/side-files.ts";
+import type { ListFile, SideFile } from "../artifacts/side-files.ts";
 import { NO_STRIPS, type StripBook } from "./strip-pages.ts";
 
 export interface Book {
@@ -26,20 +27,43 @@ export interface Book {
   readonly groups: readonly PurposeGroup[];
   /** Every tag once, in the order of the alphabet. */
   readonly tags: readonly string[];
-  /** Every page of a pattern on a notebook. */
-  readonly pairs: readonly Pair[];
+  /** Every page of a pattern, a strip or a notebook. */
+  readonly all: BookPages;
   readonly strips: StripBook;
   patternPage(pair: Pair): PatternPage;
   notebookPage(slug: string): NotebookPage;
   /** The drawing of equal parts on the first notebook; "" in a book without one. */
   frontSvg(): string;
-  /** Changes with everything that the page of a pattern shows. */
-  pageKey(pair: Pair): string;
-  /** Everything that lies beside the pages of these patterns and all other pages, one file after another. */
-  sideFiles(pairs: readonly Pair[]): Iterable<SideFile>;
+  readonly keys: PageKeys;
+  /** Everything that lies beside these pages, one file after another. */
+  sideFiles(pages: BookPages): Iterable<SideFile>;
+  /** Everything that is about all of the book. */
+  readonly listFiles: readonly ListFile[];
   /** Makes a PDF file when it is asked for: a build makes them all on a thread of their own. */
   askPdf: AskPdf;
 }
+
+/** For each page, what changes with everything that it shows. */
+export interface PageKeys {
+  /** Of what stands on every page. */
+  readonly shared: string;
+  /** Of the pages that list all patterns, strips and notebooks. */
+  readonly lists: string;
+  pair(pair: Pair): string;
+  strip(pair: StripPair): string;
+  notebook(slug: string): string;
+}
+
+/** Pages of which a book has many. */
+export interface BookPages {
+  /** Of a pattern on a notebook. */
+  readonly pairs: readonly Pair[];
+  readonly strips: readonly StripPair[];
+  /** By their slugs. */
+  readonly notebooks: readonly string[];
+}
+
+const NO_PAGES: BookPages = { pairs: [], strips: [], notebooks: [] };
 
 export interface PatternPage {
   readonly title: string;
@@ -101,13 +125,14 @@ export function emptyBook(): Book {
     paperScale: 1,
     groups: [],
     tags: [],
-    pairs: [],
+    all: NO_PAGES,
     strips: NO_STRIPS,
     patternPage: noPage,
     notebookPage: noPage,
     frontSvg: () => "",
-    pageKey: noPage,
+    keys: { shared: "", lists: "", pair: noPage, strip: noPage, notebook: noPage },
     sideFiles: () => [],
+    listFiles: [],
     askPdf: () => undefined,
   };
 }

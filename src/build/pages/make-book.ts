@@ -1,28 +1,22 @@
 /** Makes the book from checked content: lists for its overviews, and an answer for each page. */
 import type { MarkdownIt } from "markdown-it";
 import { frontMatterOf } from "../../source/front-matter/read-front-matter.ts";
-import type { Pair } from "../../view/entries.ts";
 import { notebookEntry, paperScale } from "../../view/notebook/notebook-facts.ts";
 import { openAround } from "../../view/pattern/around-pattern.ts";
 import { makeCards } from "../../view/pattern/pattern-cards.ts";
-import { keyOf } from "../artifacts/cache/cache.ts";
-import { pairSources } from "../artifacts/cache/sources.ts";
 import type { Caches } from "../artifacts/caches.ts";
-import {
-  openPageArtifacts,
-  type PageArtifacts,
-  pairsOf,
-} from "../artifacts/make/page-artifacts.ts";
+import { openPageArtifacts, pairsOf } from "../artifacts/make/page-artifacts.ts";
 import { openAskPdf } from "../artifacts/pdf/ask-pdf.ts";
 import { notebookFiles, patternFiles, type SideFile } from "../artifacts/side-files.ts";
 import { notebookPath, patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { feedFiles } from "../web/feed.ts";
 import { manifestFile } from "../web/web-manifest.ts";
-import type { Book } from "./book.ts";
+import type { Book, BookPages } from "./book.ts";
 import { notebookPage } from "./notebook-page.ts";
 import { fitFiles, galleryFiles } from "./page-data.ts";
-import { patternPage } from "./pattern-page.ts";
+import { openPageKeys } from "./page-keys.ts";
+import { type PatternPageSources, patternPage } from "./pattern-page.ts";
 import { openStripBook } from "./strip-pages.ts";
 
 export interface BookSources {
@@ -39,7 +33,7 @@ export interface BookSources {
 export function makeBook(sources: BookSources): Book {
   const { content, caches, version, markdown, highlight } = sources;
   const artifacts = openPageArtifacts(content, caches, version);
-  const cards = makeCards(content, artifacts.patternView);
+  const cards = makeCards(content, artifacts.pairFacts);
   const pageSources = {
     content,
     artifacts,
@@ -58,39 +52,41 @@ export function makeBook(sources: BookSources): Book {
     paperScale: paperScale(notebooks),
     groups: first ? cards.groupsOn(first.slug) : [],
     tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
-    pairs: pairsOf(content),
     strips,
     patternPage: (pair) => patternPage(pair, pageSources),
     frontSvg: () => (first ? artifacts.notebookView(first.slug).partsSvg : ""),
     notebookPage: (slug) => notebookPage(slug, pageSources),
     askPdf: openAskPdf(content, caches.pdfs, version),
-    pageKey: (pair) => {
-      const around = pageSources.around(artifacts.recipe(pair.pattern), pair);
-      const shown = [content.book, notebooks, around, strips.carrying(pair.pattern)];
-      return keyOf([version, ...pairSources(pair, content), JSON.stringify(shown)]);
+    all: {
+      pairs: pairsOf(content),
+      strips: strips.pairs,
+      notebooks: content.notebooks.map(({ slug }) => slug),
     },
-    sideFiles: function* (pairs) {
-      yield* sideFiles(content, pairs, artifacts);
-      yield* galleryFiles(content, cards, markdown);
-      yield* strips.sideFiles();
+    keys: openPageKeys({ ...pageSources, strips, version }),
+    sideFiles: function* (pages) {
+      yield* sideFiles(pages, pageSources);
+      yield* strips.sideFiles(pages.strips);
       yield manifestFile(content.book.title);
-      yield* feedFiles(content, pageSources.bodyHtml);
     },
+    listFiles: [
+      ...fitFiles(content),
+      ...galleryFiles(content, cards, markdown),
+      ...feedFiles(content, pageSources.bodyHtml),
+    ],
   };
 }
 
+/** What lies beside some pages: the files that they show, and those that they were made from. */
 function* sideFiles(
-  content: Content,
-  pairs: readonly Pair[],
-  artifacts: PageArtifacts,
+  { pairs, notebooks }: BookPages,
+  { artifacts }: PatternPageSources,
 ): Iterable<SideFile> {
-  yield* fitFiles(content);
-  for (const { slug } of content.notebooks) {
+  for (const slug of notebooks) {
     const folder = `notebooks/${slug}/`;
     yield* notebookFiles(folder, artifacts.notebookView(slug));
     yield { path: `${folder}${slug}.md`, text: artifacts.text(notebookPath(slug)) };
   }
-  for (const { slug } of content.recipes) {
+  for (const slug of new Set(pairs.map(({ pattern }) => pattern))) {
     yield { path: `patterns/${slug}/${slug}.md`, text: artifacts.text(patternPath(slug)) };
   }
   for (const pair of pairs) {

@@ -5,29 +5,30 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
-import type { SideFile } from "../artifacts/side-files.ts";
+import { type ListFile, listFile } from "../artifacts/side-files.ts";
 import { patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { searchIndex } from "./search-index.ts";
 
-/** The book's checked content for the page's engine, and the recipes as written for the desk. */
+/** The book's checked content for the page's engine, and the recipes as written. */
 export function fitFiles({
   notebooks,
   recipes,
   strips,
   texts,
   when,
-}: Content): readonly SideFile[] {
-  const book = {
+}: Content): readonly ListFile[] {
+  const book = () => ({
     notebooks,
     ...(when ? { when } : {}),
     recipes: recipes.map((recipe) => ({ ...recipe, body: "" })),
     strips: strips.flatMap((strip) => listedOnly(strip, recipes)),
-  };
-  const written = recipes.map(({ slug }) => [slug, texts.get(patternPath(slug)) ?? ""]);
+  });
+  const written = () =>
+    Object.fromEntries(recipes.map(({ slug }) => [slug, texts.get(patternPath(slug)) ?? ""]));
   return [
-    { path: "fit/book.js", text: pageScript("spanbookContent", book) },
-    { path: "fit/recipe/texts.js", text: pageScript("spanbookTexts", Object.fromEntries(written)) },
+    listFile("fit/book.js", () => pageScript("spanbookContent", book())),
+    listFile("fit/recipe/texts.js", () => pageScript("spanbookTexts", written())),
   ];
 }
 
@@ -44,12 +45,12 @@ export function galleryFiles(
   content: Content,
   cards: Cards,
   markdown: MarkdownIt,
-): readonly SideFile[] {
-  const facts = galleryFacts(content, cards);
-  const index = searchIndex(content.recipes, markdown);
+): readonly ListFile[] {
+  const facts = () => galleryFacts(content, cards);
+  const index = () => searchIndex(content.recipes, markdown);
   return [
-    { path: "patterns/facts.js", text: pageScript("spanbookFacts", facts) },
-    { path: "patterns/search-index.js", text: pageScript("spanbookSearchIndex", index) },
+    listFile("patterns/facts.js", () => pageScript("spanbookFacts", facts())),
+    listFile("patterns/search-index.js", () => pageScript("spanbookSearchIndex", index())),
   ];
 }
 

@@ -35,7 +35,7 @@ export function patternPage(pair: Pair, sources: PatternPageSources): PatternPag
     shown,
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(patternPath(pair.pattern)),
-    around: around(recipe, pair),
+    around: around.on(recipe, pair),
     recipeHash: writeRecipeLink(fit),
     fitHash: writeFitAddress(fit),
   };

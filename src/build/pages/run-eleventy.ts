@@ -1,7 +1,7 @@
 /** Starts Eleventy with this project's setup. */
 import { relative } from "node:path";
 import type { CacheTally } from "../artifacts/cache/cache.ts";
-import type { Caches, Mode } from "../artifacts/caches.ts";
+import type { Caches } from "../artifacts/caches.ts";
 import type { Workers } from "../artifacts/prebuild/start-workers.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
@@ -14,12 +14,17 @@ export interface First {
   readonly workers: Workers;
 }
 
+/** How often a book is made: once, or again after each edit. */
+type Mode = "build" | "serve";
+
 /** What `.eleventy.js` is told, as global data, beside the mode. */
 export interface Settings {
   /** The content folder. */
   readonly content: string;
-  /** What the first build need not load again, and who helps it already. */
+  /** What the first build need not load again, and the workers that are at it already. */
   readonly first?: First;
+  /** The IP address that it is served at. */
+  readonly host?: string;
   /** Is told after each build how many artifacts were found and how many were made. */
   readonly onSettled?: (tally: CacheTally) => void;
 }

@@ -30,7 +30,10 @@ export interface StripBook {
   cards(notebook?: string): readonly StripCard[];
   /** The strips that carry a pattern. */
   carrying(pattern: string): readonly StripName[];
-  sideFiles(): Iterable<SideFile>;
+  /** What a strip comes to on each notebook. */
+  readonly factsOf: StripFactsOf;
+  /** Of these pages. */
+  sideFiles(pairs: readonly StripPair[]): Iterable<SideFile>;
 }
 
 export interface StripBookSources extends PageSources {
@@ -60,7 +63,8 @@ export function openStripBook(sources: StripBookSources): StripBook {
       strips
         .filter(({ across, down }) => [...across, ...down].includes(pattern))
         .map(({ slug, title }) => ({ slug, title })),
-    sideFiles: () => stripFiles(content, pairs, viewOf),
+    factsOf,
+    sideFiles: (pages) => stripFiles(content, pages, viewOf),
   };
 }
 
@@ -72,6 +76,7 @@ export const NO_STRIPS: StripBook = {
   },
   cards: () => [],
   carrying: () => [],
+  factsOf: () => [],
   sideFiles: () => [],
 };
 
@@ -94,11 +99,11 @@ function stripCard(
 }
 
 function* stripFiles(
-  { strips, texts }: Content,
+  { texts }: Content,
   pairs: readonly StripPair[],
   viewOf: StripViewOf,
 ): Iterable<SideFile> {
-  for (const { slug } of strips) {
+  for (const slug of new Set(pairs.map(({ strip }) => strip))) {
     yield { path: `strips/${slug}/${slug}.md`, text: texts.get(stripPath(slug)) ?? "" };
   }
   for (const pair of pairs) {

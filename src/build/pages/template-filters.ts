@@ -1,4 +1,5 @@
-/** The sections of a chapter, for the list at its head: read off its finished HTML, which is the guide's own. */
+/** What templates ask for besides the book: sections of a chapter, addresses, drawings in a page, a policy's names of scripts. */
+import { createHash } from "node:crypto";
 
 export interface ChapterSection {
   readonly id: string;
@@ -31,6 +32,11 @@ const NOT_FOUND = "/404.html";
 /** `to` and `from` are written from the book's root; `url` is the book's address, "" where it tells none. */
 export function pageAddress(to: string, from: string, url: string): string {
   return from === NOT_FOUND ? url + rel(to, from) : rel(to, from);
+}
+
+/** How a page's policy names the one script that may stand in it (W3C, Content Security Policy Level 3, 2.3.1). */
+export function policyHash(script: string): string {
+  return `sha256-${createHash("sha256").update(script).digest("base64")}`;
 }
 
 /** HTML knows SVG's namespace by itself, so the drawing is put in as it is but for that. */

@@ -1,6 +1,6 @@
 /** The feed of a book that tells its address: an item for each pattern. */
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
-import type { SideFile } from "../artifacts/side-files.ts";
+import { type ListFile, listFile } from "../artifacts/side-files.ts";
 import type { Content } from "../content/load-content.ts";
 import { previewPath } from "./link-previews.ts";
 import { htmlText, xmlElement, xmlFile, xmlHtmlElement } from "./markup-text.ts";
@@ -16,13 +16,26 @@ export const FEED_PATH = "feed.xml";
 export function feedFiles(
   content: Content,
   bodyHtml: (text: string) => string,
-): readonly SideFile[] {
-  const { book, notebooks, recipes } = content;
-  const [notebook] = notebooks;
-  if (book.url === undefined || !notebook) return [];
-  const { url, title } = book;
+): readonly ListFile[] {
+  const { url } = content.book;
+  const [notebook] = content.notebooks;
+  if (url === undefined || !notebook) return [];
+  return [listFile(FEED_PATH, () => feedText(content, { url, notebook: notebook.slug, bodyHtml }))];
+}
+
+interface FeedSources {
+  readonly url: string;
+  /** The one on which links show a pattern. */
+  readonly notebook: string;
+  readonly bodyHtml: (text: string) => string;
+}
+
+function feedText(
+  { book: { title }, recipes }: Content,
+  { url, notebook, bodyHtml }: FeedSources,
+): string {
   const items = recipes.flatMap((recipe) => {
-    const link = `${url}patterns/${recipe.slug}/${notebook.slug}/index.html`;
+    const link = `${url}patterns/${recipe.slug}/${notebook}/index.html`;
     const picture = `<p><img src="${htmlText(url + previewPath(recipe.slug))}" alt=""></p>`;
     return [
       "<item>",
@@ -46,7 +59,7 @@ export function feedFiles(
     "</channel>",
     "</rss>",
   ];
-  return [{ path: FEED_PATH, text: xmlFile(lines) }];
+  return xmlFile(lines);
 }
 
 /** A feed is read elsewhere: a link that leads on from the pattern's page would lead nowhere. */

@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { type BuildSources, buildVersion } from "../output/build-version.ts";
-import { filesIn } from "../output/output-folder.ts";
+import { filesIn } from "../output/files-in.ts";
 import { isSearchFile, isShellPage, loadedBy, workerFile } from "./service-worker-file.ts";
 import { siteMapFiles } from "./site-map.ts";
 

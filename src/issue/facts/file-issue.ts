@@ -12,7 +12,7 @@ export type FileIssue = { readonly about: "file"; readonly at: Place } & (
         | "not-a-folder"
         | "unreadable-folder"
         /** A file with front matter in none of the content's folders. */
-        | "astray"
+        | "misplaced"
         | "no-front-matter"
         | "open-front-matter";
     }
@@ -32,6 +32,8 @@ export type FileIssue = { readonly about: "file"; readonly at: Place } & (
   /** `better` is a name that would do, where one can be made; it may be another file's already. */
   | {
       readonly kind: "bad-name";
+      /** Windows keeps it for a device. */
+      readonly isDevice?: boolean;
       readonly name: string;
       readonly better?: string;
       readonly isTaken?: boolean;

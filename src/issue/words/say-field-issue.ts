@@ -28,7 +28,7 @@ export function sayFieldIssue(issue: FieldIssue): string {
     case "control-character":
       return "This has a character in it that cannot be shown.";
     case "no-file-name":
-      return "A file name has small letters a–z, figures and hyphens, not a hyphen first.";
+      return "A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.";
     case "no-stretch":
       return `This needs a number from ${issue.min} to ${issue.max}. A printer that is off by more does not print at actual size.`;
     case "dots-beyond-paper":

@@ -33,7 +33,7 @@ export function sayFileIssue(issue: FileIssue): Said {
         sentence: "The folder cannot be read.",
         hint: "It must be a folder that you are allowed to read.",
       };
-    case "astray":
+    case "misplaced":
       return {
         sentence: "The file is not read: it lies in none of the folders.",
         hint: "Put it into `notebooks`, `patterns` or `strips`.",
@@ -92,13 +92,15 @@ function rightPlace({ better, taken }: Extract<FileIssue, { kind: "misnamed" }>)
 }
 
 function badName(issue: Extract<FileIssue, { kind: "bad-name" }>): Said {
-  const { name, better, isTaken } = issue;
+  const { name, better, isTaken, isDevice } = issue;
   const proposal = better && sayCode(better);
   const advice = isTaken
     ? `It cannot be called ${proposal}, which is taken: choose another name. `
     : `Call it ${proposal}. `;
   return {
-    sentence: `${sayCode(name)} is not a name that a page can have.`,
+    sentence: isDevice
+      ? `${sayCode(name)} is a name that Windows keeps for a device: a book with it could not be unpacked there.`
+      : `${sayCode(name)} is not a name that a page can have.`,
     hint: `${better ? advice : ""}Names end in .md and have small letters a–z, digits and hyphens, not a hyphen first.`,
   };
 }

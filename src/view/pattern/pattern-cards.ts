@@ -1,10 +1,8 @@
 /** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
-import { attemptOf } from "../../recipe/area-tree.ts";
-import { PURPOSES, type Purpose, type Recipe } from "../../recipe/recipe.ts";
+import { PURPOSES, type Purpose } from "../../recipe/recipe.ts";
 import { type CatalogueData, openCatalogue } from "../catalogue.ts";
 import type { Pair } from "../entries.ts";
-import type { PatternView } from "./pattern-view.ts";
-import { type PlanFacts, type PlanStatus, pairFacts } from "./plan-status.ts";
+import type { PlanFacts, PlanStatus } from "./plan-status.ts";
 import { PURPOSE_WORDS } from "./purpose-words.ts";
 
 export interface Cards {
@@ -16,11 +14,11 @@ export interface Cards {
 }
 
 /** The cards of a book; each pattern is worked out on every notebook when its first card is asked for. */
-export function makeCards(content: CatalogueData, viewOf: (pair: Pair) => PatternView): Cards {
+export function makeCards(content: CatalogueData, pairFacts: (pair: Pair) => PlanFacts): Cards {
   const { recipe, notebook: notebookOf } = openCatalogue(content);
   const facts = new Map<string, ReadonlyMap<string, PlanFacts>>();
   const factsOf = (pattern: string) => {
-    const known = facts.get(pattern) ?? factsOn(recipe(pattern), content, viewOf);
+    const known = facts.get(pattern) ?? factsOn(pattern, content, pairFacts);
     facts.set(pattern, known);
     return known;
   };
@@ -45,15 +43,11 @@ export function makeCards(content: CatalogueData, viewOf: (pair: Pair) => Patter
 }
 
 function factsOn(
-  recipe: Recipe,
+  pattern: string,
   { notebooks }: CatalogueData,
-  viewOf: (pair: Pair) => PatternView,
+  pairFacts: (pair: Pair) => PlanFacts,
 ) {
-  const { slug: pattern } = recipe;
-  const meant = attemptOf(recipe, 0);
-  return new Map(
-    notebooks.map(({ slug }) => [slug, pairFacts(viewOf({ pattern, notebook: slug }), meant)]),
-  );
+  return new Map(notebooks.map(({ slug }) => [slug, pairFacts({ pattern, notebook: slug })]));
 }
 
 function slugsWith(state: PlanStatus, facts: ReadonlyMap<string, PlanFacts>): readonly string[] {

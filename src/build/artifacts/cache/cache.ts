@@ -25,6 +25,9 @@ export interface CacheLimits {
   readonly diskBytes: number;
 }
 
+/** The disk is looked through when the first artifacts were made, and then each time that so many more were. */
+const SWEPT_AFTER = 500;
+
 const LIMITS: CacheLimits = { memoryBytes: 16 << 20, diskBytes: 256 << 20 };
 
 /** A cache that keeps its artifacts in a folder of its own. */
@@ -39,11 +42,15 @@ export function openCache<Artifact>(
     sizeCalculation: ({ size }) => size,
   });
   const used = new Set<string>();
+  /** Keys that this round and the last one saw: while a book is served, thousands are asked for after each edit. */
+  let [seen, seenBefore] = [new Set<string>(), new Set<string>()];
   let found = 0;
   let made = 0;
+  let unswept = SWEPT_AFTER;
   const put = (key: string, artifact: Artifact) => {
     const text = JSON.stringify(artifact);
     used.add(key);
+    seen.add(key);
     made += 1;
     disk.write(key, text);
     held.set(key, { artifact, size: text.length });
@@ -51,7 +58,7 @@ export function openCache<Artifact>(
   return {
     take: (sources, make) => {
       const key = keyOf(sources);
-      const known = held.get(key) ?? readPiece<Artifact>(disk, key);
+      const known = held.get(key) ?? readArtifact<Artifact>(disk, key);
       if (!known) {
         const artifact = make();
         put(key, artifact);
@@ -64,13 +71,21 @@ export function openCache<Artifact>(
     },
     has: (sources) => {
       const key = keyOf(sources);
-      return held.get(key) !== undefined || disk.find(key) !== undefined;
+      const isSeen = seen.has(key) || seenBefore.has(key);
+      if (!isSeen && !held.has(key) && disk.find(key) === undefined) return false;
+      seen.add(key);
+      return true;
     },
     put: (sources, artifact) => put(keyOf(sources), artifact),
     settle: () => {
-      if (made > 0) disk.sweep(limits.diskBytes, used);
+      unswept += made;
+      if (made > 0 && unswept > SWEPT_AFTER) {
+        disk.sweep(limits.diskBytes, used);
+        unswept = 0;
+      }
       const tally = { found, made };
       used.clear();
+      [seen, seenBefore] = [new Set(), seen];
       found = 0;
       made = 0;
       return tally;
@@ -88,7 +103,7 @@ interface Held<Artifact> {
   readonly size: number;
 }
 
-function readPiece<Artifact>(disk: DiskCache, key: string): Held<Artifact> | undefined {
+function readArtifact<Artifact>(disk: DiskCache, key: string): Held<Artifact> | undefined {
   const text = disk.read(key);
   if (text === undefined) return undefined;
   try {

@@ -1,20 +1,26 @@
-/** What each artifact is made from: two with the same sources are the same, and one whose sources change is made again. */
+/**
+ * What each artifact is made from: two with the same sources are the same, and one whose sources change is made again.
+ * Of a file that is its front matter: the text below it stands on pages, and in no drawing, plan or sheet.
+ */
+import { frontMatterOf } from "../../../source/front-matter/read-front-matter.ts";
 import type { Pair } from "../../../view/entries.ts";
 import { notebookPath, patternPath, stripPath } from "../../content/content-paths.ts";
 import type { Content } from "../../content/load-content.ts";
+import { keyOf } from "./cache.ts";
 
 /** Of a notebook's page. */
-export function notebookSources(slug: string, { texts }: Content): readonly string[] {
-  return [slug, texts.get(notebookPath(slug)) ?? ""];
+export function notebookSources(slug: string, content: Content): readonly string[] {
+  return [slug, digestsOf(notebookPath(slug), content).frontMatter];
 }
 
 /** Of so many patterns, wherever they are drawn: of the calendar, too. */
-export function patternSources(
-  slugs: readonly string[],
-  { book, texts }: Content,
-): readonly string[] {
-  const calendar = JSON.stringify(book.calendar ?? {});
-  return [calendar, ...slugs.flatMap((slug) => [slug, texts.get(patternPath(slug)) ?? ""])];
+export function patternSources(slugs: readonly string[], content: Content): readonly string[] {
+  const calendar = JSON.stringify(content.book.calendar ?? {});
+  const digests = slugs.flatMap((slug) => [
+    slug,
+    digestsOf(patternPath(slug), content).frontMatter,
+  ]);
+  return [calendar, ...digests];
 }
 
 /** Of a pattern's page on a notebook. */
@@ -34,6 +40,29 @@ export function stripSources(
 ): readonly string[] {
   const strip = content.strips.find((one) => one.slug === slug);
   const slugs = strip ? [...new Set([...strip.across, ...strip.down])] : [];
-  const own = [slug, content.texts.get(stripPath(slug)) ?? ""];
+  const own = [slug, digestsOf(stripPath(slug), content).frontMatter];
   return [...own, ...printedSources(notebook, content), ...patternSources(slugs, content)];
+}
+
+/** What stands for the text of a file, and for its front matter alone. */
+interface Digests {
+  readonly text: string;
+  readonly frontMatter: string;
+}
+
+const NO_FILE: Digests = { text: "", frontMatter: "" };
+
+/** Of the files of each content that is in use, each digested once however many pages are made from it. */
+const DIGESTS = new WeakMap<Content["texts"], ReadonlyMap<string, Digests>>();
+
+/** Both are "" where the file is not there, as where content did not come from files. */
+export function digestsOf(path: string, { texts }: Content): Digests {
+  const known = DIGESTS.get(texts);
+  const digests = known ?? new Map([...texts].map(([each, text]) => [each, digest(text)]));
+  if (!known) DIGESTS.set(texts, digests);
+  return digests.get(path) ?? NO_FILE;
+}
+
+function digest(text: string): Digests {
+  return { text: keyOf([text]), frontMatter: keyOf([frontMatterOf(text)]) };
 }

@@ -1,10 +1,12 @@
 /** Finds or makes the finished artifacts of a book's pages. */
 import type { Notebook } from "../../../notebook/notebook.ts";
+import { attemptOf } from "../../../recipe/area-tree.ts";
 import type { Recipe } from "../../../recipe/recipe.ts";
 import { openCatalogue } from "../../../view/catalogue.ts";
 import type { Pair } from "../../../view/entries.ts";
 import { makeNotebookView, type NotebookView } from "../../../view/notebook/notebook-view.ts";
 import type { PatternView } from "../../../view/pattern/pattern-view.ts";
+import { type PlanFacts, pairFacts } from "../../../view/pattern/plan-status.ts";
 import type { Content } from "../../content/load-content.ts";
 import { notebookSources, pairSources } from "../cache/sources.ts";
 import type { Caches } from "../caches.ts";
@@ -17,6 +19,7 @@ export interface PageArtifacts {
   /** A file as written; "" where content did not come from files. */
   text(path: string): string;
   patternView(pair: Pair): PatternView;
+  pairFacts(pair: Pair): PlanFacts;
   notebookView(slug: string): NotebookView;
 }
 
@@ -29,12 +32,17 @@ export function openPageArtifacts(
   const { recipe, notebook } = openCatalogue(content);
   const renderer = openPatternRenderer(content);
   const write = openSvgWriter();
+  const patternView = (pair: Pair) =>
+    caches.patterns.take([version, ...pairSources(pair, content)], () => renderer(pair));
   return {
     recipe,
     notebook,
     text: (path) => content.texts.get(path) ?? "",
-    patternView: (pair) =>
-      caches.patterns.take([version, ...pairSources(pair, content)], () => renderer(pair)),
+    patternView,
+    pairFacts: (pair) =>
+      caches.facts.take([version, ...pairSources(pair, content)].join(" "), () =>
+        pairFacts(patternView(pair), attemptOf(recipe(pair.pattern), 0)),
+      ),
     notebookView: (slug) =>
       caches.notebooks.take([version, ...notebookSources(slug, content)], () =>
         makeNotebookView(notebook(slug), write),

@@ -12,19 +12,19 @@ export interface Collection {
 
 /** Starts empty. */
 export function openCollection({ strips, patterns }: MissingArtifacts, caches: Caches): Collection {
-  let stale = strips.length + patterns.length;
+  let left = strips.length + patterns.length;
   let tell = () => {};
   const isWhole = new Promise<void>((resolve) => {
     tell = resolve;
   });
-  if (stale === 0) tell();
+  if (left === 0) tell();
   return {
     isWhole,
     keep: (made) => {
       if (made.kind === "strip") put(caches.strips, strips[made.index], made.artifact);
       else put(caches.patterns, patterns[made.index], made.artifact);
-      stale -= 1;
-      if (stale === 0) tell();
+      left -= 1;
+      if (left === 0) tell();
     },
   };
 }
@@ -34,6 +34,6 @@ function put<Artifact>(
   missing: Missing<unknown> | undefined,
   artifact: Artifact,
 ): void {
-  if (!missing) throw new RangeError("nobody has asked for this piece");
+  if (!missing) throw new RangeError("nobody has asked for this artifact");
   cache.put(missing.sources, artifact);
 }

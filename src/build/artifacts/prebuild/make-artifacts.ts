@@ -1,4 +1,4 @@
-/** Takes pairs from an order's lots and makes their artifacts: in the build's own thread and in those that help alike. */
+/** Takes pairs from an order's queues and makes their artifacts: in the build's own thread and in its workers alike. */
 import type { Pair } from "../../../view/entries.ts";
 import type { PatternView } from "../../../view/pattern/pattern-view.ts";
 import type { StripPair, StripView } from "../../../view/strip/strip-view.ts";

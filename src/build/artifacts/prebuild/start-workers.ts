@@ -84,7 +84,7 @@ export function startWorkers(call: WorkerCall): Workers {
   };
 }
 
-/** What is to be made, in lots of which nothing is taken yet. */
+/** What is to be made, in queues of which nothing is taken yet. */
 function orderFor(
   { content, caches, output = "" }: WorkerCall,
   { strips, patterns }: MissingArtifacts,

@@ -1,4 +1,4 @@
-/** The door of a thread that helps: takes the engine that runs already. */
+/** What a worker thread begins with: the engine that runs already. */
 import { workerData } from "node:worker_threads";
 
 const engine = await import(workerData.engine);

@@ -1,4 +1,4 @@
-/** A thread that helps: how many are worth it, how one begins and how it ends. */
+/** Worker threads: how many are worth it, how one begins and how it ends. */
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { Worker } from "node:worker_threads";
@@ -9,7 +9,7 @@ import type { WorkerOrder } from "./worker.ts";
 const LIMITS = { maxYoungGenerationSizeMb: 12, maxOldGenerationSizeMb: 512 };
 
 /** A worker takes almost half a second to come, in which so many things are made without it. */
-const WORTH_A_HELPER = 60;
+const WORTH_A_WORKER = 60;
 
 /** Each has its own engine, fonts and garbage; a large book's build is to stay below 500 MB. */
 const MOST = 2;
@@ -19,7 +19,7 @@ export function workersFor(order: WorkerOrder, most = availableParallelism() - 1
   const { strips, patterns, pdfs } = order;
   const things = [strips, patterns, pdfs].reduce((sum, { items }) => sum + items.length, 0);
   const least = pdfs.items.length > 0 ? 1 : 0;
-  return Math.max(least, Math.min(most, MOST, Math.floor(things / WORTH_A_HELPER)));
+  return Math.max(least, Math.min(most, MOST, Math.floor(things / WORTH_A_WORKER)));
 }
 
 /** Begins at once. */
@@ -35,7 +35,7 @@ export function endOf(worker: Worker): Promise<void> {
   return new Promise((resolve, reject) => {
     worker.once("error", reject);
     worker.once("exit", (code) =>
-      code === 0 ? resolve() : reject(new Error("A helping thread was stopped.")),
+      code === 0 ? resolve() : reject(new Error("A worker thread was stopped.")),
     );
   });
 }

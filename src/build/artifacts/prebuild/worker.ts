@@ -1,4 +1,4 @@
-/** What a helping thread does: PDF files, then strips and patterns, which the build's own thread takes the other way round. */
+/** What a worker thread does: PDF files, then strips and patterns, which the build's own thread takes the other way round. */
 import { parentPort } from "node:worker_threads";
 import { type PrintOrder, printFiles } from "../pdf/print-files.ts";
 import { type ArtifactOrder, makePatterns, makeStrips } from "./make-artifacts.ts";

@@ -1,0 +1,50 @@
+/** Eleventy's own server behind a check of what it is asked for, on one address instead of all. */
+import type { IncomingMessage, ServerResponse } from "node:http";
+import type { DevServer, ServeModule } from "@11ty/eleventy";
+
+/** What Eleventy serves with: each server that it opens is guarded, those after a change of its setup, too. */
+export function guardServer(serve: ServeModule, host: string): void {
+  const moduleOf = serve.getServerModule.bind(serve);
+  serve.getServerModule = async (name) => {
+    const { getServer } = await moduleOf(name);
+    return { getServer: (...given) => guarded(getServer(...given), host) };
+  };
+}
+
+/** It would end with what it cannot read, and knows no way to listen at one address. */
+function guarded(server: DevServer, host: string): DevServer {
+  const http = server.server;
+  http.removeAllListeners("request");
+  http.on("request", (request, response) => {
+    if (!isPageAddress(request.url)) return refuse(response, 400, "This is no address of a page.");
+    const answered = server.onRequestHandler(request, response);
+    answered.catch((error: unknown) => fail(request, response, error));
+  });
+  server._serverListen = (port) => http.listen({ port, host });
+  // By now it has its socket for reloading; who sends nonsense there is cut off, and that is all.
+  http.on("listening", () => {
+    server.updateServer.on("connection", (socket) => socket.on("error", () => undefined));
+  });
+  return server;
+}
+
+/** A path that can be read and stays in the book, with slashes and escapes as browsers send them. */
+export function isPageAddress(target = ""): boolean {
+  if (!/^\/(?!\/)/.test(target)) return false;
+  try {
+    const path = decodeURIComponent(new URL(target, "http://book").pathname);
+    return !path.includes("\0") && !path.split(/[\\/]/).includes("..");
+  } catch {
+    return false;
+  }
+}
+
+function fail(request: IncomingMessage, response: ServerResponse, error: unknown): void {
+  console.error("%s cannot be shown: %s", request.url, error);
+  if (response.headersSent) response.end();
+  else refuse(response, 500, "This page cannot be shown.");
+}
+
+function refuse(response: ServerResponse, status: number, words: string): void {
+  response.writeHead(status, { "content-type": "text/plain; charset=utf-8" }).end(`${words}\n`);
+}

@@ -1,0 +1,66 @@
+/** For each page a key that changes with everything that it shows, so that pages may stay that would come out the same. */
+import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
+import { keyOf } from "../artifacts/cache/cache.ts";
+import { digestsOf, notebookSources, stripSources } from "../artifacts/cache/sources.ts";
+import { notebookPath, patternPath, stripPath } from "../content/content-paths.ts";
+import type { PageKeys } from "./book.ts";
+import type { PatternPageSources } from "./pattern-page.ts";
+import type { StripBook } from "./strip-pages.ts";
+
+interface KeySources extends PatternPageSources {
+  readonly strips: StripBook;
+  readonly version: string;
+}
+
+/** Keys of one book; those of a pattern's pages are made of a few that are worked out once. */
+export function openPageKeys(sources: KeySources): PageKeys {
+  const { content, artifacts, around, strips, version } = sources;
+  const { book, notebooks, recipes } = content;
+  const shared = keyOf([version, JSON.stringify([book, notebooks.map(notebookEntry)])]);
+  const cardKeys = new Map(recipes.map(({ slug }) => [slug, cardKey(slug, sources)]));
+  const carrying = new Map(
+    recipes.map(({ slug }) => [slug, JSON.stringify(strips.carrying(slug))]),
+  );
+  const titles = recipes.map(({ slug, title, purpose }) => [slug, title, purpose]);
+  const textOf = (path: string) => digestsOf(path, content).text;
+  return {
+    shared,
+    lists: keyOf([
+      shared,
+      ...cardKeys.values(),
+      ...notebooks.flatMap(({ slug }) => notebookSources(slug, content)),
+      ...strips.pairs.flatMap((pair) => stripSources(pair, content)),
+    ]),
+    // There are thousands of these, and all are needed after each edit: put together, not digested.
+    pair: (pair) =>
+      [
+        textOf(patternPath(pair.pattern)),
+        textOf(notebookPath(pair.notebook)),
+        carrying.get(pair.pattern),
+        ...[pair.pattern, ...around.named(artifacts.recipe(pair.pattern), pair)].map((slug) =>
+          cardKeys.get(slug),
+        ),
+        shared,
+      ].join(" "),
+    strip: (pair) =>
+      keyOf([
+        shared,
+        textOf(stripPath(pair.strip)),
+        ...stripSources(pair, content),
+        JSON.stringify([strips.factsOf(pair.strip), titles]),
+      ]),
+    notebook: (slug) => {
+      const facts = recipes.map((recipe) =>
+        artifacts.pairFacts({ pattern: recipe.slug, notebook: slug }),
+      );
+      const names = content.strips.map((strip) => [strip.slug, strip.title]);
+      return keyOf([shared, textOf(notebookPath(slug)), JSON.stringify([titles, facts, names])]);
+    },
+  };
+}
+
+/** Of a pattern in a list, on whichever notebook. */
+function cardKey(slug: string, { artifacts, cards }: PatternPageSources): string {
+  const { title, purpose, tags } = artifacts.recipe(slug);
+  return keyOf([slug, JSON.stringify([title, purpose, tags, [...cards.factsOf(slug)]])]);
+}
