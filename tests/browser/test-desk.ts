@@ -11,7 +11,7 @@ export interface TestBrowser {
 }
 
 /** To be called once, outside all tests; `folder` is served as `serveFolder` does it. */
-export function testBrowser(folder?: string | (() => string | undefined)): TestBrowser {
+export function testBrowser(folder?: string | ((path: string) => string | undefined)): TestBrowser {
   let browser: Browser | undefined;
   let served: Served | undefined;
   beforeAll(async () => {
