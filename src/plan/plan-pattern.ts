@@ -24,5 +24,6 @@ export function planPattern(recipe: Recipe, notebook: Notebook): Plan {
     misfit ??= result;
   }
   if (!misfit) throw new RangeError(`the recipe ${recipe.slug} has no page`);
-  return { ...names, fits: false, misfit, near: nearFits(recipe, notebook) };
+  const { changes: near, stop } = nearFits(recipe, notebook);
+  return { ...names, fits: false, misfit, near, ...(stop && { stop }) };
 }
