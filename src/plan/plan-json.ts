@@ -1,5 +1,5 @@
 /** A plan as the build writes it into `plan.json`: plain facts, and the words a reader needs. */
-import { sayMisfit } from "../issue/words/say-misfit.ts";
+import { sayReason } from "../issue/words/say-misfit.ts";
 import { sayNearFit } from "../issue/words/say-near-fit.ts";
 import { sayPlanNote } from "../issue/words/say-plan-note.ts";
 import type { FittingPlan, MisfitPlan, Plan, PlanBox, PlanPage, PlanSplit } from "./plan.ts";
@@ -20,13 +20,14 @@ function fitting({ pattern, notebook, used, pages, notes }: FittingPlan) {
   };
 }
 
-function misfitting({ pattern, notebook, misfit, near }: MisfitPlan) {
+function misfitting(plan: MisfitPlan) {
+  const { pattern, notebook, near } = plan;
   return {
     pattern,
     notebook,
     fits: false,
     pages: [],
-    reason: sayMisfit(misfit),
+    reason: sayReason(plan),
     near: near.map(({ attempt, edits }) => ({
       change: edits.map((edit) => sayNearFit(edit)).join(" "),
       attempt,

@@ -1,6 +1,6 @@
 /** What there is to say of a plan beside its drawing: what the paper does, why it does not fit, how it divides. */
 import { sayAlternative } from "../../../src/issue/words/say-alternative.ts";
-import { sayMisfit } from "../../../src/issue/words/say-misfit.ts";
+import { sayReason } from "../../../src/issue/words/say-misfit.ts";
 import { sayNearFit, sayNearFits } from "../../../src/issue/words/say-near-fit.ts";
 import type { LabelAt } from "../../../src/issue/words/say-path.ts";
 import { sayPlanNote } from "../../../src/issue/words/say-plan-note.ts";
@@ -49,8 +49,8 @@ export function misfitSummary(plan: MisfitPlan, recipe: Recipe): readonly HTMLEl
 }
 
 /** The one sentence that says why. */
-export function misfitReason({ misfit }: MisfitPlan, recipe: Recipe): string {
-  return sayMisfit(misfit, labelsOf(attemptOf(recipe, 0)));
+export function misfitReason(plan: MisfitPlan, recipe: Recipe): string {
+  return sayReason(plan, labelsOf(attemptOf(recipe, 0)));
 }
 
 function attemptOf({ slug, attempts }: Recipe, index: number) {

@@ -7,7 +7,7 @@ import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import { reportIssues } from "../../issue/report/report.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
-import { sayMisfit } from "../../issue/words/say-misfit.ts";
+import { sayReason } from "../../issue/words/say-misfit.ts";
 import { sayNearFit } from "../../issue/words/say-near-fit.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
@@ -112,7 +112,7 @@ function drawn(recipe: Recipe, name: string, id: string): ShownExample {
   const near = plan.near.map(({ attempt, edits }) =>
     edits.map((edit) => sayNearFit(edit, labelAt(attempt))).join(" "),
   );
-  return { kind: "words", sentences: [sayMisfit(plan.misfit, labelAt(0)), ...near] };
+  return { kind: "words", sentences: [sayReason(plan, labelAt(0)), ...near] };
 }
 
 /** A split is the head of an area: a page around it makes it a recipe. */

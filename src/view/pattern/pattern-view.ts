@@ -8,7 +8,7 @@ import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { sayAlternative } from "../../issue/words/say-alternative.ts";
 import { sayLeftover } from "../../issue/words/say-leftover.ts";
-import { sayMisfit } from "../../issue/words/say-misfit.ts";
+import { sayReason } from "../../issue/words/say-misfit.ts";
 import { sayNearFit, sayNearFits } from "../../issue/words/say-near-fit.ts";
 import { sayPlanNote } from "../../issue/words/say-plan-note.ts";
 import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
@@ -128,7 +128,7 @@ function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
     leftoverWords: "",
     rows: [],
     notes: [],
-    reason: sayMisfit(plan.misfit, labelsOf(attemptOf(recipe, 0))),
+    reason: sayReason(plan, labelsOf(attemptOf(recipe, 0))),
     near: plan.near.map(({ attempt, edits }) => {
       const labelAt = labelsOf(attemptOf(recipe, attempt));
       return edits.map((edit) => sayNearFit(edit, labelAt)).join(" ");
