@@ -89,6 +89,8 @@ export default function (cfg) {
   });
 
   cfg.addGlobalData("book", () => book);
+  cfg.addGlobalData("cuttingCaution", () => engine.CUTTING_CAUTION);
+  cfg.addGlobalData("lists", () => engine.FORM_LISTS);
   cfg.addGlobalData("report", () => report);
   cfg.addGlobalData("pairs", () => stale);
   cfg.addGlobalData("stripPairs", () => book.strips.pairs);

@@ -1,5 +1,7 @@
 /** What the plain-JavaScript doors of the book take from the engine: the commands, and what Eleventy's setup needs. */
 
+export { CUTTING_CAUTION } from "../issue/words/cutting-caution.ts";
+export { FORM_LISTS } from "../view/fields/form-lists.ts";
 export { reference } from "../view/guide/reference.ts";
 export { openCaches } from "./artifacts/caches.ts";
 export { startWorkers } from "./artifacts/prebuild/start-workers.ts";

@@ -22,6 +22,7 @@ export type Role =
   | "fill-text"
   /** The label of a box. */
   | "label"
+  | "label-outside"
   /** The label of a box that heads the page. */
   | "heading"
   /** A label that is too small to be read. */

@@ -39,12 +39,10 @@ export const BASELINE = 0.345;
 /** The height of a capital, in parts of the font size. */
 export const CAPITAL = 0.69;
 
+export type TextWeight = "normal" | "bold";
+
 /** An estimated width in the unit of the size, on the wide side. */
-export function textWidth(
-  text: string,
-  size: number,
-  weight: "normal" | "bold" = "normal",
-): number {
+export function textWidth(text: string, size: number, weight: TextWeight = "normal"): number {
   let thousandths = 0;
   for (const character of text) thousandths += characterWidth(character);
   return (thousandths / 1000) * size * (weight === "bold" ? BOLD : 1);

@@ -9,20 +9,20 @@ export interface Box {
   readonly h: number;
 }
 
-/** A stretch of one axis, in steps. */
-export interface Span {
+/** An interval of one axis, in steps. */
+export interface StepInterval {
   readonly from: number;
   readonly length: number;
 }
 
-/** The stretch that a box covers along an axis. */
-export function spanAlong(box: Box, axis: Axis): Span {
+/** The interval that a box covers along an axis. */
+export function stepIntervalAlong(box: Box, axis: Axis): StepInterval {
   return axis === "across" ? { from: box.x, length: box.w } : { from: box.y, length: box.h };
 }
 
-/** The box with its stretch along one axis replaced. */
-export function withSpan(box: Box, axis: Axis, span: Span): Box {
+/** The box with its interval along one axis replaced. */
+export function withStepInterval(box: Box, axis: Axis, interval: StepInterval): Box {
   return axis === "across"
-    ? { ...box, x: span.from, w: span.length }
-    : { ...box, y: span.from, h: span.length };
+    ? { ...box, x: interval.from, w: interval.length }
+    : { ...box, y: interval.from, h: interval.length };
 }

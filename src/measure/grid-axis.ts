@@ -1,16 +1,11 @@
 /** The fencepost: how positions, dots and distances on paper correspond along one axis of a grid. */
 import { type Length, length } from "./length.ts";
 
-/** Where counting starts and ends: at the paper's edge or at the outermost dot. */
-export type Count = "edge-to-dot" | "dot-to-dot" | "dot-to-edge" | "edge-to-edge";
+/** Where counting starts and ends, in the order in which the ways are shown side by side. */
+export const COUNTS = ["edge-to-dot", "dot-to-dot", "dot-to-edge", "edge-to-edge"] as const;
 
-/** All ways of counting, in the order in which they are shown side by side. */
-export const COUNTS: readonly Count[] = [
-  "edge-to-dot",
-  "dot-to-dot",
-  "dot-to-edge",
-  "edge-to-edge",
-];
+/** Where counting starts and ends: at the paper's edge or at the outermost dot. */
+export type Count = (typeof COUNTS)[number];
 
 /** One axis of a notebook's grid. */
 export interface GridAxis {
@@ -25,8 +20,10 @@ export interface GridAxis {
   readonly count: Count;
 }
 
+export const MIDDLES = ["lower", "higher", "both"] as const;
+
 /** Which middle of an odd count the keeper uses. */
-export type Middle = "lower" | "higher" | "both";
+export type Middle = (typeof MIDDLES)[number];
 
 /** The number of steps between the first and the last position. */
 export function usableSteps(axis: GridAxis): number {
@@ -58,6 +55,12 @@ export function startsAtEdge(axis: GridAxis): boolean {
 /** Is the last position the paper's edge? */
 export function endsAtEdge(axis: GridAxis): boolean {
   return axis.count === "dot-to-edge" || axis.count === "edge-to-edge";
+}
+
+/** Does a position lie on the paper's own edge, where no pen can go? So may an outermost dot that is not counted from the edge. */
+export function isPaperEdge(axis: GridAxis, position: number): boolean {
+  const at = positionLength(axis, position);
+  return at === 0 || at === axis.paper;
 }
 
 /** The counted middle of so many steps: one position when even, else as the keeper picks (common practice, no source). */

@@ -1,5 +1,5 @@
 /** The keys of a notebook: for each what it takes and what it means. */
-import { COUNTS } from "../measure/grid-axis.ts";
+import { COUNTS, MIDDLES } from "../measure/grid-axis.ts";
 import type { Grammar } from "../source/schema/keys.ts";
 import { PAPER_NAMES } from "./paper.ts";
 
@@ -13,7 +13,14 @@ export const BOUNDS = {
 
 export const RULINGS = ["dots", "squares", "lines"] as const;
 export const BINDINGS = ["left", "right", "top", "none"] as const;
-export const MIDDLES = ["lower", "higher", "both"] as const;
+
+/** What a notebook is where it does not say. */
+export const NOTEBOOK_DEFAULTS = {
+  count: "edge-to-dot",
+  ruling: "dots",
+  binding: "left",
+  middle: "lower",
+} as const;
 
 export const NOTEBOOK_KEYS = {
   notebook: {
@@ -40,19 +47,19 @@ export const NOTEBOOK_KEYS = {
     },
     count: {
       expected: { kind: "form", form: "count", names: COUNTS },
-      meaning: "Where counting starts and ends. Left out: edge-to-dot.",
+      meaning: `Where counting starts and ends. Left out: ${NOTEBOOK_DEFAULTS.count}.`,
     },
     ruling: {
       expected: { kind: "choice", allowed: RULINGS },
-      meaning: "What is printed on the paper. Left out: dots.",
+      meaning: `What is printed on the paper. Left out: ${NOTEBOOK_DEFAULTS.ruling}.`,
     },
     binding: {
       expected: { kind: "choice", allowed: BINDINGS },
-      meaning: "The side at which the pages are bound. Left out: left.",
+      meaning: `The side at which the pages are bound. Left out: ${NOTEBOOK_DEFAULTS.binding}.`,
     },
     middle: {
       expected: { kind: "choice", allowed: MIDDLES },
-      meaning: "Which middle of an odd count is used. Left out: lower.",
+      meaning: `Which middle of an odd count is used. Left out: ${NOTEBOOK_DEFAULTS.middle}.`,
     },
   },
 } as const satisfies Grammar;

@@ -1,8 +1,8 @@
 /** A notebook's front matter as a zod schema. */
 import * as z from "zod";
-import { COUNTS } from "../measure/grid-axis.ts";
+import { COUNTS, MIDDLES } from "../measure/grid-axis.ts";
 import { mmSchema, textSchema, wholeSchema } from "../source/schema/value-schema.ts";
-import { BINDINGS, BOUNDS, MIDDLES, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
+import { BINDINGS, BOUNDS, NOTEBOOK_DEFAULTS, NOTEBOOK_KEYS, RULINGS } from "./notebook-keys.ts";
 import { PAPER_NAMES } from "./paper.ts";
 
 const { notebook: KEYS } = NOTEBOOK_KEYS;
@@ -19,19 +19,15 @@ export const NOTEBOOK_SHAPE = {
   keys: KEYS,
   grammar: NOTEBOOK_KEYS,
   schema: z.strictObject({
-    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
-    paper: z
-      .union([z.enum(PAPER_NAMES), pair(mmSchema(BOUNDS.paper))])
-      .describe(KEYS.paper.meaning),
-    pitch: perAxis(mmSchema(BOUNDS.pitch)).describe(KEYS.pitch.meaning),
-    dots: pair(wholeSchema(BOUNDS.dots)).describe(KEYS.dots.meaning),
-    firstDot: pair(mmSchema({ min: 0, max: BOUNDS.paper.max }))
-      .optional()
-      .describe(KEYS.firstDot.meaning),
-    count: perAxis(z.enum(COUNTS)).default("edge-to-dot").describe(KEYS.count.meaning),
-    ruling: z.enum(RULINGS).default("dots").describe(KEYS.ruling.meaning),
-    binding: z.enum(BINDINGS).default("left").describe(KEYS.binding.meaning),
-    middle: z.enum(MIDDLES).default("lower").describe(KEYS.middle.meaning),
+    title: textSchema(KEYS.title.expected),
+    paper: z.union([z.enum(PAPER_NAMES), pair(mmSchema(BOUNDS.paper))]),
+    pitch: perAxis(mmSchema(BOUNDS.pitch)),
+    dots: pair(wholeSchema(BOUNDS.dots)),
+    firstDot: pair(mmSchema({ min: 0, max: BOUNDS.paper.max })).optional(),
+    count: perAxis(z.enum(COUNTS)).default(NOTEBOOK_DEFAULTS.count),
+    ruling: z.enum(RULINGS).default(NOTEBOOK_DEFAULTS.ruling),
+    binding: z.enum(BINDINGS).default(NOTEBOOK_DEFAULTS.binding),
+    middle: z.enum(MIDDLES).default(NOTEBOOK_DEFAULTS.middle),
   }),
 } as const;
 

@@ -1,9 +1,10 @@
 /** What is known of a notebook: its paper, its grid, which side is bound and how its keeper counts. */
 import type { Axis } from "../measure/axis.ts";
 import type { GridAxis, Middle } from "../measure/grid-axis.ts";
+import type { BINDINGS, RULINGS } from "./notebook-keys.ts";
 
-export type Ruling = "dots" | "squares" | "lines";
-export type Binding = "left" | "right" | "top" | "none";
+export type Ruling = (typeof RULINGS)[number];
+export type Binding = (typeof BINDINGS)[number];
 
 /** A checked notebook. The paper's size lies in the two axes. */
 export interface Notebook {

@@ -28,6 +28,23 @@ export const PAPERS = {
 
 export type PaperName = keyof typeof PAPERS;
 
+/** A sheet as it lies, upright or on its side, in millimetres. */
+export interface PaperSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A named paper, upright. */
+export function paperSize(name: PaperName): PaperSize {
+  const [width, height] = PAPERS[name];
+  return { width, height };
+}
+
+/** Paper turned by a quarter. */
+export function sidewise({ width, height }: PaperSize): PaperSize {
+  return { width: height, height: width };
+}
+
 /** Is it the name of a paper, spelled as in the list? */
 export function isPaperName(name: string): name is PaperName {
   return Object.hasOwn(PAPERS, name);

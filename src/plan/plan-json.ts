@@ -1,4 +1,6 @@
 /** A plan as the build writes it into `plan.json`: plain facts, and the words a reader needs. */
+import { isoText } from "../calendar/day.ts";
+import type { DayRange } from "../calendar/span.ts";
 import { sayReason } from "../issue/words/say-misfit.ts";
 import { sayNearFit } from "../issue/words/say-near-fit.ts";
 import { sayPlanNote } from "../issue/words/say-plan-note.ts";
@@ -9,10 +11,11 @@ export function planJson(plan: Plan): string {
   return `${JSON.stringify(plan.fits ? fitting(plan) : misfitting(plan), null, 1)}\n`;
 }
 
-function fitting({ pattern, notebook, used, pages, notes }: FittingPlan) {
+function fitting({ pattern, notebook, dates, used, pages, notes }: FittingPlan) {
   return {
     pattern,
     notebook,
+    dates: dates ? isoRange(dates) : null,
     fits: true,
     used,
     pages: pages.map(page),
@@ -21,10 +24,11 @@ function fitting({ pattern, notebook, used, pages, notes }: FittingPlan) {
 }
 
 function misfitting(plan: MisfitPlan) {
-  const { pattern, notebook, near } = plan;
+  const { pattern, notebook, dates, near } = plan;
   return {
     pattern,
     notebook,
+    dates: dates ? isoRange(dates) : null,
     fits: false,
     pages: [],
     reason: sayReason(plan),
@@ -41,10 +45,30 @@ function page({ side, steps, splits, boxes }: PlanPage) {
   return { side, steps, splits: splits.map(split), boxes: boxes.map(box) };
 }
 
-function split({ path, axis, from, length, sizes, gaps, before, after }: PlanSplit) {
-  return { path, axis, from, length, sizes, gaps, before, after };
+function split({ path, axis, dates, from, length, sizes, gaps, before, after }: PlanSplit) {
+  return { path, axis, from, length, sizes, gaps, before, after, ...daysJson(dates) };
 }
 
-function box({ path, label, x, y, w, h, fill, every }: PlanBox) {
-  return { path, label, x, y, w, h, fill, ...(every > 1 ? { every } : {}) };
+function box({ path, label, x, y, w, h, fill, every, dates, isOutside }: PlanBox) {
+  return {
+    path,
+    label,
+    x,
+    y,
+    w,
+    h,
+    fill,
+    ...(every > 1 ? { every } : {}),
+    ...daysJson(dates),
+    ...(isOutside ? { outside: true } : {}),
+  };
+}
+
+function daysJson(dates: DayRange | undefined) {
+  return dates ? { dates: isoRange(dates) } : {};
+}
+
+/** As ISO 8601 writes days: `2027-03-01`. */
+function isoRange({ from, to }: DayRange) {
+  return { from: isoText(from), to: isoText(to) };
 }

@@ -1,4 +1,5 @@
 /** A printer's error: by how much all that is printed is stretched so that it comes out in true size. */
+import type { PaperSize } from "../notebook/paper.ts";
 
 /** Factors along the short side (x) and the long side (y) of the paper; 100 mm divided by what a bar of 100 mm measures. */
 export interface PrinterCorrection {
@@ -8,12 +9,6 @@ export interface PrinterCorrection {
 
 /** A printer that needs no correction. */
 export const NO_STRETCH: PrinterCorrection = { x: 1, y: 1 };
-
-export interface PaperSize {
-  /** In millimetres, as the sheet is read. */
-  readonly width: number;
-  readonly height: number;
-}
 
 /**
  * The factors across and down a page as it is read. A printer draws paper in by its short side, so a page that

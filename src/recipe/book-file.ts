@@ -1,4 +1,5 @@
 /** What `book.yaml` says, checked: the book's title, and which notebooks and patterns it has. */
+import type { Calendar } from "../calendar/calendar.ts";
 import type { Reading } from "../issue/facts/reading.ts";
 import type { NamedSlug } from "../source/schema/named-slugs.ts";
 
@@ -15,6 +16,8 @@ export interface BookFile extends ChosenFiles {
   readonly title: string;
   /** Where the book will be found, with a slash at its end. */
   readonly url?: string;
+  /** How its weeks are counted and its days are called; left out: as ISO 8601 has them, in English. */
+  readonly calendar?: Calendar;
   /** Factors that correct a printer, along the short side (x) and the long side (y) of its paper. */
   readonly printer?: { readonly x: number; readonly y: number };
 }

@@ -1,4 +1,5 @@
 /** The keys of `book.yaml`: for each what it takes and what it means. */
+import { WEEKDAY_WORDS } from "../calendar/calendar.ts";
 import type { Grammar } from "../source/schema/keys.ts";
 import { LIMITS } from "./recipe-keys.ts";
 
@@ -21,10 +22,34 @@ export const BOOK_KEYS = {
       meaning:
         "Where the book will be found, for addresses in feeds and previews. May be left out.",
     },
+    calendar: {
+      expected: { kind: "form", form: "calendar" },
+      meaning:
+        "Which day weeks begin with, which of them is week 1, and the language of days and months. Left out: weeks as ISO 8601 has them, in English.",
+    },
     printer: {
       expected: { kind: "form", form: "printer", ...STRETCH },
       meaning:
         "Stretches all that is printed, along the short side (x) and the long side (y) of the paper: 100 divided by what a bar of 100 mm measures.",
+    },
+  },
+  calendar: {
+    region: {
+      expected: { kind: "form", form: "region" },
+      meaning:
+        "A country or region by its code: its first day of the week, and its rule for week 1. Left out: ISO 8601.",
+    },
+    language: {
+      expected: { kind: "form", form: "language" },
+      meaning: "The language of the names, by its code. Left out: en, whatever the region.",
+    },
+    week: {
+      expected: { kind: "choice", allowed: WEEKDAY_WORDS },
+      meaning: "The day that weeks begin with, whatever the region says.",
+    },
+    weekOne: {
+      expected: { kind: "whole", unit: "days", min: 1, max: 7 },
+      meaning: "How many of its days week 1 must have in the year, whatever the region says.",
     },
   },
 } as const satisfies Grammar;

@@ -1,8 +1,10 @@
 /** Which margins of a pattern land on one side in a notebook that the book has. */
 import type { Issue } from "../issue/facts/issue.ts";
+import type { PageSide } from "../measure/paper-side.ts";
 import type { Binding, Notebook } from "../notebook/notebook.ts";
-import { marginSides, type PageSide } from "./margin-sides.ts";
-import type { Area, Attempt, Margin, Recipe } from "./recipe.ts";
+import { pagesOf, tracksIn } from "./area-tree.ts";
+import { marginSides } from "./margin-sides.ts";
+import type { Area, Margin, Recipe } from "./recipe.ts";
 
 /**
  * One problem for each margin and binding; a margin that was written once is told once. `inner` beside `top` is usual
@@ -16,8 +18,8 @@ export function marginClashes(recipe: Recipe, notebooks: readonly Notebook[]): r
   const pages = recipe.attempts.flatMap(pagesOf);
   return [...bindings].flatMap((binding) => {
     const bound = notebooks.filter((one) => one.binding === binding).map(({ slug }) => slug);
-    return pages.flatMap(({ page, area }) =>
-      [...marginsOf(area)].flatMap((margin) => clashesOf(margin, page, { binding, bound })),
+    return pages.flatMap(({ side, area }) =>
+      [...marginsIn(area)].flatMap((margin) => clashesOf(margin, side, { binding, bound })),
     );
   });
 }
@@ -42,24 +44,7 @@ function clashesOf(
   }));
 }
 
-function pagesOf(attempt: Attempt): readonly { readonly page: PageSide; readonly area: Area }[] {
-  return attempt.kind === "page"
-    ? [{ page: "single", area: attempt.page }]
-    : [
-        { page: "left", area: attempt.left },
-        { page: "right", area: attempt.right },
-      ];
-}
-
-/** All margins of an area and the areas in it, each once however often its track is repeated. */
-function marginsOf(area: Area, seen: Set<Margin | Area> = new Set()): ReadonlySet<Margin> {
-  const margins = new Set<Margin>();
-  if (seen.has(area)) return margins;
-  seen.add(area);
-  if (!seen.has(area.margin)) margins.add(area.margin);
-  seen.add(area.margin);
-  for (const track of area.split?.tracks ?? []) {
-    for (const margin of marginsOf(track.area, seen)) margins.add(margin);
-  }
-  return margins;
+/** All margins of a page's area and the areas in it, each once. */
+function marginsIn(area: Area): ReadonlySet<Margin> {
+  return new Set([area.margin, ...tracksIn(area).map((track) => track.area.margin)]);
 }

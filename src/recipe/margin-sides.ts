@@ -1,10 +1,7 @@
 /** Which side of a page each written margin lands on, and which keys land on the same one. */
-import { PAPER_SIDES, type PaperSide } from "../measure/paper-side.ts";
+import { PAPER_SIDES, type PageSide, type PaperSide } from "../measure/paper-side.ts";
 import type { Binding } from "../notebook/notebook.ts";
 import { MARGIN_KEYS, type Margin, type MarginKey } from "./recipe.ts";
-
-/** A page by itself, or one of the two pages of a spread. */
-export type PageSide = "single" | "left" | "right";
 
 /** The four margins of an area, in steps. */
 export interface MarginSides extends Readonly<Record<PaperSide, number>> {

@@ -1,5 +1,9 @@
 /** The keys of a recipe: for each what it takes and what it means. The check and the reference both read this table. */
-import type { Grammar, KeyEntry } from "../source/schema/keys.ts";
+
+import { SPAN_KINDS } from "../calendar/span.ts";
+import { UNITS } from "../calendar/units.ts";
+import type { Grammar, KeyEntry, Keys } from "../source/schema/keys.ts";
+import { OUTSIDE } from "./dates.ts";
 import { FILLS, PURPOSES } from "./recipe.ts";
 
 export const LIMITS = {
@@ -37,6 +41,23 @@ const margin = (where: string): KeyEntry & { readonly expected: typeof SPACE } =
   meaning: `Empty steps ${where}.`,
 });
 
+/** Which of the units are meant, beside a word for them. */
+const SELECTION = {
+  from: {
+    expected: { ...form("unit-number"), max: LIMITS.tracks },
+    meaning:
+      "Of units, the first one that is taken: 1 is the first of all, −1 the last. Left out: 1.",
+  },
+  to: {
+    expected: { ...form("unit-number"), max: LIMITS.tracks },
+    meaning: "Of units, the last one that is taken. Left out: −1.",
+  },
+  least: {
+    expected: { kind: "whole", unit: "tracks", min: 1, max: LIMITS.tracks },
+    meaning: "Where there are fewer units, those that follow make it up to so many.",
+  },
+} as const satisfies Keys;
+
 export const RECIPE_KEYS = {
   recipe: {
     title: { expected: TEXT, meaning: "The pattern's name, as it is shown." },
@@ -47,6 +68,16 @@ export const RECIPE_KEYS = {
     tags: {
       expected: { ...form("tags"), max: LIMITS.tags },
       meaning: "Words by which the pattern can be found.",
+    },
+    dates: {
+      expected: { kind: "choice", allowed: SPAN_KINDS },
+      meaning:
+        "The pattern stands for one such span of days: its tracks can be days, weeks, months or quarters of it, and its labels can name them. Left out: no days.",
+    },
+    outside: {
+      expected: { kind: "choice", allowed: OUTSIDE },
+      meaning:
+        "How labels of days are shown that lie outside the month, quarter or year they stand in. Left out: pale.",
     },
     page: { expected: form("area"), meaning: "The area of a single page." },
     spread: { expected: form("spread"), meaning: "The areas of two facing pages." },
@@ -95,14 +126,17 @@ export const RECIPE_KEYS = {
     min: { expected: STEPS, meaning: "The fewest steps the track may have. Left out: 1." },
     max: { expected: STEPS, meaning: "The most steps the track may have. Left out: no limit." },
     repeat: {
-      expected: { kind: "whole", unit: "copies", min: 1, max: LIMITS.tracks },
-      meaning: "So many tracks of this kind, one after another.",
+      expected: { ...form("repeat"), min: 1, max: LIMITS.tracks, names: UNITS },
+      meaning:
+        "So many tracks of this kind, one after another; or, in a pattern with dates, one for each unit of the days around.",
     },
+    ...SELECTION,
   },
   split: {
     count: {
-      expected: { kind: "whole", unit: "tracks", min: 1, max: LIMITS.tracks },
-      meaning: "So many tracks, all alike.",
+      expected: { ...form("unit-count"), min: 1, max: LIMITS.tracks, names: UNITS },
+      meaning:
+        "So many tracks, all alike; or, in a pattern with dates, one for each unit of the days around.",
     },
     tracks: { expected: form("tracks"), meaning: "The tracks, one by one, instead of a count." },
     each: { expected: form("track"), meaning: "The track that `count` repeats." },
@@ -115,6 +149,7 @@ export const RECIPE_KEYS = {
       expected: { ...form("leftover"), names: LEFTOVER_KEYWORDS },
       meaning: "Where the steps go that tracks and gaps cannot take. Left out: end.",
     },
+    ...SELECTION,
   },
   gap: {
     min: { expected: SPACE, meaning: "The narrowest gap. Left out: 0." },

@@ -1,7 +1,9 @@
 /** The head of a recipe as a zod schema; its areas are read by hand, where a tree needs better words. */
 import * as z from "zod";
+import { SPAN_KINDS } from "../calendar/span.ts";
 import { textSchema } from "../source/schema/value-schema.ts";
 import type { SourceNode } from "../source/tree.ts";
+import { OUTSIDE } from "./dates.ts";
 import { PURPOSES } from "./recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
 
@@ -14,15 +16,16 @@ export const RECIPE_SHAPE = {
   grammar: RECIPE_KEYS,
   needsOne: ["page", "spread"],
   schema: z.strictObject({
-    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
-    purpose: z.enum(PURPOSES).describe(KEYS.purpose.meaning),
+    title: textSchema(KEYS.title.expected),
+    purpose: z.enum(PURPOSES),
     tags: z
       .array(textSchema({ longest: LIMITS.text }))
       .max(LIMITS.tags)
-      .default([])
-      .describe(KEYS.tags.meaning),
-    page: tree().describe(KEYS.page.meaning),
-    spread: tree().describe(KEYS.spread.meaning),
-    otherwise: tree().describe(KEYS.otherwise.meaning),
+      .default([]),
+    dates: z.enum(SPAN_KINDS).optional(),
+    outside: z.enum(OUTSIDE).optional(),
+    page: tree(),
+    spread: tree(),
+    otherwise: tree(),
   }),
 } as const;

@@ -2,6 +2,8 @@
 import type { TrackSize } from "../divide/question.ts";
 import type { Place } from "../issue/facts/place.ts";
 import type { Axis } from "../measure/axis.ts";
+import type { AreaDates, PatternDates, TrackUnits } from "./dates.ts";
+import type { LabelPart } from "./label-template.ts";
 
 export const PURPOSES = [
   "year",
@@ -26,6 +28,8 @@ export interface Recipe {
   readonly title: string;
   readonly purpose: Purpose;
   readonly tags: readonly string[];
+  /** What span of days the pattern stands for; left out: none. */
+  readonly dates?: PatternDates;
   /** The page as written first, then the `otherwise` list, to be tried in order. */
   readonly attempts: readonly Attempt[];
   /** The Markdown text below the front matter. */
@@ -49,23 +53,32 @@ export interface Margin {
 
 /** A rectangle of whole steps. A leaf has no split. */
 export interface Area {
-  /** "" where the recipe gives none. */
+  /** As it is written; "" where the recipe gives none. */
   readonly label: string;
+  /** The label's text and placeholders, in a dated pattern. */
+  readonly labelParts?: readonly LabelPart[];
   readonly margin: Margin;
   readonly split?: Split;
   /** The fill of a leaf; `blank` on an area that is split. */
   readonly fill: Fill;
   /** A line, check, square, dot or number every so many steps; 1 where left out. */
   readonly every: number;
+  /** Once its dated pattern is set on a span: the days, and the number of the written area that it comes from. */
+  readonly dates?: AreaDates;
+  readonly place?: number;
+  /** The label with longer and shorter names, where there are several; `label` is the first. */
+  readonly labelForms?: readonly string[];
 }
 
 /** An area's division into columns (`across`) or rows (`down`). */
 export interface Split {
   readonly axis: Axis;
-  /** With `count`, `each` and `repeat` written out. Repeated tracks share one `Area`. */
+  /** With `count`, `each` and `repeat` of a number written out. Repeated tracks share one `Area`. */
   readonly tracks: readonly Track[];
   readonly gap: GapRange;
   readonly leftover: Leftover;
+  /** The written split, of one whose units are written out. */
+  readonly origin?: Split;
 }
 
 export interface GapRange {
@@ -82,6 +95,10 @@ export type Leftover =
 export interface Track {
   readonly size: TrackSizing;
   readonly area: Area;
+  /** The units that it stands for, each with a track of its own. */
+  readonly units?: TrackUnits;
+  /** Is it one of those tracks, written out? */
+  readonly isUnit?: true;
 }
 
 /** A written size: as the engine takes it, or a `same` name that is fixed before. */

@@ -10,6 +10,9 @@ export const STRIP_BOUNDS = {
   width: { min: 10, max: 100 },
 } as const;
 
+/** What a strip is where its recipe does not say. */
+export const STRIP_DEFAULTS = { lanes: 4, make: "edges", width: 30 } as const;
+
 const SLUGS = { kind: "form", form: "slugs", max: STRIP_BOUNDS.patterns } as const;
 
 export const STRIP_KEYS = {
@@ -28,16 +31,15 @@ export const STRIP_KEYS = {
     },
     lanes: {
       expected: { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes },
-      meaning: "At most so many lanes a side. Left out: 4.",
+      meaning: `At most so many lanes a side. Left out: ${STRIP_DEFAULTS.lanes}.`,
     },
     make: {
       expected: { kind: "choice", allowed: MAKES },
-      meaning:
-        "How the two sides come together: both on one face, the second turned round (edges), on a fold, or as two strips. Left out: edges.",
+      meaning: `How the two sides come together: both on one face, the second turned round (edges), on a fold, or as two strips. Left out: ${STRIP_DEFAULTS.make}.`,
     },
     width: {
       expected: { kind: "millimetres", ...STRIP_BOUNDS.width },
-      meaning: "The strip's width in millimetres. Left out: 30.",
+      meaning: `The strip's width in millimetres. Left out: ${STRIP_DEFAULTS.width}.`,
     },
   },
 } as const satisfies Grammar;

@@ -1,6 +1,6 @@
 /** What a hand needs to make a strip without a printer: side by side, lane by lane, which dots to mark. */
 import type { Axis } from "../measure/axis.ts";
-import type { Span } from "../measure/box.ts";
+import type { StepInterval } from "../measure/box.ts";
 import { dotAt, endsAtEdge, startsAtEdge } from "../measure/grid-axis.ts";
 import { patternsOfRun } from "./pattern-of.ts";
 import { runLabels } from "./run-labels.ts";
@@ -29,7 +29,7 @@ export interface CardRun {
   readonly colour: number;
   readonly marks: readonly CardMark[];
   /** Between which positions to draw a line, and the number to write on it. */
-  readonly tracks: readonly Span[];
+  readonly tracks: readonly StepInterval[];
 }
 
 /** A position to tick, and where it lies on the page. */

@@ -1,5 +1,5 @@
 /** Runs with the same marks are one run that names every pattern it serves. */
-import type { Span } from "../measure/box.ts";
+import type { StepInterval } from "../measure/box.ts";
 import type { Run, Source } from "./strip.ts";
 
 /** Each set of marks once, in order of first appearance. */
@@ -36,7 +36,10 @@ function withSources(
   return [...known, ...added.filter((source) => !patterns.has(source.pattern))];
 }
 
-function withTracks(known: readonly Span[], added: readonly Span[]): readonly Span[] {
+function withTracks(
+  known: readonly StepInterval[],
+  added: readonly StepInterval[],
+): readonly StepInterval[] {
   const starts = new Set(known.map((track) => track.from));
   return [...known, ...added.filter((track) => !starts.has(track.from))].sort(
     (a, b) => a.from - b.from,

@@ -1,7 +1,7 @@
 /** A plan's runs: the marks of each of its splits along one axis. */
 import type { Axis } from "../measure/axis.ts";
-import type { Span } from "../measure/box.ts";
-import type { FittingPlan, PlanSplit, Side } from "../plan/plan.ts";
+import type { PageSide } from "../measure/paper-side.ts";
+import { type FittingPlan, type PlanSplit, trackIntervals, trackMarks } from "../plan/plan.ts";
 import type { Run } from "./strip.ts";
 
 /** One run a split, page by page in the plan's order: the page's own split before those inside it. */
@@ -13,25 +13,13 @@ export function runsOfPlan(plan: FittingPlan, axis: Axis): readonly Run[] {
   );
 }
 
-function runOfSplit(split: PlanSplit, pattern: string, side: Side): Run {
-  const tracks = tracksOf(split);
-  const marks = new Set(tracks.flatMap(({ from, length }) => [from, from + length]));
+function runOfSplit(split: PlanSplit, pattern: string, side: PageSide): Run {
   return {
     sources: [{ pattern, side, path: split.path }],
     from: split.from,
     to: split.from + split.length,
-    marks: [...marks].sort((a, b) => a - b),
-    tracks,
+    marks: trackMarks(split),
+    tracks: trackIntervals(split),
     sizes: [...new Set(split.sizes)],
   };
-}
-
-/** Where a split's tracks lie, from position 0. */
-function tracksOf(split: PlanSplit): readonly Span[] {
-  let from = split.from + split.before;
-  return split.sizes.map((length, index) => {
-    const track = { from, length };
-    from += length + (split.gaps[index] ?? 0);
-    return track;
-  });
 }

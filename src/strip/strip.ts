@@ -1,9 +1,9 @@
 /** A strip: the runs of chosen patterns, worked out for one notebook and laid into lanes. */
 import type { LeftOut } from "../issue/facts/strip-note.ts";
 import type { Axis } from "../measure/axis.ts";
-import type { Span } from "../measure/box.ts";
+import type { StepInterval } from "../measure/box.ts";
 import type { GridAxis } from "../measure/grid-axis.ts";
-import type { Side } from "../plan/plan.ts";
+import type { PageSide } from "../measure/paper-side.ts";
 import type { Make } from "../recipe/strip-recipe.ts";
 
 export interface Strip {
@@ -56,7 +56,7 @@ export interface Run {
   /** Every position at which a track begins or ends, each once, in ascending order. */
   readonly marks: readonly number[];
   /** The tracks between the marks, as drawn. */
-  readonly tracks: readonly Span[];
+  readonly tracks: readonly StepInterval[];
   /** The distinct sizes of the tracks, in order of appearance. */
   readonly sizes: readonly number[];
 }
@@ -64,6 +64,6 @@ export interface Run {
 /** The split that a run was first met in, of one pattern. */
 export interface Source {
   readonly pattern: string;
-  readonly side: Side;
+  readonly side: PageSide;
   readonly path: string;
 }

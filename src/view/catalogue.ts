@@ -1,5 +1,6 @@
 /** A book's content, looked up by slug: the same in the build and in the page. */
 import type { Notebook } from "../notebook/notebook.ts";
+import { UNDATED, type When } from "../plan/when.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 
@@ -10,6 +11,8 @@ export interface CatalogueData {
   /** Patterns that have no page in the book, but strips carry them. */
   readonly unlisted?: readonly Recipe[];
   readonly strips: readonly StripRecipe[];
+  /** How the book counts weeks and calls its days; left out: as ISO 8601 has them, in English. */
+  readonly when?: When;
 }
 
 /** The content, ready to be looked up. What is asked for by slug must be there: names are checked before. */
@@ -18,6 +21,7 @@ export interface Catalogue extends CatalogueData {
   readonly recipe: (slug: string) => Recipe;
   readonly notebook: (slug: string) => Notebook;
   readonly strip: (slug: string) => StripRecipe;
+  readonly when: When;
   /** Of the recipes that have pages. */
   readonly slugs: ReadonlySet<string>;
   readonly titles: ReadonlyMap<string, string>;
@@ -26,9 +30,10 @@ export interface Catalogue extends CatalogueData {
 /** Throws where a page was put together without its content. */
 export function openCatalogue(content: CatalogueData | undefined): Catalogue {
   if (!content) throw new Error("this page is without the book's content");
-  const { recipes, unlisted = [], notebooks, strips } = content;
+  const { recipes, unlisted = [], notebooks, strips, when = UNDATED } = content;
   return {
     ...content,
+    when,
     recipe: bySlug([...recipes, ...unlisted]),
     notebook: bySlug(notebooks),
     strip: bySlug(strips),

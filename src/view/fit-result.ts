@@ -24,14 +24,15 @@ export interface FitResult {
 /** The drawn pattern's plan and the strip. Throws where the book has no such pattern: addresses are checked before. */
 export function fitResult(fit: Fit, catalogue: Catalogue): FitResult {
   const notebook = nameNotebook(fit.notebook, catalogue.notebooks);
-  const recipe = catalogue.recipe(fit.pattern);
-  const plan = planPattern(recipe, notebook);
+  const { when } = catalogue;
+  const plan = planPattern(catalogue.recipe(fit.pattern), notebook, when);
+  const { recipe } = plan;
   const stripRecipe = chosenStrip(fit, recipe, catalogue);
   const slugs = new Set([...stripRecipe.across, ...stripRecipe.down]);
   const plans = new Map(
     [...slugs].map((slug) => [
       slug,
-      slug === recipe.slug ? plan : planPattern(catalogue.recipe(slug), notebook),
+      slug === recipe.slug ? plan : planPattern(catalogue.recipe(slug), notebook, when),
     ]),
   );
   const strip = buildStrip({ recipe: stripRecipe, notebook, plans, titles: catalogue.titles });

@@ -19,13 +19,13 @@ export interface Planner {
 
 /** Keeps the plans of one notebook at a time: who goes notebook by notebook plans each pattern once. */
 export function openPlanner(content: CatalogueData): Planner {
-  const { recipe: recipeOf, notebook: notebookOf, strip: stripOf } = openCatalogue(content);
+  const { recipe: recipeOf, notebook: notebookOf, strip: stripOf, when } = openCatalogue(content);
   const plans = new Map<string, Plan>();
   let planned = "";
   const planOf = (pattern: string, notebook: string): Plan => {
     if (notebook !== planned) plans.clear();
     planned = notebook;
-    const plan = plans.get(pattern) ?? planPattern(recipeOf(pattern), notebookOf(notebook));
+    const plan = plans.get(pattern) ?? planPattern(recipeOf(pattern), notebookOf(notebook), when);
     plans.set(pattern, plan);
     return plan;
   };

@@ -9,8 +9,8 @@ import { writeSizedContent } from "./sized-content.mjs";
 const HERE = fileURLToPath(new URL("./", import.meta.url));
 const ROUNDS = 3;
 const written = resolve(process.argv[2] ?? "content");
-const desk = mkdtempSync(join(tmpdir(), "spanbook-bench-"));
-const place = (name) => join(desk, name);
+const scratch = mkdtempSync(join(tmpdir(), "spanbook-bench-"));
+const place = (name) => join(scratch, name);
 const content = place("content");
 writeSizedContent(written, content, { patterns: 45, notebooks: 10 });
 
@@ -22,8 +22,8 @@ function cost(script, ...words) {
 
 /** As if nothing were ready but the PDF files. */
 function keepOnlyPdfs() {
-  for (const name of readdirSync(place("memo"))) {
-    if (name !== "pdfs") rmSync(join(place("memo"), name), { recursive: true });
+  for (const name of readdirSync(place("cache"))) {
+    if (name !== "pdfs") rmSync(join(place("cache"), name), { recursive: true });
   }
 }
 
@@ -43,7 +43,7 @@ function grow() {
   ]) {
     const folder = place(`${patterns}-${notebooks}`);
     writeSizedContent(written, folder, { patterns, notebooks });
-    const made = [place("grown"), place("grown-memo")];
+    const made = [place("grown"), place("grown-cache")];
     const whole = cost("build-once.mjs", folder, ...made);
     const bare = cost("bare-once.mjs", place("grown"), place("bare"));
     const each = whole.processor / (patterns * notebooks);
@@ -57,9 +57,9 @@ function grow() {
 /** The kinds take turns, so that a busy moment of the machine falls on all of them. */
 function runAll() {
   const costs = { cold: [], printed: [], changed: [], warm: [], bare: [], stock: [] };
-  const build = () => cost("build-once.mjs", content, place("book"), place("memo"));
+  const build = () => cost("build-once.mjs", content, place("book"), place("cache"));
   for (let round = 0; round < ROUNDS; round += 1) {
-    for (const name of ["memo", "book"]) rmSync(place(name), { recursive: true, force: true });
+    for (const name of ["cache", "book"]) rmSync(place(name), { recursive: true, force: true });
     costs.cold.push(build());
     keepOnlyPdfs();
     costs.printed.push(build());
@@ -101,7 +101,7 @@ grow();
 
 console.log("\nThe fit page, from a key press to the new drawing");
 execFileSync(process.execPath, [join(HERE, "fit-once.mjs"), place("book")], { stdio: "inherit" });
-rmSync(desk, { recursive: true, force: true });
+rmSync(scratch, { recursive: true, force: true });
 
 console.log("\nThe division engine");
 execFileSync(process.execPath, [join(HERE, "divide-once.mjs")], { stdio: "inherit" });

@@ -1,4 +1,4 @@
-/** Builds the book once and tells what it took: `node build-once.mjs CONTENT OUTPUT MEMO`. */
+/** Builds the book once and tells what it took: `node build-once.mjs CONTENT OUTPUT CACHE`. */
 import { loadEngine, PROJECT } from "../../src/build/bundle/bundle-engine.mjs";
 import { tellCost } from "./tell-cost.mjs";
 

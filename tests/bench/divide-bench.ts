@@ -1,7 +1,9 @@
 /** How long the engine takes for the largest splits there are, beside a general solver on the same splits in the same run. */
 import { divide } from "../../src/divide/divide.ts";
 import type { Question } from "../../src/divide/question.ts";
+import type { Notebook } from "../../src/notebook/notebook.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
+import type { Recipe } from "../../src/recipe/recipe.ts";
 import { fits } from "../oracle/fits.ts";
 import { integerSolver } from "../oracle/integer-program.ts";
 import { namedPatterns } from "../oracle/named-patterns.ts";
@@ -18,7 +20,7 @@ const SAMPLED = 200;
 const PATTERNS = 500;
 const SEED = 400;
 
-type Pattern = Parameters<typeof planPattern>;
+type Pattern = readonly [recipe: Recipe, notebook: Notebook];
 
 /** Lines to print: the splits' times, the solver's beside them, and plans a second. */
 export async function divideBench(): Promise<readonly string[]> {
@@ -71,6 +73,6 @@ function patternsThat(fit: boolean): readonly Pattern[] {
 
 function plansASecond(patterns: readonly Pattern[]): number {
   const start = performance.now();
-  for (const pattern of patterns) planPattern(...pattern);
+  for (const [recipe, notebook] of patterns) planPattern(recipe, notebook);
   return (1000 * patterns.length) / (performance.now() - start);
 }

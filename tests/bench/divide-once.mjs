@@ -1,4 +1,4 @@
-/** Bundles the engine's bench and prints its lines: `node divide-once.mjs`. */
+/** Bundles the measurements of the engine and prints its lines: `node divide-once.mjs`. */
 import { mkdirSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import * as esbuild from "esbuild";

@@ -1,4 +1,4 @@
-/** Content of any size for the bench: a book's own recipes and notebooks, taken round again under new names. */
+/** Content of any size for the measurements: a book's own recipes and notebooks, taken round again under new names. */
 import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 

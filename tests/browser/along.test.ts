@@ -1,14 +1,12 @@
 /** Drawing along in a browser, from disk: every stroke by keys and by buttons, its words and its line on paper. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { expectedSteps, type Told } from "./expected-steps.ts";
-import { testBrowser } from "./test-desk.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** A single page counted from the edge, and a spread counted from the first dot. */
 const PLACES = [
@@ -18,7 +16,7 @@ const PLACES = [
 const WIDTHS = [390, 1440] as const;
 
 function addressOf(pattern: string, notebook: string): string {
-  return pathToFileURL(join(book, `patterns/${pattern}/${notebook}/index.html`)).href;
+  return onDisk(`patterns/${pattern}/${notebook}/index.html`);
 }
 
 /** What the page shows now; of marks only whether there are any. */
@@ -56,16 +54,19 @@ function drawnLines(page: Page): Promise<number> {
   });
 }
 
-const WAYS: readonly (readonly [
-  string,
-  (page: Page, key: string, button: string) => Promise<void>,
-])[] = [
+type Way = readonly [string, (page: Page, key: string, button: string) => Promise<void>];
+
+const WAYS: readonly [Way, Way] = [
   ["keys", (page, key) => page.keyboard.press(key)],
   ["buttons", (page, _, button) => page.getByRole("button", { name: button, exact: true }).click()],
 ];
 
-const JOURNEYS = PLACES.flatMap(([pattern, notebook]) =>
-  WIDTHS.flatMap((width) => WAYS.map(([way, act]) => ({ pattern, notebook, width, way, act }))),
+/** Every place meets every width and every way, and every width both ways. */
+const JOURNEYS = PLACES.flatMap(([pattern, notebook], place) =>
+  WIDTHS.map((width, index) => {
+    const [way, act] = WAYS[(place + index) % 2] ?? WAYS[0];
+    return { pattern, notebook, width, way, act };
+  }),
 );
 
 describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journey) => {
@@ -74,7 +75,7 @@ describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journ
   let page: Page;
 
   beforeAll(async () => {
-    watched = await watchedPage(desk.browser, { viewport: { width, height: 844 } });
+    watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 844 } });
     page = watched.page;
     await page.goto(addressOf(pattern, notebook));
   });
@@ -120,7 +121,9 @@ describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journ
 
 describe.each(WIDTHS)("the line of now, %i px wide", (width) => {
   it("keeps other lines off but no word: its halo lies below all that is written", async () => {
-    const { page, close } = await watchedPage(desk.browser, { viewport: { width, height: 844 } });
+    const { page, close } = await watchedPage(testBrowser.browser, {
+      viewport: { width, height: 844 },
+    });
     await page.goto(`${addressOf("two-row-week", "a6")}#stroke=5`);
     const order = await page.evaluate(() => {
       const halo = document.querySelector(".along-halo");

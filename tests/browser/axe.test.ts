@@ -1,15 +1,10 @@
 /** No kind of page shuts anybody out, as far as a program can tell: WCAG 2.2 A and AA by axe-core, by day and by night. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import { describe, expect, inject, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
 import { PAGE_KINDS } from "./page-kinds.ts";
-import { testBrowser } from "./test-desk.ts";
-import { watchedPage } from "./watched-page.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 
-const book = inject("book");
-
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** Colours change with the light and not with the width; what is shown changes with the width and not with the light. */
 const VIEWS = [
@@ -20,29 +15,26 @@ const VIEWS = [
 describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
   it.each(Object.entries(PAGE_KINDS))("%s has nothing that axe objects to", async (_, path) => {
     const options = { colorScheme, viewport: { width, height: 900 } };
-    const { page, complaints, close } = await watchedPage(desk.browser, options);
-    await page.goto(pathToFileURL(join(book, path)).href);
-    expect(await axeFindings(page)).toEqual([]);
-    expect(complaints).toEqual([]);
-    await close();
+    await testBrowser.onPage(onDisk(path), options, async (page) => {
+      expect(await axeFindings(page)).toEqual([]);
+    });
   });
 });
 
 describe("a planted fault", () => {
   it("is found: a picture without words, and letters that are too pale", async () => {
-    const { page, close } = await watchedPage(desk.browser);
-    await page.goto(pathToFileURL(join(book, "index.html")).href);
-    await page.evaluate(() => {
-      const picture = document.createElement("img");
-      picture.src = "data:image/gif;base64,R0lGODlhAQABAAAAACw=";
-      const words = document.createElement("p");
-      words.textContent = "too pale";
-      words.style.color = "#ddd8cc";
-      document.querySelector("main")?.append(picture, words);
+    await testBrowser.onPage(onDisk("index.html"), {}, async (page) => {
+      await page.evaluate(() => {
+        const picture = document.createElement("img");
+        picture.src = "data:image/gif;base64,R0lGODlhAQABAAAAACw=";
+        const words = document.createElement("p");
+        words.textContent = "too pale";
+        words.style.color = "#ddd8cc";
+        document.querySelector("main")?.append(picture, words);
+      });
+      const rules = (await axeFindings(page)).map(({ rule }) => rule);
+      expect(rules).toContain("image-alt");
+      expect(rules).toContain("color-contrast");
     });
-    const rules = (await axeFindings(page)).map(({ rule }) => rule);
-    expect(rules).toContain("image-alt");
-    expect(rules).toContain("color-contrast");
-    await close();
   });
 });

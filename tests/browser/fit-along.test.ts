@@ -1,19 +1,17 @@
 /** Drawing along on the fit page: the very steps of a pattern's own page, for whatever notebook is filled in. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
 import { expectedSteps, type Told } from "./expected-steps.ts";
-import { testBrowser } from "./test-desk.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testBrowser();
-const FIT = pathToFileURL(join(book, "fit/index.html")).href;
+const testBrowser = openTestBrowser();
+const FIT = onDisk("fit/index.html");
 
 async function fitPage(width: number) {
-  const watched = await watchedPage(desk.browser, { viewport: { width, height: 844 } });
+  const watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 844 } });
   await watched.page.goto(FIT);
   return { ...watched, panel: watched.page.locator(".along") };
 }
@@ -44,7 +42,7 @@ async function marksOfOwnPage(
   { pattern, notebook }: { readonly pattern: string; readonly notebook: string },
 ): Promise<string[][]> {
   const own = await page.context().newPage();
-  await own.goto(pathToFileURL(join(book, `patterns/${pattern}/${notebook}/index.html`)).href);
+  await own.goto(onDisk(`patterns/${pattern}/${notebook}/index.html`));
   const tables = await marks(own);
   expect(tables.length).toBeGreaterThan(1);
   await own.close();

@@ -1,29 +1,27 @@
-/** A keeper's way through the fit page, on a phone and on a desk, from disk and from a web server. */
-import { readFileSync } from "node:fs";
-import { pathToFileURL } from "node:url";
+/** A keeper's way through the fit page, on a phone and on a large screen, from disk and from a web server. */
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { testBrowser } from "./test-desk.ts";
+import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testBrowser(book);
+const testBrowser = openTestBrowser(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
 
-describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as const)))(
+describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as const))(
   "from %s, %i px wide, a keeper",
   (place, width) => {
     let watched: WatchedPage;
     let page: Page;
 
     beforeAll(async () => {
-      watched = await watchedPage(desk.browser, { viewport: { width, height: 900 } });
+      watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 900 } });
       page = watched.page;
-      const home = place === "disk" ? `${pathToFileURL(book).href}/` : desk.address;
+      const home = place === "disk" ? onDisk("/") : testBrowser.address;
       await page.goto(`${home}fit/index.html`);
     });
 
@@ -107,7 +105,7 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
       expect(strip.sides[0].lanes[0].runs[0].patterns).toContain("two-row-week");
     });
 
-    it("saves files that the build reads as what is on the bench", async () => {
+    it("saves files that the build reads as what the page shows", async () => {
       const notebook = await saved(page, "save-notebook");
       expect(notebook.name).toBe("120-180-mm-23-35.md");
       const read = readNotebook({ path: `notebooks/${notebook.name}`, text: notebook.text });
@@ -149,7 +147,7 @@ describe.each(PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as 
       await page.waitForTimeout(500);
       const link = await page.getByLabel("Link to this notebook and strip").inputValue();
       expect(link).toBe(page.url());
-      const other = await watchedPage(desk.browser);
+      const other = await watchedPage(testBrowser.browser);
       await other.page.goto(link);
       for (const data of ["#plan-data", "#strip-data"]) {
         expect(await other.page.locator(data).textContent()).toBe(
@@ -221,7 +219,7 @@ async function saved(page: Page, doing: string): Promise<{ name: string; text: s
     page.waitForEvent("download"),
     page.locator(`[data-do="${doing}"]`).press("Enter"),
   ]);
-  const text = readFileSync(await download.path(), "utf8");
+  const text = String(await downloaded(download));
   return { name: download.suggestedFilename(), text };
 }
 

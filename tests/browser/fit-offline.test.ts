@@ -1,18 +1,22 @@
 /** The fit page and the recipe page after one visit on the web, without a connection: all of their parts are there. */
-import { readFileSync } from "node:fs";
 import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-desk.ts";
+import { downloaded, openTestBrowser } from "./test-browser.ts";
 
-const desk = testBrowser(inject("book"));
+const testBrowser = openTestBrowser(inject("book"));
 
 describe("without a connection, after one visit", () => {
   it.each([
     ["the fit page makes PDF files", "fit/index.html", "print.js", 'data-do="save-strip-pdf"'],
-    ["the desk reads and saves", "fit/recipe/index.html", "editor.js", 'data-do="save-recipe"'],
+    [
+      "the recipe page reads and saves",
+      "fit/recipe/index.html",
+      "editor.js",
+      'data-do="save-recipe"',
+    ],
   ])("%s", async (_, path, part, button) => {
-    const context = await desk.browser.newContext();
+    const context = await testBrowser.browser.newContext();
     const page = await context.newPage();
-    await page.goto(desk.address + path);
+    await page.goto(testBrowser.address + path);
     await page.locator(".plate svg").first().waitFor();
     const isKept = () =>
       page.evaluate(async (name) => {
@@ -30,7 +34,7 @@ describe("without a connection, after one visit", () => {
       page.waitForEvent("download"),
       page.locator(`[${button}]`).click(),
     ]);
-    expect(readFileSync(await download.path()).length).toBeGreaterThan(300);
+    expect((await downloaded(download)).length).toBeGreaterThan(300);
     await context.close();
   });
 });

@@ -1,12 +1,10 @@
 /** What the fit page prints is in true size, and stretched as the printer needs it. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
-import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-desk.ts";
+import { describe, expect, it } from "vitest";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 let watched: WatchedPage;
 let page: Page;
 
@@ -15,12 +13,12 @@ const MM = 96 / 25.4;
 
 /** Opens the page with a print dialog that nobody sees: what is to be printed stays in the document. */
 async function openPage(hash: string): Promise<void> {
-  watched = await watchedPage(desk.browser);
+  watched = await watchedPage(testBrowser.browser);
   page = watched.page;
   await page.addInitScript(() => {
     window.print = () => {};
   });
-  await page.goto(pathToFileURL(join(inject("book"), "fit/index.html")).href + hash);
+  await page.goto(onDisk("fit/index.html") + hash);
   await page.emulateMedia({ media: "print" });
 }
 

@@ -1,14 +1,10 @@
 /** The fit page, the recipe page and the measure page in their less usual states: nobody is shut out there either. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
-import { describe, expect, inject, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { testBrowser } from "./test-desk.ts";
-import { watchedPage } from "./watched-page.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 
-const book = inject("book");
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
 const STATES: Readonly<
   Record<string, readonly [path: string, act: (page: Page) => Promise<void>]>
@@ -63,28 +59,29 @@ const STATES: Readonly<
   ],
 };
 
-describe.each(["light", "dark"] as const)("in the %s", (colorScheme) => {
-  describe.each([390, 1440])("%i px wide", (width) => {
-    it.each(Object.entries(STATES))("%s: axe objects to nothing", async (_, [path, act]) => {
-      const options = { colorScheme, viewport: { width, height: 900 } };
-      const { page, complaints, close } = await watchedPage(desk.browser, options);
-      await page.goto(pathToFileURL(join(book, "x")).href.replace(/x$/, path));
+/** Colours change with the light and not with the width; what is shown changes with the width and not with the light. */
+const VIEWS = [
+  ["light", 390],
+  ["dark", 1440],
+] as const;
+
+describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
+  it.each(Object.entries(STATES))("%s: axe objects to nothing", async (_, [path, act]) => {
+    const options = { colorScheme, viewport: { width, height: 900 } };
+    await testBrowser.onPage(onDisk(path), options, async (page) => {
       await act(page);
       expect(await axeFindings(page)).toEqual([]);
-      expect(complaints).toEqual([]);
-      await close();
     });
   });
 });
 
-describe("what can be pressed", () => {
-  it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
-    "is large enough for a finger on %s: 24 px at least (WCAG 2.2, 2.5.8)",
-    async (path) => {
-      const { page, close } = await watchedPage(desk.browser, {
-        viewport: { width: 390, height: 900 },
-      });
-      await page.goto(pathToFileURL(join(book, path)).href);
+const PAGES = ["fit/index.html", "fit/recipe/index.html", "measure/index.html"];
+
+describe.each(PAGES)("%s", (path) => {
+  const address = () => onDisk(path);
+
+  it("has nothing to press that is too small for a finger: 24 px at least (WCAG 2.2, 2.5.8)", async () => {
+    await testBrowser.onPage(address(), { viewport: { width: 390, height: 900 } }, async (page) => {
       const small = await page.evaluate(() =>
         [...document.querySelectorAll("main :is(button, select, input, summary, label:has(input))")]
           .filter((element) => element.checkVisibility())
@@ -96,38 +93,23 @@ describe("what can be pressed", () => {
           ),
       );
       expect(small).toEqual([]);
-      await close();
-    },
-  );
-});
+    });
+  });
 
-describe("at four times the size", () => {
-  it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
-    "%s is read without pushing it sideways (WCAG 2.2, 1.4.10: 320 px)",
-    async (path) => {
-      const { page, close } = await watchedPage(desk.browser, {
-        viewport: { width: 320, height: 256 },
-      });
-      await page.goto(pathToFileURL(join(book, path)).href);
+  it("is read at four times the size without pushing it sideways (WCAG 2.2, 1.4.10: 320 px)", async () => {
+    await testBrowser.onPage(address(), { viewport: { width: 320, height: 256 } }, async (page) => {
       const over = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );
       expect(over).toBeLessThanOrEqual(0);
-      await close();
-    },
-  );
-});
+    });
+  });
 
-describe("without scripts", () => {
-  it.each(["fit/index.html", "fit/recipe/index.html", "measure/index.html"])(
-    "%s says what to do instead, and shows nothing that would do nothing",
-    async (path) => {
-      const { page, close } = await watchedPage(desk.browser, { javaScriptEnabled: false });
-      await page.goto(pathToFileURL(join(book, path)).href);
+  it("says without scripts what to do instead, and shows nothing that would do nothing", async () => {
+    await testBrowser.onPage(address(), { javaScriptEnabled: false }, async (page) => {
       expect(await page.locator("noscript").textContent()).toContain("scripts are switched off");
       const dead = page.locator("main :is(button, input, select, textarea):visible");
       expect(await dead.evaluateAll((all) => all.map(({ outerHTML }) => outerHTML))).toEqual([]);
-      await close();
-    },
-  );
+    });
+  });
 });

@@ -1,22 +1,19 @@
 /** What the pages that count for themselves weigh, and how soon they answer a key. */
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
-import { describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-desk.ts";
+import { describe, expect, it } from "vitest";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
-const book = inject("book");
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** The parts that are loaded when somebody asks for a PDF, opens a file or writes a recipe. */
 const ON_DEMAND = ["print.js", "editor.js", "reader.js"];
 
 async function weightOf(path: string): Promise<number> {
-  const { page, close } = await watchedPage(desk.browser);
-  await page.goto(pathToFileURL(join(book, path)).href);
+  const { page, close } = await watchedPage(testBrowser.browser);
+  await page.goto(onDisk(path));
   await page.locator(".plate svg").first().waitFor();
   const scripts = await page.evaluate(() => [...document.scripts].map(({ src }) => src));
   await close();
@@ -36,6 +33,12 @@ describe("the scripts of a page, compressed, without the editor and the PDF part
   });
 });
 
+/** The one in the middle, in order of size. */
+function middle(numbers: readonly number[]): number {
+  const sorted = numbers.toSorted((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
+
 /** The 95th of a hundred, in order of size. */
 function p95(numbers: readonly number[]): number {
   const sorted = numbers.toSorted((a, b) => a - b);
@@ -43,26 +46,29 @@ function p95(numbers: readonly number[]): number {
 }
 
 /** From a key press in a field to the new drawing in the document, layout and all, in ms. */
-function keyTimes(page: Page, pattern: string): Promise<number[]> {
-  return page.evaluate((slug) => {
-    const [field, choice, plate] = ["#dots-across", "#pattern", '[data-part="plate"]'].map((one) =>
-      document.querySelector<HTMLElement>(one),
-    );
-    if (!(field instanceof HTMLInputElement) || !(choice instanceof HTMLSelectElement) || !plate)
-      throw new Error("the page is not what was expected");
-    choice.value = slug;
-    choice.dispatchEvent(new Event("input", { bubbles: true }));
-    return Array.from({ length: 60 }, (_, index) => {
-      field.value = `${24 + (index % 5)}`;
-      const before = plate.innerHTML;
-      const start = performance.now();
-      field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-      plate.getBoundingClientRect();
-      const time = performance.now() - start;
-      if (plate.innerHTML === before) throw new Error("the drawing has not changed");
-      return time;
-    });
-  }, pattern);
+function keyTimes(page: Page, pattern: string, presses: number): Promise<number[]> {
+  return page.evaluate(
+    ([slug, count]) => {
+      const [field, choice, plate] = ["#dots-across", "#pattern", '[data-part="plate"]'].map(
+        (one) => document.querySelector<HTMLElement>(one),
+      );
+      if (!(field instanceof HTMLInputElement) || !(choice instanceof HTMLSelectElement) || !plate)
+        throw new Error("the page is not what was expected");
+      choice.value = slug;
+      choice.dispatchEvent(new Event("input", { bubbles: true }));
+      return Array.from({ length: count }, (_, index) => {
+        field.value = `${24 + (index % 5)}`;
+        const before = plate.innerHTML;
+        const start = performance.now();
+        field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+        plate.getBoundingClientRect();
+        const time = performance.now() - start;
+        if (plate.innerHTML === before) throw new Error("the drawing has not changed");
+        return time;
+      });
+    },
+    [pattern, presses] as const,
+  );
 }
 
 /** How long this machine takes, just now, for a piece of work that never changes, in ms. */
@@ -85,23 +91,27 @@ function yardstick(page: Page): Promise<number> {
 
 describe("a key press in the fit page", () => {
   it("is answered by a new drawing at once, in time with what the machine can do", async () => {
-    const { page, close } = await watchedPage(desk.browser);
-    await page.goto(`${pathToFileURL(join(book, "fit/index.html")).href}`);
+    const { page, close } = await watchedPage(testBrowser.browser);
+    await page.goto(onDisk("fit/index.html"));
     await page.locator(".plate svg").first().waitFor();
     const slugs = await page
       .locator("#pattern option")
       .evaluateAll((options) => options.map((option) => option.getAttribute("value") ?? ""));
     const measure = await yardstick(page);
-    const slowest: { slug: string; time: number }[] = [];
-    for (const slug of slugs) slowest.push({ slug, time: p95(await keyTimes(page, slug)) });
-    slowest.sort((a, b) => a.time - b.time);
-    const ordinary = slowest[Math.floor(slowest.length / 2)];
-    const heaviest = slowest.at(-1);
+    // A few presses find which pattern is heaviest and which is in the middle; these two are measured.
+    const rough: { slug: string; time: number }[] = [];
+    for (const slug of slugs) rough.push({ slug, time: middle(await keyTimes(page, slug, 7)) });
+    rough.sort((a, b) => a.time - b.time);
+    const measured = async ({ slug } = { slug: "" }) => ({
+      slug,
+      time: p95(await keyTimes(page, slug, 60)),
+    });
+    const ordinary = await measured(rough[Math.floor(rough.length / 2)]);
+    const heaviest = await measured(rough.at(-1));
     await close();
-    if (!ordinary || !heaviest) throw new Error("the book has no pattern");
     const told = `yardstick ${measure.toFixed(1)} ms, ordinary ${ordinary.slug} ${ordinary.time.toFixed(1)} ms, heaviest ${heaviest.slug} ${heaviest.time.toFixed(1)} ms`;
-    // The yardstick is about 10 ms on two cores; 50 ms and 200 ms were asked for, and a busy machine slows both alike.
+    // Our aim is 50 ms, and 200 ms for the heaviest: five and twenty times the yardstick on two cores. A busy machine slows both alike.
     expect(ordinary.time, told).toBeLessThan(5 * Math.max(measure, 10));
     expect(heaviest.time, told).toBeLessThan(20 * Math.max(measure, 10));
-  }, 300_000);
+  });
 });

@@ -1,37 +1,19 @@
 /** The gallery for everybody: without scripts, by keyboard, by touch, enlarged, in the system's colours, on paper. */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { BrowserContextOptions, Page } from "playwright-core";
-import { describe, expect, inject, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { testBrowser } from "./test-desk.ts";
-import { watchedPage } from "./watched-page.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 
-const book = inject("book");
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
-/** Opens a page of the book from disk, and closes it when all has been looked at. */
-async function on(
-  path: string,
-  options: BrowserContextOptions,
-  look: (page: Page) => Promise<void>,
-): Promise<void> {
-  const { page, complaints, close } = await watchedPage(desk.browser, options);
-  await page.goto(pathToFileURL(join(book, path.split("#")[0] ?? "")).href + hashIn(path));
-  await look(page);
-  expect(complaints).toEqual([]);
-  await close();
-}
-
-function hashIn(path: string): string {
-  return path.includes("#") ? `#${path.split("#")[1]}` : "";
-}
+const on = (path: string, options: BrowserContextOptions, look: (page: Page) => Promise<void>) =>
+  testBrowser.onPage(onDisk(path), options, look);
 
 const PHONE = { viewport: { width: 390, height: 844 } };
-const DESK = { viewport: { width: 1440, height: 900 } };
+const DESKTOP = { viewport: { width: 1440, height: 900 } };
 
 describe("without scripts", () => {
-  it.each([PHONE, DESK])(
+  it.each([PHONE, DESKTOP])(
     "the gallery is a whole list by purpose, with ways to jump: %j",
     async (view) => {
       await on("patterns/index.html", { ...view, javaScriptEnabled: false }, async (page) => {
@@ -57,7 +39,7 @@ describe("without scripts", () => {
 
 describe("by keyboard", () => {
   it("every control is reached in order and shows that it is", async () => {
-    await on("patterns/index.html", DESK, async (page) => {
+    await on("patterns/index.html", DESKTOP, async (page) => {
       await page.getByLabel("Find").focus();
       const names: string[] = [];
       for (let press = 0; press < 16; press++) {
@@ -128,8 +110,8 @@ describe("enlarged to 400 %", () => {
 });
 
 describe("in the system's own colours", () => {
-  it("a wish that counts is told apart from one that does not", async () => {
-    await on("patterns/index.html", { ...DESK, forcedColors: "active" }, async (page) => {
+  it("a filter that is set is told apart from one that does not", async () => {
+    await on("patterns/index.html", { ...DESKTOP, forcedColors: "active" }, async (page) => {
       const outlines = await page
         .locator("[name=pages] + span")
         .evaluateAll((all) => all.map((words) => getComputedStyle(words).outlineStyle));
@@ -140,7 +122,7 @@ describe("in the system's own colours", () => {
 
 describe("on paper", () => {
   it("there are patterns, and no controls", async () => {
-    await on("patterns/index.html", DESK, async (page) => {
+    await on("patterns/index.html", DESKTOP, async (page) => {
       await page.emulateMedia({ media: "print" });
       expect(await page.locator(".choose").isVisible()).toBe(false);
       expect(await page.locator(".found").isVisible()).toBe(false);
@@ -149,10 +131,10 @@ describe("on paper", () => {
   });
 });
 
-describe("what the gallery looks like after something was asked for", () => {
+describe("what the gallery looks like after a search and a filter", () => {
   it.each([
     ["light", PHONE],
-    ["dark", DESK],
+    ["dark", DESKTOP],
   ] as const)("has nothing that axe objects to, in the %s", async (colorScheme, view) => {
     await on("patterns/index.html#for=year&find=slug", { ...view, colorScheme }, async (page) => {
       await page.getByRole("button", { name: "Without year" }).waitFor();

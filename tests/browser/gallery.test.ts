@@ -1,16 +1,16 @@
-/** A reader's way through the gallery, on a phone and on a desk, from disk and from a web server below a sub-path. */
-import { pathToFileURL } from "node:url";
+/** A reader's way through the gallery, on a phone and on a large screen, from disk and from a web server below a sub-path. */
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
-import { testBrowser } from "./test-desk.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const desk = testBrowser(book);
+const testBrowser = openTestBrowser(book);
 
 const WIDTHS = [390, 1440] as const;
 const PLACES = ["disk", "a sub-path of a server"] as const;
-const WAYS = PLACES.flatMap((place) => WIDTHS.map((width) => [place, width] as const));
+/** A page from disk differs from one on the web in its address and its files, a narrow one from a wide one in its look. */
+const WAYS = PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as const);
 
 /** Titles of the cards that are shown, in their order. */
 function titlesOn(page: Page): Promise<readonly string[]> {
@@ -36,11 +36,11 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
   let address: string;
 
   beforeEach(async () => {
-    watched = await watchedPage(desk.browser, {
+    watched = await watchedPage(testBrowser.browser, {
       viewport: { width, height: 900 },
     });
     page = watched.page;
-    const home = place === "disk" ? `${pathToFileURL(book).href}/` : desk.address;
+    const home = place === "disk" ? onDisk("/") : testBrowser.address;
     address = `${home}patterns/index.html`;
     await page.goto(address);
   });
@@ -50,7 +50,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     await watched.close();
   });
 
-  /** On a phone the wishes are folded away. */
+  /** On a phone the filters are folded away. */
   const unfold = async () => {
     const narrow = page.getByRole("button", { name: "Narrow down" });
     if (await narrow.isVisible()) await narrow.click();
@@ -94,7 +94,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     expect(await slugsOn(page)).toEqual(weeks);
   });
 
-  it("sieves by pages, lines and tag", async () => {
+  it("filters by pages, lines and tag", async () => {
     await unfold();
     await page.getByRole("group", { name: "Pages" }).getByLabel("Two").check();
     expect(await slugsOn(page)).toContain("ninths-spread");
@@ -249,7 +249,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
 
 describe("where files are slow to come", () => {
   it("a reader types on while the search is on its way, and loses no letter", async () => {
-    const { page, complaints, close } = await watchedPage(desk.browser);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
     let release = () => {};
     const held = new Promise<void>((resolve) => {
       release = resolve;
@@ -258,7 +258,7 @@ describe("where files are slow to come", () => {
       await held;
       await route.continue();
     });
-    await page.goto(`${desk.address}patterns/index.html`);
+    await page.goto(`${testBrowser.address}patterns/index.html`);
     const field = page.getByRole("searchbox", { name: "Find" });
     await field.pressSequentially("gree");
     await expect.poll(() => hashOf(page)).toBe("#on=a5&find=gree");
@@ -279,8 +279,8 @@ describe("a notebook that is made one's own", () => {
     ["notebooks/a6/index.html", "Make this my notebook", "This is your notebook"],
     ["notebooks/index.html", "Make mine: A6, pocket", "Yours"],
   ])("on %s: the words in the button's place have the focus", async (path, name, words) => {
-    const { page, complaints, close } = await watchedPage(desk.browser);
-    await page.goto(`${desk.address}${path}`);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
+    await page.goto(`${testBrowser.address}${path}`);
     await page.getByRole("button", { name }).press("Enter");
     expect(await page.locator(":focus").textContent()).toContain(words);
     expect(complaints).toEqual([]);
@@ -288,10 +288,10 @@ describe("a notebook that is made one's own", () => {
   });
 
   it("is the one that the list of strips says it is shown for", async () => {
-    const { page, complaints, close } = await watchedPage(desk.browser);
-    await page.goto(`${desk.address}notebooks/a6/index.html`);
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
+    await page.goto(`${testBrowser.address}notebooks/a6/index.html`);
     await page.getByRole("button", { name: "Make this my notebook" }).press("Enter");
-    await page.goto(`${desk.address}strips/index.html`);
+    await page.goto(`${testBrowser.address}strips/index.html`);
     const shown = page.locator("[data-shown]:visible");
     expect(await shown.allTextContents()).toEqual(["Shown for A6, pocket."]);
     expect(complaints).toEqual([]);

@@ -1,14 +1,12 @@
 /** A book made by strangers, opened in a real browser and read back from paper: what they wrote is text, and nothing runs. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import { runInNewContext } from "node:vm";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readText } from "../print/poppler.ts";
-import { testBrowser } from "./test-desk.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { openTinyBooks, type TinyBooks } from "./tiny-books.ts";
-import { watchedPage } from "./watched-page.ts";
 
 /** Sets a mark wherever it is taken for markup, and would close whatever it stands in. */
 const MARK = `"'><img src=x onerror="window.hit=1"><svg onload="window.hit=1"></svg>`;
@@ -43,7 +41,7 @@ const PAGES = [
 
 let books: TinyBooks;
 let book: string;
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
 beforeAll(async () => {
   books = openTinyBooks();
@@ -71,25 +69,21 @@ async function alive(page: Page): Promise<readonly string[]> {
 
 describe("a page of a book by strangers", () => {
   it.each(PAGES)("%s shows their words as words", async (path) => {
-    const { page, complaints, close } = await watchedPage(desk.browser);
-    await page.goto(pathToFileURL(join(book, path)).href);
-    await page.waitForTimeout(100);
-    expect(await alive(page)).toEqual([]);
-    expect(complaints).toEqual([]);
-    const shown = await page.locator("body").textContent();
-    expect(shown).toContain(MARK);
-    expect(shown).not.toContain("54439");
-    await close();
+    await testBrowser.onPage(onDisk(path, book), {}, async (page) => {
+      await page.waitForLoadState("networkidle");
+      expect(await alive(page)).toEqual([]);
+      const shown = await page.locator("body").textContent();
+      expect(shown).toContain(MARK);
+      expect(shown).not.toContain("54439");
+    });
   });
 
   it("finds them by their words in the search, as words", async () => {
-    const { page, complaints, close } = await watchedPage(desk.browser);
-    await page.goto(pathToFileURL(join(book, "patterns/index.html")).href);
-    await page.getByRole("searchbox").fill("beet");
-    await page.getByRole("link", { name: "Leek" }).waitFor();
-    expect(await alive(page)).toEqual([]);
-    expect(complaints).toEqual([]);
-    await close();
+    await testBrowser.onPage(onDisk("patterns/index.html", book), {}, async (page) => {
+      await page.getByRole("searchbox").fill("beet");
+      await page.getByRole("link", { name: "Leek" }).waitFor();
+      expect(await alive(page)).toEqual([]);
+    });
   });
 });
 
@@ -123,12 +117,10 @@ describe("a drawing that carries their words", () => {
   it.each(["page.svg", "thumb.svg", "strip.svg"])(
     "%s is opened by itself, and nothing runs",
     async (name) => {
-      const { page, complaints, close } = await watchedPage(desk.browser);
-      await page.goto(pathToFileURL(join(book, "patterns/leek/plain", name)).href);
-      expect(await alive(page)).toEqual([]);
-      expect(complaints).toEqual([]);
-      expect(await page.locator("title").first().textContent()).toContain(TITLE);
-      await close();
+      await testBrowser.onPage(onDisk(`patterns/leek/plain/${name}`, book), {}, async (page) => {
+        expect(await alive(page)).toEqual([]);
+        expect(await page.locator("title").first().textContent()).toContain(TITLE);
+      });
     },
   );
 });

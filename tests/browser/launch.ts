@@ -1,29 +1,33 @@
 /** Where the tests' browser comes from: the system's Chromium, started with flags that suit a container. */
 import { existsSync } from "node:fs";
-import { type Browser, chromium } from "playwright-core";
+import { type Browser, type BrowserServer, chromium } from "playwright-core";
 import { needDebian } from "../setup/need-debian.ts";
 
 const SYSTEM_CHROMIUM = "/usr/bin/chromium";
 
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-dev-shm-usage",
+  "--disable-gpu",
+  "--hide-scrollbars",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
 /** Starts Chromium without a window; the caller closes it. Throws one line where there is none to be had. */
 export async function launchChromium(): Promise<Browser> {
-  return await chromium.launch({
-    executablePath: chromiumPath(),
-    args: [
-      "--no-sandbox",
-      "--disable-dev-shm-usage",
-      "--disable-gpu",
-      "--hide-scrollbars",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-    ],
-  });
+  return await chromium.launch({ executablePath: chromiumPath(), args: FLAGS });
+}
+
+/** The same for several callers, in whatever process: each connects to it. */
+export async function launchBrowserServer(): Promise<BrowserServer> {
+  return await chromium.launchServer({ executablePath: chromiumPath(), args: FLAGS });
 }
 
 /** The executable: as `CHROMIUM` in the environment says, else the system's, installed where it may be. */
-export function chromiumPath(): string {
+function chromiumPath(): string {
   const named = process.env.CHROMIUM;
   if (named) {
     if (!existsSync(named)) throw new Error(`CHROMIUM names ${named}, which is not there.`);

@@ -16,7 +16,7 @@ export const PAGE_KINDS: Readonly<Record<string, string>> = {
   "a chapter with a strip": "guide/strip/index.html",
   "the reference": "guide/reference/index.html",
   "the fit page": "fit/index.html",
-  "the recipe desk": "fit/recipe/index.html",
+  "the recipe page": "fit/recipe/index.html",
   "the measure page": "measure/index.html",
   "the page for what is not there": "404.html",
 };

@@ -1,19 +1,18 @@
 /** A pattern's page in a browser, from disk: what it keeps, copies and prints. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { expectedSteps } from "./expected-steps.ts";
-import { testBrowser } from "./test-desk.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
 const folder = "patterns/two-row-week/a5";
-const home = pathToFileURL(join(book, folder, "index.html")).href;
+const home = onDisk(`${folder}/index.html`);
 const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
 
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
 const isShown = (page: Page, selector: string) =>
   page
@@ -26,7 +25,7 @@ describe("a pattern's page", () => {
   let page: Page;
 
   beforeEach(async () => {
-    watched = await watchedPage(desk.browser, {
+    watched = await watchedPage(testBrowser.browser, {
       viewport: { width: 390, height: 844 },
       hasTouch: true,
     });
@@ -134,7 +133,7 @@ describe("a table of marks", () => {
       "The marks are selected: copy them with Ctrl and C, or with Command and C.",
     ],
   ])("%s", async (_, isAllowed, words) => {
-    const { page, close } = await watchedPage(desk.browser);
+    const { page, close } = await watchedPage(testBrowser.browser);
     await page.addInitScript((allowed) => {
       const writeText = (text: string) => {
         document.documentElement.dataset.copied = text;

@@ -1,10 +1,10 @@
 /** What a browser prints of a pattern's page, as poppler reads it: one sheet, in true size, its line clear of the drawing. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import { PNG } from "pngjs";
-import { describe, expect, inject, it } from "vitest";
+import { beforeAll, describe, expect, inject, it } from "vitest";
 import {
+  type ReadLine,
   type ReadWord,
   readPicture,
   readSizes,
@@ -12,10 +12,10 @@ import {
   readText,
   readWords,
 } from "../print/poppler.ts";
-import { testBrowser } from "./test-desk.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 
 const book = inject("book");
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
 /** In millimetres; a browser rounds boxes to its own pixels. */
 const TRUE_TO = 0.2;
@@ -23,11 +23,11 @@ const TRUE_TO = 0.2;
 const DPI = 600;
 
 async function printed(path: string): Promise<Uint8Array> {
-  const page = await desk.browser.newPage();
-  await page.goto(pathToFileURL(join(book, path, "index.html")).href);
-  const pdf = await page.pdf({ preferCSSPageSize: true, format: "A4" });
-  await page.close();
-  return new Uint8Array(pdf);
+  let pdf = new Uint8Array();
+  await testBrowser.onPage(onDisk(`${path}/index.html`), {}, async (page) => {
+    pdf = new Uint8Array(await page.pdf({ preferCSSPageSize: true, format: "A4" }));
+  });
+  return pdf;
 }
 
 const linesIn = (pdf: Uint8Array) => readStrokes(pdf).flatMap(({ lines }) => lines);
@@ -37,32 +37,31 @@ const lengthOf = ({ x1, y1, x2, y2 }: { x1: number; y1: number; x2: number; y2: 
 /** The words of the line beside a drawing: its caption, and what stands on its bar. */
 function lineWords(pdf: Uint8Array, caption: string) {
   const words = readWords(pdf);
-  const wanted = caption.split(/\s+/);
+  const said = caption.split(/\s+/);
   const start = words.findIndex((_, index) =>
-    wanted.every((text, more) => words[index + more]?.text === text),
+    said.every((text, more) => words[index + more]?.text === text),
   );
   const bar = words.findIndex(
     ({ text }, index) => text === "100" && words[index + 1]?.text === "mm",
   );
   return {
-    caption: words.slice(start, start + wanted.length),
+    caption: words.slice(start, start + said.length),
     bar: words.slice(bar, bar + 2),
     others: words.filter(
       (_, index) =>
-        !(index >= start && index < start + wanted.length) && index !== bar && index !== bar + 1,
+        !(index >= start && index < start + said.length) && index !== bar && index !== bar + 1,
     ),
   };
 }
 
 /** Left and right end of the bar: the longest dark run just below what is written on it, in millimetres. */
-function barEnds(pdf: Uint8Array): readonly [number, number] {
-  const { data, width } = PNG.sync.read(readPicture(pdf, DPI));
+function barEnds(pdf: Uint8Array, hundred: ReadWord): readonly [number, number] {
+  const rows = { from: hundred.y1, to: hundred.y2 + 1.5 };
+  const { data, width, height } = PNG.sync.read(readPicture(pdf, DPI, { rows }));
   const pixels = Buffer.from(data);
   const pixel = 25.4 / DPI;
-  const [hundred] = lineWords(pdf, "").bar;
-  if (!hundred) throw new Error("nothing says 100 mm");
   let best: readonly [number, number] = [0, 0];
-  for (let y = Math.floor(hundred.y1 / pixel); y < (hundred.y2 + 1.5) / pixel; y += 1) {
+  for (let y = 0; y < height; y += 1) {
     let start = 0;
     for (let x = 0; x < width; x += 1) {
       if ((pixels[4 * (y * width + x)] ?? 255) > 128) start = x + 1;
@@ -104,36 +103,45 @@ describe.each(SHEETS)(
   (pattern, notebook, paper, pages) => {
     const path = `patterns/${pattern}/${notebook}`;
 
-    it("is one sheet on which paper and bar are true to 0.2 mm", async () => {
-      const pdf = await printed(path);
+    let pdf: Uint8Array;
+    let lines: readonly ReadLine[];
+    let words: ReturnType<typeof lineWords>;
+    let ends: readonly [number, number];
+
+    beforeAll(async () => {
+      pdf = await printed(path);
+      lines = linesIn(pdf);
+      const html = readFileSync(join(book, path, "index.html"), "utf8");
+      const said = /class="print-line"[^>]*><span>([^<]*)<\/span>/.exec(html)?.[1] ?? "";
+      words = lineWords(pdf, said.replace("&middot;", "·"));
+      const [hundred] = words.bar;
+      if (!hundred) throw new Error("nothing says 100 mm");
+      ends = barEnds(pdf, hundred);
+    });
+
+    it("is one sheet on which paper and bar are true to 0.2 mm", () => {
       expect(readSizes(pdf)).toHaveLength(1);
-      const lengths = linesIn(pdf).map(lengthOf);
+      const lengths = lines.map(lengthOf);
       const [width, height] = paper;
       for (const side of [width, height])
         expect(
           lengths.filter((length) => Math.abs(length - side) < TRUE_TO).length,
         ).toBeGreaterThanOrEqual(2 * pages);
-      const [from, to] = barEnds(pdf);
+      const [from, to] = ends;
       expect(Math.abs(to - from - 100)).toBeLessThan(TRUE_TO);
     });
 
-    it("has a caption that meets neither the bar nor a word of the drawing", async () => {
-      const pdf = await printed(path);
-      const html = readFileSync(join(book, path, "index.html"), "utf8");
-      const said = /class="print-line"[^>]*><span>([^<]*)<\/span>/.exec(html)?.[1] ?? "";
-      const { caption, bar, others } = lineWords(pdf, said.replace("&middot;", "·"));
+    it("has a caption that meets neither the bar nor a word of the drawing", () => {
+      const { caption, bar, others } = words;
       expect(caption.length).toBeGreaterThan(2);
       expect(bar).toHaveLength(2);
       const line = [...caption, ...bar];
       expect(others.filter((word) => line.some((one) => touch(one, word)))).toEqual([]);
       // Letter paper is counted to its very edge: there the line lies on a ground of its own.
       if (notebook !== "letter")
-        expect(linesIn(pdf).filter((one) => line.some((word) => touch(word, boxOf(one))))).toEqual(
-          [],
-        );
+        expect(lines.filter((one) => line.some((word) => touch(word, boxOf(one))))).toEqual([]);
       const end = Math.max(...caption.map(({ x2 }) => x2));
-      const [from] = barEnds(pdf);
-      expect(end).toBeLessThan(from - 1);
+      expect(end).toBeLessThan(ends[0] - 1);
     });
   },
 );

@@ -1,12 +1,11 @@
 /** What a browser prints of a strip's page: the sheets of its PDF file in true size, and nothing else. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import { describe, expect, inject, it } from "vitest";
+import { beforeAll, describe, expect, inject, it } from "vitest";
 import type { StripJson } from "../../src/strip/strip-json.ts";
 import { readSizes, readStrokes, readText } from "../print/poppler.ts";
 import { joinPieces, readPieces, ticksAlong } from "../print/read-strip.ts";
-import { testBrowser } from "./test-desk.ts";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
 
 const book = inject("book");
 
@@ -15,14 +14,14 @@ const TRUE_TO = 0.05;
 /** A browser rounds the paper to whole pixels. */
 const PIXEL = 25.4 / 96;
 
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 
 async function printed(path: string): Promise<Uint8Array> {
-  const page = await desk.browser.newPage();
-  await page.goto(pathToFileURL(join(book, path)).href);
-  const pdf = await page.pdf({ preferCSSPageSize: true });
-  await page.close();
-  return new Uint8Array(pdf);
+  let pdf = new Uint8Array();
+  await testBrowser.onPage(onDisk(path), {}, async (page) => {
+    pdf = new Uint8Array(await page.pdf({ preferCSSPageSize: true }));
+  });
+  return pdf;
 }
 
 /** The lengths of all lines that are about as long as a bar, in millimetres. */
@@ -41,8 +40,12 @@ describe.each([
 ])("the page of %s for %s, cut out as %i", (strip, notebook, bodies) => {
   const folder = `strips/${strip}/${notebook}/`;
 
-  it("prints as many sheets as its file has, each on its own paper", async () => {
-    const pdf = await printed(`${folder}index.html`);
+  let pdf: Uint8Array;
+  beforeAll(async () => {
+    pdf = await printed(`${folder}index.html`);
+  });
+
+  it("prints as many sheets as its file has, each on its own paper", () => {
     const file = readSizes(new Uint8Array(readFileSync(join(book, `${folder}strip.pdf`))));
     const sizes = readSizes(pdf);
     expect(sizes).toHaveLength(file.length);
@@ -55,8 +58,7 @@ describe.each([
     expect(text).not.toContain("What it carries");
   });
 
-  it("prints both bars and every tick in true size", async () => {
-    const pdf = await printed(`${folder}index.html`);
+  it("prints both bars and every tick in true size", () => {
     const bars = barsIn(pdf);
     expect(bars.length).toBeGreaterThanOrEqual(2);
     expect(bars.filter((bar) => Math.abs(bar - 100) > TRUE_TO)).toEqual([]);

@@ -1,40 +1,37 @@
 /** Small books, built for tests that change what a server has. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
-import { TINY } from "../build/write-content.ts";
+import { join } from "node:path";
+import { inject } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
+import { writeFiles } from "../setup/tiny-content.ts";
 
 export interface TinyBooks {
   /** The folder in which all of them lie. */
-  readonly desk: string;
+  readonly folder: string;
+  /** The small book that all tests share, as `first`. */
   readonly first: string;
-  /** The same with another title for one pattern. */
-  readonly second: string;
+  /** Throws what the build complains of. */
   build(name: string, files: Readonly<Record<string, string>>): string;
   close(): void;
 }
 
-/** Builds both; throws what a build complains of. */
+/** A folder with the small book in it; others are built beside it. */
 export function openTinyBooks(): TinyBooks {
-  const desk = mkdtempSync(join(tmpdir(), "spanbook-tiny-"));
-  const build = (name: string, files: Readonly<Record<string, string>>) => {
-    const content = join(desk, `${name}-content`);
-    for (const [path, text] of Object.entries(files)) {
-      mkdirSync(dirname(join(content, path)), { recursive: true });
-      writeFileSync(join(content, path), text);
-    }
-    const output = join(desk, name);
-    const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
-    if (code !== 0) throw new Error(stderr);
-    return output;
-  };
-  const changed = TINY["patterns/halves.md"]?.replace("title: Halves", "title: Two halves") ?? "";
+  const folder = mkdtempSync(join(tmpdir(), "spanbook-tiny-"));
+  const first = join(folder, "first");
+  cpSync(inject("tiny"), first, { recursive: true });
   return {
-    desk,
-    first: build("first", TINY),
-    second: build("second", { ...TINY, "patterns/halves.md": changed }),
-    build,
-    close: () => rmSync(desk, { recursive: true, force: true }),
+    folder,
+    first,
+    build: (name, files) => {
+      const content = join(folder, `${name}-content`);
+      writeFiles(content, files);
+      const output = join(folder, name);
+      const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+      if (code !== 0) throw new Error(stderr);
+      return output;
+    },
+    close: () => rmSync(folder, { recursive: true, force: true }),
   };
 }

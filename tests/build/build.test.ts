@@ -11,69 +11,48 @@ import {
   writeFileSync,
 } from "node:fs";
 import { dirname, join } from "node:path";
-import { describe, expect, it } from "vitest";
+import { describe, expect, inject, it } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
+import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, tinyBook, writeContent } from "./write-content.ts";
 
 const WRONG = {
   ...TINY,
   "patterns/wide.md": "---\ntitle: Wide\npurpos: tracker\npage: {columns: 20}\n---\n",
 };
 
-/** Builds into a folder of its own and gives its path. */
-function build(content: string, surroundings = {}): string {
-  const output = join(deskFolder(), "book");
-  const { code, stderr } = runCommand(
-    ["build", `--content=${content}`, `--output=${output}`],
-    surroundings,
-  );
-  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
-  return output;
-}
-
 describe("a build", () => {
-  it("gives the same bytes again, from another folder, in another time zone and language", () => {
+  it("gives the same bytes again, from folders named from where it was called, in another time zone and language", () => {
     const content = writeContent(TINY);
-    const once = bytesIn(build(content));
     const env = { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8" };
-    const again = bytesIn(build(content, { cwd: deskFolder(), env }));
+    const words = ["build", "--content=content", "--output=out/book"];
+    const { code, stderr } = runCommand(words, { cwd: dirname(content), env });
+    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    const once = bytesIn(inject("tiny"));
+    const again = bytesIn(join(dirname(content), "out/book"));
     expect([...again.keys()]).toEqual([...once.keys()]);
     expect([...once].filter(([path, bytes]) => again.get(path) !== bytes)).toEqual([]);
     expect(once.size).toBeGreaterThan(40);
   });
 
-  it("counts named folders from where it was called", () => {
-    const content = writeContent(TINY);
-    const words = ["build", "--content=content", "--output=out/book"];
-    expect(runCommand(words, { cwd: dirname(content) }).code).toBe(0);
-    expect(existsSync(join(dirname(content), "out/book/index.html"))).toBe(true);
-  });
-
-  it("replaces the last book as a whole", () => {
-    const content = writeContent(TINY);
-    const output = build(content);
-    const smaller = writeContent({ ...TINY, "book.yaml": "title: Tiny\nnotebooks: [small]\n" });
-    expect(runCommand(["build", `--content=${smaller}`, `--output=${output}`]).code).toBe(0);
+  it("replaces the last book as a whole, through a link that stays a link", () => {
+    const output = tinyBook();
+    const link = join(scratchFolder(), "link");
+    symlinkSync(output, link);
+    const smaller = writeContent({ ...TINY, "book.yaml": "title: Other\nnotebooks: [small]\n" });
+    expect(runCommand(["build", `--content=${smaller}`, `--output=${link}`]).code).toBe(0);
+    expect(readlinkSync(link)).toBe(output);
+    expect(readFileSync(join(output, "index.html"), "utf8")).toContain("<h1>Other</h1>");
     expect(readdirSync(join(output, "notebooks")).sort()).toEqual(["index.html", "small"]);
     expect(readdirSync(dirname(output))).toEqual(["book"]);
   });
 
-  it("follows a link to the output and leaves it a link", () => {
-    const content = writeContent(TINY);
-    const output = build(content);
-    const link = join(deskFolder(), "link");
-    symlinkSync(output, link);
-    const renamed = writeContent({ ...TINY, "book.yaml": "title: Other\n" });
-    expect(runCommand(["build", `--content=${renamed}`, `--output=${link}`]).code).toBe(0);
-    expect(readlinkSync(link)).toBe(output);
-    expect(readFileSync(join(output, "index.html"), "utf8")).toContain("<h1>Other</h1>");
-  });
-
   it("does nothing where nothing has changed, and all of it where a file was touched", () => {
     const content = writeContent(TINY);
-    const output = build(content);
+    const output = tinyBook();
     const words = ["build", `--content=${content}`, `--output=${output}`];
+    expect(runCommand(words).code).toBe(0);
     const home = join(output, "index.html");
     const first = statSync(home).mtimeMs;
     expect(runCommand(words).stdout).toBe(
@@ -87,10 +66,11 @@ describe("a build", () => {
     rmSync(join(output, "guide"), { recursive: true });
     expect(runCommand(words).code).toBe(0);
     expect(existsSync(join(output, "guide/index.html"))).toBe(true);
+    expect(readdirSync(dirname(output))).toEqual(["book"]);
   });
 
   it("says why a pattern does not fit, and what would", () => {
-    const page = join(build(writeContent(TINY)), "patterns/wide/small/index.html");
+    const page = join(inject("tiny"), "patterns/wide/small/index.html");
     const html = readFileSync(page, "utf8");
     expect(html).toContain("Why it does not fit");
     expect(html).toContain("The columns need 20 steps and have 12: 8 too few.");
@@ -100,7 +80,7 @@ describe("a build", () => {
 
 describe("a build of wrong content", () => {
   it("tells the report, ends with 1, and leaves the last book as it was", () => {
-    const output = build(writeContent(TINY));
+    const output = tinyBook();
     const before = bytesIn(output);
     const wrong = writeContent(WRONG);
     const outcome = runCommand(["build", `--content=${wrong}`, `--output=${output}`]);
@@ -112,7 +92,7 @@ describe("a build of wrong content", () => {
         "  purpos: tracker",
         "  ^^^^^^",
         "  `purpos` is not a key of a pattern.",
-        "  Did you mean `purpose`? A pattern has title, purpose, tags, page, spread, otherwise.",
+        "  Did you mean `purpose`? A pattern has title, purpose, tags, dates, outside, page, spread, otherwise.",
         "",
         "1 problem in 1 file.",
         "",
@@ -123,7 +103,7 @@ describe("a build of wrong content", () => {
   });
 
   it("makes no output where there was none", () => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     runCommand(["build", `--content=${writeContent(WRONG)}`, `--output=${output}`]);
     expect(existsSync(output)).toBe(false);
   });
@@ -131,7 +111,7 @@ describe("a build of wrong content", () => {
 
 describe("a build into a folder that is not its own", () => {
   it("leaves a folder alone that no build made", () => {
-    const output = deskFolder();
+    const output = scratchFolder();
     writeFileSync(join(output, "letter.txt"), "Dear all");
     const { code, stderr } = runCommand(["build", `--output=${output}`]);
     expect(code).toBe(1);
@@ -143,7 +123,7 @@ describe("a build into a folder that is not its own", () => {
 
   it("leaves a book alone in which someone put a file", () => {
     const content = writeContent(TINY);
-    const output = build(content);
+    const output = tinyBook();
     mkdirSync(join(output, "photos"));
     writeFileSync(join(output, "photos/shed.jpg"), "");
     const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);

@@ -3,54 +3,54 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { openCache } from "../../src/build/artifacts/cache/cache.ts";
-import { deskFolder } from "./write-content.ts";
+import { scratchFolder } from "./write-content.ts";
 
-interface Piece {
+interface Artifact {
   readonly text: string;
 }
 
-const fail = (): Piece => {
+const fail = (): Artifact => {
   throw new Error("made again");
 };
 
-describe("a piece", () => {
+describe("an artifact", () => {
   it("is made once and found again by a later run", () => {
-    const folder = deskFolder();
-    openCache<Piece>(folder).take(["week", "a5"], () => ({ text: "drawn" }));
-    expect(openCache<Piece>(folder).take(["week", "a5"], fail)).toEqual({ text: "drawn" });
+    const folder = scratchFolder();
+    openCache<Artifact>(folder).take(["week", "a5"], () => ({ text: "drawn" }));
+    expect(openCache<Artifact>(folder).take(["week", "a5"], fail)).toEqual({ text: "drawn" });
   });
 
   it.each([[["week", "a6"]], [["weeka5"]], [["week", "a5", ""]], [["a5", "week"]]])(
     "made from week and a5 is not taken for one made from %j",
     (sources) => {
-      const cache = openCache<Piece>(deskFolder());
+      const cache = openCache<Artifact>(scratchFolder());
       cache.take(["week", "a5"], () => ({ text: "one" }));
       expect(cache.take(sources, () => ({ text: "other" }))).toEqual({ text: "other" });
     },
   );
 
   it("is made again where the disk has half of it", () => {
-    const folder = deskFolder();
-    openCache<Piece>(folder).take(["week"], () => ({ text: "drawn" }));
+    const folder = scratchFolder();
+    openCache<Artifact>(folder).take(["week"], () => ({ text: "drawn" }));
     const [file = ""] = filesBelow(folder);
     writeFileSync(file, readFileSync(file, "utf8").slice(0, 5));
-    expect(openCache<Piece>(folder).take(["week"], () => ({ text: "again" }))).toEqual({
+    expect(openCache<Artifact>(folder).take(["week"], () => ({ text: "again" }))).toEqual({
       text: "again",
     });
   });
 
   it("is made all the same where the disk takes nothing", () => {
-    const file = join(deskFolder(), "a-file");
+    const file = join(scratchFolder(), "a-file");
     writeFileSync(file, "");
-    const cache = openCache<Piece>(join(file, "memo"));
+    const cache = openCache<Artifact>(join(file, "cache"));
     expect(cache.take(["week"], () => ({ text: "drawn" }))).toEqual({ text: "drawn" });
     expect(cache.settle()).toEqual({ found: 0, made: 1 });
   });
 });
 
 describe("the tally", () => {
-  it("counts each piece once, however often it is asked for", () => {
-    const cache = openCache<Piece>(deskFolder());
+  it("counts each artifact once, however often it is asked for", () => {
+    const cache = openCache<Artifact>(scratchFolder());
     for (const name of ["week", "week", "month"]) cache.take([name], () => ({ text: name }));
     expect(cache.settle()).toEqual({ found: 0, made: 2 });
     cache.take(["week"], fail);
@@ -59,22 +59,22 @@ describe("the tally", () => {
 });
 
 describe("the limits", () => {
-  it("clear the disk of pieces that this run did not use", () => {
-    const folder = deskFolder();
+  it("clear the disk of artifacts that this run did not use", () => {
+    const folder = scratchFolder();
     const limits = { memoryBytes: 100, diskBytes: 100 };
-    const before = openCache<Piece>(folder, limits);
+    const before = openCache<Artifact>(folder, limits);
     for (const name of ["a", "b", "c"]) before.take([name], () => ({ text: "x".repeat(60) }));
     before.settle();
     expect(filesBelow(folder)).toHaveLength(3);
-    const after = openCache<Piece>(folder, limits);
+    const after = openCache<Artifact>(folder, limits);
     after.take(["d"], () => ({ text: "x".repeat(60) }));
     after.settle();
     expect(filesBelow(folder)).toHaveLength(1);
-    expect(openCache<Piece>(folder).take(["d"], fail)).toEqual({ text: "x".repeat(60) });
+    expect(openCache<Artifact>(folder).take(["d"], fail)).toEqual({ text: "x".repeat(60) });
   });
 
-  it("let a piece go from memory, which the disk still has", () => {
-    const cache = openCache<Piece>(deskFolder(), { memoryBytes: 50, diskBytes: 1000 });
+  it("let an artifact go from memory, which the disk still has", () => {
+    const cache = openCache<Artifact>(scratchFolder(), { memoryBytes: 50, diskBytes: 1000 });
     cache.take(["a"], () => ({ text: "x".repeat(40) }));
     cache.take(["b"], () => ({ text: "y".repeat(40) }));
     expect(cache.take(["a"], fail)).toEqual({ text: "x".repeat(40) });

@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parseCommand, sayBeginning } from "../../src/build/cli/parse-command.mjs";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 describe("the words of a command", () => {
   it.each([
@@ -83,7 +84,7 @@ describe("a command that begins", () => {
 
 describe("a command to which nobody listens any more", () => {
   it("is brought to its end", async () => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     const words = ["build", `--content=${writeContent(TINY)}`, `--output=${output}`];
     const child = spawn(process.execPath, [`${PROJECT}src/build/cli/launch.mjs`, ...words]);
     child.stdout.once("data", () => child.stdout.destroy());
@@ -142,7 +143,7 @@ describe("content that makes no book", () => {
     ],
   ])("for it has %s, is told place by place, by check and by build", (_, files, places) => {
     const content = writeContent(files);
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     for (const words of [["check"], ["build", `--output=${output}`]]) {
       const { code, stderr } = runCommand([...words, `--content=${content}`]);
       expect(code).toBe(1);

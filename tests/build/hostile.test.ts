@@ -3,8 +3,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
+import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn, pagesIn } from "./files-in.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 const MARKUP = `<img src=x onerror=alert(1)>"'&</title><script>alert(2)</script>{{ 7 * 7777 }}{% raw %}`;
 const quoted = JSON.stringify(MARKUP);
@@ -18,7 +19,7 @@ const HOSTILE = {
 
 /** One build serves all checks. */
 function hostileBook(): string {
-  const output = join(deskFolder(), "book");
+  const output = join(scratchFolder(), "book");
   const content = writeContent(HOSTILE);
   const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
   expect({ code, stderr }).toEqual({ code: 0, stderr: "" });

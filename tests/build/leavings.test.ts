@@ -7,21 +7,22 @@ import { loadContent } from "../../src/build/content/load-content.ts";
 import { openRecord } from "../../src/build/output/build-record.ts";
 import { freshFolder, whyNotReplace } from "../../src/build/output/output-folder.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 /** No process has this number: Linux ends at 4,194,304. */
 const GONE = 99_999_999;
 
 describe("the folder beside the output", () => {
   it("is removed when the build that filled it is no more", async () => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     mkdirSync(`${output}.new-${GONE}`);
     await openAndDiscard(output);
     expect(readdirSync(dirname(output))).toEqual([]);
   });
 
   it("goes back where it was when the build died between its two renames", async () => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     mkdirSync(`${output}.old-${GONE}`);
     writeFileSync(`${output}.old-${GONE}/index.html`, "the last good one");
     await openAndDiscard(output);
@@ -29,14 +30,14 @@ describe("the folder beside the output", () => {
   });
 
   it("stays while the build that fills it is running", async () => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     mkdirSync(`${output}.new-${process.ppid}`);
     await openAndDiscard(output);
     expect(readdirSync(dirname(output))).toEqual([`book.new-${process.ppid}`]);
   });
 
   it("becomes the output with a list of its files", async () => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     const fresh = freshFolder(output);
     await fresh.open();
     writeFileSync(join(fresh.path, "index.html"), "new");
@@ -52,7 +53,7 @@ describe("a record that cannot be written", () => {
     const reading = await loadContent(folder);
     if (!reading.ok) throw new Error("the content has a problem");
     const record = openRecord({
-      output: deskFolder(),
+      output: scratchFolder(),
       project: PROJECT,
       engine: { version: "1", file: "" },
       content: reading.value,
@@ -67,7 +68,7 @@ describe("a record that cannot be written", () => {
 const MANY = {
   ...TINY,
   ...Object.fromEntries(
-    Array.from({ length: 200 }, (_, index) => [
+    Array.from({ length: 90 }, (_, index) => [
       `patterns/rows-${index}.md`,
       `---\ntitle: Rows ${index}\npurpose: list\npage: {rows: {count: ${1 + (index % 8)}}}\n---\nRows.\n`,
     ]),
@@ -80,7 +81,7 @@ describe("a build that is stopped with Ctrl-C", () => {
     ["while it writes pages and prints", MANY, (files: readonly string[]) => hasPdfs(files, 1)],
     ["while it prints on", MANY, (files: readonly string[]) => hasPdfs(files, 20)],
   ])("%s, leaves nothing behind", async (_, files, isTime) => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     const child = spawn(process.execPath, [
       `${PROJECT}src/build/cli/launch.mjs`,
       "build",

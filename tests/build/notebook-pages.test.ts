@@ -37,7 +37,7 @@ describe("what divides evenly", () => {
   });
 });
 
-describe("notebooks on the shelf", () => {
+describe("the list of notebooks", () => {
   const entry = (width: number) => ({
     slug: "",
     title: "",

@@ -1,15 +1,17 @@
 /** How a build makes its PDF files: afresh or from before, and with a printer's error. */
 import { execFileSync } from "node:child_process";
-import { existsSync, readFileSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { openAskPdf } from "../../src/build/artifacts/pdf/ask-pdf.ts";
 import { openPdfCache } from "../../src/build/artifacts/pdf/pdf-cache.ts";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { readText } from "../print/poppler.ts";
 import { PROJECT } from "../setup/run-command.ts";
+import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 const HALVES =
   "---\ntitle: Halves\npurpose: page\npage: {columns: {count: 2, gap: 1}}\n---\nTwo.\n";
@@ -22,14 +24,37 @@ const STRIPPED = {
   "strips/daily.md": "---\ntitle: Daily\nacross: [halves, wide]\ndown: [halves]\n---\nBoth.\n",
 };
 
-/** Builds with a folder of finished artifacts of its own; the built book's files and what the build said. */
-function build(content: string, cache = join(deskFolder(), "memo")) {
-  const output = join(deskFolder(), "book");
+interface Built {
+  readonly files: ReadonlyMap<string, string>;
+  readonly output: string;
+  /** What the build said. */
+  readonly said: string;
+}
+
+/** Builds with a folder of finished artifacts of its own. */
+function build(content: string, cache = join(scratchFolder(), "cache")): Built {
+  const output = join(scratchFolder(), "book");
   const script = join(PROJECT, "tests/bench/build-once.mjs");
   const said = execFileSync(process.execPath, [script, content, output, cache], {
     encoding: "utf8",
   });
   return { files: bytesIn(output), output, said };
+}
+
+/** The book that others are compared with, built from nothing once; what it made stays in a cache. */
+const KEPT = mkdtempSync(join(tmpdir(), "spanbook-printing-"));
+afterAll(() => rmSync(KEPT, { recursive: true, force: true }));
+let kept: Built | undefined;
+function plainBook(): Built {
+  kept ??= build(writeContent(STRIPPED), KEPT);
+  return kept;
+}
+
+/** All that the plain book made, in a folder of one's own. */
+function cacheOfPlainBook(): string {
+  const cache = join(scratchFolder(), "cache");
+  cpSync(KEPT, cache, { recursive: true });
+  return cache;
 }
 
 const pdfsIn = (files: ReadonlyMap<string, string>) =>
@@ -42,24 +67,20 @@ async function contentIn(folder: string): Promise<Content> {
 }
 
 describe("a build", () => {
-  it("makes the same bytes twice from nothing, and again from what was ready", () => {
-    const content = writeContent(STRIPPED);
-    const cache = join(deskFolder(), "memo");
-    const once = build(content, cache);
-    const again = build(content);
-    const ready = build(content, cache);
-    expect(pdfsIn(once.files).size).toBe(2 * (2 + 3 + 1));
-    expect(again.files).toEqual(once.files);
-    expect(ready.files).toEqual(once.files);
-    expect(once.said).toContain("; 0 of 12 PDF files were ready from before.");
-    expect(ready.said).toContain("; 12 of 12 PDF files were ready from before.");
+  // That what is ready changes no byte is said of a whole book, where several builds are compared.
+  it("prints each pattern, strip and book, on each notebook", () => {
+    const { files, said } = plainBook();
+    expect(pdfsIn(files).size).toBe(2 * (2 + 3 + 1));
+    expect(said).toContain("; 0 of 12 PDF files were ready from before.");
   });
 
   it("makes again what a changed file is on, and nothing else", () => {
-    const cache = join(deskFolder(), "memo");
-    const before = build(writeContent(STRIPPED), cache);
+    const before = plainBook();
     const halves = HALVES.replace("count: 2", "count: 3");
-    const after = build(writeContent({ ...STRIPPED, "patterns/halves.md": halves }), cache);
+    const after = build(
+      writeContent({ ...STRIPPED, "patterns/halves.md": halves }),
+      cacheOfPlainBook(),
+    );
     const changed = [...pdfsIn(after.files)]
       .filter(([path, bytes]) => before.files.get(path) !== bytes)
       .map(([path]) => path);
@@ -80,9 +101,9 @@ describe("a build", () => {
 
   it("stretches all that is printed by the printer's error, in files and on pages", () => {
     const printer = `${BOOK}printer: {x: 1.01, y: 0.99}\n`;
-    const cache = join(deskFolder(), "memo");
-    const plain = build(writeContent(STRIPPED), cache);
-    const stretched = build(writeContent({ ...STRIPPED, "book.yaml": printer }), cache);
+    const plain = plainBook();
+    const content = writeContent({ ...STRIPPED, "book.yaml": printer });
+    const stretched = build(content, cacheOfPlainBook());
     const same = [...pdfsIn(stretched.files)].filter(
       ([path, bytes]) => plain.files.get(path) === bytes,
     );
@@ -108,27 +129,26 @@ describe("a build", () => {
 
 describe("a file that is asked for", () => {
   it("has the bytes of the build, is made once, and is none where the book has none", async () => {
-    const folder = writeContent(STRIPPED);
-    const content = await contentIn(folder);
-    const desk = join(deskFolder(), "pdfs");
-    const cache = openPdfCache(desk);
+    const { files } = plainBook();
+    const content = await contentIn(writeContent(STRIPPED));
+    const pdfs = join(scratchFolder(), "pdfs");
+    const cache = openPdfCache(pdfs);
     const ask = openAskPdf(content, cache, "1");
-    const { files } = build(folder);
     for (const path of pdfsIn(files).keys()) {
       const bytes = await ask(path);
       expect(Buffer.from(bytes ?? []).toString("latin1")).toBe(files.get(path));
     }
     expect(ask("patterns/halves/gone/page.pdf")).toBeUndefined();
     expect(ask("index.html")).toBeUndefined();
-    expect(existsSync(desk)).toBe(true);
+    expect(existsSync(pdfs)).toBe(true);
   });
 
   it("may be asked for at once with others: each is as if it were alone", async () => {
     const content = await contentIn(writeContent(STRIPPED));
     const asked = ["patterns/halves/plain/page.pdf", "notebooks/plain/book.pdf"] as const;
-    const together = openAskPdf(content, openPdfCache(join(deskFolder(), "a")), "1");
+    const together = openAskPdf(content, openPdfCache(join(scratchFolder(), "a")), "1");
     const atOnce = await Promise.all(asked.map((path) => together(path)));
-    const alone = openAskPdf(content, openPdfCache(join(deskFolder(), "b")), "1");
+    const alone = openAskPdf(content, openPdfCache(join(scratchFolder(), "b")), "1");
     for (const [index, path] of asked.toReversed().entries())
       expect(await alone(path)).toEqual(atOnce[asked.length - 1 - index]);
   });

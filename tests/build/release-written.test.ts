@@ -3,7 +3,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { releaseWritten } from "../../src/build/pages/release-written.ts";
-import { deskFolder } from "./write-content.ts";
+import { scratchFolder } from "./write-content.ts";
 
 const LONG = "é".repeat(10_000);
 
@@ -15,7 +15,7 @@ describe("a page as bytes", () => {
     ["stays where it shares its place in memory with others", "Peas", (bytes: Buffer) => bytes, 4],
   ])("%s", (_, page, written, length) => {
     const bytesOf = releaseWritten();
-    const path = join(deskFolder(), "index.html");
+    const path = join(scratchFolder(), "index.html");
     const bytes = bytesOf(page, path);
     expect(bytes.toString()).toBe(page);
     const part = written(bytes);

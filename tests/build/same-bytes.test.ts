@@ -3,8 +3,9 @@ import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { PROJECT } from "../setup/run-command.ts";
+import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 /** Everything that a book can have, and names whose order depends on whom one asks. */
 const FULL = {
@@ -43,7 +44,7 @@ interface Circumstances {
 
 /** The book's bytes, and what the build said. */
 function built({ cache, env = {}, before = [] }: Circumstances) {
-  const output = join(deskFolder(), "book");
+  const output = join(scratchFolder(), "book");
   const words = [`${PROJECT}tests/bench/build-once.mjs`, writeContent(FULL), output, cache];
   const { status, stdout, stderr } = spawnSync(process.execPath, [...before, ...words], {
     encoding: "utf8",
@@ -60,13 +61,13 @@ const differing = (one: ReadonlyMap<string, unknown>, other: ReadonlyMap<string,
 
 describe("the bytes of a book", () => {
   it("are the same with nothing ready, with all ready, and on a machine that differs in all else", () => {
-    const cache = deskFolder();
+    const cache = scratchFolder();
     const cold = built({ cache });
     expect(cold.said).toMatch(/; 0 of \d+ drawings were ready.*; 0 of \d+ PDF files were ready/);
     const warm = built({ cache });
     expect(warm.said).toMatch(/; (\d+) of \1 drawings were ready.*; (\d+) of \2 PDF files were/);
     const elsewhere = built({
-      cache: deskFolder(),
+      cache: scratchFolder(),
       env: { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8", NODE_ENV: "" },
       before: ["--import", `data:text/javascript,${encodeURIComponent(TURNED_ROUND)}`],
     });

@@ -1,16 +1,19 @@
 /** Which pages are written anew after an edit: never fewer than those that a whole build writes otherwise. */
 import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import markdownIt from "markdown-it";
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { openCaches } from "../../src/build/artifacts/caches.ts";
 import { loadContent } from "../../src/build/content/load-content.ts";
 import type { Book } from "../../src/build/pages/book.ts";
 import { makeBook } from "../../src/build/pages/make-book.ts";
 import { openStalePages } from "../../src/build/pages/stale-pages.ts";
 import { PROJECT } from "../setup/run-command.ts";
+import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 const THIRDS =
   "---\ntitle: Thirds\npurpose: list\npage: {columns: {count: 3, gap: 1}}\n---\nThree.\n";
@@ -25,18 +28,22 @@ async function bookOf(files: Readonly<Record<string, string>>): Promise<Book> {
   if (!reading.ok) throw new Error("the content has a problem");
   return makeBook({
     content: reading.value,
-    caches: openCaches(deskFolder(), "serve"),
+    caches: openCaches(scratchFolder(), "serve"),
     version: "1",
     markdown: markdownIt(),
     highlight: (_, text) => text,
   });
 }
 
+/** What is ready is kept from build to build: that changes no byte, as is tested elsewhere. */
+const CACHE = mkdtempSync(join(tmpdir(), "spanbook-stale-"));
+afterAll(() => rmSync(CACHE, { recursive: true, force: true }));
+
 /** The pages of patterns, as a whole build writes them. */
 function pagesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
-  const output = join(deskFolder(), "book");
+  const output = join(scratchFolder(), "book");
   const script = join(PROJECT, "tests/bench/build-once.mjs");
-  execFileSync(process.execPath, [script, writeContent(files), output, deskFolder()]);
+  execFileSync(process.execPath, [script, writeContent(files), output, CACHE]);
   const pages = [...bytesIn(output)].filter(([path]) => /^patterns\/.+\/.+\/index/.test(path));
   return new Map(pages);
 }

@@ -5,7 +5,8 @@ import { createServer } from "node:net";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 const PATIENCE_MS = 60_000;
 
@@ -119,7 +120,7 @@ it.each([
   ["missing", undefined, "This folder is missing."],
   ["a file", "Dear all", "This is a file, not a folder."],
 ])("does not open a content folder that is %s", (_, text, sentence) => {
-  const content = join(deskFolder(), "content");
+  const content = join(scratchFolder(), "content");
   if (text !== undefined) writeFileSync(content, text);
   const { code, stderr } = runCommand(["start", `--content=${content}`]);
   expect(code).toBe(1);

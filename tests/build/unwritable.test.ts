@@ -14,7 +14,8 @@ import { errorsIn, sayFailure } from "../../src/build/cli/say-failure.ts";
 import { sayUnwritable } from "../../src/build/cli/say-unwritable.ts";
 import { freshFolder } from "../../src/build/output/output-folder.ts";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, tinyBook, writeContent } from "./write-content.ts";
 
 /** What a build says that cannot write into this folder. */
 function refusalOf(output: string): string {
@@ -29,13 +30,13 @@ describe("a build into a place where no folder can be", () => {
     ["below a file", "letter.txt/book"],
     ["deep below a file", "letter.txt/books/tiny"],
   ])("says that a file lies %s", (_, place) => {
-    const desk = deskFolder();
-    writeFileSync(join(desk, "letter.txt"), "Dear all");
-    const output = join(desk, place);
+    const folder = scratchFolder();
+    writeFileSync(join(folder, "letter.txt"), "Dear all");
+    const output = join(folder, place);
     expect(refusalOf(output)).toBe(
       `The output ${output} cannot be written: a part of its path is a file, not a folder. Choose another with --output=FOLDER.\n`,
     );
-    expect(readdirSync(desk)).toEqual(["letter.txt"]);
+    expect(readdirSync(folder)).toEqual(["letter.txt"]);
   });
 
   it.each([
@@ -43,16 +44,16 @@ describe("a build into a place where no folder can be", () => {
     ["a name that is too long for the folder in which the book grows", 250],
   ])("tells of %s", (_, letters) => {
     // Linux, macOS and Windows take 255 letters (POSIX, NAME_MAX).
-    const desk = deskFolder();
-    const output = join(desk, "b".repeat(letters));
+    const folder = scratchFolder();
+    const output = join(folder, "b".repeat(letters));
     expect(refusalOf(output)).toBe(
       `The output ${output} cannot be written: its name is too long. Choose another with --output=FOLDER.\n`,
     );
-    expect(readdirSync(desk)).toEqual([]);
+    expect(readdirSync(folder)).toEqual([]);
   });
 
   it("tells of a link that leads nowhere before anything is built", () => {
-    const output = join(deskFolder(), "book");
+    const output = join(scratchFolder(), "book");
     symlinkSync(join(dirname(output), "gone"), output);
     expect(refusalOf(output)).toBe(
       `The output ${output} is a link that leads nowhere: make the folder that it leads to, or choose another.\n`,
@@ -129,19 +130,17 @@ describe("a failure in words", () => {
 
 describe("a folder that grows", () => {
   it("is given up in silence where it could never be made", () => {
-    const desk = deskFolder();
-    writeFileSync(join(desk, "letter.txt"), "Dear all");
-    expect(() => freshFolder(join(desk, "letter.txt/book")).discard()).not.toThrow();
+    const folder = scratchFolder();
+    writeFileSync(join(folder, "letter.txt"), "Dear all");
+    expect(() => freshFolder(join(folder, "letter.txt/book")).discard()).not.toThrow();
   });
 });
 
 describe("a file that somebody puts into the last book while the next one is built", () => {
   it("stays, and the build says so", async () => {
-    const content = writeContent(TINY);
-    const output = join(deskFolder(), "book");
+    const content = writeContent({ ...TINY, "book.yaml": "title: Tiny again\n" });
+    const output = tinyBook();
     const words = [`--content=${content}`, `--output=${output}`];
-    expect(runCommand(["build", ...words]).code).toBe(0);
-    writeFileSync(join(content, "book.yaml"), "title: Tiny again\n");
     const child = spawn(process.execPath, [
       `${PROJECT}src/build/cli/launch.mjs`,
       "build",

@@ -14,7 +14,8 @@ import { loadEngine } from "../../src/build/bundle/bundle-engine.mjs";
 import type { Engine } from "../../src/build/bundle/loaded-engine.ts";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { PROJECT } from "../setup/run-command.ts";
-import { deskFolder, TINY, writeContent } from "./write-content.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { scratchFolder, writeContent } from "./write-content.ts";
 
 async function contentOf(files: Readonly<Record<string, string>>): Promise<Content> {
   const reading = await loadContent(writeContent(files));
@@ -36,7 +37,7 @@ const MANY = {
 
 /** A call whose caches are empty. */
 async function callWith(content: Content, engine?: Engine) {
-  const caches = openCaches(deskFolder(), "build");
+  const caches = openCaches(scratchFolder(), "build");
   return { content, caches, engine: engine ?? (await loadEngine()), project: PROJECT };
 }
 
@@ -47,13 +48,13 @@ const engineOf = (code: string): Engine => ({
 });
 
 function bookFolder(): string {
-  const output = join(deskFolder(), "book");
+  const output = join(scratchFolder(), "book");
   mkdirSync(output);
   return output;
 }
 
 const unmade = () => {
-  throw new Error("this piece was not made");
+  throw new Error("this artifact was not made");
 };
 
 describe("what is made with two workers", () => {
@@ -89,8 +90,8 @@ describe("what is made with two workers", () => {
   });
 });
 
-describe("with few pieces", () => {
-  it("no helper is called, and nothing is made before it is asked for", async () => {
+describe("with few artifacts", () => {
+  it("no worker is called, and nothing is made before it is asked for", async () => {
     const call = await callWith(await contentOf(TINY), engineOf("throw new Error('called');"));
     const workers = startWorkers({ ...call, most: 2 });
     await workers.makeArtifacts();
@@ -99,8 +100,8 @@ describe("with few pieces", () => {
   });
 });
 
-describe("a helper that fails", () => {
-  it("fails all pieces", async () => {
+describe("a worker that fails", () => {
+  it("fails all artifacts", async () => {
     const call = await callWith(await contentOf(MANY), engineOf("throw new Error('no ink');"));
     await expect(startWorkers({ ...call, most: 1 }).makeArtifacts()).rejects.toThrow("no ink");
   });
@@ -120,7 +121,7 @@ describe("a helper that fails", () => {
   });
 });
 
-describe("a shared lot", () => {
+describe("a shared queue", () => {
   it("gives each thing once, whoever takes it", () => {
     const queue = openWorkQueue(["a", "b", "c", "d"]);
     const [one, other] = [takeFrom(queue)[Symbol.iterator](), takeFrom(queue)[Symbol.iterator]()];

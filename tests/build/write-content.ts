@@ -1,35 +1,27 @@
-/** Small content folders for tests, written to disk. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+/** Small content folders and books for one test, on disk as long as it runs. */
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
-import { onTestFinished } from "vitest";
-
-/** Two notebooks, one of which is too small for one of the two patterns. */
-export const TINY: Readonly<Record<string, string>> = {
-  "book.yaml": "title: Tiny\nnotebooks: [plain, small]\n",
-  "notebooks/plain.md":
-    "---\ntitle: Plain\npaper: A5\npitch: 5\ndots: [26, 38]\n---\nA plain one.\n",
-  "notebooks/small.md":
-    "---\ntitle: Small\npaper: A7\npitch: 5\ndots: [12, 18]\nbinding: top\n---\nA small one.\n",
-  "patterns/halves.md":
-    "---\ntitle: Halves\npurpose: page\npage: {columns: {count: 2, gap: 1}}\n---\nTwo.\n",
-  "patterns/wide.md":
-    "---\ntitle: Wide\npurpose: tracker\npage: {columns: {count: 20}}\n---\nTwenty.\n",
-};
+import { join } from "node:path";
+import { inject, onTestFinished } from "vitest";
+import { writeFiles } from "../setup/tiny-content.ts";
 
 /** A new folder that is removed when the test is over. */
-export function deskFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), "spanbook-desk-"));
+export function scratchFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), "spanbook-scratch-"));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
 
 /** A folder with these files. */
 export function writeContent(files: Readonly<Record<string, string>>): string {
-  const folder = join(deskFolder(), "content");
-  for (const [path, text] of Object.entries(files)) {
-    mkdirSync(dirname(join(folder, path)), { recursive: true });
-    writeFileSync(join(folder, path), text);
-  }
+  const folder = join(scratchFolder(), "content");
+  writeFiles(folder, files);
   return folder;
+}
+
+/** The small book as a build left it, alone in a new folder: whatever happens to it happens to a copy. */
+export function tinyBook(): string {
+  const output = join(scratchFolder(), "book");
+  cpSync(inject("tiny"), output, { recursive: true });
+  return output;
 }

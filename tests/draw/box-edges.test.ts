@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { boxEdges, type EdgeLine } from "../../src/draw/page/box-edges.ts";
+import { boxEdges, type WeightedEdge } from "../../src/draw/page/box-edges.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
 import { pageOf, type ShortBox } from "./plan-of.ts";
 import { samplePlans } from "./sample-plans.ts";
 
 /** `across 3: 0-4` is a line along row 3 from column 0 to column 4. */
-function written(edges: readonly EdgeLine[]): string[] {
+function written(edges: readonly WeightedEdge[]): string[] {
   return edges.map(
     ({ axis, at, from, to, weight }) =>
       `${axis} ${at}: ${from}-${to}${weight === "fine" ? " fine" : ""}`,
@@ -95,7 +95,7 @@ describe("the lines around boxes", () => {
 });
 
 /** One name for each step of a line. */
-function unitsOfLine({ axis, at, from, to }: EdgeLine): string[] {
+function unitsOfLine({ axis, at, from, to }: WeightedEdge): string[] {
   return Array.from({ length: to - from }, (_, step) => `${axis} ${at} ${from + step}`);
 }
 

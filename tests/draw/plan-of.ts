@@ -1,8 +1,11 @@
 /** Short ways to write a worked-out page and a notebook down in a test. */
+
 import type { Count, GridAxis, Middle } from "../../src/measure/grid-axis.ts";
 import { fromMm } from "../../src/measure/length.ts";
+import type { PageSide } from "../../src/measure/paper-side.ts";
 import type { Binding, Notebook, Ruling } from "../../src/notebook/notebook.ts";
-import type { FittingPlan, PlanBox, PlanPage, Side } from "../../src/plan/plan.ts";
+import type { FittingPlan, PlanBox, PlanPage } from "../../src/plan/plan.ts";
+import { BLANK_RECIPE } from "../oracle/blank-recipe.ts";
 
 /** x, y, w and h in steps, and what else is not plain. */
 export type ShortBox = readonly [
@@ -21,7 +24,7 @@ export function pageOf(
   across: number,
   down: number,
   boxes: readonly ShortBox[],
-  side: Side = "single",
+  side: PageSide = "single",
 ): PlanPage {
   return { side, steps: { across, down }, splits: [], boxes: boxes.map(boxOf) };
 }
@@ -32,6 +35,7 @@ export function planOf(...pages: readonly PlanPage[]): FittingPlan {
     notebook: "plain",
     fits: true,
     used: 0,
+    recipe: BLANK_RECIPE,
     pages,
     same: new Map(),
     notes: [],

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { sayPositions, sayTracks } from "../../src/draw/card/card-numbers.ts";
 import { cardScene } from "../../src/draw/card/card-scene.ts";
-import { CLOSING_STEPS, openingSteps, runStep } from "../../src/draw/card/card-words.ts";
+import { CLOSING_STEPS, openingSteps, runStep } from "../../src/draw/card/card-steps.ts";
 import { textInterval } from "../../src/draw/strip/strip-clip.ts";
+import { CUTTING_CAUTION } from "../../src/issue/words/cutting-caution.ts";
+import { sayPositions, sayTracks } from "../../src/issue/words/say-positions.ts";
 import type { Count } from "../../src/measure/grid-axis.ts";
 import { copyingCard } from "../../src/strip/copying-card.ts";
-import { CUTTING_CAUTION } from "../../src/strip/cutting-caution.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { planOf, stripOf } from "../strip/hand-plans.ts";
 import { ACROSS, EVERYDAY } from "./strip-everyday.ts";
@@ -80,7 +80,7 @@ describe("the card's sentences", () => {
 
   it("give the caution before the cut, and the cut last of all", () => {
     const [caution, cut] = CLOSING_STEPS.slice(-2).map(({ text }) => text);
-    expect(caution).toBe(`A blade is sharp. ${CUTTING_CAUTION.join(" ")}`);
+    expect(caution).toBe(`${CUTTING_CAUTION.head} ${CUTTING_CAUTION.words}`);
     expect(cut).toBe("Now cut each band off along the line that you ruled.");
   });
 
@@ -123,6 +123,6 @@ describe("the card", () => {
     const said = textsOf(scene, "note")
       .map(({ text }) => text)
       .join(" ");
-    expect(said).toContain(CUTTING_CAUTION.join(" "));
+    expect(said).toContain(CUTTING_CAUTION.words);
   });
 });

@@ -46,7 +46,8 @@ export const FLOORS: Readonly<Record<string, readonly (readonly string[])[]>> = 
 const PACKAGES: readonly { readonly name: RegExp; readonly folders: readonly string[] }[] = [
   { name: /^@11ty\//, folders: ["src/build/pages"] },
   { name: /^esbuild$/, folders: ["src/build/bundle", "src/build/artifacts"] },
-  { name: /^node:|^svgdom$|^markdown-it$|^@resvg\//, folders: ["src/build"] },
+  { name: /^node:|^markdown-it$|^@resvg\//, folders: ["src/build"] },
+  { name: /^svgdom$/, folders: ["src/build/artifacts/make"] },
   { name: /^@svgdotjs\//, folders: ["src/draw/svg", "src/build/artifacts", "site/script"] },
   {
     name: /^(yaml|zod)/,
@@ -70,10 +71,9 @@ const NAMES: readonly {
     what: "localStorage",
   },
   {
-    name: /\bhistory\.(push|replace)State|"hashchange"/,
+    name: /\b(push|replace)State\b|"(hashchange|popstate)"|\blocation\.hash\s*=[^=]/,
     within: "site/script/",
-    owner:
-      /^site\/script\/(app\/bind-address|draw-along\/step-address|fit\/bind-fit-address|gallery\/gallery-store|recipe\/bind-recipe-address)\.ts$/,
+    owner: /^site\/script\/app\/bind-address\.ts$/,
     what: "the address",
   },
   {

@@ -4,7 +4,12 @@ import { importIssues, importsOf } from "./import-rules.ts";
 import { sourceFiles } from "./source-files.ts";
 
 describe("the house", () => {
-  const files = sourceFiles(["src", "site"], [".ts", ".mts", ".mjs"]);
+  // The scripts that make a committed table run by hand, beside it: they are no part of the program.
+  const files = new Map(
+    [...sourceFiles(["src", "site"], [".ts", ".mts", ".mjs"])].filter(
+      ([path]) => !/^src\/calendar\/names\/.*\.mjs$/.test(path),
+    ),
+  );
 
   it("is looked at whole", () => {
     const imports = [...files.values()].flatMap((text) => importsOf(text));
@@ -102,6 +107,11 @@ describe("a planted wrong import is found", () => {
     [
       "the address, changed elsewhere",
       { "site/script/ui/a.ts": 'history.pushState(null, "", "#a");' },
+      "site/script/ui/a.ts: may not use the address",
+    ],
+    [
+      "a change of the address, heard elsewhere",
+      { "site/script/ui/a.ts": 'window.addEventListener("hashchange", read);' },
       "site/script/ui/a.ts: may not use the address",
     ],
     [

@@ -23,7 +23,7 @@ page:
   columns: {count: 4, gap: 1, colum: 3}
                               ^^^^^
   \`colum\` is not a key of a split.
-  Did you mean \`count\`? A split has count, tracks, each, labels, gap, leftover.
+  Did you mean \`count\`? A split has count, tracks, each, labels, gap, leftover, from, to, least.
 
 1 problem in 1 file.`,
     );
@@ -74,7 +74,7 @@ page:
     expect(lines).toEqual(["patterns/a.md:4:14", "  page: {rows: none}", "               ^^^^"]);
   });
 
-  it("stops telling after 50 problems of one file, and says so", () => {
+  it("stops after 50 problems of one file, and says so", () => {
     const tracks = Array.from({ length: 60 }, () => "- {step: 1}").join("\n      ");
     const text = `---\ntitle: A\npurpose: day\npage:\n  rows:\n    tracks:\n      ${tracks}\n---\n`;
     const report = reportOn("patterns/a.md", text);

@@ -1,13 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Misfit } from "../../src/issue/facts/misfit.ts";
 import { sayMisfit, sayReason } from "../../src/issue/words/say-misfit.ts";
+import type { PageSide } from "../../src/measure/paper-side.ts";
 
-function short(
-  path: string,
-  needs: number,
-  has: number,
-  side: "single" | "left" | "right" = "single",
-): Misfit {
+function short(path: string, needs: number, has: number, side: PageSide = "single"): Misfit {
   const axis = path.endsWith("columns") ? "across" : "down";
   return { kind: "split-too-short", side, path, axis, needs, has };
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import type { PlanNote } from "../../src/issue/facts/plan-note.ts";
+import type { UnequalOnPaper } from "../../src/issue/facts/plan-note.ts";
 import { sayPlanNote } from "../../src/issue/words/say-plan-note.ts";
 
-const note: PlanNote = {
+const note: UnequalOnPaper = {
   kind: "unequal-on-paper",
   side: "single",
   path: "columns",
@@ -18,7 +18,7 @@ const END =
   "because the step at the paper’s edge is not one pitch. Counted from dot to dot, all would be alike.";
 
 describe("what the paper says of a plan", () => {
-  it.each<[string, Partial<PlanNote>, string]>([
+  it.each<[string, Partial<UnequalOnPaper>, string]>([
     [
       "one column",
       {},

@@ -5,6 +5,7 @@ import {
   type Count,
   dotAt,
   type GridAxis,
+  isPaperEdge,
   middlesOf,
   paperMiddle,
   positionLength,
@@ -48,6 +49,22 @@ describe("26 dots", () => {
     expect(dots.filter((dot) => dot >= 1 && dot <= 26)).toEqual(
       Array.from({ length: 26 }, (_, i) => i + 1),
     );
+  });
+});
+
+describe("the paper's edge", () => {
+  it.each<[Count, Partial<GridAxis>, readonly number[]]>([
+    ["edge-to-dot", {}, [0]],
+    ["dot-to-dot", {}, []],
+    ["dot-to-edge", {}, [26]],
+    ["edge-to-edge", {}, [0, 27]],
+    // 26 dots are 125 mm long: the outermost ones lie on the paper's edge themselves.
+    ["dot-to-dot", { firstDot: fromMm(0), paper: fromMm(125) }, [0, 25]],
+    ["dot-to-edge", { firstDot: fromMm(0) }, [0, 26]],
+  ])("is met, counted %s with %o, at %j", (count, given, expected) => {
+    const grid = axis(count, given);
+    const positions = Array.from({ length: usableSteps(grid) + 1 }, (_, k) => k);
+    expect(positions.filter((position) => isPaperEdge(grid, position))).toEqual(expected);
   });
 });
 

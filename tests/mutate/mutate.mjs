@@ -11,7 +11,7 @@ import { EQUIVALENT } from "./equivalent.mjs";
 import { mutantsOf, mutated } from "./mutations.mjs";
 
 const PROJECT = new URL("../../", import.meta.url).pathname;
-const DESK = join(PROJECT, ".cache/mutate");
+const SCRATCH = join(PROJECT, ".cache/mutate");
 /** A test that takes so many times as long as it does with the engine as it stands, and then some, runs for ever. */
 const LONGEST = 5;
 const GRACE_MS = 3_000;
@@ -29,7 +29,7 @@ const SLOW = /brute-force|planned-by-the-text|near-fits/;
 const target = process.argv[2] ?? "src/divide";
 const folder = Object.keys(TESTS).find((name) => target.startsWith(name));
 if (!folder) throw new Error(`there are no tests named for ${target}`);
-mkdirSync(DESK, { recursive: true });
+mkdirSync(SCRATCH, { recursive: true });
 
 const mutants = filesIn(target).flatMap((file) =>
   counted(mutantsOf(readFileSync(join(PROJECT, file), "utf8"))).map((mutant) => ({
@@ -42,8 +42,8 @@ console.log(`${mutants.length} mutants of ${target}, ${mutants.length - left.len
 const waiting = [...left];
 const survivors = [];
 const endless = [];
-await Promise.all(Array.from({ length: availableParallelism() }, (_, desk) => work(desk)));
-rmSync(DESK, { recursive: true });
+await Promise.all(Array.from({ length: availableParallelism() }, (_, worker) => work(worker)));
+rmSync(SCRATCH, { recursive: true });
 tell("runs for ever", endless);
 tell("survived", survivors);
 const killed = left.length - survivors.length;
@@ -51,8 +51,8 @@ console.log(`${killed} of ${left.length} killed: ${((100 * killed) / left.length
 process.exitCode = survivors.length > 0 ? 1 : 0;
 
 /** Takes mutants from the list until none is waiting. */
-async function work(desk) {
-  const bundle = join(DESK, `${desk}.mjs`);
+async function work(worker) {
+  const bundle = join(SCRATCH, `${worker}.mjs`);
   const usual = new Map();
   await bundleTests(bundle, undefined);
   const took = (title, ms) => usual.set(title, Math.max(ms, usual.get(title) ?? 0));

@@ -3,8 +3,9 @@
  * It shares no code with the engine but the shape of its answers; splits are solved by the plain table.
  */
 import type { Axis } from "../../src/measure/axis.ts";
+import type { PageSide } from "../../src/measure/paper-side.ts";
 import type { Binding } from "../../src/notebook/notebook.ts";
-import type { PlanBox, PlanPage, PlanSplit, Side } from "../../src/plan/plan.ts";
+import type { PlanBox, PlanPage, PlanSplit } from "../../src/plan/plan.ts";
 import type { Area, Attempt, Split, TrackSizing } from "../../src/recipe/recipe.ts";
 import { fewestSteps } from "./brute-force.ts";
 import { compare, fraction } from "./fraction.ts";
@@ -18,13 +19,13 @@ type Sizes = ReadonlyMap<string, number>;
 /** What does not fit: a split and the steps it needs and has, or an area without a step. */
 export interface TooSmall {
   readonly path: string;
-  readonly side: Side;
+  readonly side: PageSide;
   readonly needs?: number;
   readonly has?: number;
 }
 
 interface Sheet {
-  readonly side: Side;
+  readonly side: PageSide;
   readonly binding: Binding;
   readonly sizes: Sizes;
   readonly splits: PlanSplit[];
@@ -61,7 +62,7 @@ export function laidOut(
   return { pages, isAbove };
 }
 
-export function sheetsOf(attempt: Attempt): readonly (readonly [Side, Area])[] {
+export function sheetsOf(attempt: Attempt): readonly (readonly [PageSide, Area])[] {
   if (attempt.kind === "page") return [["single", attempt.page]];
   return [
     ["left", attempt.left],

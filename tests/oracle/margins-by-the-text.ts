@@ -1,6 +1,6 @@
 /** Which side of a page a margin lies on, as the format's text says. */
+import type { PageSide } from "../../src/measure/paper-side.ts";
 import type { Binding } from "../../src/notebook/notebook.ts";
-import type { Side } from "../../src/plan/plan.ts";
 import type { Margin } from "../../src/recipe/recipe.ts";
 
 interface Sides {
@@ -18,7 +18,7 @@ interface Sides {
 export function marginsByTheText(
   { top = 0, bottom = 0, left = 0, right = 0, inner = 0, outer = 0 }: Margin["steps"],
   binding: Binding,
-  side: Side,
+  side: PageSide,
 ): Sides {
   if (binding === "top") return { top: top + inner, bottom: bottom + outer, left, right };
   const isInnerLeft = side === "right" || (side === "single" && binding !== "right");

@@ -49,7 +49,7 @@ describe("a picture", () => {
     ["sheet-lists-and-notes-letter", 72, () => sheetOf("lists-and-notes", "letter", "letter"), 1],
     ["sheet-book-page-a5", 72, smallBook, 2],
   ] as const)("%s is as it was kept", async (name, dpi, make, page) => {
-    expect(differenceFrom(name, readPicture(await make(), dpi, page))).toBeUndefined();
+    expect(differenceFrom(name, readPicture(await make(), dpi, { page }))).toBeUndefined();
   });
 });
 

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { AXES, otherAxis } from "../../src/measure/axis.ts";
-import { spanAlong } from "../../src/measure/box.ts";
+import { stepIntervalAlong } from "../../src/measure/box.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { drawOrder, type Stroke } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
@@ -96,8 +96,8 @@ it("draws every edge of every box exactly once, and nothing else", () => {
         const unit = (axis: string, at: number, step: number) => `${axis} ${at} ${step}`;
         const edges = page.boxes.flatMap((box) =>
           AXES.flatMap((axis) => {
-            const along = spanAlong(box, axis);
-            const aside = spanAlong(box, otherAxis(axis));
+            const along = stepIntervalAlong(box, axis);
+            const aside = stepIntervalAlong(box, otherAxis(axis));
             const ats = [aside.from, aside.from + aside.length].filter((at) => at > 0);
             return ats.flatMap((at) =>
               Array.from({ length: along.length }, (_, i) => unit(axis, at, along.from + i)),

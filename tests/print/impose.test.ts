@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Scene } from "../../src/draw/scene.ts";
+import { paperSize } from "../../src/notebook/paper.ts";
 import { NO_STRETCH } from "../../src/print/printer-correction.ts";
 import { impose } from "../../src/print/sheets/impose.ts";
-import { SAFE_MARGIN, SHEET_PAPERS, safeArea } from "../../src/print/sheets/printer-paper.ts";
+import { SAFE_MARGIN, safeArea } from "../../src/print/sheets/printer-paper.ts";
 import { partMarks, type Sheet, type SheetPiece } from "../../src/print/sheets/sheet.ts";
 import { sheetScene } from "../../src/print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../src/print/sheets/strip-sheets.ts";
@@ -111,7 +112,7 @@ describe("sheets of the book's strips", () => {
         const { sheets, leftOut } = stripSheets({ title: strip.title, strips: [strip], paper });
         expect(leftOut.filter(({ isExtra }) => !isExtra)).toEqual([]);
         for (const sheet of sheets) {
-          const upright = SHEET_PAPERS[paper];
+          const upright = paperSize(paper);
           const size = { width: sheet.width, height: sheet.height };
           expect([upright.width, upright.height]).toContain(sheet.width);
           const area = safeArea(size, SAFE_MARGIN, NO_STRETCH);

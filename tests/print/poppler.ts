@@ -148,8 +148,31 @@ export function readSizes(pdf: Uint8Array): readonly (readonly [number, number])
   );
 }
 
-/** A page as a PNG in grey, at so many dots per inch. */
-export function readPicture(pdf: Uint8Array, dpi: number, page = 1): Buffer {
+/** What part of a file is pictured: a page from 1, and of it some rows in millimetres from its top. */
+interface PicturePart {
+  readonly page?: number;
+  readonly rows?: { readonly from: number; readonly to: number };
+}
+
+/** A page, or some rows of it, as a PNG in grey, at so many dots per inch. */
+export function readPicture(
+  pdf: Uint8Array,
+  dpi: number,
+  { page = 1, rows }: PicturePart = {},
+): Buffer {
   const range = ["-f", String(page), "-l", String(page), "-singlefile"];
-  return run("pdftoppm", ["-png", "-gray", "-r", String(dpi), ...range, "-"], pdf);
+  const pixels = (mm: number) => Math.floor((mm * dpi) / 25.4);
+  const crop = rows
+    ? [
+        "-x",
+        "0",
+        "-W",
+        String(pixels(2_000)),
+        "-y",
+        String(pixels(rows.from)),
+        "-H",
+        String(pixels(rows.to) - pixels(rows.from) + 1),
+      ]
+    : [];
+  return run("pdftoppm", ["-png", "-gray", "-r", String(dpi), ...crop, ...range, "-"], pdf);
 }

@@ -1,7 +1,7 @@
 /** Fields as people fill them in, rightly and wrongly, for checks that must hold whatever is typed. */
 import fc from "fast-check";
-import { COUNTS } from "../../src/measure/grid-axis.ts";
-import { BINDINGS, MIDDLES, RULINGS } from "../../src/notebook/notebook-keys.ts";
+import { COUNTS, MIDDLES } from "../../src/measure/grid-axis.ts";
+import { BINDINGS, RULINGS } from "../../src/notebook/notebook-keys.ts";
 import { PAPER_NAMES } from "../../src/notebook/paper.ts";
 import { fieldsOf, type NotebookFields } from "../../src/view/fields/notebook-fields.ts";
 import { likelyNotebook } from "./any-notebook.ts";

@@ -1,9 +1,9 @@
 /** Notebooks of every kind, for checks that must hold whatever the notebook. */
 import fc from "fast-check";
-import { COUNTS, type GridAxis } from "../../src/measure/grid-axis.ts";
+import { COUNTS, type GridAxis, MIDDLES } from "../../src/measure/grid-axis.ts";
 import { fromMm, length } from "../../src/measure/length.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import { BINDINGS, BOUNDS, MIDDLES, RULINGS } from "../../src/notebook/notebook-keys.ts";
+import { BINDINGS, BOUNDS, RULINGS } from "../../src/notebook/notebook-keys.ts";
 import { PAPER_NAMES, PAPERS, type PaperName } from "../../src/notebook/paper.ts";
 import { foulCharacter } from "../../src/source/schema/forbidden-character.ts";
 

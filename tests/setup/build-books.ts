@@ -1,22 +1,31 @@
-/** Builds the demo book once for all tests that look at one. */
+/** Builds the demo book and a small one, once for all tests that look at them. */
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
 import { runCommand } from "./run-command.ts";
+import { TINY, writeFiles } from "./tiny-content.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
     /** The folder of the demo book as it was built. */
     book: string;
+    /** The folder of the small book; who changes something takes a copy. */
+    tiny: string;
   }
 }
 
 export default function buildBooks(project: TestProject): () => void {
-  const desk = mkdtempSync(join(tmpdir(), "spanbook-book-"));
-  const book = join(desk, "book");
-  const { code, stderr } = runCommand(["build", `--output=${book}`]);
-  if (code !== 0) throw new Error(`The demo book cannot be built:\n${stderr}`);
-  project.provide("book", book);
-  return () => rmSync(desk, { recursive: true, force: true });
+  const folder = mkdtempSync(join(tmpdir(), "spanbook-book-"));
+  const build = (name: "book" | "tiny", words: readonly string[] = []) => {
+    const output = join(folder, name);
+    const { code, stderr } = runCommand(["build", ...words, `--output=${output}`]);
+    if (code !== 0) throw new Error(`The ${name} cannot be built:\n${stderr}`);
+    project.provide(name, output);
+  };
+  const content = join(folder, "content");
+  writeFiles(content, TINY);
+  build("book");
+  build("tiny", [`--content=${content}`]);
+  return () => rmSync(folder, { recursive: true, force: true });
 }

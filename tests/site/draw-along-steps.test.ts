@@ -90,22 +90,30 @@ describe("a spread", () => {
       steps.map((_, index) => index),
     );
     expect(readStepAddress("#drawn", steps)).toBe(steps.length);
-    for (const hash of ["", "#stroke=0", "#stroke=8", "#stroke=01", "#stroke", "#marks", "#kin"])
+    for (const hash of [
+      "",
+      "#stroke=0",
+      "#stroke=8",
+      "#stroke=01",
+      "#stroke",
+      "#marks",
+      "#related",
+    ])
       expect(readStepAddress(hash, steps), hash).toBeUndefined();
   });
 });
 
-describe("a course", () => {
+describe("the stepper", () => {
   it("stays between the first step and the end, where all is drawn", () => {
     const stepper = openStepper(stepsOf(single), "right");
     const places: (number | undefined)[] = [];
-    stepper.watch(({ place }) => places.push(place));
+    stepper.subscribe(({ place }) => places.push(place));
     stepper.move(1);
     stepper.move(-1);
     stepper.move(1);
     stepper.go(99);
     stepper.move(1);
-    stepper.turn("left");
+    stepper.setHand("left");
     stepper.stop();
     expect(places).toEqual([undefined, 0, 0, 1, 5, 5, 5, undefined]);
     expect(stepper.state().steps).toHaveLength(5);

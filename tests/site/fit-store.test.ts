@@ -1,4 +1,4 @@
-/** The bench while something in its forms will not do: what is shown stays, and everybody knows that it is old. */
+/** The fit page's store while something in its forms will not do: what is shown stays, and everybody knows that it is old. */
 import { describe, expect, it } from "vitest";
 import { type FormName, openFitStore } from "../../site/script/fit/fit-store.ts";
 import type { FieldIssue } from "../../src/issue/facts/field-issue.ts";
@@ -19,22 +19,22 @@ function storeWith(form: FormName) {
     strip: NO_STRIP,
   });
   const told: (readonly number[])[] = [];
-  store.tell(({ faults }) =>
-    told.push([faults.notebook.length, faults.strip.length, faults.printer.length]),
+  store.subscribe(({ errors }) =>
+    told.push([errors.notebook.length, errors.strip.length, errors.printer.length]),
   );
   const before = store.state();
-  store.blame(form, [FAULT]);
+  store.setErrors(form, [FAULT]);
   return { store, told, before };
 }
 
 describe("a form with a fault", () => {
   it("changes nothing of what is shown, and everybody is told", () => {
     const { store, told, before } = storeWith("notebook");
-    const { faults, ...shown } = store.state();
-    const { faults: none, ...was } = before;
+    const { errors, ...shown } = store.state();
+    const { errors: none, ...was } = before;
     expect(shown).toEqual(was);
     expect(none).toEqual({ notebook: [], strip: [], printer: [] });
-    expect(faults.notebook).toEqual([FAULT]);
+    expect(errors.notebook).toEqual([FAULT]);
     expect(told).toEqual([
       [0, 0, 0],
       [1, 0, 0],
@@ -51,14 +51,14 @@ describe("a form with a fault", () => {
   ])("of the %s is over with another %s: %i left", (form, part, left) => {
     const { store } = storeWith(form);
     const { fit } = store.state();
-    store.change({ [part]: fit[part] });
-    expect(store.state().faults[form]).toHaveLength(left);
+    store.update({ [part]: fit[part] });
+    expect(store.state().errors[form]).toHaveLength(left);
   });
 
   it("is over when it is told to be, and nothing is told twice", () => {
     const { store, told } = storeWith("printer");
-    store.blame("printer", []);
-    store.blame("printer", []);
+    store.setErrors("printer", []);
+    store.setErrors("printer", []);
     expect(told).toEqual([
       [0, 0, 0],
       [0, 0, 1],

@@ -7,14 +7,10 @@ import { sayFieldIssue } from "../../src/issue/words/say-field-issue.ts";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readPitch, sayPitch } from "../../src/view/fields/pitch-check.ts";
 import { printerLine, readBars } from "../../src/view/fields/printed-bars.ts";
+import { BOOK_SCRIPT, openWebSpace } from "../setup/web-space.ts";
 
 function memoryDevice(): Device {
-  const memory = new Map<string, string>();
-  return {
-    recall: (key) => memory.get(key),
-    keep: (key, text) => memory.set(key, text),
-    forget: (key) => memory.delete(key),
-  };
+  return openDevice(openWebSpace().openTab(), BOOK_SCRIPT);
 }
 
 describe("the screen", () => {
@@ -35,7 +31,7 @@ describe("the screen", () => {
 
   it.each(["", "x 1", "4", "-4 1", "4 0", "1e9 1", "NaN 1"])("is not measured by %j", (kept) => {
     const device = memoryDevice();
-    device.keep("spanbook.screen", kept);
+    device.set("screen", kept);
     expect(keptScale(device, 1)).toBeUndefined();
   });
 });
@@ -81,7 +77,7 @@ describe("the printer", () => {
     keepPrinter(device, { x: 1.0309, y: 0.995 });
     expect(keptPrinter(device)).toEqual({ x: 1.0309, y: 0.995 });
     for (const spoilt of ["", "1", "x y", "5 5", "1 -1"]) {
-      device.keep("spanbook.printer", spoilt);
+      device.set("printer", spoilt);
       expect(keptPrinter(device)).toEqual({ x: 1, y: 1 });
     }
   });
@@ -110,16 +106,5 @@ describe("a notebook's pitch", () => {
   ])("cannot be %s steps over %s mm", (steps, length, fields) => {
     const reading = readPitch({ steps, length });
     expect(reading.ok ? [] : reading.issues.map(({ field }) => field)).toEqual(fields);
-  });
-});
-
-describe("a device that refuses to keep anything", () => {
-  it("is no obstacle", () => {
-    const device = openDevice(() => {
-      throw new Error("refused");
-    });
-    device.keep("a", "b");
-    device.forget("a");
-    expect(device.recall("a")).toBeUndefined();
   });
 });

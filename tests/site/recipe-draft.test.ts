@@ -1,9 +1,9 @@
-/** The recipe desk: what it keeps, and that it reads and plans as the build does. */
+/** The recipe page: what it keeps, and that it reads and plans as the build does. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Device } from "../../site/script/device/device.ts";
+import { openDevice } from "../../site/script/device/device.ts";
 import { textRangeOf } from "../../site/script/lazy/editor/editor-part.ts";
 import { FIRST_RECIPE, initialRecipe } from "../../site/script/recipe/initial-recipe.ts";
 import { planRecipe } from "../../site/script/recipe/plan-recipe.ts";
@@ -22,6 +22,7 @@ import {
 import { anyNotebook } from "../random/any-notebook.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
+import { BOOK_SCRIPT, openWebSpace } from "../setup/web-space.ts";
 
 const { content, catalogue } = await demoCatalogue();
 const textOf = (slug: string) => readFileSync(join(PROJECT, `content/patterns/${slug}.md`), "utf8");
@@ -40,8 +41,8 @@ it.each(content.notebooks)("the first recipe fits $title", (notebook) => {
   expect(recipe.ok && planPattern(recipe.value, notebook).fits).toBe(true);
 });
 
-describe("the desk's address", () => {
-  it("is read as it was written, whatever lies on the desk", () => {
+describe("the recipe page's address", () => {
+  it("is read as it was written, whatever the page holds", () => {
     fc.assert(
       fc.property(anyDraft(), (draft) => {
         const address = writeRecipeAddress(draft);
@@ -99,13 +100,8 @@ describe("packed text", () => {
   });
 });
 
-describe("what lies on the desk first", () => {
-  const memory = new Map<string, string>();
-  const device: Device = {
-    recall: (key) => memory.get(key),
-    keep: (key, text) => memory.set(key, text),
-    forget: (key) => memory.delete(key),
-  };
+describe("what the page holds first", () => {
+  const device = openDevice(openWebSpace().openTab(), BOOK_SCRIPT);
   const texts = { "seed-list": textOf("seed-list") };
   const start = (hash: string) => initialRecipe(hash, { device, catalogue, texts });
 
@@ -116,7 +112,7 @@ describe("what lies on the desk first", () => {
 
   it("is the pattern that the address starts from, and what was kept is not lost", () => {
     const { draft } = start("");
-    memory.set("spanbook.desk", writeRecipeAddress({ ...draft, text: "mine" }));
+    device.set("recipe", writeRecipeAddress({ ...draft, text: "mine" }));
     expect(start("#v=1&from=seed-list")).toMatchObject({
       draft: { text: texts["seed-list"] },
       kept: { text: "mine" },
@@ -129,13 +125,13 @@ describe("what lies on the desk first", () => {
   });
 });
 
-describe("a recipe on the desk", () => {
+describe("a recipe on the page", () => {
   it("comes to the build's plan, for every pattern of the book on the first notebook", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
     for (const recipe of content.recipes) {
       const draft = { notebook, slug: recipe.slug, text: textOf(recipe.slug) };
-      const result = planRecipe(draft, { readRecipe }, content.notebooks);
+      const result = planRecipe(draft, { readRecipe }, content);
       expect(result.ok && planJson(result.plan)).toBe(planJson(planPattern(recipe, notebook)));
     }
   });
@@ -144,7 +140,7 @@ describe("a recipe on the desk", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
     const draft = { notebook, slug: "", text: FIRST_RECIPE };
-    const result = planRecipe(draft, { readRecipe }, content.notebooks);
+    const result = planRecipe(draft, { readRecipe }, content);
     expect(result.ok && result.recipe.slug).toBe("a-page-of-my-own");
   });
 });

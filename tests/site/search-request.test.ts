@@ -85,7 +85,7 @@ describe("in words", () => {
     ["fit", "leaves nothing over"],
     ["pages", "two pages"],
     ["lines", "16 to 30 lines"],
-  ] as const)("the wish %s is %s", (filter, words) => {
+  ] as const)("the filter %s is %s", (filter, words) => {
     expect(sayFilter(FILTERS, filter)).toBe(words);
   });
 

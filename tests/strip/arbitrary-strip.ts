@@ -35,11 +35,20 @@ export function sampleStrips(count: number, seed: number) {
 }
 
 /** The plan of the first attempt; strips do not ask what would fit instead, which takes long to work out. */
-function firstPlan({ slug, attempts }: Recipe, notebook: Notebook): Plan {
+function firstPlan(recipe: Recipe, notebook: Notebook): Plan {
+  const { slug, attempts } = recipe;
   const names = { pattern: slug, notebook: notebook.slug };
   const [attempt] = attempts;
   if (attempt === undefined) throw new Error("a recipe has an attempt");
   const result = layOutAttempt(attempt, notebook, newBudget());
-  if (result.kind !== "pages") return { ...names, fits: false, misfit: result, near: [] };
-  return { ...names, fits: true, used: 0, pages: result.pages, same: result.same, notes: [] };
+  if (result.kind !== "pages") return { ...names, fits: false, misfit: result, recipe, near: [] };
+  return {
+    ...names,
+    fits: true,
+    used: 0,
+    recipe,
+    pages: result.pages,
+    same: result.same,
+    notes: [],
+  };
 }

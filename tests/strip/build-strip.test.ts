@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { LANE_STYLES } from "../../src/draw/style/lane-style.ts";
 import type { MisfitPlan } from "../../src/plan/plan.ts";
 import { buildStrip, COLOUR_COUNT } from "../../src/strip/build-strip.ts";
+import { BLANK_RECIPE } from "../oracle/blank-recipe.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { planOf, stripOf, stripRecipeOf } from "./hand-plans.ts";
 
@@ -23,6 +24,7 @@ const TOO_WIDE: MisfitPlan = {
     needs: 31,
     has: 26,
   },
+  recipe: BLANK_RECIPE,
   near: [],
 };
 

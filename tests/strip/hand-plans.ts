@@ -1,10 +1,13 @@
 /** Plans and strips written down by hand, as far as strips look at them. */
+
 import type { Axis } from "../../src/measure/axis.ts";
+import type { PageSide } from "../../src/measure/paper-side.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import type { FittingPlan, Plan, PlanSplit, Side } from "../../src/plan/plan.ts";
+import type { FittingPlan, Plan, PlanSplit } from "../../src/plan/plan.ts";
 import type { StripRecipe } from "../../src/recipe/strip-recipe.ts";
 import { buildStrip } from "../../src/strip/build-strip.ts";
 import type { Run, Strip } from "../../src/strip/strip.ts";
+import { BLANK_RECIPE } from "../oracle/blank-recipe.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 
 /** What a split is like where a test does not say: one page, no gaps, nothing left over. */
@@ -16,7 +19,7 @@ export interface HandSplit {
   readonly sizes: readonly number[];
   readonly gap?: number;
   readonly before?: number;
-  readonly side?: Side;
+  readonly side?: PageSide;
 }
 
 /** A plan with these splits, on as many pages as they name. */
@@ -27,6 +30,7 @@ export function planOf(pattern: string, ...splits: readonly HandSplit[]): Fittin
     notebook: "plain",
     fits: true,
     used: 0,
+    recipe: BLANK_RECIPE,
     pages: sides.map((side) => ({
       side,
       steps: { across: 26, down: 38 },

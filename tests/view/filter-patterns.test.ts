@@ -1,4 +1,4 @@
-/** Which patterns the gallery shows for which wishes, and in which order. */
+/** Which patterns the gallery shows for which query, and in which order. */
 import { describe, expect, it } from "vitest";
 import {
   filterPatterns,
@@ -70,7 +70,12 @@ describe("the gallery shows", () => {
     ["16 to 30 lines, both ends included", { lines: "some" }, "large", ["list", "diary"]],
     ["16 to 30 lines on another notebook", { lines: "some" }, "small", ["map"]],
     ["31 lines and more", { lines: "many" }, "large", ["map"]],
-    ["all wishes at once", { purposes: ["year"], fit: "even", lines: "some" }, "large", ["diary"]],
+    [
+      "the whole query at once",
+      { purposes: ["year"], fit: "even", lines: "some" },
+      "large",
+      ["diary"],
+    ],
     [
       "titles as a dictionary has them",
       { sort: "title" },
@@ -108,7 +113,7 @@ describe("where nothing is shown, the gallery proposes", () => {
   const proposed = (filters: Partial<GalleryQuery>, found?: readonly number[]) =>
     relaxations({ facts: FACTS, notebook: "large", found }, { ...EVERYTHING, ...filters });
 
-  it("each wish without which there is something, the one with the most first", () => {
+  it("each filter without which there is something, the one with the most first", () => {
     expect(proposed({ purposes: ["year"], pages: "2" })).toEqual(
       [
         { filter: "purposes", count: 1 },
@@ -121,7 +126,7 @@ describe("where nothing is shown, the gallery proposes", () => {
     expect(proposed({ query: "xyz", fit: "even" }, [])).toEqual([{ filter: "query", count: 3 }]);
   });
 
-  it("nothing where no single wish is to blame", () => {
+  it("nothing where no single filter is the cause", () => {
     expect(proposed({ purposes: ["week"], tag: "fruit", pages: "2" })).toEqual([]);
   });
 });

@@ -53,7 +53,7 @@ function answerToRecipe(text: string): Answer {
   const [notebook] = content.notebooks;
   if (!notebook) throw new Error("the demo book has no notebook");
   const draft = { notebook, slug: "", text };
-  const result = planRecipe(draft, { readRecipe }, content.notebooks);
+  const result = planRecipe(draft, { readRecipe }, content);
   if (!result.ok) return { words: result.issues.map((one) => sayIssue(one).sentence) };
   return drawn(result.plan, result.recipe, result.notebook);
 }

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { PURPOSES } from "../../src/recipe/recipe.ts";
 import {
+  galleryStep,
   LONGEST_QUERY,
   readGalleryAddress,
   writeGalleryAddress,
@@ -45,7 +46,7 @@ describe("the gallery's address", () => {
     expect(writeGalleryAddress(state)).toBe(hash);
   });
 
-  it("is the same for the same wishes, in whatever order they came", () => {
+  it("is the same for the same query, in whatever order they came", () => {
     const state: GalleryQuery = { ...EVERYTHING, purposes: ["week", "year"] };
     expect(writeGalleryAddress(state)).toBe("#for=year.week");
   });
@@ -77,6 +78,21 @@ describe("what an address says wrongly counts as not said", () => {
   });
 });
 
+describe("the way back", () => {
+  it.each<[string, string, string]>([
+    ["", "#on=a5&for=week", "push"],
+    ["#on=a5&for=week", "#on=a5&for=week&fit=even", "push"],
+    ["#on=a5&for=week", "#on=a6&for=week", "replace"],
+    ["#on=a5", "#on=a6&for=week", "push"],
+    ["#on=a5", "#on=a5&find=g", "push"],
+    ["#on=a5&find=g", "#on=a5&find=gr", "replace"],
+    ["#on=a5&find=g", "#on=a5", "push"],
+    ["#on=a5&find=g", "#on=a5&for=week&find=gr", "push"],
+  ])("from %j to %j: %s", (before, next, step) => {
+    expect(galleryStep(read(next), read(before))).toBe(step);
+  });
+});
+
 describe("any address", () => {
   it("is read as something that is written and read as the same", () => {
     fc.assert(
@@ -88,7 +104,7 @@ describe("any address", () => {
     );
   });
 
-  it("of any wishes is read as these wishes", () => {
+  it("of any query is read as this query", () => {
     const filters: fc.Arbitrary<GalleryQuery> = fc.record({
       notebook: fc.constantFrom("", ...KNOWN.notebooks),
       purposes: fc.subarray([...PURPOSES]),

@@ -37,10 +37,10 @@ const notebook = (dots: string, more = "count: dot-to-dot"): Notebook =>
 describe("the words for a pattern that fits", () => {
   it("name each split once, with how many came out the same", () => {
     const rows = "page: {rows: {count: 3, each: {label: Bed, columns: 2}}}";
-    const piece = makePatternView(recipe(rows), notebook("[25, 37]"), write);
-    expect(piece).toMatchObject({ fits: true, used: 0, pages: 1, boxes: 6, leftover: 0 });
+    const view = makePatternView(recipe(rows), notebook("[25, 37]"), { write });
+    expect(view).toMatchObject({ fits: true, used: 0, pages: 1, boxes: 6, leftover: 0 });
     expect(
-      piece.rows.map(({ name, alike, sizes, marks }) => ({ name, alike, sizes, marks })),
+      view.rows.map(({ name, alike, sizes, marks }) => ({ name, alike, sizes, marks })),
     ).toEqual([
       { name: "The rows", alike: 0, sizes: [12, 12, 12], marks: [0, 12, 24, 36] },
       { name: "The columns of “Bed”", alike: 2, sizes: [12, 12], marks: [0, 12, 24] },
@@ -49,46 +49,46 @@ describe("the words for a pattern that fits", () => {
 
   it("count what is left over wherever it was put", () => {
     const parts = "page: {columns: {count: 5, leftover: parts}}";
-    const piece = makePatternView(recipe(parts), notebook("[25, 37]"), write);
-    expect(piece.leftover).toBe(4);
-    expect(piece.rows[0]?.marks).toHaveLength(6);
+    const view = makePatternView(recipe(parts), notebook("[25, 37]"), { write });
+    expect(view.leftover).toBe(4);
+    expect(view.rows[0]?.marks).toHaveLength(6);
   });
 
   it("tell which attempt was taken, and why not the first", () => {
     const two = "page: {columns: 31}\notherwise: [{page: {rows: 31}}]";
-    const piece = makePatternView(recipe(two), notebook("[25, 37]"), write);
-    expect(piece.used).toBe(1);
-    expect(piece.alternative).toBe(
+    const view = makePatternView(recipe(two), notebook("[25, 37]"), { write });
+    expect(view.used).toBe(1);
+    expect(view.alternative).toBe(
       "The first layout of this recipe does not fit here. The columns need 31 steps and have 24: 7 too few. This is its other layout.",
     );
   });
 
   it("say nothing of others where the first attempt fits", () => {
     const two = "page: {columns: 3}\notherwise: [{page: {rows: 31}}]";
-    expect(makePatternView(recipe(two), notebook("[25, 37]"), write).alternative).toBe("");
+    expect(makePatternView(recipe(two), notebook("[25, 37]"), { write }).alternative).toBe("");
   });
 
   it("tell what the paper does to twins at its edge", () => {
     const edge = notebook("[26, 38]", "count: edge-to-dot");
-    const piece = makePatternView(recipe("page: {columns: 2}"), edge, write);
-    expect(piece.notes).toHaveLength(1);
-    expect(piece.notes[0]).toContain("71.5 mm");
+    const view = makePatternView(recipe("page: {columns: 2}"), edge, { write });
+    expect(view.notes).toHaveLength(1);
+    expect(view.notes[0]).toContain("71.5 mm");
   });
 });
 
 describe("a pattern that does not fit", () => {
-  const piece = makePatternView(recipe("page: {columns: 31}"), notebook("[25, 37]"), write);
+  const view = makePatternView(recipe("page: {columns: 31}"), notebook("[25, 37]"), { write });
 
   it("says why and what would", () => {
-    expect(piece.fits).toBe(false);
-    expect(piece.reason).toBe("The columns need 31 steps and have 24: 7 too few.");
-    expect(piece.near).toContain("Have 24 columns instead of 31.");
+    expect(view.fits).toBe(false);
+    expect(view.reason).toBe("The columns need 31 steps and have 24: 7 too few.");
+    expect(view.near).toContain("Have 24 columns instead of 31.");
   });
 
   it("is drawn as the bare notebook", () => {
-    expect(piece.pageSvg).toContain("The grid of Plain");
-    expect(piece.pageSvg).not.toContain("d-edge");
-    expect(piece.thumbSvg).toContain('viewBox="0 0 148 210"');
+    expect(view.pageSvg).toContain("The grid of Plain");
+    expect(view.pageSvg).not.toContain("d-edge");
+    expect(view.thumbSvg).toContain('viewBox="0 0 148 210"');
   });
 });
 

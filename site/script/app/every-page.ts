@@ -2,8 +2,9 @@
 import { openDevice } from "../device/device.ts";
 import { keepNotebook } from "../device/my-notebook.ts";
 import { keepOffline } from "../offline/register-worker.ts";
+import { ownAddress } from "../ui/load-script.ts";
 
-keepNotebook(document, openDevice());
+keepNotebook(document, openDevice(window, ownAddress()));
 
 void keepOffline(document, document.currentScript?.dataset.worker);
 

@@ -7,7 +7,8 @@ import { readFields, type UnnamedNotebook } from "../../../src/view/fields/read-
 import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../../src/view/fit-result.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
-import { type Device, KEPT } from "../device/device.ts";
+import type { Device } from "../device/device.ts";
+import { keptText } from "../device/kept-entry.ts";
 
 export interface Start {
   readonly fit: Fit;
@@ -37,15 +38,18 @@ export function startFit(hash: string, device: Device, catalogue: Catalogue): St
   };
 }
 
-/** What is kept is written as an address, and read as carefully. */
-export function keptFit(device: Device, catalogue: Catalogue): Partial<Fit> {
-  const kept = readFitAddress(device.recall(KEPT.fit) ?? "", catalogue.slugs);
-  return kept.ok ? kept.value : {};
+/** What is kept is written as an address, and read as carefully; a part that is spoilt takes no other with it. */
+export function keptFit(device: Device, { slugs }: Catalogue): Partial<Fit> {
+  const kept = (part: keyof Fit) => {
+    const reading = readFitAddress(keptText(device, part) ?? "", slugs);
+    return reading.ok && reading.value[part] ? { [part]: reading.value[part] } : {};
+  };
+  return { ...kept("notebook"), ...kept("pattern"), ...kept("strip") };
 }
 
 /** The notebook of the book that was chosen on its own page. */
 function chosenNotebook(device: Device, { notebooks }: Catalogue): UnnamedNotebook | undefined {
-  const slug = device.recall(KEPT.notebook);
+  const slug = device.get("book-notebook");
   const chosen = notebooks.find((notebook) => notebook.slug === slug);
   return chosen && { ...chosen, title: "", slug: "", body: "" };
 }

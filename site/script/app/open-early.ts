@@ -3,8 +3,9 @@ import { openDevice } from "../device/device.ts";
 // So no picture of another notebook is loaded first. What it misses is opened once more when the page is whole.
 import { keptNotebook } from "../device/my-notebook.ts";
 import { openOnNotebook } from "../device/open-on-notebook.ts";
+import { ownAddress } from "../ui/load-script.ts";
 
-const device = openDevice();
+const device = openDevice(window, ownAddress());
 /** An address such as `#on=a6` asks for a notebook by itself. */
 const asked = new URLSearchParams(location.hash.slice(1)).get("on");
 
@@ -15,7 +16,7 @@ const open = () => {
   if (slug) openOnNotebook(document, slug);
 };
 
-// What is going to be sifted is not shown before it is, or all would jump. Should the sieve not come, all is shown.
+// What is going to be sifted is not shown before it is, or all would jump. Should the filter not come, all is shown.
 if (/[#&](for|tag|fit|pages|lines|sort|find)=/.test(location.hash)) {
   const { classList } = document.documentElement;
   classList.add("sifting");

@@ -1,36 +1,129 @@
-/** What is kept on the device between visits. A browser may refuse to: then it lasts as long as the page. */
+/** What is kept on the device between visits: its names, their form, and where each book of a web space has its own. */
+
+/** What is kept, by name. Of those marked as entries `kept-entry` says how several tabs share them. */
+export type KeptName =
+  /** The slug of the book's notebook that its own page was told to keep. */
+  | "book-notebook"
+  /** Entries: the notebook and the strip of the fit page, as its address has them. */
+  | "notebook"
+  | "strip"
+  /** The pattern that the fit page showed last, as its address has it. */
+  | "pattern"
+  /** An entry: the recipe page's recipe, as its address has it. */
+  | "recipe"
+  /** What the drawing of a page was told not to show, and the hand that draws. */
+  | "drawing"
+  | "hand"
+  | "printer"
+  | "screen";
 
 export interface Device {
-  recall(key: string): string | undefined;
-  keep(key: string, text: string): void;
-  forget(key: string): void;
+  get(name: KeptName): string | undefined;
+  set(name: KeptName, text: string): void;
+  /** Forgets all that is kept for this book. */
+  clear(): void;
+  /** Tells what another tab has kept or forgotten, and what was kept before. */
+  subscribe(name: KeptName, show: (text?: string, before?: string) => void): void;
+  /** Will all that was kept be there at the next visit? A browser may refuse, or have no room: then the page remembers. */
+  persists(): boolean;
 }
 
-/** Names of what is kept. */
-export const KEPT = {
-  /** The slug of the book's notebook that its own page was told to keep. */
-  notebook: "spanbook.notebook",
-  /** What the drawing of a page was told not to show, and the hand that draws. */
-  drawing: "spanbook.drawing",
-  hand: "spanbook.hand",
-  fit: "spanbook.fit",
-  draft: "spanbook.desk",
-  printer: "spanbook.printer",
-  screen: "spanbook.screen",
-} as const;
+/** The form that is written. In form 1 all books of a web space had the same names, without a version. */
+const VERSION = 2;
 
-/** A device that never throws. `storage` is asked for when it is needed: to name it may throw already. */
-export function openDevice(storage = (): Storage => localStorage): Device {
-  const attempt = <T>(act: (store: Storage) => T): T | undefined => {
+/** What each name of form 1 is in form 2: an address that held three things is read for each of them. */
+const NAMES_OF_FORM_1: Readonly<Record<string, readonly KeptName[]>> = {
+  "spanbook.notebook": ["book-notebook"],
+  "spanbook.fit": ["notebook", "pattern", "strip"],
+  "spanbook.desk": ["recipe"],
+  "spanbook.drawing": ["drawing"],
+  "spanbook.hand": ["hand"],
+  "spanbook.printer": ["printer"],
+  "spanbook.screen": ["screen"],
+};
+
+/** What the device needs of a window. */
+export interface StorageWindow {
+  readonly localStorage: Pick<Storage, "getItem" | "setItem" | "removeItem" | "length" | "key">;
+  addEventListener(
+    type: "storage",
+    hear: (event: Pick<StorageEvent, "key" | "newValue" | "oldValue">) => void,
+  ): void;
+}
+
+/** A device that never throws, for the book that a script of its `assets` belongs to. */
+export function openDevice(window: StorageWindow, script: string): Device {
+  // No path has a blank in it, so that no book's names begin like another's.
+  const prefix = `spanbook ${new URL("..", script).pathname} `;
+  const storage = openStorage(() => window.localStorage);
+  const prepare = () => {
+    const version = storage.get(`${prefix}version`);
+    // What a later form means is not known here: it is left alone, and this page keeps for itself.
+    if (Number(version) > VERSION) storage.leave();
+    if (version === undefined) takeOverForm1(storage, prefix);
+    if (Number(version) !== VERSION) storage.set(`${prefix}version`, `${VERSION}`);
+  };
+  prepare();
+  return {
+    get: (name) => storage.get(prefix + name),
+    set: (name, text) => storage.set(prefix + name, text),
+    clear: () => {
+      storage.clear((key) => key.startsWith(prefix) || key in NAMES_OF_FORM_1);
+      prepare();
+    },
+    subscribe: (name, show) =>
+      window.addEventListener("storage", ({ key, newValue, oldValue }) => {
+        if (key === prefix + name) show(newValue ?? undefined, oldValue ?? undefined);
+      }),
+    persists: storage.persists,
+  };
+}
+
+/** Every book of the web space takes a copy once, since nobody knows whose it was. */
+function takeOverForm1(storage: SafeStorage, prefix: string): void {
+  for (const [old, names] of Object.entries(NAMES_OF_FORM_1)) {
+    const text = storage.get(old);
+    for (const name of names) {
+      if (text !== undefined && storage.get(prefix + name) === undefined)
+        storage.set(prefix + name, text);
+    }
+  }
+}
+
+type SafeStorage = ReturnType<typeof openStorage>;
+
+/** A storage that remembers for itself what the browser will not keep. To name the browser's may throw already. */
+function openStorage(browsers: () => StorageWindow["localStorage"]) {
+  const memory = new Map<string, string>();
+  let isLeft = false;
+  const attempt = <T>(act: (storage: StorageWindow["localStorage"]) => T): T | undefined => {
     try {
-      return act(storage());
+      return isLeft ? undefined : act(browsers());
     } catch {
       return undefined;
     }
   };
   return {
-    recall: (key) => attempt((store) => store.getItem(key)) ?? undefined,
-    keep: (key, text) => attempt((store) => store.setItem(key, text)),
-    forget: (key) => attempt((store) => store.removeItem(key)),
+    get: (key: string) =>
+      memory.get(key) ?? attempt((storage) => storage.getItem(key)) ?? undefined,
+    set: (key: string, text: string) => {
+      const isKept = attempt((storage) => {
+        storage.setItem(key, text);
+        return true;
+      });
+      if (isKept) memory.delete(key);
+      else memory.set(key, text);
+    },
+    clear: (isMeant: (key: string) => boolean) => {
+      memory.clear();
+      attempt((storage) => {
+        const keys = Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? "");
+        for (const key of keys.filter(isMeant)) storage.removeItem(key);
+      });
+    },
+    leave: () => {
+      isLeft = true;
+    },
+    persists: () => memory.size === 0,
   };
 }

@@ -3,7 +3,7 @@ import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
 import { typedNumber } from "../../../src/view/fields/typed-length.ts";
-import { type Device, KEPT } from "./device.ts";
+import type { Device } from "./device.ts";
 
 export type PrinterField = keyof PrinterCorrection;
 
@@ -12,14 +12,14 @@ const MOST_DECIMALS = 5;
 
 /** The kept correction, or none where none is kept or what is kept is spoilt. */
 export function keptPrinter(device: Device): PrinterCorrection {
-  const [x = "", y = ""] = (device.recall(KEPT.printer) ?? "").split(" ");
+  const [x = "", y = ""] = (device.get("printer") ?? "").split(" ");
   const reading = readPrinterCorrection({ x, y });
   return "correction" in reading ? reading.correction : NO_STRETCH;
 }
 
 /** Keeps the correction for the next sheet that is printed on this device. */
 export function keepPrinter(device: Device, { x, y }: PrinterCorrection): void {
-  device.keep(KEPT.printer, `${x} ${y}`);
+  device.set("printer", `${x} ${y}`);
 }
 
 /** The correction from two fields, or what is wrong with them; an empty field is a printer that prints true. */

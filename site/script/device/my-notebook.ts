@@ -1,5 +1,5 @@
 /** The reader's own notebook: remembered between visits, and taken wherever a page leaves the choice to them. */
-import { type Device, KEPT } from "./device.ts";
+import type { Device } from "./device.ts";
 import { openOnNotebook } from "./open-on-notebook.ts";
 
 /** Opens the page on the notebook last chosen, and lets one be chosen. */
@@ -10,7 +10,7 @@ export function keepNotebook(page: Document, device: Device): void {
   for (const button of page.querySelectorAll<HTMLButtonElement>("[data-keep]")) {
     button.addEventListener("click", () => {
       const slug = button.dataset.keep ?? "";
-      device.keep(KEPT.notebook, slug);
+      device.set("book-notebook", slug);
       openOnNotebook(page, slug);
       showKept(page, slug);
       focusKept(page, slug);
@@ -21,7 +21,7 @@ export function keepNotebook(page: Document, device: Device): void {
 /** The notebook last chosen, where the book still has it. */
 export function keptNotebook(page: Document, device: Device): string | undefined {
   const known = (page.body.dataset.notebooks ?? "").split(" ");
-  const chosen = device.recall(KEPT.notebook);
+  const chosen = device.get("book-notebook");
   return chosen && known.includes(chosen) ? chosen : undefined;
 }
 

@@ -1,6 +1,6 @@
-/** Brings the drawing, the words, the keys and the buttons of a page together around one course. */
+/** Brings the drawing, the words, the keys and the buttons of a page together around one stepper. */
 import type { Hand } from "../../../src/plan/order/draw-order.ts";
-import { type Device, KEPT } from "../device/device.ts";
+import type { Device } from "../device/device.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
 import { openLayer } from "./draw-step.ts";
 import { showStage } from "./full-view.ts";
@@ -16,7 +16,7 @@ export interface AlongPlace {
   readonly panel: HTMLElement;
 }
 
-/** Wakes the panel, the drawing and the keys. Throws where the page lacks a part. */
+/** Enhances the panel, the drawing and the keys. Throws where the page lacks a part. */
 export function bindAlong(
   window: Window,
   { whole, panel }: AlongPlace,
@@ -26,7 +26,7 @@ export function bindAlong(
   const plate = theOne(whole, ".plate", HTMLElement);
   const draw = openLayer(plate);
   showStage(whole, plate, stepper);
-  stepper.watch(draw);
+  stepper.subscribe(draw);
   showWords(panel, stepper);
   enhanceList(partOf(panel, "order"), stepper);
   bindKeys(whole, stepper);
@@ -34,13 +34,13 @@ export function bindAlong(
   bindButtons(panel, stepper);
   bindHand(panel, stepper, device);
   const wake = openWakeLock(window);
-  stepper.watch((state) => wake(stepOf(state) !== undefined));
+  stepper.subscribe((state) => wake(stepOf(state) !== undefined));
   new ResizeObserver(() => draw(stepper.state())).observe(plate);
 }
 
 /** The hand that was chosen on this device, on whatever page. */
 export function keptHand(device: Device): Hand {
-  return device.recall(KEPT.hand) === "left" ? "left" : "right";
+  return device.get("hand") === "left" ? "left" : "right";
 }
 
 function bindButtons(panel: HTMLElement, stepper: Stepper): void {
@@ -56,7 +56,7 @@ function bindButtons(panel: HTMLElement, stepper: Stepper): void {
   onPress(panel, "next", () => stepper.move(1));
   onPress(panel, "stop", () => stepper.stop());
   // The button that had the focus is hidden then.
-  stepper.watch(({ place }, before) => {
+  stepper.subscribe(({ place }, before) => {
     if (place === undefined && before.place !== undefined) start.focus({ preventScroll: true });
   });
 }
@@ -67,7 +67,7 @@ function bindHand(panel: HTMLElement, stepper: Stepper, device: Device): void {
   box.checked = stepper.state().hand === "left";
   box.addEventListener("change", () => {
     const hand = box.checked ? "left" : "right";
-    device.keep(KEPT.hand, hand);
-    stepper.turn(hand);
+    device.set("hand", hand);
+    stepper.setHand(hand);
   });
 }

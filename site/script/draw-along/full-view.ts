@@ -7,7 +7,7 @@ const SPREAD_SHOWN = 1 / 1.9;
 
 /** Marks the part of the page that holds drawing and words; the style sheet does the rest. */
 export function showStage(whole: HTMLElement, plate: HTMLElement, stepper: Stepper): void {
-  stepper.watch((state, before) => {
+  stepper.subscribe((state, before) => {
     const isDrawing = state.place !== undefined;
     // When all is drawn, the page that was drawn last stays.
     const step = isDrawn(state) ? state.steps.at(-1) : stepOf(state);

@@ -2,7 +2,7 @@
 import type { MarksTable } from "../../../src/view/draw-along/marks-tables.ts";
 import { makeElement } from "../ui/make-element.ts";
 
-/** Wakes the buttons that copy, in a page or a part of it that holds their tables as well. */
+/** Enhances the buttons that copy, in a page or a part of it that holds their tables as well. */
 export function bindCopying(part: ParentNode): void {
   const status = part.querySelector(".copied");
   for (const button of part.querySelectorAll<HTMLButtonElement>("[data-copy]")) {

@@ -18,7 +18,7 @@ export function showWords(panel: HTMLElement, stepper: Stepper): void {
   const after = partOf(panel, "after");
   const [back, next] = [buttonFor(panel, "back"), buttonFor(panel, "next")];
   const showRule = openRule(panel);
-  stepper.watch((state) => {
+  stepper.subscribe((state) => {
     const { steps, place } = state;
     const [step, isAll] = [stepOf(state), isDrawn(state)];
     rest.hidden = place !== undefined;

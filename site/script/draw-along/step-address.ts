@@ -1,6 +1,7 @@
 /** The step that the address names: `#stroke=5`, `#marks=1`, or `#drawn` behind the last. */
 import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
-import { isDrawn, type Stepper, stepOf } from "./stepper.ts";
+import { bindAddress } from "../app/bind-address.ts";
+import { isDrawn, type Stepper, type StepperState, stepOf } from "./stepper.ts";
 
 /** The address's part from # on for a step. */
 export function stepAddress({ kind, number }: AlongStep): string {
@@ -16,21 +17,22 @@ export function readStepAddress(hash: string, steps: readonly AlongStep[]): numb
   return place < 0 ? undefined : place;
 }
 
-/** Keeps the address at the step, and follows one that somebody else sets. */
-export function followAddress(window: Window, stepper: Stepper): void {
-  const { location, history } = window;
-  const follow = () => {
-    const place = readStepAddress(location.hash, stepper.state().steps);
-    if (place !== undefined) stepper.go(place);
-  };
-  follow();
-  window.addEventListener("hashchange", follow);
-  stepper.watch((state, before) => {
-    if (state.place === undefined && before.place === undefined) return;
-    const step = stepOf(state);
-    const part = isDrawn(state) ? DRAWN : step ? stepAddress(step) : "";
-    const [address = ""] = location.href.split("#");
+/** Begins at the step of the address, keeps the two in step, and follows an address that somebody else sets. */
+export function bindStepAddress(window: Window, stepper: Stepper): void {
+  const read = bindAddress(window, stepper, {
     // Replaced, not added: the way back leads to the page before, not through every stroke.
-    history.replaceState(null, "", `${address}${part}`);
+    write: (state, before) =>
+      state.place === undefined && before.place === undefined ? undefined : placeAddress(state),
+    read: (hash, take) => {
+      const place = readStepAddress(hash, stepper.state().steps);
+      if (place !== undefined) take(() => stepper.go(place));
+    },
   });
+  read();
+}
+
+function placeAddress(state: StepperState): string {
+  const step = stepOf(state);
+  if (isDrawn(state)) return DRAWN;
+  return step ? stepAddress(step) : "";
 }

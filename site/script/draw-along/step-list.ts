@@ -25,9 +25,9 @@ function pageList(steps: readonly AlongStep[]): readonly HTMLElement[] {
   ];
 }
 
-/** Wakes the list of a page: its entries are the steps, in their order, whoever wrote them there. */
+/** Enhances the list of a page: its entries are the steps, in their order, whoever wrote them there. */
 export function enhanceList(list: HTMLElement, stepper: Stepper): void {
-  stepper.watch(({ steps, place }) => {
+  stepper.subscribe(({ steps, place }) => {
     for (const [index, entry] of [...list.querySelectorAll("li")].entries()) {
       const button = entry.querySelector("button") ?? enhanceEntry(entry, () => stepper.go(index));
       const words = steps[index]?.words ?? "";

@@ -1,7 +1,8 @@
-/** Where the keeper is on the way through the steps. */
+/** The store of drawing along: where the keeper is on the way through the steps. */
 import type { Hand } from "../../../src/plan/order/draw-order.ts";
 import type { AlongPlan } from "../../../src/view/draw-along/plan-data.ts";
 import { type AlongStep, alongSteps } from "../../../src/view/draw-along/steps.ts";
+import { openStore, type Store } from "../app/store.ts";
 
 export interface StepperState {
   readonly hand: Hand;
@@ -20,51 +21,47 @@ export function isDrawn({ steps, place }: StepperState): boolean {
   return place === steps.length;
 }
 
-export interface Stepper {
-  state(): StepperState;
+export interface Stepper extends Pick<Store<StepperState>, "state" | "subscribe"> {
   /** To a step by its index; beyond the last one all is drawn, and before the first is the first. */
   go(place: number): void;
   /** So many steps on, or back where it is less than 0; begins where the whole page is shown. */
   move(by: number): void;
   /** Back to the whole page. */
   stop(): void;
-  turn(hand: Hand): void;
+  setHand(hand: Hand): void;
   /** Another plan, shown as a whole at first. */
-  take(plan: AlongPlan): void;
-  /** Is told of every change, and once at the beginning. */
-  watch(see: (now: StepperState, before: StepperState) => void): void;
+  setPlan(plan: AlongPlan): void;
 }
 
-/** A course through a plan; it stays at rest where the plan has no step. */
+/** A way through a plan; it stays at rest where the plan has no step. */
 export function openStepper(first: AlongPlan, hand: Hand): Stepper {
   let plan = first;
-  let now: StepperState = { hand, steps: alongSteps(plan, hand), place: undefined };
-  const watchers: ((now: StepperState, before: StepperState) => void)[] = [];
-  const change = (next: Partial<StepperState>) => {
-    const before = now;
-    now = { ...now, ...next };
-    for (const see of watchers) see(now, before);
-  };
+  const { state, set, subscribe } = openStore<StepperState>({
+    hand,
+    steps: alongSteps(plan, hand),
+    place: undefined,
+  });
+  const update = (part: Partial<StepperState>) => set({ ...state(), ...part });
   const go = (place: number) => {
-    if (now.steps.length === 0) return;
-    change({ place: Math.min(Math.max(place, 0), now.steps.length) });
+    const { steps } = state();
+    if (steps.length > 0) update({ place: Math.min(Math.max(place, 0), steps.length) });
   };
   return {
-    state: () => now,
+    state,
+    subscribe,
     go,
-    move: (by) => go(now.place === undefined ? 0 : now.place + by),
-    stop: () => change({ place: undefined }),
-    turn: (next) => {
+    move: (by) => {
+      const { place } = state();
+      go(place === undefined ? 0 : place + by);
+    },
+    stop: () => update({ place: undefined }),
+    setHand: (next) => {
       const steps = alongSteps(plan, next);
-      change({ hand: next, steps, ...(isDrawn(now) && { place: steps.length }) });
+      update({ hand: next, steps, ...(isDrawn(state()) && { place: steps.length }) });
     },
-    take: (next) => {
+    setPlan: (next) => {
       plan = next;
-      change({ steps: alongSteps(plan, now.hand), place: undefined });
-    },
-    watch: (see) => {
-      watchers.push(see);
-      see(now, now);
+      update({ steps: alongSteps(plan, state().hand), place: undefined });
     },
   };
 }

@@ -1,6 +1,6 @@
 /** The link to the page, opening a file, and forgetting what is kept on the device. */
 import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
-import { type Device, KEPT } from "../device/device.ts";
+import type { Device } from "../device/device.ts";
 import { openedFile } from "../lazy/reader/open-file.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { copyLink } from "../ui/copy-link.ts";
@@ -18,12 +18,12 @@ interface Keeping {
 export function bindKeeping(page: Document, store: FitStore, keeping: Keeping): void {
   const link = theOne(page, "#link", HTMLInputElement);
   const file = theOne(page, "#open-file", HTMLInputElement);
-  store.tell(({ fit }) => {
+  store.subscribe(({ fit }) => {
     link.value = new URL(writeFitAddress(fit), page.location.href).href;
   });
   onPress(page, "copy-link", () => void copyLink(link, keeping.say));
   onPress(page, "forget", () => {
-    for (const key of [KEPT.fit, KEPT.draft, KEPT.printer, KEPT.screen]) keeping.device.forget(key);
+    keeping.device.clear();
     keeping.say("Nothing is kept on this device any more. What is shown stays until you leave.");
   });
   file.addEventListener("change", () => {
@@ -44,8 +44,8 @@ async function openFile(picked: File, store: FitStore, { load, say }: Keeping): 
     const bytes = new Uint8Array(await picked.arrayBuffer());
     const opened = openedFile({ name: picked.name, bytes }, reader, store.catalogue.slugs);
     if (opened.kind === "report") return show(opened.report);
-    if (opened.kind === "notebook") store.change({ notebook: opened.notebook });
-    else store.change({ strip: opened.strip });
+    if (opened.kind === "notebook") store.update({ notebook: opened.notebook });
+    else store.update({ strip: opened.strip });
     say(`The ${opened.kind} of ${picked.name} is shown now.`);
   } catch (error) {
     console.error(error);

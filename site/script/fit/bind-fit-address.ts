@@ -1,11 +1,13 @@
-/** Keeps the page in the address and on the device, and follows an address that someone else sets. */
+/** Keeps the fit page in the address and on the device, and says what came with the address. */
 import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
 import { readFitAddress, writeFitAddress } from "../../../src/view/address/fit-address.ts";
-import { bindAddress } from "../app/bind-address.ts";
+import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
 import { keptFit, type Start } from "../app/initial-state.ts";
-import { type Device, KEPT } from "../device/device.ts";
-import { openNotice } from "../ui/notice.ts";
+import { showPersistence } from "../app/show-persistence.ts";
+import type { Device } from "../device/device.ts";
+import { type Notice, openNotice } from "../ui/notice.ts";
 import type { FitStore } from "./fit-store.ts";
+import { bindKeptFit } from "./keep-fit.ts";
 
 interface Keeping {
   readonly device: Device;
@@ -15,41 +17,42 @@ interface Keeping {
 /** Writes what was changed in the page; an address alone changes nothing on the device. */
 export function bindFitAddress(window: Window, store: FitStore, { device, start }: Keeping): void {
   const notice = openNotice(window.document);
-  const keeper = bindAddress(window, device, { name: KEPT.fit, done: notice.clear });
-  let isFollowing = true;
-  let last: unknown;
-  store.tell(({ fit }) => {
-    const isOld = fit === last;
-    last = fit;
-    if (isFollowing || isOld) return;
-    keeper.keep(() => {
-      const address = writeFitAddress(fit);
-      return { text: address, address };
-    });
-  });
-  isFollowing = false;
-  const follow = (act: () => void) => {
-    isFollowing = true;
-    act();
-    isFollowing = false;
-  };
-  window.addEventListener("hashchange", () => {
-    const reading = readFitAddress(window.location.hash, store.catalogue.slugs);
-    keeper.drop();
-    if (!reading.ok) notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
-    else if (Object.keys(reading.value).length > 0) {
+  sayStart(notice, store, { device, start });
+  showPersistence(window.document, device);
+  const kept = bindKeptFit(store, device);
+  bindAddress(window, store, {
+    restMs: TYPING_REST_MS,
+    write: ({ fit }, before) => (fit === before.fit ? undefined : writeFitAddress(fit)),
+    written: (_, before) => {
+      kept.keep(before.fit);
       notice.clear();
-      follow(() => store.change(reading.value));
-    }
+      showPersistence(window.document, device);
+    },
+    taken: kept.leave,
+    read: (hash, take) => {
+      const reading = readFitAddress(hash, store.catalogue.slugs);
+      if (!reading.ok)
+        notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
+      else if (Object.keys(reading.value).length > 0) {
+        notice.clear();
+        take(() => store.update(reading.value));
+      }
+    },
   });
+}
+
+/** What is wrong with the address that the page began with, or that it brought another notebook. */
+function sayStart(notice: Notice, store: FitStore, { device, start }: Keeping): void {
+  const kept = () => keptFit(device, store.catalogue);
   if (start.issue) {
-    const instead = device.recall(KEPT.fit)
-      ? "What was kept on this device is shown instead."
-      : "The usual notebook is shown instead.";
+    const instead =
+      Object.keys(kept()).length > 0
+        ? "What was kept on this device is shown instead."
+        : "The usual notebook is shown instead.";
     notice.broken(sayAddressIssue(start.issue), instead);
   } else if (start.isVisit) {
     notice.visit("This is a notebook that came with the link. Yours is still kept here.", () =>
-      store.change(keptFit(device, store.catalogue)),
+      store.update(kept()),
     );
   }
 }

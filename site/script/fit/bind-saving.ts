@@ -28,8 +28,8 @@ export function bindSaving(page: Document, store: FitStore, saving: Saving): voi
   const { draw, printer } = saving;
   const press = (doing: string, act: (state: FitPageState, button: HTMLElement) => void) =>
     onPress(page, doing, (button) => act(store.state(), button));
-  press("strip", ({ fit }) => store.change({ strip: toggleCarried(fit.strip, fit.pattern) }));
-  store.tell(({ fit }) => showCarried(page, isCarried(fit.strip, fit.pattern)));
+  press("strip", ({ fit }) => store.update({ strip: toggleCarried(fit.strip, fit.pattern) }));
+  store.subscribe(({ fit }) => showCarried(page, isCarried(fit.strip, fit.pattern)));
   press("print-page", (state) => printOut(window, pagePrintOut(state, printer(), draw)));
   press("save-page-svg", (state) => saveFile(pageName(state), "svg", draw.file(shownScene(state))));
   press("save-plan", (state) => saveFile(pageName(state), "json", planJson(state.plan)));
@@ -131,9 +131,9 @@ export function bindDisabling(page: Document, store: FitStore, say: (words: stri
   const disable = disableButtons(page, say);
   const formOf = (name: FormName) =>
     theOne(page, `[data-part="${FORM_PARTS[name]}"]`, HTMLFormElement);
-  store.tell(({ faults }) => {
-    disable(formOf("notebook"), faults.notebook);
-    disable(formOf("strip"), faults.strip);
-    disable(formOf("printer"), faults.printer);
+  store.subscribe(({ errors }) => {
+    disable(formOf("notebook"), errors.notebook);
+    disable(formOf("strip"), errors.strip);
+    disable(formOf("printer"), errors.printer);
   });
 }

@@ -17,7 +17,7 @@ const STATES: Readonly<Record<string, readonly string[]>> = {
   even: ["even"],
 };
 
-/** The sieve over some cards; it works from the first count on. */
+/** The filter over some cards; it works from the first count on. */
 export function bindCardFilter(page: ParentNode, cards: ReadonlyMap<string, Card>): CardFilter {
   const [summary, cardsPlace] = [partOf(page, "summary"), partOf(page, "cards")];
   const choices = [...page.querySelectorAll<HTMLInputElement>('input[name="cards"]')];

@@ -29,7 +29,7 @@ if (catalogue.recipes.length > 0) openPage();
 else partOf(document, "fit").hidden = true;
 
 function openPage(): void {
-  const device = openDevice();
+  const device = openDevice(window, own);
   const start = startFit(location.hash, device, catalogue);
   const store = openFitStore(catalogue, start.fit);
   const [draw, queue] = [openDraw(window), openQueue(window)];

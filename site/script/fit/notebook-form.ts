@@ -12,7 +12,7 @@ import {
   OWN_PAPER,
 } from "../../../src/view/fields/notebook-fields.ts";
 import { readFields, type UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
-import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
+import { fieldOf, fillForm, readForm, showErrors } from "../ui/form.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { FitPageState, FitStore } from "./fit-store.ts";
 
@@ -21,11 +21,11 @@ export function bindNotebookForm(page: ParentNode, store: FitStore): void {
   const form = theOne(page, '[data-part="notebook"]', HTMLFormElement);
   /** What the form said last; anything else on the page came from elsewhere and is put into the form. */
   let own: UnnamedNotebook | undefined;
-  store.tell((state) => {
+  store.subscribe((state) => {
     if (state.fit.notebook !== own) {
       own = state.fit.notebook;
       fillForm(form, { ...fieldsOf(own), ...sizeTexts(own) });
-      showFaults(form, []);
+      showErrors(form, []);
     }
     showAround(form, state, store);
   });
@@ -35,10 +35,10 @@ export function bindNotebookForm(page: ParentNode, store: FitStore): void {
     const fields = completed(form, readForm(form, FIELD_NAMES));
     showSize(form, fields);
     const reading = readFields(fields);
-    showFaults(form, reading.ok ? [] : reading.issues);
-    if (!reading.ok) return store.blame("notebook", reading.issues);
+    showErrors(form, reading.ok ? [] : reading.issues);
+    if (!reading.ok) return store.setErrors("notebook", reading.issues);
     own = { ...reading.value, body: own?.body ?? "" };
-    store.change({ notebook: own });
+    store.update({ notebook: own });
   });
 }
 
@@ -47,7 +47,7 @@ function startFrom(form: HTMLFormElement, store: FitStore): void {
   const slug = fieldOf(form, "start").value;
   const notebook = store.catalogue.notebooks.find((one) => one.slug === slug);
   if (!notebook) return;
-  store.change({ notebook: { ...notebook, title: "", slug: "", body: "" } });
+  store.update({ notebook: { ...notebook, title: "", slug: "", body: "" } });
 }
 
 /** Paper that loses its name keeps its size, so that there is something to change. */
@@ -66,14 +66,14 @@ function sizeTexts({ axes }: UnnamedNotebook): Pick<NotebookFields, "width" | "h
 /** What follows the fields: where they may be left empty, the size's fields, the book's notebook that this is. */
 function showAround(
   form: HTMLFormElement,
-  { fit, notebook, faults }: FitPageState,
+  { fit, notebook, errors }: FitPageState,
   { catalogue }: FitStore,
 ): void {
   showSize(form, fieldsOf(fit.notebook));
   for (const axis of AXES) {
     const field = fieldOf(form, AXIS_FIELDS[axis].firstDot);
     const words =
-      faults.notebook.length > 0 ? "centred" : `${toMm(centredDot(notebook.axes[axis]))}, centred`;
+      errors.notebook.length > 0 ? "centred" : `${toMm(centredDot(notebook.axes[axis]))}, centred`;
     field.setAttribute("placeholder", words);
   }
   fieldOf(form, "title").setAttribute("placeholder", notebook.title);

@@ -4,11 +4,8 @@ import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
 import { toMm } from "../../../src/measure/length.ts";
-import {
-  correctionFor,
-  type PaperSize,
-  type PrinterCorrection,
-} from "../../../src/print/printer-correction.ts";
+import { type PaperSize, paperSize, sidewise } from "../../../src/notebook/paper.ts";
+import { correctionFor, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import { sheetClass } from "../../../src/print/sheets/css-page.ts";
 import { sheetScene } from "../../../src/print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../../src/print/sheets/strip-sheets.ts";
@@ -68,7 +65,8 @@ export function pagePrintOut(state: FitPageState, { correction }: Printer, draw:
 
 /** Only its shape counts: whether it lies on its side in the printer. */
 function sizeOfSheet(sheet: string): PaperSize {
-  return sheet.includes("landscape") ? { width: 297, height: 210 } : { width: 210, height: 297 };
+  const upright = paperSize("A4");
+  return sheet.includes("landscape") ? sidewise(upright) : upright;
 }
 
 function paperPage(scene: Scene, { x, y }: PrinterCorrection, draw: Draw): HTMLElement {

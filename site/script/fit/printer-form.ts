@@ -3,7 +3,7 @@ import type { PrinterCorrection } from "../../../src/print/printer-correction.ts
 import type { PrinterPaper } from "../../../src/print/sheets/printer-paper.ts";
 import type { Device } from "../device/device.ts";
 import { keepPrinter, keptPrinter, readPrinterCorrection } from "../device/kept-printer.ts";
-import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
+import { fieldOf, fillForm, readForm, showErrors } from "../ui/form.ts";
 import { theOne } from "../ui/parts.ts";
 import type { FitStore } from "./fit-store.ts";
 
@@ -17,12 +17,18 @@ export function bindPrinterForm(page: ParentNode, store: FitStore, device: Devic
   const form = theOne(page, '[data-part="printer"]', HTMLFormElement);
   let correction = keptPrinter(device);
   fillForm(form, { x: `${correction.x}`, y: `${correction.y}` });
+  device.subscribe("printer", () => {
+    correction = keptPrinter(device);
+    fillForm(form, { x: `${correction.x}`, y: `${correction.y}` });
+    showErrors(form, []);
+    store.setErrors("printer", []);
+  });
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", () => {
     const reading = readPrinterCorrection(readForm(form, ["x", "y"]));
     const issues = "issues" in reading ? reading.issues : [];
-    showFaults(form, issues);
-    store.blame("printer", issues);
+    showErrors(form, issues);
+    store.setErrors("printer", issues);
     if ("issues" in reading) return;
     correction = reading.correction;
     keepPrinter(device, correction);

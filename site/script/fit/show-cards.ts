@@ -36,14 +36,15 @@ export function bindCards(
   let notebook = store.state().notebook;
   let plans = new Map<string, Plan>();
   const planOf = (slug: string): Plan => {
-    const plan = plans.get(slug) ?? planPattern(store.catalogue.recipe(slug), notebook);
+    const plan =
+      plans.get(slug) ?? planPattern(store.catalogue.recipe(slug), notebook, store.catalogue.when);
     plans.set(slug, plan);
     return plan;
   };
   const drawSoon = (slug: string) =>
     queue.put(`thumbnail ${slug}`, () => {
       const card = cards.get(slug);
-      if (card) drawThumbnail(card, planOf(slug), { store, draw, notebook });
+      if (card) drawThumbnail(card, planOf(slug), { draw, notebook });
       return false;
     });
   const planAll = () => {
@@ -58,8 +59,8 @@ export function bindCards(
     });
   };
   let last: unknown;
-  store.tell(({ fit, notebook: named, faults }) => {
-    cardFilter.age(faults.notebook.length > 0);
+  store.subscribe(({ fit, notebook: named, errors }) => {
+    cardFilter.age(errors.notebook.length > 0);
     for (const card of cards.values()) {
       card.showChosen(card.slug === fit.pattern, isCarried(fit.strip, card.slug));
     }
@@ -74,10 +75,10 @@ export function bindCards(
 function makeCards(store: FitStore, toDrawing: () => void): ReadonlyMap<string, Card> {
   const actions = {
     draw: (pattern: string) => {
-      store.change({ pattern });
+      store.update({ pattern });
       toDrawing();
     },
-    carry: (slug: string) => store.change({ strip: toggleCarried(store.state().fit.strip, slug) }),
+    carry: (slug: string) => store.update({ strip: toggleCarried(store.state().fit.strip, slug) }),
   };
   return new Map(store.catalogue.recipes.map((recipe) => [recipe.slug, makeCard(recipe, actions)]));
 }
@@ -97,9 +98,9 @@ function groups({ catalogue }: FitStore, cards: ReadonlyMap<string, Card>): read
 function drawThumbnail(
   card: Card,
   plan: Plan,
-  { store, draw, notebook }: { store: FitStore; draw: Draw; notebook: Notebook },
+  { draw, notebook }: { draw: Draw; notebook: Notebook },
 ): void {
-  const recipe = store.catalogue.recipe(card.slug);
+  const { recipe } = plan;
   const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
   const { width, height } = scene.frame;
   card.showPicture(pictureAddress(draw.file(scene)), width, height);

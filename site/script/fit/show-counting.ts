@@ -15,7 +15,7 @@ import type { FitPageState, FitStore } from "./fit-store.ts";
 export function bindProposal(page: ParentNode, store: FitStore): void {
   const place = partOf(page, "proposal");
   let said = "";
-  store.tell((state) => {
+  store.subscribe((state) => {
     const proposals = isHeld(state) ? [] : proposalsFor(state);
     const words = proposals.map(sayCountProposal).join("\n");
     if (words === said) return;
@@ -25,8 +25,8 @@ export function bindProposal(page: ParentNode, store: FitStore): void {
 }
 
 /** Advice goes by what the fields say: while one will not do, there is none. */
-function isHeld({ faults }: FitPageState): boolean {
-  return faults.notebook.length > 0;
+function isHeld({ errors }: FitPageState): boolean {
+  return errors.notebook.length > 0;
 }
 
 function proposalsFor({ notebook }: FitPageState): readonly CountProposal[] {
@@ -45,7 +45,7 @@ function proposalElement(proposal: CountProposal, store: FitStore): HTMLElement 
   take.addEventListener("click", () => {
     const { notebook } = store.state().fit;
     const grid = { ...notebook.axes[axis], count };
-    store.change({ notebook: { ...notebook, axes: { ...notebook.axes, [axis]: grid } } });
+    store.update({ notebook: { ...notebook, axes: { ...notebook.axes, [axis]: grid } } });
     // The button is gone with its proposal: the field that it changed is where one goes on.
     document.getElementById(axis === "across" ? "count" : "count-down")?.focus();
   });

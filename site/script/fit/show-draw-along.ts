@@ -22,7 +22,7 @@ export function bindDrawAlong(
   const strokes = partOf(panel, "strokes");
   const { axes } = store.state().notebook;
   const stepper = openStepper({ axes, pages: [] }, keptHand(device));
-  stepper.watch(({ steps }, before) => {
+  stepper.subscribe(({ steps }, before) => {
     if (steps !== before.steps) writeList(strokes, steps);
   });
   let due: FitPageState | undefined;
@@ -33,7 +33,7 @@ export function bindDrawAlong(
   onPress(panel, "start", take);
   bindAlong(window, { whole, panel }, stepper, device);
   let last: FitPageState["fit"] | undefined;
-  store.tell((state) => {
+  store.subscribe((state) => {
     const { fit } = state;
     if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
     last = fit;
@@ -56,7 +56,7 @@ interface AlongParts {
 /** Nothing is drawn along where the pattern does not fit. */
 function takeShown(state: FitPageState, { whole, panel, stepper }: AlongParts): void {
   const plan = planOf(state);
-  stepper.take(plan);
+  stepper.setPlan(plan);
   const { steps } = stepper.state();
   const strokes = steps.filter(({ kind }) => kind === "stroke").length;
   panel.hidden = strokes === 0;

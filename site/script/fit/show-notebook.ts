@@ -28,8 +28,8 @@ export function bindNotebookPicture(
   const [corner, words] = [partOf(page, "corner"), partOf(page, "counting-words")];
   let last: Notebook | undefined;
   let wasOld = false;
-  store.tell(({ notebook, faults }) => {
-    const isOld = faults.notebook.length > 0;
+  store.subscribe(({ notebook, errors }) => {
+    const isOld = errors.notebook.length > 0;
     picture.classList.toggle("stale", isOld);
     corner.classList.toggle("stale", isOld);
     words.hidden = isOld;

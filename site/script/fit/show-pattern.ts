@@ -6,9 +6,10 @@ import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeRecipeLink } from "../../../src/view/address/fit-address.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
+import { misfitReason } from "../../../src/view/pattern/plan-summary.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import { fitSummary, misfitReason, misfitSummary } from "../ui/plan-summary.ts";
+import { summaryElements } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import type { FitPageState, FitStore } from "./fit-store.ts";
 
@@ -27,38 +28,36 @@ export function bindPage(page: ParentNode, store: FitStore, { draw, queue }: Sho
   const pattern = theOne(page, "#pattern", HTMLSelectElement);
   const [plate, status, summary] = [
     partOf(page, "plate"),
-    partOf(page, "status"),
-    partOf(page, "summary"),
+    partOf(page, "plan-status"),
+    partOf(page, "plan-summary"),
   ];
   const data = theOne(page, "#plan-data", HTMLScriptElement);
   const link = theOne(page, '[data-part="make-yours"]', HTMLAnchorElement);
   let last: FitPageState["fit"] | undefined;
-  pattern.addEventListener("input", () => store.change({ pattern: pattern.value }));
-  store.tell((state) => {
+  pattern.addEventListener("input", () => store.update({ pattern: pattern.value }));
+  store.subscribe((state) => {
     const { plan, recipe, fit } = state;
     pattern.value = fit.pattern;
     link.hash = writeRecipeLink(fit);
     showStatus(status, state);
-    plate.classList.toggle("stale", state.faults.notebook.length > 0);
-    summary.hidden = state.faults.notebook.length > 0;
+    plate.classList.toggle("stale", state.errors.notebook.length > 0);
+    summary.hidden = state.errors.notebook.length > 0;
     if (last?.notebook === fit.notebook && last.pattern === fit.pattern) return;
     last = fit;
     data.textContent = planJson(plan);
     plate.classList.toggle("spread-wide", plan.fits && plan.pages.length > 1);
     draw.show(plate, shownScene(state));
     queue.put("summary", () => {
-      summary.replaceChildren(
-        ...(plan.fits ? fitSummary(plan, recipe) : misfitSummary(plan, recipe)),
-      );
+      summary.replaceChildren(...summaryElements(plan, recipe));
       return false;
     });
   });
 }
 
 /** Of what is drawn, or that it is an old one; words that stand there already are not read out again. */
-function showStatus(place: HTMLElement, { plan, recipe, faults }: FitPageState): void {
+function showStatus(place: HTMLElement, { plan, recipe, errors }: FitPageState): void {
   const { state, words } = statusWords(plan);
-  const faulty = faults.notebook.length;
+  const faulty = errors.notebook.length;
   const fresh = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;
   const said = faulty > 0 ? sayStaleDrawing(faulty) : fresh;
   if (place.textContent !== said) place.textContent = said;

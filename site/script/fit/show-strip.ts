@@ -2,7 +2,6 @@
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { sayLeftOut } from "../../../src/issue/words/say-strip-note.ts";
 import { AXES } from "../../../src/measure/axis.ts";
-import { CUTTING_CAUTION } from "../../../src/strip/cutting-caution.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { makeElement } from "../ui/make-element.ts";
@@ -20,10 +19,9 @@ export function bindStrip(page: ParentNode, store: FitStore, { draw, queue }: Sh
   const [words, place] = [partOf(page, "strip-words"), partOf(page, "strip")];
   const leftOut = partOf(page, "left-out");
   const data = theOne(page, "#strip-data", HTMLScriptElement);
-  partOf(page, "caution").textContent = CUTTING_CAUTION.join(" ");
   let last: unknown;
-  store.tell((state) => {
-    const { notebook, strip } = state.faults;
+  store.subscribe((state) => {
+    const { notebook, strip } = state.errors;
     place.classList.toggle("stale", notebook.length + strip.length > 0);
     if (state.strip === last) return;
     last = state.strip;

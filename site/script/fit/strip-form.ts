@@ -6,7 +6,7 @@ import {
   type StripChoice,
   stripFieldsOf,
 } from "../../../src/view/fields/strip-fields.ts";
-import { fieldOf, fillForm, readForm, showFaults } from "../ui/form.ts";
+import { fieldOf, fillForm, readForm, showErrors } from "../ui/form.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { theOne } from "../ui/parts.ts";
 import type { FitStore } from "./fit-store.ts";
@@ -25,11 +25,11 @@ export function bindStripForm(page: ParentNode, store: FitStore): void {
   );
   for (const axis of AXES) bindStripSide(sideOf(page, axis), axis, store);
   let own: StripChoice | undefined;
-  store.tell(({ fit, strip }) => {
+  store.subscribe(({ fit, strip }) => {
     if (fit.strip !== own) {
       own = fit.strip;
       fillForm(form, { ...stripFieldsOf(own) });
-      showFaults(form, []);
+      showErrors(form, []);
     }
     const isChosen = fit.strip.across.length + fit.strip.down.length > 0;
     fieldOf(form, "title").setAttribute("placeholder", isChosen ? strip.title : "My strip");
@@ -41,10 +41,10 @@ export function bindStripForm(page: ParentNode, store: FitStore): void {
   form.addEventListener("input", (event) => {
     if (event.target === start) return startFrom(start.value, store);
     const reading = readStripFields(readForm(form, NAMES), store.state().fit.strip);
-    showFaults(form, reading.ok ? [] : reading.issues);
-    if (!reading.ok) return store.blame("strip", reading.issues);
+    showErrors(form, reading.ok ? [] : reading.issues);
+    if (!reading.ok) return store.setErrors("strip", reading.issues);
     own = { ...reading.value, body: own?.body ?? "" };
-    store.change({ strip: own });
+    store.update({ strip: own });
   });
 }
 
@@ -52,7 +52,7 @@ export function bindStripForm(page: ParentNode, store: FitStore): void {
 function startFrom(slug: string, store: FitStore): void {
   const strip = store.catalogue.strips.find((one) => one.slug === slug);
   if (!strip) return;
-  store.change({ strip: { ...strip, title: "", slug: "" } });
+  store.update({ strip: { ...strip, title: "", slug: "" } });
 }
 
 function sideOf(page: ParentNode, axis: Axis): HTMLElement {

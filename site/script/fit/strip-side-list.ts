@@ -12,7 +12,7 @@ export function bindStripSide(side: HTMLElement, axis: Axis, store: FitStore): v
   const empty = makeElement("p", { class: "quiet" }, "Nothing yet.");
   side.append(empty, add.element);
   let last: readonly string[] | undefined;
-  store.tell(({ fit }) => {
+  store.subscribe(({ fit }) => {
     const slugs = fit.strip[axis];
     if (slugs === last) return;
     last = slugs;
@@ -36,11 +36,11 @@ function listItem(slug: string, { axis, store, slugs, list }: Item): HTMLElement
   const isLast = index === slugs.length - 1;
   const strip = () => store.state().fit.strip;
   const move = (by: number) => {
-    store.change({ strip: moveOn(strip(), axis, { slug, by }) });
+    store.update({ strip: moveOn(strip(), axis, { slug, by }) });
     focusOn(list, slug, by < 0 ? "up" : "down");
   };
   const drop = () => {
-    store.change({ strip: dropFrom(strip(), axis, slug) });
+    store.update({ strip: dropFrom(strip(), axis, slug) });
     const next = slugs[index + 1] ?? slugs[index - 1];
     if (next !== undefined) focusOn(list, next, "drop");
   };
@@ -97,7 +97,7 @@ function addField(axis: Axis, store: FitStore) {
   const select = makeElement("select", { id, autocomplete: "off" });
   select.addEventListener("change", () => {
     const slug = select.value;
-    if (slug !== "") store.change({ strip: carryOn(store.state().fit.strip, axis, slug) });
+    if (slug !== "") store.update({ strip: carryOn(store.state().fit.strip, axis, slug) });
   });
   const label = makeElement("label", { for: id, class: "unseen" }, `Add to the side ${axis}`);
   return {

@@ -1,6 +1,7 @@
 /** The line of controls above the gallery, and the form that it is. */
-import { type Known, readGalleryWords } from "../../../src/view/address/gallery-address.ts";
+import { type GalleryNames, readGalleryWords } from "../../../src/view/address/gallery-address.ts";
 import { chosenCount, type GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
+import { SORT_WORDS } from "../../../src/view/gallery/query-words.ts";
 import { theOne } from "../ui/parts.ts";
 
 export interface Controls {
@@ -14,7 +15,7 @@ export interface Controls {
 }
 
 /** The names of the fields are the keys of the address. */
-export function openControls(page: Document, known: Known): Controls {
+export function openControls(page: Document, known: GalleryNames): Controls {
   const form = theOne(page, ".choose", HTMLFormElement);
   const search = theOne(form, "[name=find]", HTMLInputElement);
   const narrow = theOne(form, ".narrow", HTMLButtonElement);
@@ -72,5 +73,5 @@ function fillField(field: Field, values: ReadonlyMap<string, string>): void {
 /** Where something is searched for, the usual order is that of the search. */
 function nameSort(form: HTMLFormElement, query: string): void {
   const usual = theOne(form, "[name=sort] option", HTMLOptionElement);
-  usual.textContent = query === "" ? "by purpose" : "best match first";
+  usual.textContent = query === "" ? SORT_WORDS.purpose : "best match first";
 }

@@ -1,17 +1,17 @@
 /** What the gallery's page does by itself. */
 import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
 import {
-  activeFilters,
   EVERYTHING,
   type Filter,
   type GalleryQuery,
   without,
 } from "../../../src/view/gallery/gallery-query.ts";
-import { type Device, KEPT, openDevice } from "../device/device.ts";
+import { type Device, openDevice } from "../device/device.ts";
 import { keptNotebook } from "../device/my-notebook.ts";
+import { ownAddress } from "../ui/load-script.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { type Controls, openControls } from "./controls.ts";
-import { type GalleryStore, openGalleryStore } from "./gallery-store.ts";
+import { bindGalleryAddress, type GalleryStore, openGalleryStore } from "./gallery-store.ts";
 import type { Search } from "./search-patterns.ts";
 import { openQuery, type Query, searchLoader } from "./search-request.ts";
 import { openView } from "./show-gallery.ts";
@@ -28,7 +28,7 @@ if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
   document.documentElement.classList.add("choosing");
   openGallery(window, {
     facts,
-    device: openDevice(),
+    device: openDevice(window, ownAddress()),
     loadSearch: searchLoader(window),
   });
 }
@@ -55,13 +55,9 @@ export function openGallery(window: Window, { facts, device, loadSearch }: Galle
   const query = openQuery(loadSearch, () => view(store.state(), store.notebook()));
   const takeBack = (filter: Filter) => widen(without(store.state(), filter));
   const view = openView(page, { facts, query, takeBack });
-  const show = () => {
-    controls.fill(store.state(), store.notebook());
-    view(store.state(), store.notebook());
-  };
-  const store = openGalleryStore(window, { known, own, show });
+  const store = openGalleryStore(own);
   const widen = (next: GalleryQuery) => {
-    store.change(next, "new");
+    store.set(next);
     focusFound(page);
   };
 
@@ -69,7 +65,12 @@ export function openGallery(window: Window, { facts, device, loadSearch }: Galle
   onPress(page, "show-all", () => {
     widen({ ...EVERYTHING, notebook: store.notebook(), sort: store.state().sort });
   });
-  store.arrive();
+  bindGalleryAddress(window, store, known);
+  // From here on, so that nothing is shown before the address is read.
+  store.subscribe((state) => {
+    controls.fill(state, store.notebook());
+    view(state, store.notebook());
+  });
 }
 
 interface Bound {
@@ -81,15 +82,12 @@ interface Bound {
 function bindControls(controls: Controls, store: GalleryStore, { device, query }: Bound): void {
   controls.onChoice((name) => {
     const next = controls.read();
-    if (name === "on") device.keep(KEPT.notebook, next.notebook);
-    store.change(next, name === "on" ? "same" : "new");
+    if (name === "on") device.set("book-notebook", next.notebook);
+    store.set(next);
   });
   bindSearch(controls.search, {
     prepare: query.prepare,
-    search: () => {
-      const isRefined = activeFilters(store.state()).includes("query");
-      store.change(controls.read(), isRefined ? "same" : "new");
-    },
+    search: () => store.set(controls.read()),
   });
 }
 

@@ -1,14 +1,7 @@
 /** The reader's wishes and what came of them, in words. */
 import type { Filter, GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
+import { FIT_WORDS, lineWords, PAGE_WORDS } from "../../../src/view/gallery/query-words.ts";
 import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
-
-const LINE_WORDS = {
-  few: "up to 15 lines",
-  some: "16 to 30 lines",
-  many: "more than 30 lines",
-} as const;
-const FIT_WORDS = { fits: "fits", even: "leaves nothing over" } as const;
-const PAGE_WORDS = { "1": "one page", "2": "two pages" } as const;
 
 /** A wish as it is called when it is taken back. */
 export function sayFilter(state: GalleryQuery, filter: Filter): string {
@@ -20,11 +13,11 @@ export function sayFilter(state: GalleryQuery, filter: Filter): string {
     case "tag":
       return state.tag;
     case "fit":
-      return state.fit && FIT_WORDS[state.fit];
+      return state.fit && FIT_WORDS[state.fit].said;
     case "pages":
-      return state.pages && PAGE_WORDS[state.pages];
+      return state.pages && PAGE_WORDS[state.pages].said;
     case "lines":
-      return state.lines && LINE_WORDS[state.lines];
+      return state.lines && lineWords(state.lines).said;
   }
 }
 

@@ -18,7 +18,7 @@ const NARROW_PX = 560;
 /** A press of a button moves the edge by half a pixel, less than an eye can tell. */
 const NUDGE_PX = 0.5;
 
-/** Wakes the card. `tell` hears how many pixels a millimetre has, now and after every change. */
+/** Enhances the card. `tell` hears how many pixels a millimetre has, now and after every change. */
 export function bindCard(page: Document, device: Device, tell: (scale: number) => void): void {
   const slider = theOne(page, "#card-edge", HTMLInputElement);
   const [card, found] = [partOf(page, "card"), partOf(page, "scale")];

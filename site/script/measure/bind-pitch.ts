@@ -7,7 +7,7 @@ import { readPitch, sayPitch } from "../../../src/view/fields/pitch-check.ts";
 import { readFields } from "../../../src/view/fields/read-notebook-fields.ts";
 import { startFit } from "../app/initial-state.ts";
 import type { Device } from "../device/device.ts";
-import { readForm, showFaults } from "../ui/form.ts";
+import { readForm, showErrors } from "../ui/form.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 
 interface MeasurePage {
@@ -27,7 +27,7 @@ export function bindPitch(page: Document, { device, catalogue }: MeasurePage): v
     const issues = reading.ok
       ? []
       : reading.issues.filter(({ field }) => texts[field].trim() !== "");
-    showFaults(form, issues);
+    showErrors(form, issues);
     words.textContent = reading.ok ? sayPitch(reading.value) : "";
     link.hidden = true;
     if (reading.ok) offer(reading.value.likely ?? Number(reading.value.pitch.toFixed(2)));

@@ -1,10 +1,11 @@
 /** The printer's correction from the bars that it printed, kept on the device and told for `book.yaml`. */
 import { NO_STRETCH, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import { printerLine, readBars } from "../../../src/view/fields/printed-bars.ts";
+import { showPersistence } from "../app/show-persistence.ts";
 import type { Device } from "../device/device.ts";
 import { keepPrinter, keptPrinter } from "../device/kept-printer.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
-import { readForm, showFaults } from "../ui/form.ts";
+import { readForm, showErrors } from "../ui/form.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
 
 /** Follows the two lengths; the numbers are kept when that is asked for. */
@@ -20,6 +21,7 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
     kept.textContent = isTrue
       ? "On this device no correction is kept: the fit page prints as it is."
       : `On this device x ${x} and y ${y} are kept, and the fit page prints with them.`;
+    showPersistence(page, device);
     partOf(page, "corrected-field").hidden = isTrue;
     if (isTrue) corrected.checked = false;
   };
@@ -27,7 +29,7 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
     const printedWith = corrected.checked ? keptPrinter(device) : NO_STRETCH;
     const reading = readBars(readForm(form, ["x", "y"]), printedWith);
     const issues = reading.ok ? [] : reading.issues;
-    showFaults(form, issues);
+    showErrors(form, issues);
     disable(form, issues);
     if (reading.ok) found = reading.value;
     line.textContent = reading.ok ? printerLine(found) : "–";
@@ -36,7 +38,8 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
   form.addEventListener("input", show);
   onPress(page, "keep-printer", () => {
     keepPrinter(device, found);
-    say(`Kept: the fit page prints with x ${found.x} and y ${found.y} from now on.`);
+    if (device.persists())
+      say(`Kept: the fit page prints with x ${found.x} and y ${found.y} from now on.`);
     showKept();
   });
   onPress(page, "forget-printer", () => {
@@ -44,6 +47,10 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
     say("Forgotten: the fit page prints as it is.");
     showKept();
   });
-  showKept();
-  show();
+  const showAll = () => {
+    showKept();
+    show();
+  };
+  device.subscribe("printer", showAll);
+  showAll();
 }

@@ -17,7 +17,7 @@ interface Screen {
   readonly catalogue: Catalogue;
 }
 
-/** Wakes the card, its slider and what is shown in true size. Throws where the page lacks a part. */
+/** Enhances the card, its slider and what is shown in true size. Throws where the page lacks a part. */
 export function bindScreen(page: Document, screen: Screen): void {
   bindCard(page, screen.device, trueShow(page, screen));
 }

@@ -1,6 +1,7 @@
 /** The measure page: puts its parts together. */
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { openDevice } from "../device/device.ts";
+import { ownAddress } from "../ui/load-script.ts";
 import { enhancePart } from "../ui/parts.ts";
 import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
@@ -9,7 +10,7 @@ import { bindPrinter } from "./bind-printer.ts";
 import { bindScreen } from "./bind-screen.ts";
 
 const catalogue = openCatalogue(window.spanbookContent);
-const device = openDevice();
+const device = openDevice(window, ownAddress());
 
 enhancePart(document, "measures");
 bindScreen(document, { device, draw: openDraw(window), catalogue });

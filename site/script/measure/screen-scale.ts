@@ -1,5 +1,5 @@
 /** How large a millimetre is on this screen, told by a bank card that was held against it. */
-import { type Device, KEPT } from "../device/device.ts";
+import type { Device } from "../device/device.ts";
 
 /** Edges and corner of a bank card in millimetres (ISO/IEC 7810, format ID-1: 85.60 × 53.98, corners of 2.88 to 3.48). */
 export const BANK_CARD = { long: 85.6, short: 53.98, corner: 3.18 } as const;
@@ -25,7 +25,7 @@ export function edgeLimits(edge: "long" | "short"): { readonly min: number; read
 
 /** Keeps what was found together with the zoom that it was found at. */
 export function keepScale(device: Device, scale: number, zoom: number): void {
-  device.keep(KEPT.screen, `${scale.toFixed(4)} ${zoom}`);
+  device.set("screen", `${scale.toFixed(4)} ${zoom}`);
 }
 
 /**
@@ -33,7 +33,7 @@ export function keepScale(device: Device, scale: number, zoom: number): void {
  * None where nothing was kept, or what is kept is spoilt.
  */
 export function keptScale(device: Device, zoom: number): number | undefined {
-  const [scale = Number.NaN, then = Number.NaN] = (device.recall(KEPT.screen) ?? "")
+  const [scale = Number.NaN, then = Number.NaN] = (device.get("screen") ?? "")
     .split(" ")
     .map(Number);
   const now = (scale * then) / zoom;

@@ -71,7 +71,10 @@ async function findIn(
   return undefined;
 }
 
-async function having(caches: readonly FileCache[], address: string): Promise<readonly FileCache[]> {
+async function having(
+  caches: readonly FileCache[],
+  address: string,
+): Promise<readonly FileCache[]> {
   const found = await Promise.all(caches.map((cache) => cache.match(fileAddress(address))));
   return caches.filter((_, index) => found[index]);
 }

@@ -3,13 +3,15 @@ import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
 import { LONGEST_ADDRESS, writeAddress } from "../../../src/view/address/hash-params.ts";
 import { notebookEntries } from "../../../src/view/address/notebook-address.ts";
 import {
-  type RecipeAddress,
   type RecipeDraft,
+  readKeptRecipe,
   readRecipeAddress,
   writeRecipeAddress,
 } from "../../../src/view/address/recipe-address.ts";
-import { bindAddress } from "../app/bind-address.ts";
-import { type Device, KEPT } from "../device/device.ts";
+import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
+import { showPersistence } from "../app/show-persistence.ts";
+import type { Device } from "../device/device.ts";
+import { type KeptEntry, keptText, openEntry } from "../device/kept-entry.ts";
 import { openNotice } from "../ui/notice.ts";
 import { theOne } from "../ui/parts.ts";
 import type { InitialRecipe, RecipeTexts } from "./initial-recipe.ts";
@@ -24,48 +26,69 @@ interface Keeping {
 /** Writes what was changed on the recipe page; an address alone changes nothing on the device. */
 export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: Keeping): void {
   const { device, start, texts } = keeping;
+  const { slugs } = store.catalogue;
   const notice = openNotice(window.document);
-  const keeper = bindAddress(window, device, { name: KEPT.draft, done: notice.clear });
+  const entry = bindKeptRecipe(store, keeping);
   const link = theOne(window.document, "#link", HTMLInputElement);
-  let last: RecipeDraft = store.state().draft;
-  store.tell(({ draft }) => {
-    if (draft === last) return;
-    last = draft;
-    keeper.keep(() => {
-      const text = writeRecipeAddress(draft);
-      link.value = linkOf(window, text);
-      return { text, address: shortAddress(draft, text) };
-    });
+  const showLink = () => {
+    link.value = linkOf(window, writeRecipeAddress(store.state().draft));
+  };
+  bindAddress(window, store, {
+    restMs: TYPING_REST_MS,
+    write: ({ draft }, before) => (draft === before.draft ? undefined : shortAddress(draft)),
+    written: (_, before) => {
+      entry.keep(writeRecipeAddress(before.draft));
+      showLink();
+      notice.clear();
+      showPersistence(window.document, device);
+    },
+    taken: entry.leave,
+    read: async (hash, take) => {
+      const reading = readRecipeAddress(hash, slugs);
+      if (!reading.ok) {
+        notice.broken(sayAddressIssue(reading.issue), "What was on the desk before stays.");
+        return;
+      }
+      // A pattern's text may have to be loaded first.
+      const { from, ...said } = reading.value;
+      const text = said.text ?? (from === undefined ? undefined : (await texts())[from]);
+      const part = { ...said, ...(text !== undefined && { text }) };
+      if (Object.keys(part).length === 0) return;
+      take(() => store.update(part));
+      showLink();
+    },
   });
-  link.value = linkOf(window, writeRecipeAddress(last));
-  window.addEventListener("hashchange", () => {
-    const reading = readRecipeAddress(window.location.hash, store.catalogue.slugs);
-    if (!reading.ok) {
-      notice.broken(sayAddressIssue(reading.issue), "What was on the desk before stays.");
-      return;
-    }
-    void lay(reading.value);
-  });
-  /** What an address says, on the recipe page; a pattern's text may have to be loaded first. */
-  async function lay({ from, ...said }: RecipeAddress): Promise<void> {
-    const written = from === undefined ? undefined : (await texts())[from];
-    const text = said.text ?? written;
-    const part = { ...said, ...(text !== undefined && { text }) };
-    if (Object.keys(part).length > 0) store.change(part);
-  }
-
+  showLink();
+  showPersistence(window.document, device);
   if (start.issue) {
-    const instead = start.kept || device.recall(KEPT.draft) ? "kept on this device" : "usual";
+    const instead = start.kept || device.get("recipe") ? "kept on this device" : "usual";
     notice.broken(sayAddressIssue(start.issue), `What is ${instead} is on the desk instead.`);
   } else if (start.kept) {
     const { kept } = start;
-    notice.visit("A recipe of yours from before is still kept here.", () => store.change(kept));
+    notice.visit("A recipe of yours from before is still kept here.", () => store.update(kept));
   }
 }
 
+/** Goes on with what other tabs make of the recipe; the result keeps what this one has made of it. */
+function bindKeptRecipe(store: RecipeStore, { device }: Keeping): KeptEntry {
+  const { slugs } = store.catalogue;
+  const kept = readKeptRecipe(keptText(device, "recipe") ?? "", slugs);
+  const text = () => writeRecipeAddress(store.state().draft);
+  const isKept = kept !== undefined && writeRecipeAddress(kept) === text();
+  const entry = openEntry(device, "recipe", { text, isKept });
+  entry.subscribe((said) => {
+    const draft = readKeptRecipe(said, slugs);
+    if (draft) store.update(draft);
+  });
+  return entry;
+}
+
 /** A recipe that is too long for an address leaves only the notebook there. */
-function shortAddress({ notebook }: RecipeDraft, address: string): string {
-  return address.length <= LONGEST_ADDRESS ? address : writeAddress(notebookEntries(notebook));
+function shortAddress(draft: RecipeDraft): string {
+  const address = writeRecipeAddress(draft);
+  return address.length <= LONGEST_ADDRESS
+    ? address
+    : writeAddress(notebookEntries(draft.notebook));
 }
 
 function linkOf({ location }: Window, address: string): string {

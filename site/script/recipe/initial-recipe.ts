@@ -7,7 +7,8 @@ import {
 } from "../../../src/view/address/recipe-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { startFit } from "../app/initial-state.ts";
-import { type Device, KEPT } from "../device/device.ts";
+import type { Device } from "../device/device.ts";
+import { keptText } from "../device/kept-entry.ts";
 
 export interface InitialRecipe {
   readonly draft: RecipeDraft;
@@ -37,7 +38,7 @@ export function initialRecipe(hash: string, { device, catalogue, texts }: Source
   const said = address.ok ? address.value : {};
   const { notebook: usual } = startFit("", device, catalogue).fit;
   const notebook = said.notebook ?? usual;
-  const kept = readKeptRecipe(device.recall(KEPT.draft) ?? "", catalogue.slugs);
+  const kept = readKeptRecipe(keptText(device, "recipe") ?? "", catalogue.slugs);
   const written = said.text ?? (said.from === undefined ? undefined : texts[said.from]);
   const issue = address.ok ? {} : { issue: address.issue };
   if (written === undefined) {

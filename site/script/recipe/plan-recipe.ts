@@ -6,6 +6,7 @@ import { planPattern } from "../../../src/plan/plan-pattern.ts";
 import { marginClashes } from "../../../src/recipe/margin-clashes.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import type { RecipeDraft } from "../../../src/view/address/recipe-address.ts";
+import type { CatalogueData } from "../../../src/view/catalogue.ts";
 import { nameNotebook } from "../../../src/view/fields/name-notebook.ts";
 import { slugFor } from "../../../src/view/fields/slug-for.ts";
 import { MOST_KIB } from "../lazy/reader/open-file.ts";
@@ -19,7 +20,7 @@ export type RecipeResult =
 export function planRecipe(
   { text, slug, notebook: asked }: RecipeDraft,
   reader: Pick<ReaderPart, "readRecipe">,
-  known: readonly Notebook[],
+  { notebooks: known, when }: Pick<CatalogueData, "notebooks" | "when">,
 ): RecipeResult {
   const path = `patterns/${slug || "recipe"}.md`;
   if (isTooLarge(text)) {
@@ -35,7 +36,8 @@ export function planRecipe(
   if (clashes.length > 0) return { ok: false, issues: clashes };
   const recipe = { ...reading.value, slug: slug || slugOfTitle(reading.value.title) };
   const notebook = nameNotebook(asked, known);
-  return { ok: true, recipe, notebook, plan: planPattern(recipe, notebook) };
+  const plan = planPattern(recipe, notebook, when);
+  return { ok: true, recipe: plan.recipe, notebook, plan };
 }
 
 /** The file name of a recipe that was given none. */

@@ -4,7 +4,7 @@ import { isSlug } from "../../../src/source/slug.ts";
 import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
 import { slugFault } from "../../../src/view/fields/slug-for.ts";
 import type { DisabledButtons } from "../ui/disable-buttons.ts";
-import { fieldOf, fillForm, showFaults } from "../ui/form.ts";
+import { fieldOf, fillForm, showErrors } from "../ui/form.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { RecipeTexts } from "./initial-recipe.ts";
 import type { RecipeState, RecipeStore } from "./recipe-store.ts";
@@ -29,7 +29,7 @@ export function bindRecipeForm(
   const nameFile = bindFileName(form, store, disable);
   bindStart(form, store, { texts, say, nameFile });
   bindNotebook(form, store);
-  store.tell((state) => {
+  store.subscribe((state) => {
     note.textContent = store.catalogue.slugs.has(nameOf(state))
       ? "A pattern of the book has this name: in its folder, this file takes its place."
       : "";
@@ -51,7 +51,7 @@ function bindFileName(
   /** The last name that would do; another one on the recipe page came from elsewhere and is put into its field. */
   let { slug } = store.state().draft;
   const judge = (issues: readonly FieldIssue[]) => {
-    showFaults(form, issues);
+    showErrors(form, issues);
     disable(form, issues);
   };
   const nameFile = (name: string) => {
@@ -66,9 +66,9 @@ function bindFileName(
     judge(isGood ? [] : [slugFault("slug", typed)]);
     if (!isGood) return;
     slug = typed;
-    store.change({ slug });
+    store.update({ slug });
   });
-  store.tell(({ draft, result }) => {
+  store.subscribe(({ draft, result }) => {
     if (draft.slug !== slug) nameFile(draft.slug);
     if (result.ok) field.setAttribute("placeholder", result.recipe.slug);
   });
@@ -94,13 +94,13 @@ function bindStart(
       if (text === undefined) return;
       taken = text;
       nameFile("");
-      store.change({ text, slug: "" });
+      store.update({ text, slug: "" });
     } catch {
       say("The recipe could not be loaded: a part of this page is missing.");
     }
   };
   field.addEventListener("input", () => void take(field.value));
-  store.tell(({ draft }) => {
+  store.subscribe(({ draft }) => {
     if (draft.text !== taken) fillForm(form, { from: "" });
   });
 }
@@ -112,9 +112,9 @@ function bindNotebook(form: HTMLFormElement, store: RecipeStore): void {
   const { notebook: own } = store.state().draft;
   field.addEventListener("input", () => {
     const chosen = notebooks.find((one) => one.slug === field.value);
-    store.change({ notebook: chosen ? { ...chosen, title: "", slug: "", body: "" } : own });
+    store.update({ notebook: chosen ? { ...chosen, title: "", slug: "", body: "" } : own });
   });
-  store.tell(({ draft }) => {
+  store.subscribe(({ draft }) => {
     const twin = notebooks.find((one) => isSameGrid(draft.notebook, one));
     fillForm(form, { notebook: twin?.slug ?? "" });
   });

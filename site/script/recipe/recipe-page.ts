@@ -31,21 +31,21 @@ async function openPage(): Promise<void> {
   const catalogue = openCatalogue(window.spanbookContent);
   const texts = () => recipeTexts(window, load);
   const reader = await readerPart(window, load);
-  const device = openDevice();
+  const device = openDevice(window, own);
   const written = needsTexts(location.hash, catalogue) ? await texts() : {};
   const start = initialRecipe(location.hash, { device, catalogue, texts: written });
   const store = openRecipeStore(start.draft, catalogue, reader);
   const [draw, queue, say] = [openDraw(window), openQueue(window), openStatus(document)];
   const field = theOne(document, "#recipe-text", HTMLTextAreaElement);
-  const changed = () => store.change({ text: editor.text() });
+  const changed = () => store.update({ text: editor.text() });
   let editor: Editor = plainEditor(field, changed);
   for (const name of ["recipe", "keep-part"]) enhancePart(document, name);
   bindRecipeForm(document, store, { texts, say, disable: disableButtons(document, say) });
-  store.tell(({ draft }) => {
+  store.subscribe(({ draft }) => {
     if (editor.text() !== draft.text) editor.setText(draft.text);
   });
   const show = recipeView(document, { draw, queue, reader, editor: () => editor });
-  store.tell(({ result }) => show(result));
+  store.subscribe(({ result }) => show(result));
   bindRecipeSaving(document, store, { draw, say });
   bindRecipeAddress(window, store, { device, start, texts });
   keepParts(window, own, ["reader.js", "editor.js", "../fit/recipe/texts.js"]);

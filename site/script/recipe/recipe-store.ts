@@ -1,6 +1,7 @@
-/** What lies on the recipe page now, what it comes to, and who is told when that changes. */
+/** The recipe page's store: the recipe as it is written now, and what it comes to. */
 import type { RecipeDraft } from "../../../src/view/address/recipe-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
+import { openStore, type Store } from "../app/store.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";
 import { planRecipe, type RecipeResult } from "./plan-recipe.ts";
 
@@ -9,37 +10,27 @@ export interface RecipeState {
   readonly result: RecipeResult;
 }
 
-export interface RecipeStore {
+export interface RecipeStore extends Pick<Store<RecipeState>, "state" | "subscribe"> {
   readonly catalogue: Catalogue;
-  state(): RecipeState;
-  /** Changes some of what lies there; everybody is told before this returns. */
-  change(part: Partial<RecipeDraft>): void;
-  /** Tells what lies there now, and then every change. */
-  tell(show: (state: RecipeState) => void): void;
+  /** Changes some of the draft. */
+  update(part: Partial<RecipeDraft>): void;
 }
 
-/** A store with something on it from the start. */
+/** A store with a draft from the start. */
 export function openRecipeStore(
   start: RecipeDraft,
   catalogue: Catalogue,
   reader: ReaderPart,
 ): RecipeStore {
-  const listeners: ((state: RecipeState) => void)[] = [];
   const stateOf = (draft: RecipeDraft): RecipeState => ({
     draft,
-    result: planRecipe(draft, reader, catalogue.notebooks),
+    result: planRecipe(draft, reader, catalogue),
   });
-  let state = stateOf(start);
+  const { state, set, subscribe } = openStore(stateOf(start));
   return {
     catalogue,
-    state: () => state,
-    change: (part) => {
-      state = stateOf({ ...state.draft, ...part });
-      for (const show of listeners) show(state);
-    },
-    tell: (show) => {
-      listeners.push(show);
-      show(state);
-    },
+    state,
+    subscribe,
+    update: (part) => set(stateOf({ ...state().draft, ...part })),
   };
 }

@@ -5,11 +5,12 @@ import type { Issue } from "../../../src/issue/facts/issue.ts";
 import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
+import { misfitReason } from "../../../src/view/pattern/plan-summary.ts";
 import type { Editor } from "../lazy/editor/editor-part.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import { fitSummary, misfitReason, misfitSummary } from "../ui/plan-summary.ts";
+import { summaryElements } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import { issueItems, spokenWords } from "./issue-list.ts";
 import type { RecipeResult } from "./plan-recipe.ts";
@@ -52,8 +53,8 @@ interface RecipeParts {
 function recipeParts(page: ParentNode): RecipeParts {
   return {
     plate: partOf(page, "plate"),
-    status: partOf(page, "status"),
-    summary: partOf(page, "summary"),
+    status: partOf(page, "plan-status"),
+    summary: partOf(page, "plan-summary"),
     issues: partOf(page, "problems"),
     data: theOne(page, "#plan-data", HTMLScriptElement),
   };
@@ -105,9 +106,7 @@ function markSoon(found: readonly Issue[], { queue, reader, editor }: Shows): vo
 
 function summarySoon(summary: HTMLElement, { plan, recipe }: Planned, queue: Queue): void {
   queue.put("summary", () => {
-    summary.replaceChildren(
-      ...(plan.fits ? fitSummary(plan, recipe) : misfitSummary(plan, recipe)),
-    );
+    summary.replaceChildren(...summaryElements(plan, recipe));
     return false;
   });
 }

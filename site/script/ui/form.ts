@@ -24,13 +24,13 @@ export function fillForm(form: HTMLFormElement, texts: Readonly<Record<string, s
 }
 
 /** Says at each field what is wrong with it, or how it was read where that is not what was typed. */
-export function showFaults(form: HTMLFormElement, issues: readonly FieldIssue[]): void {
+export function showErrors(form: HTMLFormElement, issues: readonly FieldIssue[]): void {
   for (const field of form.elements) {
     if (!isField(field) || field.name === "") continue;
     const issue = issues.find((one) => one.field === field.name);
     const fault = document.getElementById(`${field.id}-fault`);
     const read = document.getElementById(`${field.id}-read`);
-    if (fault) sayAt(fault, issue ? faultWords(issue, field) : []);
+    if (fault) sayAt(fault, issue ? errorWords(issue, field) : []);
     if (read) sayAt(read, issue ? [] : [sayTypedLength(field.value)]);
     describeBy(field, [fault, read]);
     if (issue) field.setAttribute("aria-invalid", "true");
@@ -39,7 +39,7 @@ export function showFaults(form: HTMLFormElement, issues: readonly FieldIssue[])
 }
 
 /** The sentence, with a button where it is known what would do. */
-function faultWords(issue: FieldIssue, field: Field): readonly (string | Node)[] {
+function errorWords(issue: FieldIssue, field: Field): readonly (string | Node)[] {
   const offer = fieldOffer(issue);
   if (!offer) return [sayFieldIssue(issue)];
   const take = makeElement("button", { type: "button", class: "offer" }, offer.words);

@@ -1,12 +1,12 @@
 /** Elements of a page, made from what they are and what is in them; text is never read as markup. */
 
-type Content = Node | string;
+type ElementContent = Node | string;
 
 /** An element with attributes; an attribute that is false is left out, one that is true is there without a value. */
 export function makeElement<K extends keyof HTMLElementTagNameMap>(
   name: K,
   attributes: Readonly<Record<string, string | boolean>> = {},
-  ...content: readonly Content[]
+  ...content: readonly ElementContent[]
 ): HTMLElementTagNameMap[K] {
   const element = document.createElement(name);
   for (const [key, value] of Object.entries(attributes)) {

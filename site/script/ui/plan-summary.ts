@@ -1,62 +1,40 @@
-/** What there is to say of a plan beside its drawing: what the paper does, why it does not fit, how it divides. */
-import { sayAlternative } from "../../../src/issue/words/say-alternative.ts";
-import { sayReason } from "../../../src/issue/words/say-misfit.ts";
-import { sayNearFit, sayNearFits } from "../../../src/issue/words/say-near-fit.ts";
-import type { LabelAt } from "../../../src/issue/words/say-path.ts";
-import { sayPlanNote } from "../../../src/issue/words/say-plan-note.ts";
-import type { FittingPlan, MisfitPlan } from "../../../src/plan/plan.ts";
-import { labelsOf } from "../../../src/recipe/area-tree.ts";
+/** What there is to say of a plan, as headings, sentences and a table beside its drawing. */
+import type { Plan } from "../../../src/plan/plan.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
-import { type SplitRow, splitRows } from "../../../src/view/pattern/split-rows.ts";
+import {
+  type FitSummary,
+  fitSummary,
+  type MisfitSummary,
+  misfitSummary,
+} from "../../../src/view/pattern/plan-summary.ts";
+import type { SplitRow } from "../../../src/view/pattern/split-rows.ts";
 import { makeElement } from "./make-element.ts";
 
-/** Headings, sentences and the table of divisions, of a plan that fits. */
-export function fitSummary(plan: FittingPlan, recipe: Recipe): readonly HTMLElement[] {
-  const labelAt = labelsOf(attemptOf(recipe, plan.used));
-  const notes = plan.notes.map((note) => makeElement("p", {}, sayPlanNote(note, labelAt)));
-  const rows = splitRows(recipe, plan);
+/** What the paper does and how the plan divides, or why it does not fit and what would. */
+export function summaryElements(plan: Plan, recipe: Recipe): readonly HTMLElement[] {
+  return plan.fits
+    ? fitElements(fitSummary(plan, recipe))
+    : misfitElements(misfitSummary(plan, recipe));
+}
+
+function fitElements({ alternative, notes, rows }: FitSummary): readonly HTMLElement[] {
+  const sentences = notes.map((note) => makeElement("p", {}, note));
   return [
-    ...alternativeSummary(plan, recipe),
-    ...(notes.length > 0 ? [makeElement("h3", {}, "What the paper says"), ...notes] : []),
+    ...(alternative === "" ? [] : [makeElement("p", { class: "note" }, alternative)]),
+    ...(notes.length > 0 ? [makeElement("h3", {}, "What the paper says"), ...sentences] : []),
     ...(rows.length > 0 ? [makeElement("h3", {}, "How it divides"), divisionTable(rows)] : []),
   ];
 }
 
-function alternativeSummary(
-  { used, passedOver }: FittingPlan,
-  recipe: Recipe,
-): readonly HTMLElement[] {
-  if (!passedOver) return [];
-  const others = recipe.attempts.length - 1;
-  const words = sayAlternative({ used, others, passedOver }, labelsOf(attemptOf(recipe, 0)));
-  return [makeElement("p", { class: "note" }, words)];
-}
-
-/** Why a plan does not fit, and what would. */
-export function misfitSummary(plan: MisfitPlan, recipe: Recipe): readonly HTMLElement[] {
-  const reason = misfitReason(plan, recipe);
-  const changes = plan.near.map(({ attempt, edits }) => {
-    const labelAt: LabelAt = labelsOf(attemptOf(recipe, attempt));
-    return makeElement("li", {}, edits.map((edit) => sayNearFit(edit, labelAt)).join(" "));
-  });
+function misfitElements({ reason, near, nearHead }: MisfitSummary): readonly HTMLElement[] {
+  const changes = near.map((change) => makeElement("li", {}, change));
   return [
     makeElement("h3", {}, "Why it does not fit"),
     makeElement("p", {}, reason),
     ...(changes.length > 0
-      ? [makeElement("p", {}, sayNearFits(changes.length)), makeElement("ul", {}, ...changes)]
+      ? [makeElement("p", {}, nearHead), makeElement("ul", {}, ...changes)]
       : []),
   ];
-}
-
-/** The one sentence that says why. */
-export function misfitReason(plan: MisfitPlan, recipe: Recipe): string {
-  return sayReason(plan, labelsOf(attemptOf(recipe, 0)));
-}
-
-function attemptOf({ slug, attempts }: Recipe, index: number) {
-  const attempt = attempts[index];
-  if (!attempt) throw new RangeError(`the recipe ${slug} has no attempt ${index}`);
-  return attempt;
 }
 
 function divisionTable(rows: readonly SplitRow[]): HTMLElement {

@@ -1,8 +1,12 @@
 /** Reads a whole content folder: every file checked, every name in it found, all problems at once. */
+import type { Calendar } from "../../calendar/calendar.ts";
+import { ENGLISH } from "../../calendar/english.ts";
+import { namesOf } from "../../calendar/names.ts";
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
+import type { When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
 import { chosenOf, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
@@ -87,8 +91,10 @@ function checked({ misplaced, bookFile, notebooks, patterns, strips }: Files): C
   const all = bookFile.ok ? [bookFile.value, ...files] : files;
   const texts = new Map(all.map(({ path, text }) => [path, text]));
   if (!book.ok || issues.length > 0) return { ok: false, issues, texts };
+  const { calendar } = book.value;
   const value: Content = {
     book: book.value,
+    ...(calendar ? { when: whenOf(calendar) } : {}),
     notebooks: booksOfBook,
     recipes: recipesOfBook,
     unlisted,
@@ -104,6 +110,11 @@ function isExplained(issue: Issue, { meant }: Misplaced): boolean {
     return meant.has(`${issue.what}s`);
   }
   return issue.about === "file" && issue.kind === "missing" && meant.has(issue.at.file);
+}
+
+/** What plans take of a calendar; its language is checked. */
+function whenOf({ language, ...rule }: Calendar): When {
+  return { rule, names: namesOf(language) ?? ENGLISH };
 }
 
 const ALL = { notebooks: "all", patterns: "all" } as const;

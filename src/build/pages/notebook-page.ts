@@ -8,10 +8,10 @@ import type { PatternCard } from "../../view/pattern/pattern-cards.ts";
 import type { PlanStatus } from "../../view/pattern/plan-status.ts";
 import { notebookPath } from "../content/content-paths.ts";
 import type { NotebookPage, StateGroup } from "./book.ts";
-import type { PageSources } from "./pattern-page.ts";
+import type { PatternPageSources } from "./pattern-page.ts";
 
 /** What the template of a notebook's page shows. */
-export function notebookPage(slug: string, sources: PageSources): NotebookPage {
+export function notebookPage(slug: string, sources: PatternPageSources): NotebookPage {
   const { artifacts, cards, bodyHtml, sourceHtml } = sources;
   const notebook = artifacts.notebook(slug);
   const view = artifacts.notebookView(slug);

@@ -11,9 +11,16 @@ import { scriptValue } from "./script-value.ts";
 import { searchIndex } from "./search-index.ts";
 
 /** The book's checked content for the page's engine, and the recipes as written for the desk. */
-export function fitFiles({ notebooks, recipes, strips, texts }: Content): readonly SideFile[] {
+export function fitFiles({
+  notebooks,
+  recipes,
+  strips,
+  texts,
+  when,
+}: Content): readonly SideFile[] {
   const book = {
     notebooks,
+    ...(when ? { when } : {}),
     recipes: recipes.map((recipe) => ({ ...recipe, body: "" })),
     strips: strips.flatMap((strip) => listedOnly(strip, recipes)),
   };

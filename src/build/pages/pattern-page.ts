@@ -9,22 +9,17 @@ import { planStatus } from "../../view/pattern/plan-status.ts";
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 import type { PageArtifacts } from "../artifacts/make/page-artifacts.ts";
 import { patternPath } from "../content/content-paths.ts";
-import type { Content } from "../content/load-content.ts";
 import type { PatternPage } from "./book.ts";
+import type { PageSources } from "./page-sources.ts";
 
-export interface PageSources {
-  readonly content: Content;
+export interface PatternPageSources extends PageSources {
   readonly artifacts: PageArtifacts;
   readonly cards: Cards;
   readonly around: Around;
-  /** Markdown below front matter, as HTML. */
-  readonly bodyHtml: (text: string) => string;
-  /** Front matter as written, as highlighted HTML. */
-  readonly sourceHtml: (path: string) => string;
 }
 
 /** What the template of a pattern's page shows. */
-export function patternPage(pair: Pair, sources: PageSources): PatternPage {
+export function patternPage(pair: Pair, sources: PatternPageSources): PatternPage {
   const { artifacts, around, bodyHtml, sourceHtml } = sources;
   const recipe = artifacts.recipe(pair.pattern);
   const notebook = artifacts.notebook(pair.notebook);

@@ -1,7 +1,8 @@
 /** The index that the gallery searches: titles, labels, tags and texts of all patterns, gathered at build time. */
 import type { MarkdownIt } from "markdown-it";
 import MiniSearch, { type AsPlainObject } from "minisearch";
-import type { Area, Attempt, Recipe } from "../../recipe/recipe.ts";
+import { areasOf } from "../../recipe/area-tree.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
 import { SEARCH_OPTIONS, type SearchEntry } from "../../view/gallery/search-options.ts";
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 
@@ -13,23 +14,14 @@ export function searchIndex(recipes: readonly Recipe[], markdown: MarkdownIt): A
 }
 
 function searchEntry(recipe: Recipe, id: number, markdown: MarkdownIt): SearchEntry {
-  const labels = new Set(recipe.attempts.flatMap(rootsOf).flatMap(labelsIn));
+  const labels = new Set(recipe.attempts.flatMap(areasOf).map(({ label }) => label));
   return {
     id,
     title: recipe.title,
-    labels: [...labels].join(" "),
+    labels: [...labels].filter((label) => label !== "").join(" "),
     tags: [...recipe.tags, PURPOSE_WORDS[recipe.purpose].title].join(" "),
     text: plainText(recipe.body, markdown),
   };
-}
-
-function rootsOf(attempt: Attempt): readonly Area[] {
-  return attempt.kind === "page" ? [attempt.page] : [attempt.left, attempt.right];
-}
-
-function labelsIn({ label, split }: Area): readonly string[] {
-  const below = split?.tracks.flatMap(({ area }) => labelsIn(area)) ?? [];
-  return label === "" ? below : [label, ...below];
 }
 
 /** Markdown without its signs: what a reader would find on the page. */

@@ -1,24 +1,19 @@
 /** The page of one strip on one notebook. */
+
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
-import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
 import { writeFitAddress } from "../../view/address/fit-address.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Planner } from "../../view/planner.ts";
 import type { StripFactsOf, StripViewOf } from "../../view/strip/strip-facts.ts";
 import type { StripPage, StripPair } from "../../view/strip/strip-view.ts";
 import { stripPath } from "../content/content-paths.ts";
-import type { Content } from "../content/load-content.ts";
+import type { PageSources } from "./page-sources.ts";
 
-export interface StripPageSources {
-  readonly content: Content;
+export interface StripPageSources extends PageSources {
   readonly planner: Planner;
   readonly viewOf: StripViewOf;
   readonly factsOf: StripFactsOf;
-  /** Markdown below front matter, as HTML. */
-  readonly bodyHtml: (text: string) => string;
-  /** Front matter as written, as highlighted HTML. */
-  readonly sourceHtml: (path: string) => string;
 }
 
 /** What the template of a strip's page shows. */
@@ -35,7 +30,6 @@ export function stripPage(pair: StripPair, sources: StripPageSources): StripPage
     shown: viewOf(pair),
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(stripPath(pair.strip)),
-    caution: CUTTING_CAUTION.join(" "),
     listed: [...recipe.across, ...recipe.down].filter((slug) => listed.includes(slug)),
     elsewhere: factsOf(pair.strip).filter((one) => one.notebook.slug !== pair.notebook),
     fitHash: fitHash(recipe, notebook, listed),

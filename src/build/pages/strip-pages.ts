@@ -19,7 +19,8 @@ import { openStripRenderer, stripPairs } from "../artifacts/make/strip-renderer.
 import type { SideFile } from "../artifacts/side-files.ts";
 import { stripPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
-import { type StripPageSources, stripPage } from "./strip-page.ts";
+import type { PageSources } from "./page-sources.ts";
+import { stripPage } from "./strip-page.ts";
 
 export interface StripBook {
   /** Every page of a strip, notebook by notebook. */
@@ -32,8 +33,7 @@ export interface StripBook {
   sideFiles(): Iterable<SideFile>;
 }
 
-export interface StripBookSources
-  extends Pick<StripPageSources, "content" | "bodyHtml" | "sourceHtml"> {
+export interface StripBookSources extends PageSources {
   readonly cache: Cache<StripView>;
   /** Stands for everything else that an artifact is made with. */
   readonly version: string;

@@ -1,12 +1,10 @@
 /** The pictures beside shared links, one for each pattern: drawn when a book tells its address, kept between builds. */
 import { copyFile, mkdir, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { createSVGWindow } from "svgdom";
 import { blankScene } from "../../draw/page/blank-scene.ts";
 import { previewScene } from "../../draw/page/preview-scene.ts";
 import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../draw/scene.ts";
-import { createSvgWriter } from "../../draw/svg/write-svg.ts";
 import { sayCount } from "../../issue/words/say-count.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
@@ -15,7 +13,9 @@ import { wallRecipe } from "../../view/notebook/equal-parts-recipe.ts";
 import { PURPOSE_WORDS } from "../../view/pattern/purpose-words.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { diskCache } from "../artifacts/cache/disk-cache.ts";
-import { notebookPath, patternPath } from "../content/content-paths.ts";
+import { patternSources } from "../artifacts/cache/sources.ts";
+import { openSvgWriter } from "../artifacts/make/svg-writer.ts";
+import { notebookPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { openPngRenderer } from "./png-renderer.ts";
 
@@ -61,8 +61,8 @@ export async function makePreviews({
     ...recipes.map((recipe) =>
       pictures.place(
         join(output, previewPath(recipe.slug)),
-        [...common, recipe.slug, sourceOf(patternPath(recipe.slug))],
-        () => patternScene(recipe, notebook, book.title),
+        [...common, ...patternSources([recipe.slug], content)],
+        () => patternScene(recipe, notebook, content),
       ),
     ),
   ]);
@@ -73,7 +73,7 @@ export async function makePreviews({
 function openPictureCache(cache: string) {
   const disk = diskCache(join(cache, "pictures"), "png");
   const paint = openPngRenderer(join(cache, "fonts"));
-  const write = createSvgWriter(createSVGWindow());
+  const write = openSvgWriter();
   const used = new Set<string>();
   return {
     place: async (target: string, sources: readonly string[], draw: () => Scene) => {
@@ -91,11 +91,18 @@ function openPictureCache(cache: string) {
 }
 
 /** Where the pattern does not fit, the notebook's bare page stands for it. */
-function patternScene(recipe: Recipe, notebook: Notebook, book: string): Scene {
-  const plan = planPattern(recipe, notebook);
+function patternScene(written: Recipe, notebook: Notebook, { book, when }: Content): Scene {
+  const plan = planPattern(written, notebook, when);
+  const { recipe } = plan;
   const page = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
   const words = `${PURPOSE_WORDS[recipe.purpose].title}, on ${notebook.title}`;
-  return previewScene({ id: `preview-${recipe.slug}`, book, title: recipe.title, words, page });
+  return previewScene({
+    id: `preview-${recipe.slug}`,
+    book: book.title,
+    title: recipe.title,
+    words,
+    page,
+  });
 }
 
 /** The page of equal parts stands for the book. */

@@ -1,4 +1,5 @@
 /** The copying card as one page, for paper of A6 or a phone: each side as a picture, then in sentences. */
+import { CARD_WORDS } from "../../issue/words/say-card.ts";
 import { length } from "../../measure/length.ts";
 import { type CardSide, copyingCard } from "../../strip/copying-card.ts";
 import type { Strip, StripSide } from "../../strip/strip.ts";
@@ -11,8 +12,8 @@ import { middleMarks } from "../strip/strip-middles.ts";
 import { placeMarks } from "../strip/strip-place.ts";
 import { scaleMarks } from "../strip/strip-scale.ts";
 import { stripNames } from "../strip/strip-scene.ts";
+import { CLOSING_STEPS, openingSteps, runStep } from "./card-steps.ts";
 import { cardText } from "./card-text.ts";
-import { CLOSING_STEPS, openingSteps, runStep } from "./card-words.ts";
 
 /** A6, ISO 216; longer where there is more to say. */
 const PAGE = { width: 105, height: 148 };
@@ -44,8 +45,8 @@ export function cardScene(strip: Strip): Scene {
   const height = Math.max(PAGE.height, closed.y + MARGIN);
   return {
     id: `${id}-card`,
-    title: `Copying card: ${title}`,
-    description: "How to copy the strip by hand onto bands cut from the notebook's last leaves.",
+    title: CARD_WORDS.title(title),
+    description: CARD_WORDS.description,
     frame: { x: 0, y: 0, width: PAGE.width, height },
     marks: [
       { kind: "path", role: "paper", d: rectData(0, 0, PAGE.width, height) },
@@ -56,7 +57,7 @@ export function cardScene(strip: Strip): Scene {
 
 function tellSide(strip: Strip, side: StripSide, card: CardSide, column: Column): Column {
   const heading = { ...column, y: column.y + TITLE_SIZE };
-  const text = side.axis === "across" ? "Across" : "Down";
+  const text = CARD_WORDS.heading[side.axis];
   const face = smallFace(strip, side);
   const top = heading.y + SPACE / 2;
   const picture: Column = {

@@ -1,8 +1,8 @@
 /** Instructions as lines of text, broken to a width, each with a sign at its head. */
 import { lineData } from "../geometry/path-data.ts";
+import { breakLines } from "../label/text-block.ts";
 import type { Mark } from "../scene.ts";
-import { textWidth } from "../text-width.ts";
-import type { CardStep } from "./card-words.ts";
+import type { CardStep } from "./card-steps.ts";
 
 /** In millimetres. */
 export interface TextPlace {
@@ -25,7 +25,7 @@ export function cardText(
 ): { readonly marks: readonly Mark[]; readonly height: number } {
   const blocks = steps.map((step) => {
     const indent = step.run === undefined ? 0 : INDENT;
-    return { step, indent, lines: breakText(step.text, width - indent) };
+    return { step, indent, lines: breakLines(step.text, SIZE, width - indent) };
   });
   let top = 0;
   const marks = blocks.flatMap(({ step, indent, lines }): readonly Mark[] => {
@@ -55,16 +55,4 @@ function signOf({ run }: CardStep, x: number, y: number): readonly Mark[] {
       d: lineData(x, below, x + SWATCH, below),
     },
   ];
-}
-
-/** Words into lines no longer than a width, in millimetres; a longer word has a line of its own. */
-function breakText(text: string, width: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of text.split(" ")) {
-    const line = lines.at(-1);
-    const longer = `${line} ${word}`;
-    if (line !== undefined && textWidth(longer, SIZE) <= width) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
 }

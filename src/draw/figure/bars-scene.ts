@@ -1,4 +1,5 @@
 /** The drawing of what a printed sheet is checked with: the two bars, and a bank card that lies in their corner. */
+import { BARS_WORDS } from "../../issue/words/say-figure.ts";
 import { rectData } from "../geometry/path-data.ts";
 import { sheetMark } from "../page/paper-marks.ts";
 import { BAR, CARD, sheetBars } from "../print-marks/scale-bars.ts";
@@ -14,12 +15,12 @@ export function barsScene(id: string): Scene {
   const { across, down } = CARD;
   return {
     id,
-    title: "Two bars of 100 mm with a bank card in their corner",
-    description: `The bars run right and up from one corner. A card of ${across} by ${down} mm reaches to a long tick on each.`,
+    title: BARS_WORDS.title,
+    description: BARS_WORDS.description(CARD),
     frame,
     marks: [
       sheetMark("paper", frame),
-      ...sheetBars({ corner: { x: 0, y: 0 }, names: { across: "one side", down: "the other" } }),
+      ...sheetBars({ corner: { x: 0, y: 0 }, names: BARS_WORDS.names }),
       { kind: "path", role: "fold", d: rectData(0, -down, across, down) },
       {
         kind: "text",
@@ -28,7 +29,7 @@ export function barsScene(id: string): Scene {
         y: -down / 2,
         size: LABEL,
         anchor: "middle",
-        text: "a bank card",
+        text: BARS_WORDS.card,
       },
     ],
   };

@@ -1,5 +1,6 @@
 /** The drawing of one way of counting: the paper's width with its dots, and what a half, a third and a quarter of it are. */
 import { equalParts } from "../../divide/division-table.ts";
+import { sayDivisions } from "../../issue/words/say-figure.ts";
 import {
   dotLength,
   type GridAxis,
@@ -49,7 +50,7 @@ export function countedPartsScene({ id, title, axis, middle }: CountedParts): Sc
   return {
     id,
     title,
-    description: describeBars(steps, bars),
+    description: sayDivisions(steps, bars),
     frame: { x: -ASIDE, y: 0, width: WIDTH + 2 * ASIDE, height: HEIGHT },
     marks: [
       sheetMark("paper", { x: 0, y: PAPER.top, width: WIDTH, height: HEIGHT - PAPER.top - LINE }),
@@ -70,14 +71,7 @@ interface Bar {
 }
 
 /** Millimetres in the drawing of a position. */
-type Place = (position: number) => number;
-
-function describeBars(steps: number, bars: readonly Bar[]): string {
-  const parts = bars.map(
-    ({ count, part, leftover }) => `${count} × ${part}${leftover > 0 ? `, ${leftover} over` : ""}`,
-  );
-  return `${[`${steps} steps`, ...parts].join("; ")}.`;
-}
+type MmOf = (position: number) => number;
 
 function dotMark(dots: readonly number[], pitch: number): PathMark {
   const y = PAPER.top + PAPER.dots;
@@ -91,7 +85,7 @@ function endData(x: number): string {
 }
 
 /** The parts in one path, what is left over in another. */
-function pathsOf(bars: readonly Bar[], at: Place, steps: number): readonly Mark[] {
+function pathsOf(bars: readonly Bar[], at: MmOf, steps: number): readonly Mark[] {
   const parts = bars.flatMap(({ count, part, top }) =>
     Array.from({ length: count }, (_, index) => {
       const [from, to] = [at(index * part), at((index + 1) * part)];
@@ -111,7 +105,7 @@ function pathsOf(bars: readonly Bar[], at: Place, steps: number): readonly Mark[
 }
 
 /** Each part's steps. */
-function numbersOf({ count, part, top }: Bar, at: Place): readonly TextMark[] {
+function numbersOf({ count, part, top }: Bar, at: MmOf): readonly TextMark[] {
   return Array.from({ length: count }, (_, index) => ({
     kind: "text",
     role: "label",

@@ -1,4 +1,5 @@
 /** The drawing of the fencepost: a row of dots, and below it the steps that each way of counting finds between them. */
+import { sayCounted, sayCountedTitle, sayWay } from "../../issue/words/say-figure.ts";
 import type { GridAxis } from "../../measure/grid-axis.ts";
 import { type Count, positionLength, usableSteps } from "../../measure/grid-axis.ts";
 import { toMm } from "../../measure/length.ts";
@@ -31,11 +32,11 @@ export function countingScene({ id, notebook, ways }: CountingDrawing): Scene {
   const y = PAPER.y + PAPER.height / 2;
   const row = dottedRow({ columns: dots.across, y, end: paper.width }, () => true);
   const height = ROWS.top + ways.length * ROWS.apart - (ROWS.apart - ROW.numbers) + 1.6;
-  const found = ways.map(({ count, words }) => `${words}: ${stepsOf(notebook, count)} steps`);
+  const found = ways.map(({ count, words }) => sayWay(words, stepsOf(notebook, count)));
   return {
     id,
-    title: `${dots.across.length} dots, counted`,
-    description: `A row of ${dots.across.length} dots on ${notebook.title}. ${found.join(". ")}.`,
+    title: sayCountedTitle(dots.across.length),
+    description: sayCounted(dots.across.length, notebook.title, found),
     frame: { x: -ASIDE, y: 0, width: paper.width + 2 * ASIDE, height },
     marks: [
       sheetMark("paper", { x: 0, y: PAPER.y, width: paper.width, height: PAPER.height }),
@@ -77,7 +78,7 @@ function wayMarks(axis: GridAxis, top: number, words: string): readonly Mark[] {
       y: top + ROW.words,
       size: SIZE.words,
       anchor: "start",
-      text: `${words}: ${steps} steps`,
+      text: sayWay(words, steps),
     },
     { kind: "path", role: "tick", d: [lineData(first, line, last, line), ...ticks].join("") },
     ...numbers,

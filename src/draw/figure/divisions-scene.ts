@@ -1,5 +1,6 @@
 /** The drawing of a division table: equal parts of one length with one gap, a bar for each count. */
 import { type EqualParts, equalParts, TABLE_COUNTS } from "../../divide/division-table.ts";
+import { sayEvenDivisions } from "../../issue/words/say-figure.ts";
 import { lineData, rectData } from "../geometry/path-data.ts";
 import { sheetMark } from "../page/paper-marks.ts";
 import type { Mark, PathMark, Scene, TextMark } from "../scene.ts";
@@ -42,7 +43,7 @@ export function divisionsScene({ id, title, steps, gap }: Divisions): Scene {
   return {
     id,
     title,
-    description: describeRows(even),
+    description: sayEvenDivisions(even),
     frame: { x: 0, y: 0, width: WIDTH, height: HEIGHT },
     marks: [
       sheetMark("paper", SHEET),
@@ -58,13 +59,6 @@ export function divisionsScene({ id, title, steps, gap }: Divisions): Scene {
 
 interface Row extends EqualParts {
   readonly top: number;
-}
-
-function describeRows(even: readonly Row[]): string {
-  const parts = even.map(({ count, part }) => `${count} × ${part}`);
-  return parts.length > 0
-    ? `Nothing left over: ${parts.join(", ")}.`
-    : "Always something left over.";
 }
 
 function pathOf(

@@ -1,7 +1,9 @@
 /** The drawing of one split by itself: a slice of the page with its tracks, their steps, and what is left over. */
+import { saySplitParts, saySplitTitle } from "../../issue/words/say-figure.ts";
+import type { StepInterval } from "../../measure/box.ts";
 import { middlesOf } from "../../measure/grid-axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { PlanSplit } from "../../plan/plan.ts";
+import { type PlanSplit, trackIntervals } from "../../plan/plan.ts";
 import { dottedRow } from "../geometry/dotted-row.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { lineData, rectData } from "../geometry/path-data.ts";
@@ -32,11 +34,11 @@ const HATCH = 1.25;
 export function splitScene({ id, notebook, split, labels = [] }: SplitDrawing): Scene {
   const place = slicePlace(notebook, split.axis);
   const { width, height } = place.paper;
-  const stretches = stretchesOf(split);
+  const parts = partsOf(split);
   return {
     id,
-    title: `${split.length} steps in ${split.sizes.length} parts, on ${notebook.title}`,
-    description: describeSplit(stretches),
+    title: saySplitTitle(split.length, split.sizes.length, notebook.title),
+    description: saySplitParts(parts),
     frame: {
       x: -ROOM.aside,
       y: -ROOM.above,
@@ -46,43 +48,32 @@ export function splitScene({ id, notebook, split, labels = [] }: SplitDrawing): 
     marks: [
       sheetMark("paper", place.paper),
       gridMark(place),
-      ...stretches.flatMap((interval) => partMarks(place, interval)),
-      ...stepTexts(place, stretches, labels),
-      ...positionMarks(place, stretches, notebook),
+      ...parts.flatMap((part) => partMarks(place, part)),
+      ...stepTexts(place, parts, labels),
+      ...positionMarks(place, parts, notebook),
       ...middleSigns([{ place, axis: "across", end: "start" }], notebook.middle),
     ],
   };
 }
 
-/** A part of the slice, in steps from position 0. A gap has no line of its own. */
-interface SplitPart {
+/** A part of the slice. A gap has no line of its own. */
+interface SplitPart extends StepInterval {
   readonly kind: "track" | "gap" | "leftover";
-  readonly from: number;
-  readonly steps: number;
 }
 
 /** Everything the split is made of, from its first step to its last. */
-function stretchesOf({ from, sizes, gaps, before, after }: PlanSplit): readonly SplitPart[] {
-  const parts = [
-    { kind: "leftover", steps: before } as const,
-    ...sizes.flatMap((steps, index) => [
-      { kind: "track", steps } as const,
-      { kind: "gap", steps: gaps[index] ?? 0 } as const,
-    ]),
-    { kind: "leftover", steps: after } as const,
+function partsOf(split: PlanSplit): readonly SplitPart[] {
+  const { from, length, gaps, before, after } = split;
+  const tracks = trackIntervals(split).flatMap((track, index): readonly SplitPart[] => [
+    { kind: "track", ...track },
+    { kind: "gap", from: track.from + track.length, length: gaps[index] ?? 0 },
+  ]);
+  const parts: readonly SplitPart[] = [
+    { kind: "leftover", from, length: before },
+    ...tracks,
+    { kind: "leftover", from: from + length - after, length: after },
   ];
-  let at = from;
-  const placed = parts.map(({ kind, steps }) => {
-    const interval: SplitPart = { kind, from: at, steps };
-    at += steps;
-    return interval;
-  });
-  return placed.filter(({ steps }) => steps > 0);
-}
-
-function describeSplit(stretches: readonly SplitPart[]): string {
-  const words = { track: "", gap: "gap of ", leftover: "left over " };
-  return `${stretches.map(({ kind, steps }) => `${words[kind]}${steps}`).join(", ")}.`;
+  return parts.filter((part) => part.length > 0);
 }
 
 function gridMark({ dots, pitch, paper }: PagePlace): Mark {
@@ -93,17 +84,17 @@ function gridMark({ dots, pitch, paper }: PagePlace): Mark {
 }
 
 /** A track's outline, from one row of dots to the other; hatching where nothing could be placed. */
-function partMarks(place: PagePlace, interval: SplitPart): readonly Mark[] {
-  const rect = rectOfPart(place, interval);
+function partMarks(place: PagePlace, part: SplitPart): readonly Mark[] {
+  const rect = rectOfPart(place, part);
   const { x, y, width, height } = rect;
-  if (interval.kind === "track") {
+  if (part.kind === "track") {
     return [{ kind: "path", role: "edge", d: rectData(x, y, width, height) }];
   }
-  return interval.kind === "gap" ? [] : [{ kind: "path", role: "fill", d: hatchData(rect) }];
+  return part.kind === "gap" ? [] : [{ kind: "path", role: "fill", d: hatchData(rect) }];
 }
 
-function rectOfPart({ lines }: PagePlace, { from, steps }: SplitPart): Rect {
-  const [x = 0, end = 0] = [lines.across[from], lines.across[from + steps]];
+function rectOfPart({ lines }: PagePlace, { from, length }: SplitPart): Rect {
+  const [x = 0, end = 0] = [lines.across[from], lines.across[from + length]];
   const [y = 0, bottom = 0] = lines.down;
   return { x, y, width: end - x, height: bottom - y };
 }
@@ -123,13 +114,13 @@ function hatchData({ x, y, width, height }: Rect): string {
 /** How many steps each track has, with its label where there is room for it. */
 function stepTexts(
   place: PagePlace,
-  stretches: readonly SplitPart[],
+  parts: readonly SplitPart[],
   labels: readonly string[],
 ): readonly TextMark[] {
-  const tracks = stretches.filter(({ kind }) => kind === "track");
+  const tracks = parts.filter(({ kind }) => kind === "track");
   return tracks.map((track, index) => {
     const { x, y, width, height } = rectOfPart(place, track);
-    const named = `${labels[index] ?? ""} ${track.steps}`.trim();
+    const named = `${labels[index] ?? ""} ${track.length}`.trim();
     const isRoomy = textWidth(named, SIZE.steps) < width - 1;
     return {
       kind: "text",
@@ -138,7 +129,7 @@ function stepTexts(
       y: y + height / 2 + SIZE.steps * BASELINE,
       size: SIZE.steps,
       anchor: "middle",
-      text: isRoomy ? named : String(track.steps),
+      text: isRoomy ? named : String(track.length),
     };
   });
 }
@@ -146,7 +137,7 @@ function stepTexts(
 /** A tick for every position, and the numbers of those where something begins or ends. */
 function positionMarks(
   { lines, paper }: PagePlace,
-  stretches: readonly SplitPart[],
+  parts: readonly SplitPart[],
   { middle }: Notebook,
 ): readonly Mark[] {
   const last = lines.across.length - 1;
@@ -157,7 +148,7 @@ function positionMarks(
     axis: "across",
     lines: lines.across,
     middles: middlesOf(last, middle),
-    others: stretches.flatMap(({ from, steps }) => [from, from + steps]),
+    others: parts.flatMap(({ from, length }) => [from, from + length]),
     size: SIZE.positions,
   });
   const texts = (["count", "total", "middle"] as const).flatMap((role) =>

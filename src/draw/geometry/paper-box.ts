@@ -1,6 +1,6 @@
 /** A box on paper, as fills and labels draw in it. */
 import type { Axis } from "../../measure/axis.ts";
-import { spanAlong } from "../../measure/box.ts";
+import { stepIntervalAlong } from "../../measure/box.ts";
 import type { PlanBox } from "../../plan/plan.ts";
 import type { PagePlace } from "./page-place.ts";
 import { type Interval, type Rect, rectOf } from "./rect.ts";
@@ -17,7 +17,7 @@ export interface PaperBox {
 /** The box with its positions in millimetres. */
 export function paperBoxOn(place: PagePlace, box: PlanBox): PaperBox {
   const linesOf = (axis: Axis) => {
-    const { from, length } = spanAlong(box, axis);
+    const { from, length } = stepIntervalAlong(box, axis);
     return place.lines[axis].slice(from, from + length + 1);
   };
   return {
@@ -40,7 +40,7 @@ function stepInterval({ lines }: PaperBox, axis: Axis, step: number): Interval {
 export function writingStep(paperBox: PaperBox, axis: Axis, step: number): Interval {
   const { from, to } = stepInterval(paperBox, axis, step);
   const pitch = paperBox.pitch[axis];
-  const isFirstOfPage = step === 0 && spanAlong(paperBox.box, axis).from === 0;
+  const isFirstOfPage = step === 0 && stepIntervalAlong(paperBox.box, axis).from === 0;
   if (isFirstOfPage) return { from: Math.max(from, to - pitch), to };
   return { from, to: Math.min(to, from + pitch) };
 }

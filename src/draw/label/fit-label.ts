@@ -1,12 +1,13 @@
 /** How a label goes into its box: whole, smaller, in two lines, turned, or cut short. */
-import { textWidth } from "../text-width.ts";
+import { type TextWeight, textWidth } from "../text-width.ts";
+import { breakInTwo, shortened } from "./text-block.ts";
 
 /** Room for a label in millimetres, without padding, and the size it would like to have. */
 export interface LabelRoom {
   readonly width: number;
   readonly height: number;
   readonly size: number;
-  readonly weight: "normal" | "bold";
+  readonly weight: TextWeight;
 }
 
 export interface FittedLabel {
@@ -26,6 +27,15 @@ const GENTLE = 0.82;
 /** No box shows more characters than this. */
 const LONGEST = 120;
 
+/** Does a label go into its room whole, on one upright line, and hardly smaller than it would like to be? */
+export function fitsWhole(label: string, room: LabelRoom): boolean {
+  return shrink([label.trim()], room, gentleSize(room)) !== undefined;
+}
+
+function gentleSize({ size }: LabelRoom): number {
+  return Math.max(SMALLEST, size * GENTLE);
+}
+
 /** The first of: whole, a little smaller, two lines, turned, as small as may be, cut with an ellipsis. */
 export function fitLabel(label: string, room: LabelRoom): FittedLabel {
   const text = [
@@ -36,11 +46,11 @@ export function fitLabel(label: string, room: LabelRoom): FittedLabel {
   ]
     .slice(0, LONGEST)
     .join("");
-  const gentle = Math.max(SMALLEST, room.size * GENTLE);
+  const gentle = gentleSize(room);
   const upright = (smallest: number) => shrink([text], room, smallest);
   const turnedRoom = { ...room, width: room.height, height: room.width };
   const turned = (smallest: number) => turn(shrink([text], turnedRoom, smallest));
-  const halves = breakInTwo(text, room);
+  const halves = breakInTwo(text, room.weight);
   return (
     upright(gentle) ??
     (halves && shrink(halves, room, gentle)) ??
@@ -69,28 +79,11 @@ function turn(label: FittedLabel | undefined): FittedLabel | undefined {
   return label && { ...label, isTurned: true };
 }
 
-/** The two most even halves at a space; nothing for a single word. */
-function breakInTwo(text: string, { weight }: LabelRoom): readonly [string, string] | undefined {
-  let best: readonly [string, string] | undefined;
-  let narrowest = Infinity;
-  for (let at = text.indexOf(" "); at !== -1; at = text.indexOf(" ", at + 1)) {
-    const halves = [text.slice(0, at), text.slice(at + 1)] as const;
-    const width = Math.max(...halves.map((half) => textWidth(half, 1, weight)));
-    if (width < narrowest) [best, narrowest] = [halves, width];
-  }
-  return best;
-}
-
-/** As many characters as fit at the smallest size, and an ellipsis; along the longer side of the room. */
-function cutShort(text: string, room: LabelRoom): FittedLabel {
-  const isTurned = room.height > room.width;
-  const [length, depth] = isTurned ? [room.height, room.width] : [room.width, room.height];
-  const none: FittedLabel = { lines: [], size: SMALLEST, isTurned };
-  if (depth < SMALLEST) return none;
-  let kept = "";
-  for (const character of text) {
-    if (textWidth(`${kept}${character}…`, SMALLEST, room.weight) > length) break;
-    kept += character;
-  }
-  return kept === "" ? none : { ...none, lines: [`${kept.trimEnd()}…`] };
+/** As much as fits at the smallest size, and an ellipsis; along the longer side of the room. */
+function cutShort(text: string, { width, height, weight }: LabelRoom): FittedLabel {
+  const isTurned = height > width;
+  const [length, depth] = isTurned ? [height, width] : [width, height];
+  const line = shortened(text, SMALLEST, length, weight);
+  const isRoomy = depth >= SMALLEST && textWidth(line, SMALLEST, weight) <= length;
+  return { lines: isRoomy ? [line] : [], size: SMALLEST, isTurned };
 }

@@ -4,7 +4,14 @@ import type { Rect } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
 import { ROLE_STYLES } from "../style/role-style.ts";
 import { BASELINE, CAPITAL, textWidth } from "../text-width.ts";
-import { type FittedLabel, fitLabel, LINE_HEIGHT, SMALLEST } from "./fit-label.ts";
+import {
+  type FittedLabel,
+  fitLabel,
+  fitsWhole,
+  type LabelRoom,
+  LINE_HEIGHT,
+  SMALLEST,
+} from "./fit-label.ts";
 import { type LabelKind, labelZone } from "./label-zone.ts";
 
 export interface PlacedLabel {
@@ -15,29 +22,54 @@ export interface PlacedLabel {
 
 /** Beside and above the text, in millimetres. */
 const PADDING = 1.4;
+const CLOSE = 0.45;
 const ABOVE = 0.5;
 /** Below the baseline of letters such as p, in parts of the font size. */
 const DESCENT = 0.22;
 const AIR = 0.6;
 
 /** The label of a leaf; nothing where it has none, or where not even a letter has room. */
-export function placeLabel(paperBox: PaperBox, kind: LabelKind): PlacedLabel | undefined {
-  if (paperBox.box.label.trim() === "") return undefined;
-  const zone = labelZone(paperBox);
-  const fitted = fitLabel(paperBox.box.label, {
-    width: zone.width - 2 * PADDING,
-    height: zone.height - 2 * ABOVE,
-    size: labelSize(paperBox, kind),
-    weight: ROLE_STYLES[roleOf(kind)].weight,
-  });
+export function placeLabel(
+  paperBox: PaperBox,
+  kind: LabelKind,
+  label = paperBox.box.label,
+): PlacedLabel | undefined {
+  if (label.trim() === "") return undefined;
+  const fitted = fitLabel(label, labelRoom(paperBox, kind));
   if (fitted.lines.length === 0) return undefined;
-  return fitted.isTurned
-    ? placeTurned(fitted, kind, zone)
-    : placeUpright(fitted, kind, zone, paperBox);
+  const placing = { fitted, kind, zone: labelZone(paperBox), role: roleOf(kind, paperBox) };
+  return fitted.isTurned ? placeTurned(placing) : placeUpright(placing, paperBox);
 }
 
-function roleOf(kind: LabelKind): "heading" | "label" {
+/** Does a label go into its box on one line, hardly smaller than it would like to be? */
+export function isLabelWhole(paperBox: PaperBox, kind: LabelKind, label: string): boolean {
+  return fitsWhole(label, labelRoom(paperBox, kind));
+}
+
+function labelRoom(paperBox: PaperBox, kind: LabelKind): LabelRoom {
+  const zone = labelZone(paperBox);
+  // A name that has shorter forms may come near the lines of its cell: a longer one can be read more easily.
+  const padding = kind === "cell" && paperBox.box.labelForms ? CLOSE : PADDING;
+  return {
+    width: zone.width - 2 * padding,
+    height: zone.height - 2 * ABOVE,
+    size: labelSize(paperBox, kind),
+    weight: ROLE_STYLES[roleOf(kind, paperBox)].weight,
+  };
+}
+
+type LabelRole = "heading" | "label" | "label-outside";
+
+function roleOf(kind: LabelKind, { box }: PaperBox): LabelRole {
+  if (box.isOutside) return "label-outside";
   return kind === "heading" ? "heading" : "label";
+}
+
+interface Placing {
+  readonly fitted: FittedLabel;
+  readonly kind: LabelKind;
+  readonly zone: Rect;
+  readonly role: LabelRole;
 }
 
 /** In millimetres: a label goes by the grid, a heading by its box. */
@@ -50,14 +82,8 @@ function labelSize({ pitch, box }: PaperBox, kind: LabelKind): number {
 }
 
 /** Upright: at the start of the first row, or in the middle of a cell or heading. */
-function placeUpright(
-  fitted: FittedLabel,
-  kind: LabelKind,
-  zone: Rect,
-  paperBox: PaperBox,
-): PlacedLabel {
+function placeUpright({ fitted, kind, zone, role }: Placing, paperBox: PaperBox): PlacedLabel {
   const { lines, size } = fitted;
-  const role = roleOf(kind);
   const isCentred = kind === "cell";
   const row = kind === "corner" ? Math.min(paperBox.pitch.down, zone.height) : zone.height;
   const below = (lines.length - 1) * LINE_HEIGHT * size;
@@ -81,8 +107,7 @@ function placeUpright(
 }
 
 /** Turned: reading upwards, its end at the top of the box or its middle in the middle of a cell. */
-function placeTurned({ lines, size }: FittedLabel, kind: LabelKind, zone: Rect): PlacedLabel {
-  const role = roleOf(kind);
+function placeTurned({ fitted: { lines, size }, kind, zone, role }: Placing): PlacedLabel {
   const text = lines.join(" ");
   const width = textWidth(text, size, ROLE_STYLES[role].weight);
   const centre = zone.x + zone.width / 2;

@@ -5,6 +5,7 @@ import type { FillMarks } from "../fill/fill-marks.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { paperBoxOn } from "../geometry/paper-box.ts";
 import type { Rect } from "../geometry/rect.ts";
+import { chooseForms } from "../label/choose-form.ts";
 import { placeLabel } from "../label/label-place.ts";
 import { labelKinds } from "../label/label-zone.ts";
 import type { Mark } from "../scene.ts";
@@ -23,9 +24,10 @@ export function boxMarks(place: PagePlace, page: PlanPage, hasLabels: boolean): 
   const labels: Mark[] = [];
   const taken: Rect[] = [];
   const kindOf = labelKinds(page);
+  const labelOf = chooseForms(place, page, kindOf);
   for (const box of page.boxes) {
     const paperBox = paperBoxOn(place, box);
-    const label = hasLabels ? placeLabel(paperBox, kindOf(box)) : undefined;
+    const label = hasLabels ? placeLabel(paperBox, kindOf(box), labelOf(box)) : undefined;
     if (label) {
       labels.push(...label.marks);
       taken.push(label.taken);

@@ -1,7 +1,7 @@
 /** Which positions carry their number beside the paper: as many as can be read, the weightiest first. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
+import type { EdgeLine } from "../../plan/order/merged-edges.ts";
 import { CAPITAL, textWidth } from "../text-width.ts";
-import type { EdgeLine } from "./box-edges.ts";
 
 export interface CountedPosition {
   readonly position: number;

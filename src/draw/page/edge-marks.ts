@@ -1,11 +1,13 @@
 /** The boxes of a page as lines: one path for the fine ones, one for the strong ones. */
 import { otherAxis } from "../../measure/axis.ts";
+import { isPaperEdge } from "../../measure/grid-axis.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { intervalAlong } from "../geometry/rect.ts";
 import type { PathMark } from "../scene.ts";
 import { ROLE_STYLES } from "../style/role-style.ts";
-import type { EdgeLine, EdgeWeight } from "./box-edges.ts";
+import type { EdgeWeight, WeightedEdge } from "./box-edges.ts";
 
 const ROLES = { fine: "edge-fine", strong: "edge" } as const;
 
@@ -15,28 +17,22 @@ const ROLES = { fine: "edge-fine", strong: "edge" } as const;
  */
 export function edgeMarks(
   place: PagePlace,
-  edges: readonly EdgeLine[],
+  { axes }: Notebook,
+  edges: readonly WeightedEdge[],
   penScale = 1,
 ): readonly PathMark[] {
+  const drawn = edges.filter(({ axis, at }) => !isPaperEdge(axes[otherAxis(axis)], at));
   return (["fine", "strong"] as const).flatMap((weight) => {
-    const d = edges
-      .filter((edge) => edge.weight === weight && !isOnPaperEdge(place, edge))
+    const d = drawn
+      .filter((edge) => edge.weight === weight)
       .map((edge) => edgeData(place, edge, penScale))
       .join("");
     return d === "" ? [] : [{ kind: "path", role: ROLES[weight], d } as const];
   });
 }
 
-/** Is the line an edge of the paper, where no pen can go? */
-function isOnPaperEdge(place: PagePlace, { axis, at }: EdgeLine): boolean {
-  const aside = otherAxis(axis);
-  const { from, to } = intervalAlong(place.paper, aside);
-  const mm = place.lines[aside][at];
-  return mm === from || mm === to;
-}
-
 /** A strong line has square ends, half a pen longer than the line: at the paper's edge it stops that much short. */
-function edgeData(place: PagePlace, edge: EdgeLine, penScale: number): string {
+function edgeData(place: PagePlace, edge: WeightedEdge, penScale: number): string {
   const { paper, lines } = place;
   const { axis, at, from, to, weight } = edge;
   const sheet = intervalAlong(paper, axis);

@@ -1,4 +1,5 @@
 /** The drawing of a notebook: its bare grid with the counts, the first dot's place and both middles. */
+import { sayGrid, sayGridTitle } from "../../issue/words/say-drawing.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
@@ -20,7 +21,7 @@ export function gridScene(notebook: Notebook): Scene {
   const frame = bandedFrame([place], keySize(place, notebook.middle));
   return {
     id: `grid-${notebook.slug}`,
-    title: `The grid of ${notebook.title}`,
+    title: sayGridTitle(notebook.title),
     description: describeGrid(notebook, place),
     frame,
     marks: [
@@ -54,10 +55,7 @@ function everyFifth({ lines }: PagePlace, axis: Axis): readonly number[] {
 }
 
 function describeGrid({ axes, ruling }: Notebook, { lines, paper }: PagePlace): string {
-  const steps = (axis: Axis) => lines[axis].length - 1;
-  return (
-    `One page of ${paper.width} by ${paper.height} mm with ${ruling}, ` +
-    `${axes.across.dots} across and ${axes.down.dots} down: ` +
-    `${steps("across")} steps across and ${steps("down")} down.`
-  );
+  const dots = { across: axes.across.dots, down: axes.down.dots };
+  const steps = { across: lines.across.length - 1, down: lines.down.length - 1 };
+  return sayGrid({ paper, ruling, dots, steps });
 }

@@ -1,4 +1,5 @@
 /** The key below a drawing: what the wedge and the diamond stand for, with their numbers. */
+import { MIDDLE_WORDS } from "../../issue/words/say-drawing.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { type Middle, middlesOf } from "../../measure/grid-axis.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
@@ -12,7 +13,7 @@ const SIZE = 2.4;
 const SIGN = { half: 0.9, width: 3 };
 const BETWEEN = 5;
 
-interface KeyEntry {
+interface LegendEntry {
   readonly role: "middle" | "paper-middle";
   readonly text: string;
 }
@@ -50,7 +51,7 @@ export function keyMarks(place: PagePlace, middle: Middle): readonly Mark[] {
   return [...signs, ...texts];
 }
 
-function keyEntries(place: PagePlace, middle: Middle): readonly KeyEntry[] {
+function keyEntries(place: PagePlace, middle: Middle): readonly LegendEntry[] {
   const counted = (axis: Axis) => {
     const positions = middlesOf(place.lines[axis].length - 1, middle);
     return `${positions.join(" and ")} ${axis}`;
@@ -60,12 +61,12 @@ function keyEntries(place: PagePlace, middle: Middle): readonly KeyEntry[] {
     return `${formatNumber(mm)} mm ${axis}`;
   };
   return [
-    { role: "middle", text: `middle by counting: ${AXES.map(counted).join(", ")}` },
-    { role: "paper-middle", text: `middle of the paper: ${AXES.map(measured).join(", ")}` },
+    { role: "middle", text: MIDDLE_WORDS.counted(AXES.map(counted)) },
+    { role: "paper-middle", text: MIDDLE_WORDS.paper(AXES.map(measured)) },
   ];
 }
 
-function signData(role: KeyEntry["role"], x: number, y: number): string {
+function signData(role: LegendEntry["role"], x: number, y: number): string {
   const { half } = SIGN;
   if (role === "middle") {
     return polygonData([

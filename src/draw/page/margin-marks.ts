@@ -2,8 +2,9 @@
 import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan, PlanPage } from "../../plan/plan.ts";
+import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
 import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
-import type { Area, Recipe } from "../../recipe/recipe.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
 import { rectData } from "../geometry/path-data.ts";
 import { type Interval, intervalAlong, type Rect, rectOf } from "../geometry/rect.ts";
@@ -48,22 +49,15 @@ function bandData(paper: Rect, axis: Axis, interval: Interval): string {
   return rectData(x, y, width, height);
 }
 
-/** The margins of a plan's page, in steps; nothing where the recipe has no such page. */
+/** The margins of a plan's page, in steps. */
 export function marginsOf(
   plan: FittingPlan,
   recipe: Recipe,
   notebook: Notebook,
   page: PlanPage,
 ): MarginSides | undefined {
-  const area = pageArea(plan, recipe, page);
+  const area = areaAt(attemptOf(recipe, plan.used), { side: page.side, path: "" });
   if (!area) return undefined;
   const sides = marginSides(area.margin, notebook.binding, page.side);
   return sides.kind === "sides" ? sides : undefined;
-}
-
-function pageArea(plan: FittingPlan, recipe: Recipe, page: PlanPage): Area | undefined {
-  const attempt = recipe.attempts[plan.used];
-  if (!attempt) return undefined;
-  if (attempt.kind === "page") return attempt.page;
-  return page.side === "left" ? attempt.left : attempt.right;
 }

@@ -1,15 +1,15 @@
 /** The drawing of a plan: its pages side by side as the keeper's pen would leave them. */
+import { sayPages, sayPageTitle } from "../../issue/words/say-drawing.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan, PlanPage } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
 import type { Mark, Scene } from "../scene.ts";
 import { bandedFrame, bandSides, bareSides, type KeySize, NO_KEY, papersRect } from "./band.ts";
-import { boxEdges, type EdgeLine } from "./box-edges.ts";
+import { boxEdges, type WeightedEdge } from "./box-edges.ts";
 import { boxMarks } from "./box-marks.ts";
 import { countMarks } from "./count-marks.ts";
 import { edgePositions } from "./counted-positions.ts";
-import { describePlan, pageTitle } from "./describe-drawing.ts";
 import { edgeMarks } from "./edge-marks.ts";
 import { gridMarks } from "./grid-marks.ts";
 import { keyMarks, keySize } from "./key-marks.ts";
@@ -48,8 +48,8 @@ export function pageScene(drawing: PageDrawing): Scene {
   const frame = hasBands ? bandedFrame(places, keyRoom(drawing, places)) : papersRect(places);
   return {
     id: `page-${plan.pattern}-${plan.notebook}`,
-    title: pageTitle(recipe?.title ?? plan.pattern, notebook),
-    description: describePlan(plan),
+    title: sayPageTitle(recipe?.title ?? plan.pattern, notebook.title),
+    description: sayPages(plan.pages),
     frame,
     marks: [
       ...(hasBands ? [sheetMark("ground", frame)] : []),
@@ -79,7 +79,7 @@ export function drawPages(drawing: PageDrawing): DrawnPages {
 interface DrawnPage {
   readonly page: PlanPage;
   readonly place: PagePlace;
-  readonly edges: readonly EdgeLine[];
+  readonly edges: readonly WeightedEdge[];
 }
 
 /** The paper itself. */
@@ -102,7 +102,7 @@ function drawnLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): r
   return [
     hasGrid ? gridMarks(place, notebook.ruling, taken) : [],
     fills,
-    edgeMarks(place, edges),
+    edgeMarks(place, notebook, edges),
     labels,
   ];
 }

@@ -1,8 +1,7 @@
 /** The sheet itself: its outline, its bound side and its margins. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import type { PaperSide } from "../../measure/paper-side.ts";
+import type { PageSide, PaperSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
-import type { Side } from "../../plan/plan.ts";
 import { sideOfKey } from "../../recipe/margin-sides.ts";
 import { lineAlong } from "../geometry/on-axis.ts";
 import { rectData } from "../geometry/path-data.ts";
@@ -18,7 +17,7 @@ export function sheetMark(role: "ground" | "paper", rect: Rect): PathMark {
 }
 
 /** Stitches along the bound side of a sheet; nothing for loose sheets. */
-export function bindingMarks(paper: Rect, binding: Binding, side: Side): readonly PathMark[] {
+export function bindingMarks(paper: Rect, binding: Binding, side: PageSide): readonly PathMark[] {
   if (binding === "none") return [];
   const bound = sideOfKey("inner", binding, side);
   const axis: Axis = bound === "top" || bound === "bottom" ? "across" : "down";

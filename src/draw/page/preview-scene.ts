@@ -80,11 +80,11 @@ function textMarks(
 ): readonly TextMark[] {
   const x = ROOM * frame.height;
   const size = (part: number) => part * frame.height;
-  const lines = shortened(breakLines(title, size(SIZE.title), beside), MOST_LINES);
+  const lines = firstLines(breakLines(title, size(SIZE.title), beside), MOST_LINES);
   const step = size(SIZE.title) * TITLE_STEP;
   const top = size(MIDDLE) - ((lines.length - 1) / 2) * step;
   const below = top + (lines.length - 1) * step + 2 * size(SIZE.words);
-  const bookLines = shortened(breakLines(book, size(SIZE.book), frame.width - 2 * x), 1);
+  const bookLines = firstLines(breakLines(book, size(SIZE.book), frame.width - 2 * x), 1);
   return [
     ...lines.flatMap((line, index) =>
       wordMarks({
@@ -96,7 +96,7 @@ function textMarks(
       }),
     ),
     ...wordMarks({
-      lines: shortened(breakLines(words, size(SIZE.words), beside), 2),
+      lines: firstLines(breakLines(words, size(SIZE.words), beside), 2),
       role: "note",
       size: size(SIZE.words),
       x,
@@ -106,7 +106,7 @@ function textMarks(
   ];
 }
 
-function shortened(lines: readonly string[], most: number): readonly string[] {
+function firstLines(lines: readonly string[], most: number): readonly string[] {
   if (lines.length <= most) return lines;
   return [...lines.slice(0, most - 1), `${lines[most - 1] ?? ""} …`];
 }

@@ -1,4 +1,6 @@
 /** A plan as a small picture: its lines alone, drawn with a broad pen, and a bar for each label. */
+import { sayPages, sayPageTitle } from "../../issue/words/say-drawing.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
 import type { PlanBox, PlanPage } from "../../plan/plan.ts";
 import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
 import { type PagePlace, pagePlace } from "../geometry/page-place.ts";
@@ -9,7 +11,6 @@ import { labelKinds } from "../label/label-zone.ts";
 import type { PathMark, Scene } from "../scene.ts";
 import { papersRect } from "./band.ts";
 import { boxEdges } from "./box-edges.ts";
-import { describePlan, pageTitle } from "./describe-drawing.ts";
 import { edgeMarks } from "./edge-marks.ts";
 import { gatherFills } from "./gather-fills.ts";
 import { inLayers, type Layer } from "./layers.ts";
@@ -25,25 +26,25 @@ export function thumbnailScene({ plan, notebook, recipe }: PageDrawing): Scene {
   const places = plan.pages.map((_, index) => pagePlace(notebook, index));
   const layers = plan.pages.map((page, index) => {
     const place = places[index];
-    return place ? thumbnailLayers(page, place) : [];
+    return place ? thumbnailLayers(page, place, notebook) : [];
   });
   return {
     id: `thumbnail-${plan.pattern}-${plan.notebook}`,
-    title: pageTitle(recipe?.title ?? plan.pattern, notebook),
-    description: describePlan(plan),
+    title: sayPageTitle(recipe?.title ?? plan.pattern, notebook.title),
+    description: sayPages(plan.pages),
     frame: papersRect(places),
     marks: inLayers(layers),
     penScale: PEN,
   };
 }
 
-function thumbnailLayers(page: PlanPage, place: PagePlace): readonly Layer[] {
+function thumbnailLayers(page: PlanPage, place: PagePlace, notebook: Notebook): readonly Layer[] {
   const leaves = page.boxes.map((box) => paperBoxOn(place, widened(box, place)));
   const fills = leaves.map((paperBox) => FILL_DRAWINGS[paperBox.box.fill](paperBox));
   return [
     [sheetMark("paper", place.paper)],
     gatherFills(fills).filter(({ kind }) => kind === "path"),
-    edgeMarks(place, boxEdges(page), PEN),
+    edgeMarks(place, notebook, boxEdges(page), PEN),
     labelBars(leaves, page),
   ];
 }

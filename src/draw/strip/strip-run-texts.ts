@@ -1,5 +1,5 @@
 /** What is written in a run: how many steps each track has, and once the run's label. */
-import type { Span } from "../../measure/box.ts";
+import type { StepInterval } from "../../measure/box.ts";
 import type { Run } from "../../strip/strip.ts";
 import type { Interval } from "../geometry/rect.ts";
 import type { TextMark } from "../scene.ts";
@@ -55,7 +55,7 @@ function passingMarks(face: Face, laneIndex: number): readonly number[] {
 /** The stretches of a track that no passing stem crosses. */
 function trackSlots(
   face: Face,
-  { from, length }: Span,
+  { from, length }: StepInterval,
   passing: readonly number[],
 ): readonly Interval[] {
   const inside = passing.filter((position) => from < position && position < from + length);

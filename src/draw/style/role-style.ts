@@ -1,5 +1,6 @@
 /** How each role looks: one table for the screen and for paper, in millimetres and sRGB colours. */
 import type { Role } from "../role.ts";
+import type { TextWeight } from "../text-width.ts";
 
 /** The look of one role. Path marks use stroke and fill, text marks use text and weight. */
 export interface Style {
@@ -14,7 +15,7 @@ export interface Style {
   readonly join: "miter" | "round";
   /** Colour of text marks. */
   readonly text: string;
-  readonly weight: "normal" | "bold";
+  readonly weight: TextWeight;
 }
 
 /** The few colours of the book. Contrast on paper and ground is checked in the tests (WCAG 2.2, 1.4.3 and 1.4.11). */
@@ -23,7 +24,7 @@ export const COLOURS = {
   paper: "#fdfaf3",
   /** Margins: never the only sign of anything. */
   tint: "#f7f1e3",
-  style: "#1f2b24",
+  ink: "#1f2b24",
   moss: "#4a5248",
   sage: "#5f6b5f",
   reed: "#78816f",
@@ -36,12 +37,12 @@ export const COLOURS = {
 export const FONT_FAMILY = "Fira Sans, Helvetica, Arial, sans-serif";
 
 const LINE: Style = {
-  stroke: COLOURS.style,
+  stroke: COLOURS.ink,
   width: 0.2,
   fill: "none",
   cap: "butt",
   join: "miter",
-  text: COLOURS.style,
+  text: COLOURS.ink,
   weight: "normal",
 };
 
@@ -59,6 +60,8 @@ export const ROLE_STYLES: Readonly<Record<Role, Style>> = {
   "fill-dots": { ...LINE, stroke: COLOURS.sage, width: 0.7, cap: "round" },
   "fill-text": { ...LINE, text: COLOURS.moss },
   label: LINE,
+  /** Of days outside of the month, quarter or year. */
+  "label-outside": { ...LINE, text: COLOURS.sage },
   heading: { ...LINE, weight: "bold" },
   "label-bar": { ...LINE, stroke: "none", width: 0, fill: COLOURS.reed },
   count: { ...LINE, text: COLOURS.moss },
@@ -83,7 +86,7 @@ export const ROLE_STYLES: Readonly<Record<Role, Style>> = {
   dimension: { ...LINE, stroke: COLOURS.moss, width: 0.18, text: COLOURS.moss },
   cut: { ...LINE, width: 0.15 },
   fold: { ...LINE, width: 0.15, dash: [2, 1] },
-  joint: { ...LINE, width: 0.15, fill: COLOURS.style },
+  joint: { ...LINE, width: 0.15, fill: COLOURS.ink },
   lane: { ...LINE, width: 0.35 },
   "lane-bar": { ...LINE, width: 0.8 },
   "lane-rail": { ...LINE, width: 0.25 },

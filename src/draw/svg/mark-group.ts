@@ -42,15 +42,15 @@ function isOneGroup(a: Mark, b: Mark): boolean {
 }
 
 /** A shape before it is known what it shares; those of one look have the very same `look`. */
-interface Drawn extends Pick<SvgElement, "name" | "text"> {
+interface DrawnMark extends Pick<SvgElement, "name" | "text"> {
   readonly attributes: Attributes;
   readonly place: Attributes;
 }
 
 /** The shapes of one group. Numbers that follow one another in one size become one element. */
-function elementsOf(marks: readonly Mark[], penScale: number): readonly Drawn[] {
+function elementsOf(marks: readonly Mark[], penScale: number): readonly DrawnMark[] {
   const attributesOf = groupAttributes(penScale);
-  const drawn: Drawn[] = [];
+  const drawn: DrawnMark[] = [];
   let run: [TextMark, ...TextMark[]] | undefined;
   const endRun = () => {
     if (run) drawn.push(numbersElement(run, attributesOf(run[0])));
@@ -90,7 +90,7 @@ function groupAttributes(penScale: number): (mark: Mark) => Attributes {
   };
 }
 
-function markElement(mark: Mark, attributes: Attributes): Drawn {
+function markElement(mark: Mark, attributes: Attributes): DrawnMark {
   if (mark.kind === "path") return { name: "path", attributes, place: { d: mark.d }, text: "" };
   return { name: "text", attributes, place: textPlace(mark), text: xmlText(mark.text) };
 }
@@ -99,7 +99,7 @@ function markElement(mark: Mark, attributes: Attributes): Drawn {
 function numbersElement(
   numbers: readonly [TextMark, ...TextMark[]],
   attributes: Attributes,
-): Drawn {
+): DrawnMark {
   if (numbers.length === 1) return markElement(numbers[0], attributes);
   const run = numberRun(numbers);
   return { name: "text", attributes, place: runPlace(numbers[0].size, run), text: run.text };
@@ -109,7 +109,7 @@ function numbersElement(
 const PLACES: ReadonlySet<string> = new Set(["x", "y", "d", "transform"]);
 
 /** Moves what all shapes have in common to their group; a shape by itself needs none. */
-function shareAttributes(drawn: readonly Drawn[]): SvgGroup {
+function shareAttributes(drawn: readonly DrawnMark[]): SvgGroup {
   const [first, ...others] = drawn;
   if (!first || others.length === 0) return { shared: {}, elements: drawn.map(wholeElement) };
   const shared = {
@@ -132,7 +132,7 @@ function shareAttributes(drawn: readonly Drawn[]): SvgGroup {
   };
 }
 
-function wholeElement({ name, attributes, place, text }: Drawn): SvgElement {
+function wholeElement({ name, attributes, place, text }: DrawnMark): SvgElement {
   return { name, attributes: { ...attributes, ...place }, text };
 }
 

@@ -1,4 +1,5 @@
 /** What can be wrong between files that are each all right, as facts. */
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Place } from "./place.ts";
 
 export type BookIssue = { readonly about: "book"; readonly at: Place } & (
@@ -15,7 +16,7 @@ export type BookIssue = { readonly about: "book"; readonly at: Place } & (
       readonly kind: "margin-clash";
       readonly side: "top" | "right" | "bottom" | "left";
       readonly keys: readonly string[];
-      readonly page: "single" | "left" | "right";
+      readonly page: PageSide;
       readonly binding: "left" | "right" | "top" | "none";
       readonly notebooks: readonly string[];
     }

@@ -1,6 +1,6 @@
 /** A change with which a pattern would fit after all, worked out and not guessed, as facts. */
 import type { Axis } from "../../measure/axis.ts";
-import type { PaperSide } from "../../measure/paper-side.ts";
+import type { PageSide, PaperSide } from "../../measure/paper-side.ts";
 
 /** What to change, from what to what, in steps or tracks. Sorted by how little they change. */
 export type NearFit = SplitChange | MarginChange | LeftOutMargin | NameChange;
@@ -11,11 +11,9 @@ export interface SearchStop {
   readonly tries: number;
 }
 
-type PageOfChange = "single" | "left" | "right";
-
 export interface SplitChange {
   readonly kind: "fewer-tracks" | "narrower-gap" | "smaller-min" | "smaller-steps";
-  readonly side: PageOfChange;
+  readonly side: PageSide;
   readonly path: string;
   readonly axis: Axis;
   readonly from: number;
@@ -26,7 +24,7 @@ export interface SplitChange {
 
 export interface MarginChange {
   readonly kind: "smaller-margin";
-  readonly side: PageOfChange;
+  readonly side: PageSide;
   readonly path: string;
   readonly axis: Axis;
   /** The sides of the paper along the axis that have a margin now. */
@@ -39,7 +37,7 @@ export interface MarginChange {
 /** Of the margin keys that land on one side of the paper, one goes and the others stay. */
 export interface LeftOutMargin {
   readonly kind: "leave-out-margin";
-  readonly side: PageOfChange;
+  readonly side: PageSide;
   readonly path: string;
   readonly paperSide: PaperSide;
   readonly key: string;

@@ -4,7 +4,13 @@ import type { Place } from "./place.ts";
 
 export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
   | { readonly kind: "too-many-labels"; readonly labels: number; readonly tracks: number }
-  | { readonly kind: "too-many-tracks"; readonly tracks: number; readonly limit: number }
+  | {
+      readonly kind: "too-many-tracks";
+      readonly tracks: number;
+      readonly limit: number;
+      /** The unit that most of them are, where they are units of days. */
+      readonly unit?: string;
+    }
   | { readonly kind: "too-many-areas" | "too-many-names" | "too-deep"; readonly limit: number }
   | {
       readonly kind: "unknown-leftover";
@@ -13,5 +19,46 @@ export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
       readonly labels: readonly string[];
       readonly nearest?: string;
     }
+  | CalendarIssue
+  | UnitIssue
+  | LabelIssue
   | GridFault
 );
+
+/** What a calendar cannot be set to. */
+export interface CalendarIssue {
+  readonly kind: "unknown-region" | "unknown-language" | "unknown-weekday";
+  readonly written: string;
+  /** What was probably meant. */
+  readonly meant?: string;
+}
+
+/** A word for units that has no meaning where it stands, or that says too much or too little. */
+export type UnitIssue =
+  | {
+      readonly kind: "unit-without-dates" | "unit-in-weekdays";
+      readonly unit: string;
+      readonly key: string;
+    }
+  | {
+      readonly kind: "unit-not-in-span";
+      readonly unit: string;
+      readonly key: string;
+      readonly span: string;
+      /** The words that can stand there. */
+      readonly units: readonly string[];
+    }
+  | { readonly kind: "selection-without-unit"; readonly key: "from" | "to" | "least" }
+  | { readonly kind: "from-past-to"; readonly from: number; readonly to: number }
+  | { readonly kind: "labels-with-units"; readonly unit: string }
+  | { readonly kind: "outside-without-dates" };
+
+/** A placeholder of a label that cannot be filled in. */
+export type LabelIssue =
+  | { readonly kind: "unclosed-placeholder"; readonly label: string }
+  | {
+      readonly kind: "unknown-placeholder";
+      readonly written: string;
+      readonly nearest?: string;
+      readonly placeholders: readonly string[];
+    };

@@ -16,6 +16,7 @@ export const OWNERS = [
   "gap",
   "margin",
   "axes",
+  "calendar",
   "printer",
 ] as const;
 export type Owner = (typeof OWNERS)[number];

@@ -1,9 +1,10 @@
 /** Why a split came out as it did, as facts. */
 import type { Axis } from "../../measure/axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 
 /** All sizes in steps. `length = fixed + Σ gaps + shared`, and `shared = Σ share sizes + leftover`. */
 export interface SplitReason {
-  readonly side: "single" | "left" | "right";
+  readonly side: PageSide;
   readonly path: string;
   readonly axis: Axis;
   readonly length: number;

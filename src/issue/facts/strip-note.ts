@@ -1,5 +1,6 @@
 /** What a strip does not carry although it was asked for, as facts. */
 import type { Axis } from "../../measure/axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Misfit } from "./misfit.ts";
 
 export type LeftOut = { readonly pattern: string } & (
@@ -17,7 +18,7 @@ export type LeftOut = { readonly pattern: string } & (
       /** All lanes are taken where the split lies, by patterns that are used more. */
       readonly kind: "no-lane";
       readonly axis: Axis;
-      readonly side: "single" | "left" | "right";
+      readonly side: PageSide;
       readonly path: string;
       readonly from: number;
       readonly to: number;

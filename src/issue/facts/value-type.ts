@@ -1,7 +1,7 @@
 /** What a key takes, as facts: the kind of value and its limits. */
 
 /** What a whole number counts. */
-type Unit = "steps" | "tracks" | "copies" | "dots" | "lanes";
+type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes";
 
 export type ValueType =
   | { readonly kind: "text"; readonly longest: number }
@@ -43,4 +43,13 @@ export type Form =
   | "chosen-notebooks"
   | "chosen-patterns"
   | "address"
-  | "printer";
+  | "printer"
+  | "calendar"
+  | "region"
+  | "language"
+  | "repeat"
+  | "unit-count"
+  | "unit-number";
+
+/** The value types of one kind. */
+export type ValueTypeOf<Kind extends ValueType["kind"]> = Extract<ValueType, { kind: Kind }>;

@@ -33,6 +33,10 @@ export function sayMisfit(misfit: Misfit, labelAt?: LabelAt): string {
       const keys = sayList(misfit.keys, "and");
       return `Two margins of ${area} land on its ${misfit.paperSide} side with this binding: ${keys}.`;
     }
+    case "beyond-years":
+      return misfit.needs === "day"
+        ? `A ${misfit.span} of these dates has a day outside the years 1 to 9999.`
+        : `A week of these dates is counted in a year outside 1 to 9999.`;
     case "too-much":
       return misfit.what === "boxes"
         ? `The pattern has more than ${sayCount(misfit.limit, "box")}, more than a page can carry.`

@@ -24,6 +24,7 @@ const OWNERS: Readonly<Record<Owner, string>> = {
   gap: "A gap",
   margin: "A margin",
   axes: "A value for each axis",
+  calendar: "A calendar",
   printer: "A printer",
 };
 
@@ -42,5 +43,6 @@ const PLACES: Readonly<Record<Owner, string>> = {
   gap: "inside `gap`",
   margin: "inside `margin`",
   axes: "inside the braces",
+  calendar: "inside `calendar`",
   printer: "inside `printer`",
 };

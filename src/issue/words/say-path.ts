@@ -1,11 +1,10 @@
 /** The words for a place on a page: which columns or rows, of which area, on which page. */
 import type { Axis } from "../../measure/axis.ts";
-
-type PageOfPath = "single" | "left" | "right";
+import type { PageSide } from "../../measure/paper-side.ts";
 
 /** A place in a plan: the page and a path such as `rows.1.columns`. */
 export interface PlanPath {
-  readonly side: PageOfPath;
+  readonly side: PageSide;
   readonly path: string;
 }
 
@@ -41,6 +40,6 @@ function areaWords(area: PlanPath, labelAt: LabelAt): string {
   return around.path === "" ? words : `${words} of ${areaWords(around, labelAt)}`;
 }
 
-function onPage(side: PageOfPath): string {
+function onPage(side: PageSide): string {
   return side === "single" ? "" : ` on the ${side} page`;
 }

@@ -1,11 +1,14 @@
 /** The sentence for each thing that a keeper should know of a plan. */
 import type { Count } from "../../measure/grid-axis.ts";
-import type { PlanNote } from "../facts/plan-note.ts";
+import type { PlanNote, UnequalOnPaper } from "../facts/plan-note.ts";
 import { sayCount, sayList, sayMm } from "./say-count.ts";
 import { type LabelAt, sayArea, TRACK_NOUN } from "./say-path.ts";
 
 /** Plain sentences with the widths or heights in millimetres. */
 export function sayPlanNote(note: PlanNote, labelAt?: LabelAt): string {
+  if (note.kind === "week-beside-year") {
+    return `The label “${note.label}” has a week’s number beside the year. Around New Year a week may count to the other year: {week year} is the year of the week.`;
+  }
   const parts = partsWords(note, labelAt);
   const is = note.tracks.length === 1 ? "is" : "are";
   const size = note.axis === "across" ? "wide" : "high";
@@ -22,7 +25,7 @@ export const COUNT_WORDS: Readonly<Record<Count, string>> = {
 };
 
 /** `column 1`, `rows 1 and 4 of “Week”`. */
-function partsWords(note: PlanNote, labelAt: LabelAt | undefined): string {
+function partsWords(note: UnequalOnPaper, labelAt: LabelAt | undefined): string {
   const noun = TRACK_NOUN[note.axis];
   const numbers = sayList(
     note.tracks.map((index) => String(index + 1)),

@@ -3,6 +3,7 @@ import type { RuleIssue } from "../facts/rule-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount } from "./say-count.ts";
+import { sayCalendarIssue, sayLabelIssue, sayUnitIssue } from "./say-dates-issue.ts";
 import { sayGridFaultInFile } from "./say-grid-fault.ts";
 
 /** Sentence and remedy for one. */
@@ -15,8 +16,10 @@ export function sayRuleIssue(issue: RuleIssue): Said {
       };
     case "too-many-tracks":
       return {
-        sentence: `With \`repeat\` written out these are ${sayCount(issue.tracks, "track")}.`,
-        hint: `A split has at most ${issue.limit}.`,
+        sentence: issue.unit
+          ? `There can be ${sayCount(issue.tracks, "track")} with all ${issue.unit}.`
+          : `With \`repeat\` written out these are ${sayCount(issue.tracks, "track")}.`,
+        hint: `A split has at most ${issue.limit}.${issue.unit ? " Cut a year into months first, and these into days." : ""}`,
       };
     case "too-many-areas":
     case "too-many-names":
@@ -24,6 +27,21 @@ export function sayRuleIssue(issue: RuleIssue): Said {
       return tooMuch(issue);
     case "unknown-leftover":
       return unknownLeftover(issue);
+    case "unknown-region":
+    case "unknown-language":
+    case "unknown-weekday":
+      return sayCalendarIssue(issue);
+    case "unit-without-dates":
+    case "unit-in-weekdays":
+    case "unit-not-in-span":
+    case "selection-without-unit":
+    case "from-past-to":
+    case "labels-with-units":
+    case "outside-without-dates":
+      return sayUnitIssue(issue);
+    case "unclosed-placeholder":
+    case "unknown-placeholder":
+      return sayLabelIssue(issue);
     case "dots-beyond-paper":
     case "first-dot-beyond-paper":
     case "empty-edge-step":

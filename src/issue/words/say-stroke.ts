@@ -1,6 +1,6 @@
 /** The words for what a hand does on a page: first its marks, then its strokes, counted as the keeper counts. */
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { endsAtEdge, type GridAxis, startsAtEdge, usableSteps } from "../../measure/grid-axis.ts";
+import { type GridAxis, isPaperEdge, startsAtEdge } from "../../measure/grid-axis.ts";
 import { sayCount, sayList } from "./say-count.ts";
 
 /** The grid that is counted. */
@@ -71,7 +71,6 @@ export function saySavings(savings: { readonly counts: number; readonly dots: nu
 
 function sayPosition(axis: Axis, position: number, grid: GridAxis): string {
   const [start, end] = SIDES[axis];
-  if (position === 0 && startsAtEdge(grid)) return `the ${start} edge`;
-  if (position === usableSteps(grid) && endsAtEdge(grid)) return `the ${end} edge`;
+  if (isPaperEdge(grid, position)) return `the ${position === 0 ? start : end} edge`;
   return `${DOT_LINE[axis]} ${position}`;
 }

@@ -64,6 +64,12 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   "chosen-patterns": () =>
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
   address: () => "an address that begins with https:// or http://",
+  calendar: () => "keys such as {region: GB, language: en}",
+  region: () => "the code of a country or region, such as GB, or 001 for the world",
+  language: () => "the code of a language, such as en or de-AT",
+  repeat: ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
+  "unit-count": ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
+  "unit-number": ({ max }) => `a whole number from 1 to ${max}, or from −1 to −${max}`,
   printer: ({ min, max }) =>
     `numbers from ${min} to ${max} for the short and the long side of the paper, such as {x: 1.004, y: 0.998}`,
 };

@@ -1,13 +1,16 @@
 /** Where equal steps are not equal on paper: a part that begins or ends at the edge beside twins on dots. */
-import type { PlanNote } from "../../issue/facts/plan-note.ts";
+import type { UnequalOnPaper } from "../../issue/facts/plan-note.ts";
 import { COUNTS, type Count, type GridAxis, positionLength } from "../../measure/grid-axis.ts";
 import { type Length, length, toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { PlanPage, PlanSplit } from "../plan.ts";
+import { type PlanPage, type PlanSplit, trackIntervals } from "../plan.ts";
 
 /** The notes of a plan, once for each way in which parts differ on a page. */
-export function paperNotes(pages: readonly PlanPage[], notebook: Notebook): readonly PlanNote[] {
-  const notes = new Map<string, PlanNote>();
+export function paperNotes(
+  pages: readonly PlanPage[],
+  notebook: Notebook,
+): readonly UnequalOnPaper[] {
+  const notes = new Map<string, UnequalOnPaper>();
   for (const page of pages) {
     for (const split of page.splits) {
       for (const note of splitNotes(page, split, notebook.axes[split.axis])) {
@@ -20,7 +23,7 @@ export function paperNotes(pages: readonly PlanPage[], notebook: Notebook): read
 }
 
 /** One note for each track that differs on paper from its twins, the tracks with as many steps. */
-function splitNotes(page: PlanPage, split: PlanSplit, axis: GridAxis): readonly PlanNote[] {
+function splitNotes(page: PlanPage, split: PlanSplit, axis: GridAxis): readonly UnequalOnPaper[] {
   const widths = trackLengths(split, axis);
   return [...new Set(split.sizes)].flatMap((steps) => {
     const twins = widths.flatMap((width, index) =>
@@ -46,12 +49,9 @@ function splitNotes(page: PlanPage, split: PlanSplit, axis: GridAxis): readonly 
 }
 
 function trackLengths(split: PlanSplit, axis: GridAxis): readonly Length[] {
-  let at = split.from + split.before;
-  return split.sizes.map((size, index) => {
-    const width = length(positionLength(axis, at + size) - positionLength(axis, at));
-    at += size + (split.gaps[index] ?? 0);
-    return width;
-  });
+  return trackIntervals(split).map(({ from, length: steps }) =>
+    length(positionLength(axis, from + steps) - positionLength(axis, from)),
+  );
 }
 
 /** The way of counting that uses most of the paper among those whose steps are all alike. */

@@ -4,32 +4,22 @@ import { kindsOf } from "../../divide/kinds.ts";
 import type { Division, TrackSize } from "../../divide/question.ts";
 import { type WithoutLeftover, withoutLeftover } from "../../divide/without-leftover.ts";
 import type { SplitReason } from "../../issue/facts/split-reason.ts";
-import type { Area, Recipe, Split } from "../../recipe/recipe.ts";
-import { areasOf } from "../layout/same-names.ts";
+import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
+import type { Recipe, Split } from "../../recipe/recipe.ts";
 import { openSolving, type SplitQuery } from "../layout/solve-split.ts";
 import type { FittingPlan, PlanPage, PlanSplit } from "../plan.ts";
 
 /** One reason for each split, page by page, in the order of the plan's splits. */
 export function splitReasons(recipe: Recipe, plan: FittingPlan): readonly SplitReason[] {
-  const attempt = recipe.attempts[plan.used];
-  if (!attempt) throw new RangeError(`${plan.pattern} has no attempt ${plan.used}`);
-  const areas = areasOf(attempt);
+  const attempt = attemptOf(recipe, plan.used);
   const solve = openReasoning(plan.same);
-  return plan.pages.flatMap((page, index) => {
-    const area = areas[index];
-    const written = area ? splitsOf(area) : [];
-    return page.splits.map((split, i) => {
-      const source = written[i];
-      if (!source) throw new RangeError(`the plan is not one of the recipe ${recipe.slug}`);
-      return reasonOf(page, split, source, solve(source, split));
-    });
-  });
-}
-
-/** The written splits depth first: the order in which a plan lists them. */
-function splitsOf(area: Area): readonly Split[] {
-  if (!area.split) return [];
-  return [area.split, ...area.split.tracks.flatMap((track) => splitsOf(track.area))];
+  return plan.pages.flatMap((page) =>
+    page.splits.map((split) => {
+      const written = areaAt(attempt, { side: page.side, path: split.path })?.split;
+      if (!written) throw new RangeError(`the plan is not one of the recipe ${recipe.slug}`);
+      return reasonOf(page, split, written, solve(written, split));
+    }),
+  );
 }
 
 /** A split solved again, with what else would leave nothing over. */

@@ -2,13 +2,15 @@
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { usableSteps } from "../../measure/grid-axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
+import { pagesOf } from "../../recipe/area-tree.ts";
 import type { Attempt } from "../../recipe/recipe.ts";
-import type { PlanPage, Side } from "../plan.ts";
+import type { PlanPage } from "../plan.ts";
 import type { Budget } from "./budget.ts";
 import { type LaidOut, layOut, type Setting } from "./lay-out.ts";
 import type { Trial } from "./named-sizes.ts";
-import { areasOf, type SameName, sameNames } from "./same-names.ts";
+import { type SameName, sameNames } from "./same-names.ts";
 
 /** The pages of an attempt that fits, or the first thing that does not. */
 export type AttemptResult =
@@ -86,10 +88,8 @@ function layPages(
 ): PagesResult {
   setting.budget.left -= setting.budget.looks.layout;
   const steps = pageSteps(notebook);
-  const sides: readonly Side[] = attempt.kind === "page" ? ["single"] : ["left", "right"];
   const pages: PlanPage[] = [];
-  for (const [index, area] of areasOf(attempt).entries()) {
-    const side = sides[index] ?? "single";
+  for (const { side, area } of pagesOf(attempt)) {
     const laid = layOut(area, steps, { ...setting, side, binding: notebook.binding });
     if (laid.kind !== "laid-out") return laid;
     pages.push(planPage(side, steps, laid));
@@ -97,7 +97,7 @@ function layPages(
   return { kind: "pages", pages, same: setting.fixed };
 }
 
-function planPage(side: Side, steps: Readonly<Record<Axis, number>>, laid: LaidOut): PlanPage {
+function planPage(side: PageSide, steps: Readonly<Record<Axis, number>>, laid: LaidOut): PlanPage {
   return { side, steps, splits: laid.splits, boxes: laid.boxes };
 }
 

@@ -1,19 +1,24 @@
 /** From the page inward: an area's margin comes off, its split is solved, and its tracks are laid out in turn. */
+
+import type { DayRange } from "../../calendar/span.ts";
 import { isShortage } from "../../divide/divide.ts";
 import { placeLeftover } from "../../divide/place-leftover.ts";
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
-import { type Box, spanAlong, withSpan } from "../../measure/box.ts";
+import { type Box, stepIntervalAlong, withStepInterval } from "../../measure/box.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
+import { splitPath } from "../../recipe/area-tree.ts";
+import type { AreaDates } from "../../recipe/dates.ts";
 import { type MarginSides, marginSides } from "../../recipe/margin-sides.ts";
 import type { Area, Split } from "../../recipe/recipe.ts";
-import type { PlanBox, PlanSplit, Side } from "../plan.ts";
+import { type PlanBox, type PlanSplit, trackIntervals } from "../plan.ts";
 import { type Budget, MOST_BOXES, MOST_WORK } from "./budget.ts";
 import { exceedsShare, type Trial } from "./named-sizes.ts";
 
 /** What holds for the whole of one page while it is laid out. */
 export interface Setting {
-  readonly side: Side;
+  readonly side: PageSide;
   readonly binding: Binding;
   /** The sizes of the `same` names fixed so far; other names are plain share tracks. */
   readonly fixed: ReadonlyMap<string, number>;
@@ -75,24 +80,29 @@ function layArea(page: Page, area: Area, path: string, outer: Box): Failure {
   }
   const box = inset(outer, margins);
   for (const axis of AXES) {
-    if (spanAlong(box, axis).length < 1) {
-      const has = spanAlong(outer, axis).length;
-      const off = has - spanAlong(box, axis).length;
+    if (stepIntervalAlong(box, axis).length < 1) {
+      const has = stepIntervalAlong(outer, axis).length;
+      const off = has - stepIntervalAlong(box, axis).length;
       return { kind: "area-too-small", side, path, axis, margins: off, has };
     }
   }
-  if (area.split) return layTracks(page, area.split, path, box);
+  if (area.split) return layTracks(page, area, area.split, { path, box });
   if (page.boxes.length >= MOST_BOXES)
     return { kind: "too-much", what: "boxes", limit: MOST_BOXES };
-  page.boxes.push({ path, label: area.label, ...box, fill: area.fill, every: area.every });
+  page.boxes.push({ path, ...labelOf(area), ...box, fill: area.fill, every: area.every });
   return DONE;
 }
 
-function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failure {
+function layTracks(
+  page: Page,
+  { dates }: Area,
+  split: Split,
+  { path: areaPath, box }: { readonly path: string; readonly box: Box },
+): Failure {
   const { side, fixed, trial, budget } = page.setting;
   const { axis } = split;
   const path = splitPath(areaPath, axis);
-  const { from, length } = spanAlong(box, axis);
+  const { from, length } = stepIntervalAlong(box, axis);
   if (trial) budget.left -= split.tracks.length * budget.looks.share;
   if (trial && exceedsShare(split, length, trial)) return { kind: "above-share" };
 
@@ -102,23 +112,39 @@ function layTracks(page: Page, split: Split, areaPath: string, box: Box): Failur
   const division = answer();
   if (isShortage(division)) return { kind: "split-too-short", side, path, axis, ...division };
   const placed = placeLeftover(division, tracks, split.leftover);
-  page.splits.push({ path, axis, from, length, leftover: division.leftover, ...placed });
-
-  let at = from + placed.before;
-  for (const [index, track] of split.tracks.entries()) {
-    const size = placed.sizes[index] ?? 0;
-    const inner = withSpan(box, axis, { from: at, length: size });
-    const failure = layArea(page, track.area, `${path}.${index}`, inner);
+  const planned = {
+    path,
+    axis,
+    ...daysOf(dates),
+    from,
+    length,
+    leftover: division.leftover,
+    ...placed,
+  };
+  page.splits.push(planned);
+  for (const [index, interval] of trackIntervals(planned).entries()) {
+    const area = split.tracks[index]?.area;
+    const inner = withStepInterval(box, axis, interval);
+    const failure = area && layArea(page, area, `${path}.${index}`, inner);
     if (failure) return failure;
-    at += size + (placed.gaps[index] ?? 0);
   }
   return DONE;
 }
 
-/** The path of an area's split: the area's path and `columns` or `rows`. */
-export function splitPath(areaPath: string, axis: Axis): string {
-  const name = axis === "across" ? "columns" : "rows";
-  return areaPath === "" ? name : `${areaPath}.${name}`;
+function labelOf({ label, labelForms, place, dates }: Area) {
+  return {
+    label,
+    ...(labelForms ? { labelForms } : {}),
+    ...(place === undefined ? {} : { place }),
+    ...daysOf(dates),
+    ...(dates?.isOutside ? { isOutside: true as const } : {}),
+  };
+}
+
+function daysOf(dates: AreaDates | undefined): { readonly dates?: DayRange } {
+  if (!dates?.span) return {};
+  const { from, to } = dates.span;
+  return { dates: { from, to } };
 }
 
 function inset(box: Box, margins: MarginSides): Box {

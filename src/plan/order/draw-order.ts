@@ -1,9 +1,10 @@
 /** A plan's page as pen strokes, in the order in which a hand draws them. */
 import { AXES, type Axis, otherAxis } from "../../measure/axis.ts";
 import type { Box } from "../../measure/box.ts";
-import { endsAtEdge, type GridAxis, startsAtEdge } from "../../measure/grid-axis.ts";
+import { isPaperEdge } from "../../measure/grid-axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { PlanPage, Side } from "../plan.ts";
+import type { PlanPage } from "../plan.ts";
 import { type EdgeLine, mergedEdges } from "./merged-edges.ts";
 
 export type Hand = "right" | "left";
@@ -15,7 +16,7 @@ export interface BoxedPage extends Pick<PlanPage, "side" | "steps"> {
 
 /** Everything in steps from position 0. */
 export interface DrawOrder {
-  readonly side: Side;
+  readonly side: PageSide;
   /** First the marks: across along the top and the bottom, down along the left and the right. */
   readonly ticks: readonly Ticks[];
   /** Then the lines: across from top to bottom, then down from one side to the other. */
@@ -53,8 +54,8 @@ export function drawOrder(
   hand: Hand = "right",
 ): DrawOrder {
   const lines = AXES.flatMap((axis) =>
-    mergedEdges(page.boxes, axis).filter(
-      ({ at }) => !isPaperEdge(notebook.axes[otherAxis(axis)], page, axis, at),
+    mergedEdges(page.boxes, axis, isLine).filter(
+      ({ at }) => !isPaperEdge(notebook.axes[otherAxis(axis)], at),
     ),
   );
   const strokes = lines.map(({ axis, at, from, to }) => ({ axis, at, start: from, end: to }));
@@ -66,11 +67,8 @@ export function drawOrder(
   };
 }
 
-/** A line at the paper's own edge needs no pen. `axis` is the line's; its position lies on the other one. */
-function isPaperEdge(grid: GridAxis, page: BoxedPage, axis: Axis, at: number): boolean {
-  if (at === 0) return startsAtEdge(grid);
-  return at === page.steps[otherAxis(axis)] && endsAtEdge(grid);
-}
+/** A pen draws all lines alike. */
+const isLine = () => true;
 
 function ticksAlong(axis: Axis, lines: readonly EdgeLine[]): Ticks {
   const ats = lines.filter((line) => line.axis !== axis).map(({ at }) => at);

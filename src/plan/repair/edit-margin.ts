@@ -1,8 +1,8 @@
 /** Smaller margins of one area along one axis, one step less each time; and a margin that is left out. */
 import type { Axis } from "../../measure/axis.ts";
-import type { PaperSide } from "../../measure/paper-side.ts";
+import type { PageSide, PaperSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
-import { type PageSide, sideOfKey } from "../../recipe/margin-sides.ts";
+import { sideOfKey } from "../../recipe/margin-sides.ts";
 import { MARGIN_KEYS, type Margin, type MarginKey } from "../../recipe/recipe.ts";
 import type { Edit } from "./edit.ts";
 

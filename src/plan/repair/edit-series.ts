@@ -2,11 +2,12 @@
 import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { NameChange, NearFit, SplitChange } from "../../issue/facts/near-fit.ts";
 import type { Axis } from "../../measure/axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
-import type { Area, Attempt, MarginKey } from "../../recipe/recipe.ts";
-import { splitPath } from "../layout/lay-out.ts";
+import { splitPath } from "../../recipe/area-tree.ts";
+import type { Area, Attempt, MarginKey, Split } from "../../recipe/recipe.ts";
 import type { SameName } from "../layout/same-names.ts";
-import type { Side } from "../plan.ts";
+import type { Edit } from "./edit.ts";
 import { smallerMargin, withoutMargin } from "./edit-margin.ts";
 import { largerNameMax, smallerNameMin } from "./edit-name.ts";
 import { fewerTracks, narrowerGap, smallerMin, smallerSteps } from "./edit-split.ts";
@@ -29,7 +30,7 @@ export interface Spot {
   readonly attempt: Attempt;
   readonly area: Area;
   readonly path: string;
-  readonly side: Side;
+  readonly side: PageSide;
   readonly binding: Binding;
 }
 
@@ -84,10 +85,18 @@ export function splitSeries(
   return kinds.map((kind) =>
     SPLIT_EDITS[kind](split).map(({ replacement, freed, ...change }) => ({
       fact: { kind, side, path: splitPath(path, axis), axis, ...change },
-      edited: () => replaceSplit(attempt, split, replacement()),
+      edited: () =>
+        replaceSplit(attempt, split, (other) =>
+          other === split ? replacement() : alike(SPLIT_EDITS[kind](other), change.to, other),
+        ),
       freed,
     })),
   );
+}
+
+/** The same edit of a split that comes from the same place of the recipe, with other units. */
+function alike(edits: readonly Edit<Split>[], to: number, split: Split): Split {
+  return edits.find((edit) => edit.to === to)?.replacement() ?? split;
 }
 
 /** Looser limits of a name, of one kind. */

@@ -22,6 +22,8 @@ export const smallerSteps: Edits = (split) => lowered(split, stepsOf, withSteps)
 /** One track fewer each time, out of the longest run of tracks that are written alike. */
 export const fewerTracks: Edits = (split) => {
   const { from, end } = longestRun(split.tracks);
+  // Of days or weeks there are as many as there are.
+  if (from === end) return [];
   const least = split.tracks.length - (end - from) + (end - from === split.tracks.length ? 1 : 0);
   let freed = 0;
   return downFrom(split.tracks.length, Math.max(1, least)).map((to) => {
@@ -87,6 +89,7 @@ function longestRun(tracks: readonly Track[]): { readonly from: number; readonly
   tracks.forEach((track, i) => {
     const before = tracks[i - 1];
     if (before && !isWrittenAlike(before.size, track.size)) from = i;
+    if (track.isUnit) from = i + 1;
     if (i + 1 - from >= best.end - best.from) best = { from, end: i + 1 };
   });
   return best;

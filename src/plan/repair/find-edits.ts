@@ -3,10 +3,9 @@ import type { Misfit } from "../../issue/facts/misfit.ts";
 import type { NearFit } from "../../issue/facts/near-fit.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { Binding } from "../../notebook/notebook.ts";
-import type { Area, Attempt } from "../../recipe/recipe.ts";
-import { splitPath } from "../layout/lay-out.ts";
+import { areaAt, areasAlong, type PlacedArea } from "../../recipe/area-tree.ts";
+import type { Attempt } from "../../recipe/recipe.ts";
 import { type SameName, sameNames, splitsNaming } from "../layout/same-names.ts";
-import type { Side } from "../plan.ts";
 import { clashSeries, marginSeries, nameSeries, type Series, splitSeries } from "./edit-series.ts";
 
 /** All series of edits that a misfit can be mended with; none where it asks for too much altogether. */
@@ -19,10 +18,11 @@ export function editsAt(attempt: Attempt, misfit: Misfit, binding: Binding): rea
       return looserName(attempt, misfit);
     case "margin-clash": {
       const { side, path } = misfit;
-      const area = areasAlong(attempt, side, path).at(-1)?.area;
+      const area = areaAt(attempt, misfit);
       return area ? clashSeries({ attempt, area, path, side, binding }, misfit) : [];
     }
     case "too-much":
+    case "beyond-years":
       return [];
   }
 }
@@ -33,7 +33,7 @@ function shortSeries(
   { side, axis, path }: Extract<Misfit, { kind: "split-too-short" | "area-too-small" }>,
   binding: Binding,
 ): readonly Series[] {
-  const around = areasAlong(attempt, side, path).reverse();
+  const around = areasAlong(attempt, { side, path }).toReversed();
   return [
     ...around.flatMap(({ area, path }) => {
       const spot = { attempt, area, path, side, binding };
@@ -55,27 +55,23 @@ export function seriesOf(attempt: Attempt, fact: NearFit, binding: Binding): Ser
     const name = sameNames(attempt).find((one) => one.name === fact.name);
     return name ? nameSeries(attempt, name, fact.kind) : [];
   }
-  const { side, path } = fact;
-  const found = areasAlong(attempt, side, path).at(-1);
+  const { side } = fact;
+  const found = areasAlong(attempt, fact).at(-1);
   if (!found) return [];
-  const spot = { attempt, area: found.area, path: found.path, side, binding };
-  if (!("axis" in fact)) {
-    if (found.path !== path) return [];
+  const spot = { attempt, ...found, side, binding };
+  if (fact.kind === "leave-out-margin") {
     const keys = [fact.key, ...fact.stays];
     const series = clashSeries(spot, { keys, paperSide: fact.paperSide });
     return series.flat().filter((one) => "key" in one.fact && one.fact.key === fact.key);
   }
-  if (fact.kind === "smaller-margin") {
-    return found.path === path ? marginSeries(spot, fact.axis) : [];
-  }
-  const isThere = splitPath(found.path, fact.axis) === path;
-  return isThere ? splitSeries(spot, fact.axis, [fact.kind]).flat() : [];
+  if (fact.kind === "smaller-margin") return marginSeries(spot, fact.axis);
+  return splitSeries(spot, fact.axis, [fact.kind]).flat();
 }
 
 /** Names with a minimum that more than one split asks for, one of them along the axis where something lacks steps. */
 function sharedNames(
   attempt: Attempt,
-  around: readonly { readonly area: Area }[],
+  around: readonly PlacedArea[],
   axis: Axis,
 ): readonly SameName[] {
   const along = around.map(({ area }) => area.split).filter((split) => split?.axis === axis);
@@ -83,24 +79,4 @@ function sharedNames(
     const users = splitsNaming(attempt, name);
     return min > 1 && users.length > 1 && users.some((split) => along.includes(split));
   });
-}
-
-/** The areas from the page in to the one that a path names; a split's own name ends the walk. */
-function areasAlong(attempt: Attempt, side: Side, path: string): { area: Area; path: string }[] {
-  let area: Area | undefined = pageOf(attempt, side);
-  const found = [{ area, path: "" }];
-  let so = "";
-  for (const part of path === "" ? [] : path.split(".")) {
-    so = so === "" ? part : `${so}.${part}`;
-    if (part === "columns" || part === "rows") continue;
-    area = area.split?.tracks[Number(part)]?.area;
-    if (!area) break;
-    found.push({ area, path: so });
-  }
-  return found;
-}
-
-function pageOf(attempt: Attempt, side: Side): Area {
-  if (attempt.kind === "page") return attempt.page;
-  return side === "right" ? attempt.right : attempt.left;
 }

@@ -9,13 +9,13 @@ import type { Change } from "../plan.ts";
 import type { Edited } from "./edit-series.ts";
 import { editsAt } from "./find-edits.ts";
 import {
+  countTracks,
   isOver,
   MOST_NEAR_WORK,
   MOST_TIDY_WORK,
   openSearch,
   pays,
   type Search,
-  tracksIn,
   tryOut,
 } from "./search.ts";
 import { tidyEdits } from "./tidy-edits.ts";
@@ -31,11 +31,11 @@ export interface NearFits {
 }
 
 /** Changes of one attempt each, those that change the least first. */
-export function nearFits(recipe: Recipe, notebook: Notebook): NearFits {
+export function nearFits({ attempts }: Pick<Recipe, "attempts">, notebook: Notebook): NearFits {
   const search = openSearch(notebook, MOST_NEAR_WORK);
   const tidying = openSearch(notebook, MOST_TIDY_WORK);
-  const found = recipe.attempts.flatMap((attempt, index): readonly Found[] => {
-    const tracks = tracksIn(attempt);
+  const found = attempts.flatMap((attempt, index): readonly FoundChange[] => {
+    const tracks = countTracks(attempt);
     const broken = { attempt, tracks, search, misfit: tryOut(search, attempt) };
     return repairs(broken, MOST_EDITS).map((found) => {
       const edits = tidyEdits(found, { attempt, tracks, search: tidying });
@@ -51,7 +51,7 @@ export function nearFits(recipe: Recipe, notebook: Notebook): NearFits {
   return isOver(search) ? { changes, stop: { kind: "search-stop", tries } } : { changes };
 }
 
-interface Found {
+interface FoundChange {
   readonly attempt: number;
   readonly edits: readonly Edited[];
   /** The edits' facts as texts, to tell them apart by. */
@@ -59,13 +59,13 @@ interface Found {
 }
 
 /** Of changes that come to the same edits, one, where the first stood. */
-function withoutTwins(found: readonly Found[]): readonly Found[] {
-  const keyOf = ({ attempt, keys }: Found) => `${attempt} ${keys.join()}`;
+function withoutTwins(found: readonly FoundChange[]): readonly FoundChange[] {
+  const keyOf = ({ attempt, keys }: FoundChange) => `${attempt} ${keys.join()}`;
   return [...new Map(found.map((change) => [keyOf(change), change])).values()];
 }
 
 /** Does the first change by itself do what the second one does with more edits? */
-function isWithin(first: Found, second: Found): boolean {
+function isWithin(first: FoundChange, second: FoundChange): boolean {
   return (
     first.attempt === second.attempt &&
     first.keys.length < second.keys.length &&

@@ -1,9 +1,9 @@
 /** What a search for near fits may spend: all that it looks at is counted, so it ends the same way on every machine. */
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { Area, Attempt } from "../../recipe/recipe.ts";
+import { pagesOf, tracksIn } from "../../recipe/area-tree.ts";
+import type { Attempt } from "../../recipe/recipe.ts";
 import { newBudget } from "../layout/budget.ts";
 import { type AttemptResult, layOutAttempt } from "../layout/lay-out-attempt.ts";
-import { areasOf } from "../layout/same-names.ts";
 
 /** The most work of a search, and of making what it finds as small as can be. */
 export const MOST_NEAR_WORK = 800_000;
@@ -50,13 +50,6 @@ export function tryOut(search: Search, attempt: Attempt): AttemptResult | undefi
 }
 
 /** The tracks of an attempt, those of an area that is repeated once. */
-export function tracksIn(attempt: Attempt): number {
-  const seen = new Set<Area>();
-  const look = (area: Area): number => {
-    if (seen.has(area) || !area.split) return 0;
-    seen.add(area);
-    const { tracks } = area.split;
-    return tracks.reduce((sum, track) => sum + look(track.area), tracks.length);
-  };
-  return areasOf(attempt).reduce((sum, area) => sum + look(area), 0);
+export function countTracks(attempt: Attempt): number {
+  return pagesOf(attempt).reduce((sum, { area }) => sum + tracksIn(area).length, 0);
 }

@@ -2,21 +2,16 @@
 import type { Rect } from "../../draw/geometry/rect.ts";
 import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
+import { type PaperSize, paperSize } from "../../notebook/paper.ts";
 import type { Plan } from "../../plan/plan.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import { NO_STRETCH, type PaperSize, type PrinterCorrection } from "../printer-correction.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
 import type { Drawings } from "./drawing-cache.ts";
 import { framedSheet, hasFrameRoom, withNumber } from "./page-frame.ts";
 import { pageScenes, pageSheets } from "./page-sheets.ts";
-import {
-  type PrinterMargin,
-  type PrinterPaper,
-  SAFE_MARGIN,
-  SHEET_PAPERS,
-  safeArea,
-} from "./printer-paper.ts";
+import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN, safeArea } from "./printer-paper.ts";
 import type { Bookmark, Sheet } from "./sheet.ts";
 
 export interface BookQuestion {
@@ -59,7 +54,7 @@ export function bookSheets(question: BookQuestion): BookSheets {
     drawings,
   } = question;
   const { paper, area, isFramed } = bookPaper(question, margin, printer);
-  const draw = (entry: BookEntry): Drawn => {
+  const draw = (entry: BookEntry): DrawnPattern => {
     const { recipe, plan } = entry;
     if (!plan.fits) return { ...entry, sheets: [] };
     const pages = { recipe, plan, notebook, ...(drawings && { drawings }) };
@@ -84,7 +79,7 @@ export function bookSheets(question: BookQuestion): BookSheets {
   };
 }
 
-interface Drawn extends BookEntry {
+interface DrawnPattern extends BookEntry {
   readonly sheets: readonly Sheet[];
 }
 
@@ -102,7 +97,7 @@ function bookPaper(
   printer: PrinterCorrection,
 ): BookPaper {
   const { notebook, groups, drawings } = question;
-  const paper = SHEET_PAPERS[question.paper];
+  const paper = paperSize(question.paper);
   const area = safeArea(paper, margin, printer);
   const scenes = groups
     .flatMap(({ entries }) => entries)
@@ -117,7 +112,7 @@ function bookPaper(
 
 interface DrawnGroup {
   readonly title: string;
-  readonly entries: readonly Drawn[];
+  readonly entries: readonly DrawnPattern[];
 }
 
 function contentsRows(groups: readonly DrawnGroup[]): readonly ContentsRow[] {

@@ -1,9 +1,10 @@
 /** The contents of a book on paper: its groups, its patterns with their page numbers, and what did not fit. */
 import { lineData } from "../../draw/geometry/path-data.ts";
 import type { Rect } from "../../draw/geometry/rect.ts";
+import { shortened } from "../../draw/label/text-block.ts";
 import type { Mark, TextMark } from "../../draw/scene.ts";
 import { textWidth } from "../../draw/text-width.ts";
-import type { PaperSize } from "../printer-correction.ts";
+import type { PaperSize } from "../../notebook/paper.ts";
 import { type ContentsRow, type FlownRow, flowRows } from "./contents-flow.ts";
 import type { Sheet, SheetLink, SheetPart } from "./sheet.ts";
 
@@ -95,13 +96,7 @@ function rowPart(lying: LyingRow): SheetPart {
 /** A title that is too long for its column ends in an ellipsis. */
 function titleOf({ row, width }: LyingRow): string {
   const text = row.kind === "misfit" ? `${row.title}: does not fit` : row.title;
-  const room = width - 10;
-  if (textWidth(text, SIZE) <= room) return text;
-  const letters = [...text];
-  const kept = letters.findLastIndex(
-    (_, index) => textWidth(`${letters.slice(0, index).join("")}…`, SIZE) <= room,
-  );
-  return `${letters.slice(0, Math.max(1, kept)).join("").trimEnd()}…`;
+  return shortened(text, SIZE, width - 10);
 }
 
 /** A dotted line from each title to its number. */

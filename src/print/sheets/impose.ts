@@ -1,16 +1,11 @@
 /** Pieces on as few sheets as they need: turned to fit, with crop marks, and nothing nearer to an edge than a printer prints. */
 import { cropMarks } from "../../draw/print-marks/crop-marks.ts";
 import type { SheetPlace } from "../../draw/print-marks/placed-drawing.ts";
-import { NO_STRETCH, type PaperSize, type PrinterCorrection } from "../printer-correction.ts";
+import { type PaperSize, paperSize, sidewise } from "../../notebook/paper.ts";
+import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import { turned } from "./pack.ts";
 import { type PiecePlaces, placePieces } from "./place-pieces.ts";
-import {
-  type PrinterMargin,
-  type PrinterPaper,
-  SAFE_MARGIN,
-  SHEET_PAPERS,
-  sidewise,
-} from "./printer-paper.ts";
+import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN } from "./printer-paper.ts";
 import type { Sheet, SheetPart, SheetPiece } from "./sheet.ts";
 import { type SheetLayout, sheetLayout } from "./sheet-layout.ts";
 
@@ -30,7 +25,7 @@ export interface Imposed {
 
 /** The sheets: upright or on their side, whichever takes more, in fewer sheets, with fewer pieces turned. */
 export function impose(question: ImposeQuestion): Imposed {
-  const upright = SHEET_PAPERS[question.paper];
+  const upright = paperSize(question.paper);
   const side = placedOn(sidewise(upright), question);
   const best = isPerfect(side) ? side : better(side, placedOn(upright, question));
   return {
@@ -40,18 +35,18 @@ export function impose(question: ImposeQuestion): Imposed {
 }
 
 /** Places for all pieces on sheets of one kind. */
-interface PlacedDrawing extends PiecePlaces {
+interface Imposition extends PiecePlaces {
   readonly paper: PaperSize;
   readonly layout: SheetLayout;
 }
 
 /** All on one sheet and none turned: nothing else could be better. */
-function isPerfect(placed: PlacedDrawing): boolean {
+function isPerfect(placed: Imposition): boolean {
   return placed.count <= 1 && placed.places.every(isPlaced) && !placed.places.some(isTurned);
 }
 
 /** Of equals the first. */
-function better(first: PlacedDrawing, second: PlacedDrawing): PlacedDrawing {
+function better(first: Imposition, second: Imposition): Imposition {
   const order =
     countOf(first, isPlaced) - countOf(second, isPlaced) ||
     second.count - first.count ||
@@ -59,23 +54,23 @@ function better(first: PlacedDrawing, second: PlacedDrawing): PlacedDrawing {
   return order < 0 ? second : first;
 }
 
-function placedOn(paper: PaperSize, question: ImposeQuestion): PlacedDrawing {
+function placedOn(paper: PaperSize, question: ImposeQuestion): Imposition {
   const { pieces, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
   const layout = sheetLayout({ paper, margin, printer, isCut: pieces.length > 0 });
   return { paper, layout, ...placePieces(pieces, layout) };
 }
 
-type Place = PiecePlaces["places"][number];
+type PiecePlace = PiecePlaces["places"][number];
 
-const isPlaced = (place: Place) => place !== undefined;
-const isTurned = (place: Place) => place?.turn === 90;
+const isPlaced = (place: PiecePlace) => place !== undefined;
+const isTurned = (place: PiecePlace) => place?.turn === 90;
 
-function countOf({ places }: PlacedDrawing, isCounted: (place: Place) => boolean): number {
+function countOf({ places }: Imposition, isCounted: (place: PiecePlace) => boolean): number {
   return places.filter(isCounted).length;
 }
 
 function sheetOf(
-  { paper, layout, places, count }: PlacedDrawing,
+  { paper, layout, places, count }: Imposition,
   question: ImposeQuestion,
   index: number,
 ): Sheet {

@@ -1,7 +1,7 @@
 /** A page of the book on the keeper's own paper: the pattern's name, the page in true size with its counts, and a number. */
 import type { Rect } from "../../draw/geometry/rect.ts";
 import type { Scene, TextMark } from "../../draw/scene.ts";
-import type { PaperSize } from "../printer-correction.ts";
+import type { PaperSize } from "../../notebook/paper.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";
 import { ACTUAL_SIZE } from "./sheet-notes.ts";
 

@@ -1,7 +1,8 @@
 /** What a sheet says about itself: how it is printed, checked, corrected and cut. */
 import { BAR } from "../../draw/print-marks/scale-bars.ts";
-import { CUTTING_CAUTION } from "../../strip/cutting-caution.ts";
-import type { PaperSize, PrinterCorrection } from "../printer-correction.ts";
+import { CUTTING_CAUTION } from "../../issue/words/cutting-caution.ts";
+import type { PaperSize } from "../../notebook/paper.ts";
+import type { PrinterCorrection } from "../printer-correction.ts";
 
 /** The one thing that must not be missed. */
 export const ACTUAL_SIZE = "Print at 100 % (actual size)";
@@ -20,7 +21,7 @@ export function sheetNotes(printer: PrinterCorrection, isCut: boolean): readonly
   return [
     `Measure both bars first: each is ${BAR} mm long. A bank card laid into their corner reaches to the long ticks.`,
     `Where a bar is off, enter its length on the measure page; a host writes ${BAR} divided by it into book.yaml. ${correction(printer)}`,
-    ...(isCut ? [CUTTING_CAUTION.join(" ")] : []),
+    ...(isCut ? [CUTTING_CAUTION.words] : []),
   ];
 }
 

@@ -3,18 +3,12 @@ import { CROP_ROOM } from "../../draw/print-marks/crop-marks.ts";
 import { pocketScene } from "../../draw/strip/pocket-scene.ts";
 import type { StripLook } from "../../draw/strip/strip-face.ts";
 import { stripPieces } from "../../draw/strip/strip-pieces.ts";
+import { paperSize, sidewise } from "../../notebook/paper.ts";
 import type { Strip } from "../../strip/strip.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { Drawings } from "./drawing-cache.ts";
 import { type Imposed, impose } from "./impose.ts";
-import {
-  type PrinterMargin,
-  type PrinterPaper,
-  SAFE_MARGIN,
-  SHEET_PAPERS,
-  safeArea,
-  sidewise,
-} from "./printer-paper.ts";
+import { type PrinterMargin, type PrinterPaper, SAFE_MARGIN, safeArea } from "./printer-paper.ts";
 import type { SheetPiece } from "./sheet.ts";
 
 export interface StripsQuestion {
@@ -56,6 +50,6 @@ export function longestPiece({
   margin = SAFE_MARGIN,
   printer = NO_STRETCH,
 }: StripsQuestion): number {
-  const { width } = safeArea(sidewise(SHEET_PAPERS[paper]), margin, printer);
+  const { width } = safeArea(sidewise(paperSize(paper)), margin, printer);
   return Math.floor(width - 2 * CROP_ROOM);
 }

@@ -1,10 +1,11 @@
 /** Reads an area: its label, its margin, and its split or its fill. */
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
-import { takeChoice, takeText, takeWhole } from "../../source/schema/take-value.ts";
+import { takeChoice, takeWhole } from "../../source/schema/take-value.ts";
 import { entryOf, type SourceMapping, type SourceNode } from "../../source/tree.ts";
 import { type Area, FILLS, type Split } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import type { ReadContext } from "./read-context.ts";
+import { readLabel } from "./read-label.ts";
 import { readMargin } from "./read-margin.ts";
 import { readSplit } from "./read-split.ts";
 
@@ -37,9 +38,7 @@ function readAreaKeys(map: SourceMapping, depth: number, context: ReadContext): 
   const every = entryOf(map, "every");
   const split = readSplitOf(map, depth, context);
   return {
-    label: label
-      ? takeText({ ...RECIPE_KEYS.area.label, key: "label", node: label.value, note })
-      : "",
+    ...(label ? readLabel("label", label.value, context) : { label: "" }),
     margin: readMargin(entryOf(map, "margin"), note),
     ...(split ? { split } : {}),
     fill: fill ? takeChoice({ key: "fill", node: fill.value, note, allowed: FILLS }) : "blank",
@@ -67,7 +66,8 @@ function readSplitOf(map: SourceMapping, depth: number, context: ReadContext): S
       return [];
     }
     const axis = key === "columns" ? ("across" as const) : ("down" as const);
-    const areaOf = (track: SourceMapping) => readAreaKeys(track, depth + 1, context);
+    const areaOf = (track: SourceMapping, within: ReadContext) =>
+      readAreaKeys(track, depth + 1, within);
     return [readSplit(entry, axis, { ...context, areaOf })];
   });
   return found[0];

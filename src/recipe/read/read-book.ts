@@ -7,9 +7,10 @@ import { checkSchema } from "../../source/schema/check-schema.ts";
 import { namedSlugs } from "../../source/schema/named-slugs.ts";
 import { addressFaults } from "../../source/schema/url-faults.ts";
 import { slugSchema, textSchema } from "../../source/schema/value-schema.ts";
-import { entryOf, type SourceEntry } from "../../source/tree.ts";
+import { entryOf, type SourceEntry, type SourceNode } from "../../source/tree.ts";
 import type { BookFile, BookReading, Chosen } from "../book-file.ts";
 import { BOOK_KEYS, STRETCH } from "../book-keys.ts";
+import { readBookCalendar } from "./read-calendar.ts";
 
 const { book: KEYS } = BOOK_KEYS;
 const chosen = () =>
@@ -22,15 +23,15 @@ const BOOK_SHAPE = {
   keys: KEYS,
   grammar: BOOK_KEYS,
   schema: z.strictObject({
-    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
-    notebooks: chosen().describe(KEYS.notebooks.meaning),
-    patterns: chosen().describe(KEYS.patterns.meaning),
+    title: textSchema(KEYS.title.expected),
+    notebooks: chosen(),
+    patterns: chosen(),
     url: z
       .string()
       .refine((text) => addressFaults(text).length === 0)
-      .optional()
-      .describe(KEYS.url.meaning),
-    printer: z.strictObject({ x: factor(), y: factor() }).optional().describe(KEYS.printer.meaning),
+      .optional(),
+    calendar: z.custom<SourceNode>(() => true).optional(),
+    printer: z.strictObject({ x: factor(), y: factor() }).optional(),
   }),
 } as const;
 
@@ -46,11 +47,13 @@ export function readBook(file: TextFile): BookReading {
     notebooks: chosenIn(entryOf(tree, "notebooks"), note),
     patterns: chosenIn(entryOf(tree, "patterns"), note),
   };
+  const calendar = readBookCalendar(entryOf(tree, "calendar"), note);
   if (!head) return { ok: false, issues, chosen };
   const book: BookFile = {
     title: head.title,
     ...chosen,
     ...(head.url === undefined ? {} : { url: folderAddress(head.url) }),
+    ...(calendar ? { calendar } : {}),
     ...(head.printer === undefined ? {} : { printer: head.printer }),
   };
   return { ...readingOf(book, issues), chosen };

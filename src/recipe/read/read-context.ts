@@ -1,9 +1,14 @@
 /** What all parts of one recipe share while it is read: where problems go, and what may not grow without end. */
+import type { SpanKind } from "../../calendar/span.ts";
 import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";
 import { LIMITS } from "../recipe-keys.ts";
 
 export interface ReadContext {
+  /** What the area that is being read stands for, in a dated pattern. */
+  readonly span?: SpanKind | undefined;
+  /** Does it lie in a track of `weekdays`? */
+  readonly isInWeekdays: boolean;
   readonly note: Note;
   /** Counts an area; notes the first one too many and answers whether there is still room. */
   readonly takesArea: (at: Place) => boolean;
@@ -11,12 +16,14 @@ export interface ReadContext {
   readonly takeName: (name: string, at: Place) => void;
 }
 
-/** The desk of one recipe, with nothing read yet. */
-export function openReadContext(note: Note): ReadContext {
+/** The context of one recipe's page, with nothing read yet; `span` is what a dated pattern stands for. */
+export function openReadContext(note: Note, span?: SpanKind): ReadContext {
   const names = new Set<string>();
   let areas = 0;
   return {
     note,
+    span,
+    isInWeekdays: false,
     takesArea(at) {
       areas++;
       const limit = LIMITS.areas;

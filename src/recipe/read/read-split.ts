@@ -1,13 +1,16 @@
 /** Reads a split: a number, a count with what each track is, or its tracks one by one. */
 import type { Axis } from "../../measure/axis.ts";
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
-import { takeText, takeWhole, unsuitable } from "../../source/schema/take-value.ts";
+import { takeWhole, unsuitable } from "../../source/schema/take-value.ts";
 import { entryOf, type SourceEntry, type SourceMapping } from "../../source/tree.ts";
+import type { TrackUnits } from "../dates.ts";
 import type { Split, Track } from "../recipe.ts";
 import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
 import { readGap } from "./read-gap.ts";
+import { type Label, readLabel } from "./read-label.ts";
 import { readLeftover } from "./read-leftover.ts";
-import { type AreaContext, PLAIN_TRACK, readTrack } from "./read-track.ts";
+import { type AreaContext, PLAIN_TRACK, readEach, readTrack } from "./read-track.ts";
+import { contextWithin, isUnitWord, mostTracks, readUnits, takeCount } from "./read-units.ts";
 
 const SPLIT = {
   owner: "split",
@@ -22,7 +25,9 @@ export function readSplit(entry: SourceEntry, axis: Axis, context: AreaContext):
   const { key, value: node } = entry;
   const plain = { axis, gap: { min: 0, max: 0 }, leftover: { kind: "end" } } as const;
   if (node.kind === "scalar" && typeof node.value === "number") {
-    const count = takeWhole({ ...RECIPE_KEYS.split.count, key, node, note: context.note });
+    const { min, max } = RECIPE_KEYS.split.count.expected;
+    const expected = { kind: "whole", unit: "tracks", min, max } as const;
+    const count = takeWhole({ key, node, expected, note: context.note });
     return { ...plain, tracks: Array.from({ length: count }, () => PLAIN_TRACK) };
   }
   const { expected } = RECIPE_KEYS.area.columns;
@@ -52,11 +57,23 @@ function readTracks(map: SourceMapping, context: AreaContext): readonly Track[] 
     if (node) context.note(unsuitable({ key: "tracks", node, expected }));
     return [PLAIN_TRACK];
   }
-  const written = node.entries.map((entry) => readTrack("tracks", entry, context));
-  const total = written.reduce((sum, { copies }) => sum + copies, 0);
+  const written = node.entries.map((entry) => readTrack(entry, context));
+  const total = written.reduce(
+    (sum, { track: { units }, copies }) =>
+      sum + (units && context.span ? mostTracks(units, context.span) : copies),
+    0,
+  );
   if (total > LIMITS.tracks) {
     const limit = LIMITS.tracks;
-    context.note({ about: "rule", kind: "too-many-tracks", tracks: total, limit, at: node.at });
+    const unit = written.find(({ track }) => track.units)?.track.units?.unit;
+    context.note({
+      about: "rule",
+      kind: "too-many-tracks",
+      tracks: total,
+      limit,
+      ...(unit ? { unit } : {}),
+      at: node.at,
+    });
     return written.map(({ track }) => track);
   }
   return written.flatMap(({ track, copies }) => Array.from({ length: copies }, () => track));
@@ -64,25 +81,50 @@ function readTracks(map: SourceMapping, context: AreaContext): readonly Track[] 
 
 /** Counted tracks, all alike but for their labels. */
 function readCounted(map: SourceMapping, context: AreaContext): readonly Track[] {
-  const { note } = context;
   const count = entryOf(map, "count");
   const each = entryOf(map, "each");
-  const length = count
-    ? takeWhole({ ...RECIPE_KEYS.split.count, key: "count", node: count.value, note })
-    : undefined;
-  const track = each ? readTrack("each", each.value, context).track : PLAIN_TRACK;
+  const units = readUnits(count, map, context);
+  if (count && units) return [readUnitTrack(units, map, count, context)];
+  const length =
+    count && !isUnitWord(count.value) ? takeCount("count", count.value, context) : undefined;
+  const track = each ? readEach(each.value, context) : PLAIN_TRACK;
   const labels = readLabels(map, length, context);
   return Array.from({ length: length ?? 1 }, (_, index) => {
     const label = labels[index];
-    return label === undefined ? track : { ...track, area: { ...track.area, label } };
+    return label === undefined ? track : { ...track, area: { ...track.area, ...label } };
   });
+}
+
+/** One track for all units; each has its own label from the placeholders in it. */
+function readUnitTrack(
+  units: TrackUnits,
+  map: SourceMapping,
+  count: SourceEntry,
+  context: AreaContext,
+): Track {
+  const { note, span } = context;
+  const labels = entryOf(map, "labels");
+  if (labels) {
+    note({ about: "rule", kind: "labels-with-units", unit: units.unit, at: labels.keyAt });
+  }
+  const tracks = span ? mostTracks(units, span) : 0;
+  const limit = LIMITS.tracks;
+  if (tracks > limit) {
+    const { unit } = units;
+    note({ about: "rule", kind: "too-many-tracks", tracks, limit, unit, at: count.value.at });
+  }
+  const each = entryOf(map, "each");
+  const track = each
+    ? readEach(each.value, { ...context, ...contextWithin(units, context) })
+    : PLAIN_TRACK;
+  return { ...track, units };
 }
 
 function readLabels(
   map: SourceMapping,
   count: number | undefined,
   context: AreaContext,
-): readonly string[] {
+): readonly Label[] {
   const entry = entryOf(map, "labels");
   if (!entry) return [];
   const { value: node } = entry;
@@ -95,8 +137,5 @@ function readLabels(
   if (extra && count !== undefined) {
     context.note({ about: "rule", kind: "too-many-labels", labels, tracks: count, at: extra.at });
   }
-  const { expected } = RECIPE_KEYS.area.label;
-  return node.entries.map((label) =>
-    takeText({ key: "labels", node: label, expected, note: context.note, isEntry: true }),
-  );
+  return node.entries.map((label) => readLabel("labels", label, context));
 }

@@ -8,7 +8,7 @@ import { namedSlugs } from "../../source/schema/named-slugs.ts";
 import { mmSchema, slugSchema, textSchema, wholeSchema } from "../../source/schema/value-schema.ts";
 import { slugOf } from "../../source/slug.ts";
 import { entryOf } from "../../source/tree.ts";
-import { STRIP_BOUNDS, STRIP_KEYS } from "../strip-keys.ts";
+import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_KEYS } from "../strip-keys.ts";
 import { MAKES, type StripReading } from "../strip-recipe.ts";
 
 const { strip: KEYS } = STRIP_KEYS;
@@ -20,12 +20,12 @@ const STRIP_SHAPE = {
   grammar: STRIP_KEYS,
   needsOne: ["across", "down"],
   schema: z.strictObject({
-    title: textSchema(KEYS.title.expected).describe(KEYS.title.meaning),
-    across: slugs().describe(KEYS.across.meaning),
-    down: slugs().describe(KEYS.down.meaning),
-    lanes: wholeSchema(STRIP_BOUNDS.lanes).default(4).describe(KEYS.lanes.meaning),
-    make: z.enum(MAKES).default("edges").describe(KEYS.make.meaning),
-    width: mmSchema(STRIP_BOUNDS.width).default(30).describe(KEYS.width.meaning),
+    title: textSchema(KEYS.title.expected),
+    across: slugs(),
+    down: slugs(),
+    lanes: wholeSchema(STRIP_BOUNDS.lanes).default(STRIP_DEFAULTS.lanes),
+    make: z.enum(MAKES).default(STRIP_DEFAULTS.make),
+    width: mmSchema(STRIP_BOUNDS.width).default(STRIP_DEFAULTS.width),
   }),
 } as const;
 

@@ -1,15 +1,17 @@
 /** Reads one track: its size, how often it is repeated, and the area that it is. */
+
+import type { Note } from "../../issue/facts/reading.ts";
 import { takeMap } from "../../source/schema/take-map.ts";
-import { takeWhole } from "../../source/schema/take-value.ts";
 import { entryOf, isNothing, type SourceMapping, type SourceNode } from "../../source/tree.ts";
 import { type Area, FILLS, type Track } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
 import type { ReadContext } from "./read-context.ts";
 import { readSize } from "./read-size.ts";
+import { contextWithin, isUnitWord, readUnits, takeCount } from "./read-units.ts";
 
-/** A desk that also reads the area among a track's keys, one split deeper. */
+/** A context that also reads the area among a track's keys, one split deeper. */
 export interface AreaContext extends ReadContext {
-  readonly areaOf: (track: SourceMapping) => Area;
+  readonly areaOf: (track: SourceMapping, context: ReadContext) => Area;
 }
 
 const TRACK = {
@@ -38,20 +40,30 @@ function meantBy(node: SourceNode): string | undefined {
   return fill ? `{fill: ${fill}}` : `{label: ${node.source}}`;
 }
 
-/** A track behind `each` or among `tracks`, and how many copies of it there are. */
+/** A track among `tracks`, and how many copies of it there are; one for each of its units, if it has any. */
 export function readTrack(
-  key: "each" | "tracks",
   node: SourceNode,
   context: AreaContext,
 ): { readonly track: Track; readonly copies: number } {
   const { note } = context;
-  const map = takeMap(node, TRACK, { ...ENTRIES[key], key, meant: meantBy(node), note });
+  const map = takeTrack("tracks", node, note);
   if (!map) return { track: PLAIN_TRACK, copies: 1 };
-  const track = { size: readSize(map, context), area: context.areaOf(map) };
   const repeat = entryOf(map, "repeat");
-  if (!repeat) return { track, copies: 1 };
-  if (key === "each") {
-    // `count` already says how many.
+  const units = readUnits(repeat, map, context);
+  const within = units ? contextWithin(units, context) : context;
+  const track = { size: readSize(map, context), area: context.areaOf(map, within) };
+  if (units) return { track: { ...track, units }, copies: 1 };
+  if (!repeat || isUnitWord(repeat.value)) return { track, copies: 1 };
+  return { track, copies: takeCount("repeat", repeat.value, context) };
+}
+
+/** The track behind `each`: `count` says how many there are, so that a `repeat` beside it is a problem. */
+export function readEach(node: SourceNode, context: AreaContext): Track {
+  const { note } = context;
+  const map = takeTrack("each", node, note);
+  if (!map) return PLAIN_TRACK;
+  const repeat = entryOf(map, "repeat");
+  if (repeat) {
     note({
       about: "shape",
       kind: "not-together",
@@ -61,6 +73,9 @@ export function readTrack(
       at: repeat.keyAt,
     });
   }
-  const { expected } = RECIPE_KEYS.track.repeat;
-  return { track, copies: takeWhole({ key: "repeat", node: repeat.value, expected, note }) };
+  return { size: readSize(map, context), area: context.areaOf(map, context) };
+}
+
+function takeTrack(key: "each" | "tracks", node: SourceNode, note: Note) {
+  return takeMap(node, TRACK, { ...ENTRIES[key], key, meant: meantBy(node), note });
 }

@@ -8,13 +8,13 @@ import type { SourceEntry, SourceMapping, SourceNode, SourceScalar } from "../tr
 import { keyMeantBy } from "./key-synonyms.ts";
 import type { Keys } from "./keys.ts";
 
-interface Known {
+interface KnownKeys {
   readonly allowed: readonly string[];
   readonly keys?: Keys;
 }
 
 /** The map with such values whole. Each is told here, or holds a text that whoever reads it cannot take. */
-export function joinCommas(map: SourceMapping, known: Known, note: Note): SourceMapping {
+export function joinCommas(map: SourceMapping, known: KnownKeys, note: Note): SourceMapping {
   const entries: SourceEntry[] = [];
   for (let index = 0; index < map.entries.length; index++) {
     const entry = map.entries[index];
@@ -30,7 +30,7 @@ export function joinCommas(map: SourceMapping, known: Known, note: Note): Source
 }
 
 /** Bare keys that the group has are keys that lack their values. */
-function endOfRest(entries: readonly SourceEntry[], from: number, known: Known): number {
+function endOfRest(entries: readonly SourceEntry[], from: number, known: KnownKeys): number {
   let end = from;
   for (; end < entries.length; end++) {
     const entry = entries[end];
@@ -43,7 +43,7 @@ function endOfRest(entries: readonly SourceEntry[], from: number, known: Known):
 function wholeValue(
   { key, value }: SourceEntry,
   rest: readonly SourceEntry[],
-  { allowed, keys = {} }: Known,
+  { allowed, keys = {} }: KnownKeys,
   note: Note,
 ): SourceNode | undefined {
   if (value.kind !== "scalar" || value.value === null) return undefined;

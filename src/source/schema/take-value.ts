@@ -2,7 +2,7 @@
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Note } from "../../issue/facts/reading.ts";
 import type { Found } from "../../issue/facts/shape-issue.ts";
-import type { ValueType } from "../../issue/facts/value-type.ts";
+import type { ValueType, ValueTypeOf } from "../../issue/facts/value-type.ts";
 import { nearest } from "../nearest-word.ts";
 import { isNothing, type SourceNode } from "../tree.ts";
 import { foulCharacter } from "./forbidden-character.ts";
@@ -17,8 +17,6 @@ export interface Taking<W extends ValueType = ValueType> {
   /** Is it one entry of the list behind the key? */
   readonly isEntry?: boolean;
 }
-
-type ValueTypeOf<K extends ValueType["kind"]> = Extract<ValueType, { kind: K }>;
 
 /** A whole number within its limits; the lower limit where the written one will not do. */
 export function takeWhole({ key, node, expected, note }: Taking<ValueTypeOf<"whole">>): number {
@@ -63,7 +61,9 @@ export function takeChoice<T extends string>(
 }
 
 /** Text of one line; numbers and words such as `true` are taken as they were written. */
-export function takeText(taking: Taking<ValueTypeOf<"text">>): string {
+export function takeText(
+  taking: Taking<ValueTypeOf<"text">> & { readonly meant?: string | undefined },
+): string {
   const { key, node, expected, note } = taking;
   if (node.kind !== "scalar" || isNothing(node)) {
     note(unsuitable(taking));

@@ -1,10 +1,8 @@
 /** The zod schemas of single values, made from what a key takes. */
 import * as z from "zod";
-import type { ValueType } from "../../issue/facts/value-type.ts";
+import type { ValueTypeOf } from "../../issue/facts/value-type.ts";
 import { LONGEST_SLUG, SLUG } from "../slug.ts";
 import { foulCharacter } from "./forbidden-character.ts";
-
-type ValueTypeOf<K extends ValueType["kind"]> = Extract<ValueType, { kind: K }>;
 
 /** Text of one line that is not blank. */
 export function textSchema({ longest }: Pick<ValueTypeOf<"text">, "longest">) {

@@ -13,14 +13,14 @@ import { addressFaults } from "./url-faults.ts";
 type ZodIssue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
 
-interface Around {
+interface ZodContext {
   readonly tree: SourceMapping;
   readonly keySchema: Pick<KeySchema<unknown>, "owner" | "keys">;
   readonly note: Note;
 }
 
 /** Notes one issue. `base` leads to the value that the issue's own path starts from. */
-export function noteZodIssue(zodIssue: ZodIssue, around: Around, base: Path = []): void {
+export function noteZodIssue(zodIssue: ZodIssue, around: ZodContext, base: Path = []): void {
   const path = [...base, ...zodIssue.path];
   const inner = zodIssue.code === "invalid_union" ? innerZodIssues(zodIssue) : undefined;
   if (inner) {

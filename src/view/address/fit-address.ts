@@ -1,7 +1,12 @@
 /** Everything that the fit page keeps behind its #: a notebook, a pattern and a strip. */
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import type { StripChoice } from "../fields/strip-fields.ts";
-import { type AddressReading, readAddress, writeAddress } from "./hash-params.ts";
+import {
+  type AddressEntries,
+  type AddressReading,
+  readAddress,
+  writeAddress,
+} from "./hash-params.ts";
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
 import { readStripEntries, STRIP_ADDRESS_KEYS, stripEntries } from "./strip-address.ts";
 
@@ -15,9 +20,14 @@ export interface Fit {
 
 const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "pattern", ...STRIP_ADDRESS_KEYS];
 
-/** The address's part from # on. A strip that carries nothing is left out. */
-export function writeFitAddress({ notebook, pattern, strip }: Fit): string {
-  return writeAddress([...notebookEntries(notebook), ["pattern", pattern], ...stripEntries(strip)]);
+/** The address's part from # on, or what it says of one part alone. A strip that carries nothing is left out. */
+export function writeFitAddress(fit: Fit, part?: keyof Fit): string {
+  const entries: Readonly<Record<keyof Fit, AddressEntries>> = {
+    notebook: notebookEntries(fit.notebook),
+    pattern: [["pattern", fit.pattern]],
+    strip: stripEntries(fit.strip),
+  };
+  return writeAddress(part ? entries[part] : Object.values(entries).flat());
 }
 
 /** What the address says; what it says nothing of is left out. */

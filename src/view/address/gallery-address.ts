@@ -10,7 +10,7 @@ import {
 } from "../gallery/gallery-query.ts";
 
 /** What an address may name. */
-export interface Known {
+export interface GalleryNames {
   readonly notebooks: readonly string[];
   readonly tags: readonly string[];
 }
@@ -35,8 +35,18 @@ export function writeGalleryAddress(state: GalleryQuery): string {
   return entries.length === 0 ? "" : `#${new URLSearchParams(entries)}`;
 }
 
+/** What a change is to the history: another notebook is no step of its own, nor is a search that goes on. */
+export function galleryStep(next: GalleryQuery, before: GalleryQuery): "push" | "replace" {
+  const isOnly = (part: Partial<GalleryQuery>) =>
+    writeGalleryAddress({ ...before, ...part }) === writeGalleryAddress(next);
+  const isSearch = before.query !== "" && next.query !== "";
+  return isOnly({ notebook: next.notebook }) || (isSearch && isOnly({ query: next.query }))
+    ? "replace"
+    : "push";
+}
+
 /** What an address says. A place on the page such as `#week` says nothing. */
-export function readGalleryAddress(hash: string, known: Known): GalleryQuery {
+export function readGalleryAddress(hash: string, known: GalleryNames): GalleryQuery {
   return readGalleryWords(new URLSearchParams(hash.replace(/^#/, "")), known);
 }
 
@@ -44,7 +54,7 @@ export function readGalleryAddress(hash: string, known: Known): GalleryQuery {
  * What the words of an address or of a form say. What is wrong or names what the book does not have counts as not
  * said; of a key said twice the first holds.
  */
-export function readGalleryWords(said: URLSearchParams, known: Known): GalleryQuery {
+export function readGalleryWords(said: URLSearchParams, known: GalleryNames): GalleryQuery {
   const word = (key: string) => said.get(key) ?? "";
   const purposes = word("for").split(".");
   return {

@@ -6,9 +6,10 @@ import {
   saySavings,
   sayStroke,
 } from "../../issue/words/say-stroke.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { drawOrder } from "../../plan/order/draw-order.ts";
-import type { FittingPlan, Side } from "../../plan/plan.ts";
+import type { FittingPlan } from "../../plan/plan.ts";
 import { type MarksTable, marksTables } from "./marks-tables.ts";
 import { alongData } from "./plan-data.ts";
 
@@ -33,7 +34,7 @@ export interface AlongPage {
   readonly strokes: readonly string[];
 }
 
-export const SIDE_TITLES: Readonly<Record<Side, string>> = {
+export const SIDE_TITLES: Readonly<Record<PageSide, string>> = {
   single: "",
   left: "Left page",
   right: "Right page",

@@ -2,9 +2,9 @@
 import { AXES, type Axis } from "../../measure/axis.ts";
 import { dotAt, type GridAxis, positionLength } from "../../measure/grid-axis.ts";
 import { roundedMm, toMm } from "../../measure/length.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { DrawOrder, Ticks } from "../../plan/order/draw-order.ts";
-import type { Side } from "../../plan/plan.ts";
 
 export interface MarksTable {
   readonly axis: Axis;
@@ -22,7 +22,7 @@ export interface MarkRow {
 }
 
 const AXIS_TITLES: Readonly<Record<Axis, string>> = { across: "Across", down: "Down" };
-const SIDE_WORDS: Readonly<Record<Side, string>> = {
+const SIDE_WORDS: Readonly<Record<PageSide, string>> = {
   single: "",
   left: ", left page",
   right: ", right page",

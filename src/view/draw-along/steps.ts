@@ -4,9 +4,9 @@ import { type PagePlace, pagePlace } from "../../draw/geometry/page-place.ts";
 import { intervalAlong, type Rect } from "../../draw/geometry/rect.ts";
 import { sayMarks, sayStroke } from "../../issue/words/say-stroke.ts";
 import { type Axis, otherAxis } from "../../measure/axis.ts";
-import { dotAt, type GridAxis } from "../../measure/grid-axis.ts";
+import { isPaperEdge } from "../../measure/grid-axis.ts";
+import type { PageSide } from "../../measure/paper-side.ts";
 import { drawOrder, type Hand, type Stroke, type Ticks } from "../../plan/order/draw-order.ts";
-import type { Side } from "../../plan/plan.ts";
 import type { AlongPlan } from "./plan-data.ts";
 
 /** One thing to do: the marks along two sides of the page, or one line of the pen. */
@@ -17,7 +17,7 @@ interface Step {
   readonly number: number;
   /** Which page it is on, from 0. */
   readonly page: number;
-  readonly side: Side;
+  readonly side: PageSide;
   readonly words: string;
   /** Path data in the drawing's millimetres. */
   readonly d: string;
@@ -116,9 +116,4 @@ function strokeLines(
     ends: [endAt(from), endAt(to)],
     d: lineAlong(axis, { from: from.mm, to: to.mm }, aside.mm),
   };
-}
-
-function isPaperEdge(grid: GridAxis, position: number): boolean {
-  const dot = dotAt(grid, position);
-  return dot < 1 || dot > grid.dots;
 }

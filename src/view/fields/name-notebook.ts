@@ -2,24 +2,13 @@
 import { AXES } from "../../measure/axis.ts";
 import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
+import { nameOwn } from "./name-own.ts";
 import type { UnnamedNotebook } from "./read-notebook-fields.ts";
-import { slugFor } from "./slug-for.ts";
 
-/**
- * The notebook with its title and slug. One that is a notebook of the book in all but its name is that notebook,
- * unless it was given another name; every other one goes by its own name, else by its paper and its dots.
- */
+/** The notebook with its title and slug: where it is none of the book's and has no name, it goes by its paper and its dots. */
 export function nameNotebook(asked: UnnamedNotebook, known: readonly Notebook[]): Notebook {
-  const twin = known.find(
-    (notebook) =>
-      isSameGrid(asked, notebook) &&
-      (asked.title === "" || asked.title === notebook.title) &&
-      (asked.slug === "" || asked.slug === notebook.slug),
-  );
-  if (twin) return twin;
-  const title = asked.title || usualTitle(asked);
-  const taken = known.map(({ slug }) => slug);
-  return { ...asked, title, slug: asked.slug || slugFor(title, { fallback: "notebook", taken }) };
+  const usual = usualTitle(asked);
+  return nameOwn(asked, known, { isSame: isSameGrid, usualTitle: usual, fallback: "notebook" });
 }
 
 /** Are they one notebook but for their names? */

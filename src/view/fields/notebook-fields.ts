@@ -4,6 +4,7 @@ import type { GridAxis } from "../../measure/grid-axis.ts";
 import { toMm } from "../../measure/length.ts";
 import { centredDot } from "../../notebook/centred-dot.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
+import { NOTEBOOK_DEFAULTS } from "../../notebook/notebook-keys.ts";
 import { isPaperName } from "../../notebook/paper.ts";
 
 /** Everything is text, as typed. Lengths are in mm. */
@@ -50,11 +51,8 @@ export const USUAL_FIELDS: NotebookFields = {
   dotsDown: "38",
   firstLeft: "",
   firstTop: "",
-  count: "edge-to-dot",
   countDown: "",
-  ruling: "dots",
-  binding: "left",
-  middle: "lower",
+  ...NOTEBOOK_DEFAULTS,
 };
 
 export const FIELD_NAMES = Object.keys(USUAL_FIELDS) as readonly FieldName[];

@@ -1,12 +1,12 @@
 /** Reads a notebook from its fields: the same limits and the same rules as for a notebook's file. */
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
-import { COUNTS, type GridAxis } from "../../measure/grid-axis.ts";
+import { COUNTS, type GridAxis, MIDDLES } from "../../measure/grid-axis.ts";
 import { fromMm } from "../../measure/length.ts";
 import { centredDot } from "../../notebook/centred-dot.ts";
 import { gridFaults } from "../../notebook/grid-faults.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { BINDINGS, BOUNDS, MIDDLES, NOTEBOOK_KEYS, RULINGS } from "../../notebook/notebook-keys.ts";
+import { BINDINGS, BOUNDS, NOTEBOOK_KEYS, RULINGS } from "../../notebook/notebook-keys.ts";
 import { isPaperName, PAPERS } from "../../notebook/paper.ts";
 import { AXIS_FIELDS, type FieldName, type NotebookFields, OWN_PAPER } from "./notebook-fields.ts";
 import {

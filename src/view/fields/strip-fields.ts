@@ -1,10 +1,10 @@
 /** What someone chose for their strip: the patterns in their order of use, and how it is made. */
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import type { Axis } from "../../measure/axis.ts";
-import { STRIP_BOUNDS, STRIP_KEYS } from "../../recipe/strip-keys.ts";
+import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_KEYS } from "../../recipe/strip-keys.ts";
 import { MAKES, type StripRecipe } from "../../recipe/strip-recipe.ts";
+import { nameOwn } from "./name-own.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
-import { slugFor } from "./slug-for.ts";
 import {
   takeChoiceField,
   takeMmField,
@@ -31,20 +31,24 @@ export interface StripFields {
 export type StripFieldName = keyof StripFields;
 
 /** A strip as it is asked for: its title and its slug are "" where none was given. */
-export type StripChoice = Omit<StripRecipe, "places">;
-
-export const USUAL_STRIP_FIELDS: StripFields = {
-  title: "",
-  slug: "",
-  lanes: "4",
-  make: "edges",
-  width: "30",
-};
+export type StripChoice = StripRecipe;
 
 /** The fields that read as this strip. */
 export function stripFieldsOf({ title, slug, lanes, make, width }: StripChoice): StripFields {
   return { title, slug, lanes: `${lanes}`, make, width: `${width}` };
 }
+
+/** A strip that carries nothing yet. */
+export const NO_STRIP: StripChoice = {
+  title: "",
+  slug: "",
+  across: [],
+  down: [],
+  ...STRIP_DEFAULTS,
+  body: "",
+};
+
+export const USUAL_STRIP_FIELDS = stripFieldsOf(NO_STRIP);
 
 /** The checked choice, or every problem with its field. The title is "" where none was given. */
 export function readStripFields(
@@ -67,21 +71,9 @@ export function readStripFields(
 const LANES = { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes } as const;
 const WIDTH = { kind: "millimetres", ...STRIP_BOUNDS.width } as const;
 
-/**
- * The strip's recipe. One that is a strip of the book in all but its name is that strip, unless it was given another
- * name; every other one goes by its own name, else it is just somebody's strip.
- */
+/** The strip's recipe: where it is none of the book's and has no name of its own, it is just somebody's strip. */
 export function nameStrip(choice: StripChoice, known: readonly StripRecipe[]): StripRecipe {
-  const twin = known.find(
-    (strip) =>
-      isSame(choice, strip) &&
-      (choice.title === "" || choice.title === strip.title) &&
-      (choice.slug === "" || choice.slug === strip.slug),
-  );
-  if (twin) return twin;
-  const title = choice.title || "My strip";
-  const taken = known.map(({ slug }) => slug);
-  return { ...choice, title, slug: choice.slug || slugFor(title, { fallback: "strip", taken }) };
+  return nameOwn(choice, known, { isSame, usualTitle: "My strip", fallback: "strip" });
 }
 
 function isSame(one: StripChoice, two: StripChoice): boolean {
@@ -89,15 +81,3 @@ function isSame(one: StripChoice, two: StripChoice): boolean {
     JSON.stringify([across, down, lanes, make, width]);
   return words(one) === words(two);
 }
-
-/** A strip that carries nothing yet. */
-export const NO_STRIP: StripChoice = {
-  title: "",
-  slug: "",
-  across: [],
-  down: [],
-  lanes: 4,
-  make: "edges",
-  width: 30,
-  body: "",
-};

@@ -1,6 +1,6 @@
 /** Takes single values out of fields; what will not do is noted with what is wanted there. */
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
-import type { ValueType } from "../../issue/facts/value-type.ts";
+import type { ValueType, ValueTypeOf } from "../../issue/facts/value-type.ts";
 import { foulCharacter } from "../../source/schema/forbidden-character.ts";
 import { isSlug } from "../../source/slug.ts";
 import { slugFault } from "./slug-for.ts";
@@ -13,8 +13,6 @@ export interface Taken<Field extends string, W extends ValueType> {
   readonly expected: W;
   readonly note: (issue: FieldIssue<Field>) => void;
 }
-
-type ValueTypeOf<K extends ValueType["kind"]> = Extract<ValueType, { kind: K }>;
 
 /** Millimetres are kept to a millionth. */
 const MM_DECIMALS = 6;

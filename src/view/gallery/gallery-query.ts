@@ -9,6 +9,7 @@ export const LINE_RANGES = [
   { name: "some", least: 16, most: 30 },
   { name: "many", least: 31, most: Number.POSITIVE_INFINITY },
 ] as const;
+export type LineRange = (typeof LINE_RANGES)[number]["name"];
 export const SORTS = ["purpose", "title", "lines"] as const;
 export const PAGE_COUNTS = ["1", "2"] as const;
 
@@ -21,7 +22,7 @@ export interface GalleryQuery {
   readonly tag: string;
   readonly pages: (typeof PAGE_COUNTS)[number] | "";
   readonly fit: (typeof FITS)[number] | "";
-  readonly lines: (typeof LINE_RANGES)[number]["name"] | "";
+  readonly lines: LineRange | "";
   readonly sort: (typeof SORTS)[number];
   /** What is searched for. */
   readonly query: string;

@@ -7,21 +7,20 @@ import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import { reportIssues } from "../../issue/report/report.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
-import { sayReason } from "../../issue/words/say-misfit.ts";
-import { sayNearFit } from "../../issue/words/say-near-fit.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
-import { labelsOf } from "../../recipe/area-tree.ts";
+import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { buildStrip } from "../../strip/build-strip.ts";
+import { type MisfitSummary, misfitSummary } from "../pattern/plan-summary.ts";
 import { splitRows } from "../pattern/split-rows.ts";
 import type { ExampleFence } from "./guide-fence.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 
-/** A drawing with its caption, in one of five shapes; or what the reader or the engine answers. */
+/** A drawing with its caption, in one of five shapes; or what the reader or the engine answers: a report, or why it does not fit. */
 export type ShownExample =
   | {
       readonly kind: "drawing";
@@ -30,7 +29,7 @@ export type ShownExample =
       readonly caption: string;
     }
   | { readonly kind: "report"; readonly text: string }
-  | { readonly kind: "words"; readonly sentences: readonly string[] };
+  | ({ readonly kind: "misfit" } & MisfitSummary);
 
 /** What an example may refer to: the patterns that its chapter has shown before it, and a word for its drawings' ids. */
 export interface ExampleContext {
@@ -92,9 +91,10 @@ function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
 }
 
 /** A pattern on a notebook, or why it does not fit and what would. */
-function drawn(recipe: Recipe, name: string, id: string): ShownExample {
+function drawn(written: Recipe, name: string, id: string): ShownExample {
   const notebook = guideNotebook(name);
-  const plan = planPattern(recipe, notebook);
+  const plan = planPattern(written, notebook);
+  const { recipe } = plan;
   if (plan.fits) {
     const shape = plan.pages.length > 1 ? "spread" : "page";
     const scene = pageScene({ plan, recipe, notebook });
@@ -105,14 +105,7 @@ function drawn(recipe: Recipe, name: string, id: string): ShownExample {
       caption: `On ${notebook.title}`,
     };
   }
-  const labelAt = (attempt: number) => {
-    const written = recipe.attempts[attempt];
-    return written && labelsOf(written);
-  };
-  const near = plan.near.map(({ attempt, edits }) =>
-    edits.map((edit) => sayNearFit(edit, labelAt(attempt))).join(" "),
-  );
-  return { kind: "words", sentences: [sayReason(plan, labelAt(0)), ...near] };
+  return { kind: "misfit", ...misfitSummary(plan, recipe) };
 }
 
 /** A split is the head of an area: a page around it makes it a recipe. */
@@ -122,12 +115,12 @@ function slice(fence: ExampleFence, name: string, id: string): ShownExample {
   const recipe = readPattern({ ...fence, kind: "pattern", slug: "split", text });
   const notebook = guideNotebook(name);
   const plan = planPattern(recipe, notebook);
-  const [attempt] = recipe.attempts;
   const split = plan.fits ? plan.pages[0]?.splits[0] : undefined;
-  if (!plan.fits || !split || attempt?.kind !== "page") {
+  if (!plan.fits || !split) {
     throw new Error(`the guide's split does not fit ${name}:\n${fence.text}`);
   }
-  const labels = attempt.page.split?.tracks.map(({ area }) => area.label) ?? [];
+  const written = areaAt(attemptOf(recipe, plan.used), { side: "single", path: split.path })?.split;
+  const labels = written?.tracks.map(({ area }) => area.label) ?? [];
   const scene = splitScene({ id, notebook, split, labels });
   const caption = asSentence(splitRows(recipe, plan)[0]?.reason ?? "");
   return { kind: "drawing", shape: "slice", scene, caption };

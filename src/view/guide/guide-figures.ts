@@ -6,7 +6,7 @@ import type { Scene } from "../../draw/scene.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
 import { COUNT_WORDS } from "../../issue/words/say-plan-note.ts";
 import type { Axis } from "../../measure/axis.ts";
-import { COUNTS, usableSteps } from "../../measure/grid-axis.ts";
+import { COUNTS, type Count, usableSteps } from "../../measure/grid-axis.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import { sheetScene } from "../../print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../print/sheets/strip-sheets.ts";
@@ -15,9 +15,9 @@ import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 
 /** Draws a figure; the id must be its own in its page. */
-type Draw = (id: string) => Scene;
+type MakeScene = (id: string) => Scene;
 
-const FIGURES: Readonly<Record<string, Draw>> = {
+const FIGURES: Readonly<Record<string, MakeScene>> = {
   fencepost: (id) => counting(id, "square", ["dot-to-dot", "edge-to-dot"]),
   "four-ways": (id) => counting(id, "square", COUNTS),
   "wide-edge": (id) => counting(id, "a5", ["edge-to-dot", "dot-to-dot"]),
@@ -37,7 +37,7 @@ export function guideFigure(name: string, id: string): Scene {
   return draw(id);
 }
 
-function counting(id: string, name: string, counts: typeof COUNTS): Scene {
+function counting(id: string, name: string, counts: readonly Count[]): Scene {
   const ways = counts.map((count) => ({ count, words: asSentence(COUNT_WORDS[count]) }));
   return countingScene({ id, notebook: guideNotebook(name), ways });
 }

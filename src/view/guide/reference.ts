@@ -123,4 +123,10 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   "chosen-patterns": undefined,
   address: undefined,
   printer: undefined,
+  calendar: "calendar",
+  region: undefined,
+  language: undefined,
+  repeat: undefined,
+  "unit-count": undefined,
+  "unit-number": undefined,
 };

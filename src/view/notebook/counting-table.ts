@@ -9,7 +9,7 @@ import {
   usableSteps,
 } from "../../measure/grid-axis.ts";
 import { type Length, length } from "../../measure/length.ts";
-import { countWords, mmList, mmText } from "./notebook-facts.ts";
+import { COUNT_WORDS, mmList, mmText } from "./notebook-facts.ts";
 
 export interface CountingRow {
   readonly words: string;
@@ -43,7 +43,7 @@ function countingRow(axis: GridAxis, isOwn: boolean, middle: Middle): CountingRo
   const steps = usableSteps(axis);
   const middles = middlesOf(steps, middle);
   return {
-    words: countWords(axis.count),
+    words: COUNT_WORDS[axis.count],
     isOwn,
     steps,
     parts: PART_COUNTS.map((count) => partsCell(axis, steps, count)),

@@ -1,6 +1,7 @@
 /** A notebook's numbers as its page tells them: in steps, and in millimetres. */
 import { sayMm } from "../../issue/words/say-count.ts";
 import {
+  type Count,
   dotLength,
   type GridAxis,
   middlesOf,
@@ -19,17 +20,13 @@ export interface AxisFact {
   readonly down: string;
 }
 
-const COUNT_WORDS = {
+/** The ways of counting in words. */
+export const COUNT_WORDS: Readonly<Record<Count, string>> = {
   "edge-to-dot": "edge to dot",
   "dot-to-dot": "dot to dot",
   "dot-to-edge": "dot to edge",
   "edge-to-edge": "edge to edge",
-} as const;
-
-/** A way of counting in words. */
-export function countWords(count: GridAxis["count"]): string {
-  return COUNT_WORDS[count];
-}
+};
 
 /** The lines of a notebook's table of numbers. */
 export function notebookFacts(notebook: Notebook): readonly AxisFact[] {
@@ -42,7 +39,7 @@ export function notebookFacts(notebook: Notebook): readonly AxisFact[] {
     fact("Paper", (axis) => mmText(axis.paper)),
     fact("Pitch", (axis) => mmText(axis.pitch)),
     fact("Dots", (axis) => `${axis.dots}`),
-    fact("Counted", (axis) => countWords(axis.count)),
+    fact("Counted", (axis) => COUNT_WORDS[axis.count]),
     fact("Steps", (axis) => `${usableSteps(axis)}`),
     fact("Before the first dot", (axis) => mmText(axis.firstDot)),
     fact("After the last dot", (axis) => mmText(lastMargin(axis))),

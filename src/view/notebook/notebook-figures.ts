@@ -6,7 +6,7 @@ import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { COUNTS, usableSteps } from "../../measure/grid-axis.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { countWords } from "./notebook-facts.ts";
+import { COUNT_WORDS } from "./notebook-facts.ts";
 
 /** The drawings of one axis, as parts of an HTML page. */
 export interface AxisFigures {
@@ -22,7 +22,7 @@ export function axisFigures(axis: Axis, notebook: Notebook, write: WriteSvg): Ax
   const steps = usableSteps(grid);
   return {
     counted: COUNTS.map((count) => {
-      const title = `${notebook.title} ${axis}, counted ${countWords(count)}`;
+      const title = `${notebook.title} ${axis}, counted ${COUNT_WORDS[count]}`;
       const id = `counted-${axis}-${count}`;
       const { middle } = notebook;
       return write(countedPartsScene({ id, title, axis: { ...grid, count }, middle }), "inline");

@@ -1,4 +1,5 @@
 /** Patterns as they stand in lists: on one notebook, with how they come out on the others. */
+import { attemptOf } from "../../recipe/area-tree.ts";
 import { PURPOSES, type Purpose, type Recipe } from "../../recipe/recipe.ts";
 import { type CatalogueData, openCatalogue } from "../catalogue.ts";
 import type { Pair } from "../entries.ts";
@@ -44,11 +45,12 @@ export function makeCards(content: CatalogueData, viewOf: (pair: Pair) => Patter
 }
 
 function factsOn(
-  { slug: pattern, attempts }: Recipe,
+  recipe: Recipe,
   { notebooks }: CatalogueData,
   viewOf: (pair: Pair) => PatternView,
 ) {
-  const [meant] = attempts;
+  const { slug: pattern } = recipe;
+  const meant = attemptOf(recipe, 0);
   return new Map(
     notebooks.map(({ slug }) => [slug, pairFacts(viewOf({ pattern, notebook: slug }), meant)]),
   );

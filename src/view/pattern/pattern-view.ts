@@ -6,23 +6,20 @@ import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
 import { pixelsOf } from "../../draw/scene.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
-import { sayAlternative } from "../../issue/words/say-alternative.ts";
 import { sayLeftover } from "../../issue/words/say-leftover.ts";
-import { sayReason } from "../../issue/words/say-misfit.ts";
-import { sayNearFit, sayNearFits } from "../../issue/words/say-near-fit.ts";
-import { sayPlanNote } from "../../issue/words/say-plan-note.ts";
 import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
+import type { When } from "../../plan/when.ts";
 import { sheetClass } from "../../print/sheets/css-page.ts";
-import { labelsOf } from "../../recipe/area-tree.ts";
-import type { Attempt, Recipe } from "../../recipe/recipe.ts";
+import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { type AlongView, alongView } from "../draw-along/draw-along-view.ts";
-import { type SplitRow, splitRows } from "./split-rows.ts";
+import { type FitSummary, fitSummary, type MisfitSummary, misfitSummary } from "./plan-summary.ts";
 
 /** Plain JSON: it is kept on disk between builds. */
 export interface PatternView extends PlanWords {
@@ -39,12 +36,11 @@ export interface PatternView extends PlanWords {
   readonly stripSvg: string;
 }
 
-interface PlanWords {
+/** What is said of a misfit is "" and empty where it fits, and the other way round. */
+interface PlanWords extends FitSummary, MisfitSummary {
   readonly fits: boolean;
   /** Which attempt of the recipe was taken, from 0. */
   readonly used: number;
-  /** Why the first layout was not taken, and which one was; "" where it was. */
-  readonly alternative: string;
   readonly pages: number;
   readonly boxes: number;
   /** How many strokes of the pen it takes. */
@@ -53,18 +49,22 @@ interface PlanWords {
   readonly leftover: number;
   /** So many steps are left over: the beginning of a sentence; "" where it does not fit. */
   readonly leftoverWords: string;
-  readonly rows: readonly SplitRow[];
-  readonly notes: readonly string[];
-  /** Why it does not fit, and what would: "" and empty where it fits. */
-  readonly reason: string;
-  readonly near: readonly string[];
-  /** What stands above these changes. */
-  readonly nearHead: string;
+}
+
+export interface PatternTools {
+  readonly write: WriteSvg;
+  /** What a dated pattern is planned for; left out: for no days yet. */
+  readonly when?: When;
 }
 
 /** Works a recipe out for a notebook and draws it; where it does not fit, the notebook itself is drawn. */
-export function makePatternView(recipe: Recipe, notebook: Notebook, write: WriteSvg): PatternView {
-  const plan = planPattern(recipe, notebook);
+export function makePatternView(
+  written: Recipe,
+  notebook: Notebook,
+  { write, when }: PatternTools,
+): PatternView {
+  const plan = planPattern(written, notebook, when);
+  const { recipe } = plan;
   const drawing = plan.fits ? { plan, recipe, notebook } : undefined;
   const page = drawing ? pageScene(drawing) : gridScene(notebook);
   const thumb = drawing ? thumbnailScene(drawing) : blankScene(notebook);
@@ -90,34 +90,26 @@ function fittingParts(
   recipe: Recipe,
   notebook: Notebook,
 ): PlanWords & Pick<PatternView, "along"> {
-  const labelAt = labelsOf(attemptOf(recipe, plan.used));
   const along = alongView(plan, notebook);
   return {
+    ...fitSummary(plan, recipe),
     fits: true,
     used: plan.used,
-    alternative: alternativeWords(plan, recipe),
     pages: plan.pages.length,
     boxes: plan.pages.reduce((sum, { boxes }) => sum + boxes.length, 0),
     lines: along.strokes,
     along,
     leftover: leftoverOf(plan),
     leftoverWords: sayLeftover({ leftover: leftoverOf(plan), sharedOut: sharedOutOf(plan) }),
-    rows: splitRows(recipe, plan),
-    notes: plan.notes.map((note) => sayPlanNote(note, labelAt)),
     reason: "",
     near: [],
     nearHead: "",
   };
 }
 
-function alternativeWords({ used, passedOver }: FittingPlan, recipe: Recipe): string {
-  if (!passedOver) return "";
-  const others = recipe.attempts.length - 1;
-  return sayAlternative({ used, others, passedOver }, labelsOf(attemptOf(recipe, 0)));
-}
-
 function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
   return {
+    ...misfitSummary(plan, recipe),
     fits: false,
     used: 0,
     alternative: "",
@@ -128,17 +120,5 @@ function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
     leftoverWords: "",
     rows: [],
     notes: [],
-    reason: sayReason(plan, labelsOf(attemptOf(recipe, 0))),
-    near: plan.near.map(({ attempt, edits }) => {
-      const labelAt = labelsOf(attemptOf(recipe, attempt));
-      return edits.map((edit) => sayNearFit(edit, labelAt)).join(" ");
-    }),
-    nearHead: sayNearFits(plan.near.length),
   };
-}
-
-function attemptOf(recipe: Recipe, index: number): Attempt {
-  const attempt = recipe.attempts[index];
-  if (!attempt) throw new RangeError(`the recipe ${recipe.slug} has no attempt ${index}`);
-  return attempt;
 }

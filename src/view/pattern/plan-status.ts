@@ -2,6 +2,7 @@
 import { sayOver } from "../../issue/words/say-leftover.ts";
 import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
 import type { Plan } from "../../plan/plan.ts";
+import { pagesOf } from "../../recipe/area-tree.ts";
 import type { Attempt } from "../../recipe/recipe.ts";
 import type { PatternView } from "./pattern-view.ts";
 
@@ -27,9 +28,9 @@ export interface PlanFacts {
 }
 
 /** The facts of a finished artifact; `meant` is the recipe's first attempt. */
-export function pairFacts(view: PatternView, meant: Attempt | undefined): PlanFacts {
-  const isSpread = view.fits ? view.pages === 2 : meant?.kind === "spread";
-  return { state: planStatus(view), lines: view.lines, pages: isSpread ? 2 : 1 };
+export function pairFacts(view: PatternView, meant: Attempt): PlanFacts {
+  const pages = view.fits ? view.pages : pagesOf(meant).length;
+  return { state: planStatus(view), lines: view.lines, pages: pages === 2 ? 2 : 1 };
 }
 
 /** `even`: nothing left over anywhere; `over`: some steps are; `misfit`: it cannot be drawn there. */

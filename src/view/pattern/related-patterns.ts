@@ -1,5 +1,6 @@
 /** Which patterns are near one another: the same purpose, shared tags, and pages built alike. */
-import type { Area, Attempt, Fill, Recipe } from "../../recipe/recipe.ts";
+import { attemptOf, leavesOf, pagesOf } from "../../recipe/area-tree.ts";
+import type { Attempt, Fill, Recipe } from "../../recipe/recipe.ts";
 
 /** What counts how much, in points; a measure of likeness counts in hundredths of its points. */
 const POINTS = { purpose: 500, tag: 250, pages: 150, axis: 100, leaves: 200, fills: 200 };
@@ -31,21 +32,18 @@ interface Traits {
 }
 
 /** Read off the first attempt: the page as it was meant. */
-function traitsOf({ purpose, tags, attempts: [meant] }: Recipe): Traits {
-  const roots = meant?.kind === "spread" ? [meant.left, meant.right] : meant ? [meant.page] : [];
-  const leaves = roots.flatMap(leavesOf);
+function traitsOf(recipe: Recipe): Traits {
+  const { purpose, tags } = recipe;
+  const meant = attemptOf(recipe, 0);
+  const leaves = leavesOf(meant);
   return {
     purpose,
     tags: new Set(tags),
-    kind: meant?.kind ?? "page",
-    axis: roots[0]?.split?.axis ?? "",
+    kind: meant.kind,
+    axis: pagesOf(meant)[0]?.area.split?.axis ?? "",
     leaves: leaves.length,
     fills: new Set(leaves.map(({ fill }) => fill)),
   };
-}
-
-function leavesOf(area: Area): readonly Area[] {
-  return area.split ? area.split.tracks.flatMap((track) => leavesOf(track.area)) : [area];
 }
 
 function likeness(one: Traits, other: Traits): number {

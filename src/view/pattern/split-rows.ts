@@ -5,8 +5,8 @@ import { saySplit } from "../../issue/words/say-path.ts";
 import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { splitReasons } from "../../plan/explain/split-reasons.ts";
-import type { FittingPlan, PlanSplit } from "../../plan/plan.ts";
-import { labelsOf } from "../../recipe/area-tree.ts";
+import { type FittingPlan, type PlanSplit, trackMarks } from "../../plan/plan.ts";
+import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 
 export interface SplitRow {
@@ -24,9 +24,7 @@ export interface SplitRow {
 
 /** One row for each way in which the plan divides; splits that came out alike share one. */
 export function splitRows(recipe: Recipe, plan: FittingPlan): readonly SplitRow[] {
-  const attempt = recipe.attempts[plan.used];
-  if (!attempt) throw new RangeError(`${plan.pattern} has no attempt ${plan.used}`);
-  const labelAt = labelsOf(attempt);
+  const labelAt = labelsOf(attemptOf(recipe, plan.used));
   const reasons = splitReasons(recipe, plan);
   const rows = new Map<string, SplitRow>();
   const splits = plan.pages.flatMap((page) => page.splits.map((split) => ({ page, split })));
@@ -44,18 +42,6 @@ export function splitRows(recipe: Recipe, plan: FittingPlan): readonly SplitRow[
 
 function rowOf(split: PlanSplit, reason: SplitReason, name: string): SplitRow {
   const { axis, sizes, gaps } = split;
-  const marks = marksOf(split);
+  const marks = trackMarks(split);
   return { name, alike: 0, axis, sizes, gaps, marks, reason: saySplitReason(reason) };
-}
-
-/** Where tracks begin and end, in ascending order. */
-function marksOf({ from, sizes, gaps, before }: PlanSplit): readonly number[] {
-  const marks = new Set<number>();
-  let at = from + before;
-  for (const [index, size] of sizes.entries()) {
-    marks.add(at);
-    marks.add(at + size);
-    at += size + (gaps[index] ?? 0);
-  }
-  return [...marks];
 }

@@ -1,13 +1,13 @@
 /** A strip on a notebook, finished: its drawings, its file, its sheets, and the words that depend on the notebook. */
 import { cardScene } from "../../draw/card/card-scene.ts";
-import { CLOSING_STEPS } from "../../draw/card/card-words.ts";
+import { CLOSING_STEPS } from "../../draw/card/card-steps.ts";
 import { pixelsOf } from "../../draw/scene.ts";
 import { finishedSize, stripNotes } from "../../draw/strip/strip-body.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { sayStripNote } from "../../issue/words/say-strip-note.ts";
 import type { PrinterCorrection } from "../../print/printer-correction.ts";
-import { labelsOf } from "../../recipe/area-tree.ts";
+import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import { copyingCard } from "../../strip/copying-card.ts";
 import { stripJsonText } from "../../strip/strip-json.ts";
 import type { Planner } from "../planner.ts";
@@ -52,9 +52,7 @@ export function makeStripView(pair: StripPair, sources: StripSources): StripView
 /** Of the attempt that is drawn, or that was meant. */
 function labelsInPattern(pattern: string, notebook: string, planner: Planner) {
   const plan = planner.planOf(pattern, notebook);
-  const attempt = planner.recipe(pattern).attempts[plan.fits ? plan.used : 0];
-  if (!attempt) throw new RangeError(`the recipe ${pattern} has no attempt of its plan`);
-  return labelsOf(attempt);
+  return labelsOf(attemptOf(plan.recipe, plan.fits ? plan.used : 0));
 }
 
 function tenths(mm: number): number {

@@ -1,10 +1,11 @@
 /** One side of a strip in words: lane by lane what it carries, what it had to leave out, and how a hand copies it. */
-import { sayPositions } from "../../draw/card/card-numbers.ts";
-import { type CardStep, openingSteps, runStep } from "../../draw/card/card-words.ts";
+
+import { type CardStep, openingSteps, runStep } from "../../draw/card/card-steps.ts";
 import { sideScene } from "../../draw/strip/strip-scene.ts";
 import { laneStyle } from "../../draw/style/lane-style.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import type { LabelAt } from "../../issue/words/say-path.ts";
+import { sayPositions } from "../../issue/words/say-positions.ts";
 import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
 import { startsAtEdge } from "../../measure/grid-axis.ts";
 import type { CardSide } from "../../strip/copying-card.ts";

@@ -133,8 +133,6 @@ export interface StripPage {
   readonly bodyHtml: string;
   /** The strip's front matter as written, highlighted. */
   readonly sourceHtml: string;
-  /** What must be said beside a blade. */
-  readonly caution: string;
   /** Slugs of the patterns that have a page in the book. */
   readonly listed: readonly string[];
   /** The strip on the other notebooks. */

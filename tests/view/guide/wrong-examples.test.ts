@@ -41,11 +41,10 @@ describe("an example", () => {
     const text = GOOD.replace("columns: 2", "columns: 40");
     expect(shown("yaml pattern halves on square", text)).toEqual([
       {
-        kind: "words",
-        sentences: [
-          "The columns need 40 steps and have 24: 16 too few.",
-          "Have 24 columns instead of 40.",
-        ],
+        kind: "misfit",
+        reason: "The columns need 40 steps and have 24: 16 too few.",
+        near: ["Have 24 columns instead of 40."],
+        nearHead: "This would make it fit:",
       },
     ]);
   });

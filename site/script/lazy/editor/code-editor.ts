@@ -11,7 +11,7 @@ import {
   keymap,
   lineNumbers,
 } from "@codemirror/view";
-import { type Editor, type Fault, textRangeOf } from "./editor-part.ts";
+import { type Editor, type MarkedIssue, textRangeOf } from "./editor-part.ts";
 import { pens } from "./theme.ts";
 
 /** Takes the place of a field. In a shadow root its styles need no exception from the page's policy. */
@@ -105,7 +105,7 @@ function editorOf(view: EditorView): Editor {
   };
 }
 
-function diagnosticOf(text: string, { place, words }: Fault): Diagnostic {
+function diagnosticOf(text: string, { place, words }: MarkedIssue): Diagnostic {
   const [from, to] = textRangeOf(text, place);
   return { from, to, severity: "error", message: words };
 }

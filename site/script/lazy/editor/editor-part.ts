@@ -5,14 +5,14 @@ export interface Editor {
   text(): string;
   setText(text: string): void;
   /** Marks the places of problems, each with its words. */
-  mark(faults: readonly Fault[]): void;
+  mark(faults: readonly MarkedIssue[]): void;
   /** Puts the caret at a place and shows it. */
   goTo(place: Place): void;
   focus(): void;
 }
 
 /** A problem as the editor marks it. */
-export interface Fault {
+export interface MarkedIssue {
   readonly place: Place;
   readonly words: string;
 }

@@ -8,9 +8,13 @@ export function notebookSources(slug: string, { texts }: Content): readonly stri
   return [slug, texts.get(notebookPath(slug)) ?? ""];
 }
 
-/** Of so many patterns, wherever they are drawn. */
-export function patternSources(slugs: readonly string[], { texts }: Content): readonly string[] {
-  return slugs.flatMap((slug) => [slug, texts.get(patternPath(slug)) ?? ""]);
+/** Of so many patterns, wherever they are drawn: of the calendar, too. */
+export function patternSources(
+  slugs: readonly string[],
+  { book, texts }: Content,
+): readonly string[] {
+  const calendar = JSON.stringify(book.calendar ?? {});
+  return [calendar, ...slugs.flatMap((slug) => [slug, texts.get(patternPath(slug)) ?? ""])];
 }
 
 /** Of a pattern's page on a notebook. */

@@ -1,6 +1,4 @@
 /** Finds or makes the finished artifacts of a book's pages. */
-import { createSVGWindow } from "svgdom";
-import { createSvgWriter } from "../../../draw/svg/write-svg.ts";
 import type { Notebook } from "../../../notebook/notebook.ts";
 import type { Recipe } from "../../../recipe/recipe.ts";
 import { openCatalogue } from "../../../view/catalogue.ts";
@@ -11,6 +9,7 @@ import type { Content } from "../../content/load-content.ts";
 import { notebookSources, pairSources } from "../cache/sources.ts";
 import type { Caches } from "../caches.ts";
 import { openPatternRenderer } from "./pattern-renderer.ts";
+import { openSvgWriter } from "./svg-writer.ts";
 
 export interface PageArtifacts {
   recipe(slug: string): Recipe;
@@ -29,7 +28,7 @@ export function openPageArtifacts(
 ): PageArtifacts {
   const { recipe, notebook } = openCatalogue(content);
   const renderer = openPatternRenderer(content);
-  const write = createSvgWriter(createSVGWindow());
+  const write = openSvgWriter();
   return {
     recipe,
     notebook,

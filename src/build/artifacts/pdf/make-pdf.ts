@@ -48,9 +48,9 @@ function patternPdf(
   { planner, drawings }: PdfContext,
   settings: PrintSettings,
 ): Promise<Uint8Array> {
-  const recipe = planner.recipe(pattern);
   const notebook = planner.notebook(slug);
   const plan = planner.planOf(pattern, slug);
+  const { recipe } = plan;
   return plan.fits
     ? pagePdf({ plan, recipe, notebook, drawings }, settings)
     : misfitPdf({ plan, recipe, notebook }, settings);
@@ -66,7 +66,8 @@ function notebookPdf(
     title: PURPOSE_WORDS[purpose].title,
     entries: content.recipes
       .filter((recipe) => recipe.purpose === purpose)
-      .map((recipe) => ({ recipe, plan: planner.planOf(recipe.slug, slug) })),
+      .map((recipe) => planner.planOf(recipe.slug, slug))
+      .map((plan) => ({ recipe: plan.recipe, plan })),
   })).filter(({ entries }) => entries.length > 0);
   const notebook = planner.notebook(slug);
   const { title } = content.book;

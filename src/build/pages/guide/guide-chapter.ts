@@ -1,7 +1,5 @@
 /** A chapter of the guide on its way from Markdown to HTML: its examples are built, its headings can be linked to. */
 import type { StateCore, Token } from "markdown-it";
-import { createSVGWindow } from "svgdom";
-import { createSvgWriter } from "../../../draw/svg/write-svg.ts";
 import type { Recipe } from "../../../recipe/recipe.ts";
 import { readPattern, type ShownExample, showExample } from "../../../view/guide/guide-example.ts";
 import {
@@ -11,6 +9,7 @@ import {
 } from "../../../view/guide/guide-fence.ts";
 import { guideFigure } from "../../../view/guide/guide-figures.ts";
 import type { Cache } from "../../artifacts/cache/cache.ts";
+import { openSvgWriter } from "../../artifacts/make/svg-writer.ts";
 import { exampleHtml, figureHtml } from "./guide-html.ts";
 /** The HTML beside each fence of a chapter, in their order. */
 export type ChapterView = readonly string[];
@@ -77,7 +76,7 @@ function sourceInfos(fences: readonly Token[]): readonly string[] {
 
 /** Each fence is drawn on its own; a strip finds the patterns that were shown before it. */
 function drawFences(fences: readonly Token[]): ChapterView {
-  const write = createSvgWriter(createSVGWindow());
+  const write = openSvgWriter();
   const patterns = new Map<string, Recipe>();
   return fences.map(({ info, content }, index) => {
     const fence = guideFence(info, content);

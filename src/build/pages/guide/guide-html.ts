@@ -1,32 +1,29 @@
 /** What the guide shows beside its sources, as HTML. */
-import type { Scene } from "../../../draw/scene.ts";
-import { sayNearFits } from "../../../issue/words/say-near-fit.ts";
+import type { WriteSvg } from "../../../draw/svg/write-svg.ts";
 import type { ShownExample } from "../../../view/guide/guide-example.ts";
 import { htmlText } from "../../web/markup-text.ts";
 
-type Write = (scene: Scene) => string;
-
-/** Beside a source: drawings, a report, or sentences. */
-export function exampleHtml(shown: readonly ShownExample[], write: Write): string {
+/** Beside a source: drawings, a report, or why it does not fit. */
+export function exampleHtml(shown: readonly ShownExample[], write: WriteSvg): string {
   return `<div class="shown">\n${shown.map((one) => oneHtml(one, write)).join("")}</div>\n`;
 }
 
 /** A drawing by itself, between two paragraphs. */
-export function figureHtml(shown: readonly ShownExample[], write: Write): string {
+export function figureHtml(shown: readonly ShownExample[], write: WriteSvg): string {
   return shown.map((one) => oneHtml(one, write)).join("");
 }
 
-function oneHtml(shown: ShownExample, write: Write): string {
+function oneHtml(shown: ShownExample, write: WriteSvg): string {
   switch (shown.kind) {
     case "drawing":
       return drawingHtml(shown, write);
     case "report":
       return `<div class="answer"><p>The check says:</p>\n<pre class="said" tabindex="0">${htmlText(shown.text)}</pre></div>\n`;
-    case "words": {
-      const [why = "", ...near] = shown.sentences;
-      const list = near.map((sentence) => `<li>${htmlText(sentence)}</li>`).join("");
-      const ways = near.length > 0 ? `<p>${sayNearFits(near.length)}</p><ul>${list}</ul>` : "";
-      return `<div class="answer"><p>${htmlText(why)}</p>${ways}</div>\n`;
+    case "misfit": {
+      const { reason, near, nearHead } = shown;
+      const list = near.map((change) => `<li>${htmlText(change)}</li>`).join("");
+      const ways = near.length > 0 ? `<p>${htmlText(nearHead)}</p><ul>${list}</ul>` : "";
+      return `<div class="answer"><p>${htmlText(reason)}</p>${ways}</div>\n`;
     }
   }
 }
@@ -37,7 +34,7 @@ function oneHtml(shown: ShownExample, write: Write): string {
  */
 function drawingHtml(
   { shape, scene, caption }: Extract<ShownExample, { kind: "drawing" }>,
-  write: Write,
+  write: WriteSvg,
 ) {
   const isPrinted = shape === "strip" || shape === "sheet";
   const plate = isPrinted ? "plate true-size" : "plate pan";

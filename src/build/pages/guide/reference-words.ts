@@ -1,7 +1,5 @@
 /** The words that a file may use where it has to choose one: what each means, and a drawing where it can be drawn. */
-import { createSVGWindow } from "svgdom";
 import { pageScene } from "../../../draw/page/page-scene.ts";
-import { createSvgWriter } from "../../../draw/svg/write-svg.ts";
 import { asSentence } from "../../../issue/words/say-count.ts";
 import { COUNT_WORDS } from "../../../issue/words/say-plan-note.ts";
 import { COUNTS } from "../../../measure/grid-axis.ts";
@@ -10,6 +8,7 @@ import { planPattern } from "../../../plan/plan-pattern.ts";
 import { FILLS, type Fill, PURPOSES, type Recipe } from "../../../recipe/recipe.ts";
 import { guideNotebook } from "../../../view/guide/guide-notebooks.ts";
 import { PURPOSE_WORDS } from "../../../view/pattern/purpose-words.ts";
+import { openSvgWriter } from "../../artifacts/make/svg-writer.ts";
 
 interface ReferenceWord {
   readonly word: string;
@@ -48,7 +47,7 @@ const FILL_WORDS: Readonly<Record<Fill, string>> = {
 };
 
 function fillDrawings(): readonly FillDrawing[] {
-  const write = createSvgWriter(createSVGWindow());
+  const write = openSvgWriter();
   const notebook = guideNotebook("card");
   return FILLS.map((fill) => {
     const recipe = fillRecipe(fill);

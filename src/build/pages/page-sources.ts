@@ -1,0 +1,10 @@
+/** What the pages of patterns, notebooks and strips are all made from. */
+import type { Content } from "../content/load-content.ts";
+
+export interface PageSources {
+  readonly content: Content;
+  /** Markdown below front matter, as HTML. */
+  readonly bodyHtml: (text: string) => string;
+  /** Front matter as written, as highlighted HTML. */
+  readonly sourceHtml: (path: string) => string;
+}

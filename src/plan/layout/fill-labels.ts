@@ -1,0 +1,107 @@
+/** The label of an area with its placeholders filled in, once in each form that names of months and weekdays have. */
+import { civilDate, quarterOf, weekdayOf } from "../../calendar/day.ts";
+import { type MonthForm, monthName, type WeekdayForm, weekdayName } from "../../calendar/names.ts";
+import { type BeyondYears, isBeyondYears, weekOfSpan } from "../../calendar/span.ts";
+import type { AreaDates } from "../../recipe/dates.ts";
+import type { LabelPart, Placeholder } from "../../recipe/label-template.ts";
+import type { When } from "../when.ts";
+
+/** The forms of names in one label, the longer ones first: months have no short one. */
+const FORMS: readonly { readonly month: MonthForm; readonly weekday: WeekdayForm }[] = [
+  { month: "wide", weekday: "wide" },
+  { month: "abbreviated", weekday: "abbreviated" },
+  { month: "abbreviated", weekday: "short" },
+  { month: "narrow", weekday: "narrow" },
+];
+
+/**
+ * A label's texts, one for each form, with the widest names first. Without a span a placeholder of which nothing is
+ * known is left empty. Fails where a week is counted in a year outside 1–9999.
+ */
+export function fillLabel(
+  parts: readonly LabelPart[],
+  dates: AreaDates,
+  when: When,
+): readonly string[] | BeyondYears {
+  const names = new Set(parts.flatMap((part) => (part.kind === "placeholder" ? [part.name] : [])));
+  const week = weekNumbers(names, dates, when);
+  if (week && isBeyondYears(week)) return week;
+  const facts = { ...(dates.span ? spanFacts(dates) : undatedFacts(dates)), ...week };
+  return FORMS.map((form) => {
+    const month = (of: number | undefined, inDate: boolean) =>
+      of === undefined ? "" : monthName(when.names, of, { form: form.month, inDate });
+    const written: Readonly<Record<Placeholder, string>> = {
+      day: text(facts.day),
+      weekday: facts.weekday ? weekdayName(when.names, facts.weekday, form.weekday) : "",
+      week: text(facts.week),
+      "week year": text(facts.weekYear),
+      month: month(facts.month, names.has("day")),
+      "month number": text(facts.month),
+      quarter: text(facts.quarter),
+      year: text(facts.year),
+      "last day": text(facts.lastDay),
+      "last month": month(facts.lastMonth, names.has("last day")),
+      "last year": text(facts.lastYear),
+    };
+    return parts.map((part) => (part.kind === "text" ? part.text : written[part.name])).join("");
+  });
+}
+
+/** Does a label name the week's number beside the calendar year, where the week's own year is meant? */
+export function mixesYears(parts: readonly LabelPart[]): boolean {
+  const has = (name: Placeholder) =>
+    parts.some((part) => part.kind === "placeholder" && part.name === name);
+  return has("week") && has("year");
+}
+
+interface Facts {
+  readonly day?: number | undefined;
+  readonly weekday?: AreaDates["weekday"] | undefined;
+  readonly week?: number | undefined;
+  readonly weekYear?: number | undefined;
+  readonly month?: number | undefined;
+  readonly quarter?: number | undefined;
+  readonly year?: number | undefined;
+  readonly lastDay?: number | undefined;
+  readonly lastMonth?: number | undefined;
+  readonly lastYear?: number | undefined;
+}
+
+function weekNumbers(
+  names: ReadonlySet<Placeholder>,
+  { span }: AreaDates,
+  { rule }: When,
+): Pick<Facts, "week" | "weekYear"> | BeyondYears | undefined {
+  if (!span || !(names.has("week") || names.has("week year"))) return undefined;
+  const found = weekOfSpan(span, rule);
+  return isBeyondYears(found) ? found : { week: found.number, weekYear: found.year };
+}
+
+function spanFacts({ span, weekday }: AreaDates): Facts {
+  if (!span) return {};
+  const [first, last] = [civilDate(span.from), civilDate(span.to)];
+  return {
+    day: first.day,
+    weekday: weekday ?? weekdayOf(span.from),
+    month: first.month,
+    quarter: quarterOf(first.month),
+    year: first.year,
+    lastDay: last.day,
+    lastMonth: last.month,
+    lastYear: last.year,
+  };
+}
+
+/** The third day of any month is a 3; the third month of any year is March. */
+function undatedFacts({ kind, number, monthNumber, weekday }: AreaDates): Facts {
+  return {
+    weekday,
+    day: kind === "day" ? number : undefined,
+    month: monthNumber,
+    quarter: kind === "quarter" ? number : undefined,
+  };
+}
+
+function text(number: number | undefined): string {
+  return number === undefined ? "" : String(number);
+}
