@@ -1,7 +1,7 @@
 /** A plan as the build writes it into `plan.json`: plain facts, and the words a reader needs. */
 import { isoText } from "../calendar/day.ts";
 import type { DayRange } from "../calendar/span.ts";
-import { sayMisfit } from "../issue/words/say-misfit.ts";
+import { sayReason } from "../issue/words/say-misfit.ts";
 import { sayNearFit } from "../issue/words/say-near-fit.ts";
 import { sayPlanNote } from "../issue/words/say-plan-note.ts";
 import type { FittingPlan, MisfitPlan, Plan, PlanBox, PlanPage, PlanSplit } from "./plan.ts";
@@ -23,14 +23,15 @@ function fitting({ pattern, notebook, dates, used, pages, notes }: FittingPlan) 
   };
 }
 
-function misfitting({ pattern, notebook, dates, misfit, near }: MisfitPlan) {
+function misfitting(plan: MisfitPlan) {
+  const { pattern, notebook, dates, near } = plan;
   return {
     pattern,
     notebook,
     dates: dates ? isoRange(dates) : null,
     fits: false,
     pages: [],
-    reason: sayMisfit(misfit),
+    reason: sayReason(plan),
     near: near.map(({ attempt, edits }) => ({
       change: edits.map((edit) => sayNearFit(edit)).join(" "),
       attempt,

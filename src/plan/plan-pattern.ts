@@ -40,8 +40,9 @@ export function planPattern(recipe: Recipe, notebook: Notebook, when: When = UND
     misfit ??= result;
   }
   if (!misfit) throw new RangeError(`the recipe ${recipe.slug} has no page`);
-  const near = misfit.kind === "beyond-years" ? [] : nearFits(planned, notebook);
-  return { ...common, fits: false, misfit, near };
+  const { changes: near, stop } =
+    misfit.kind === "beyond-years" ? { changes: [] } : nearFits(planned, notebook);
+  return { ...common, fits: false, misfit, near, ...(stop && { stop }) };
 }
 
 function misfitOf({ span, needs }: BeyondYears): Misfit {

@@ -1,7 +1,7 @@
 /** A plan: a pattern worked out for one notebook, in whole steps. */
 import type { DayRange } from "../calendar/span.ts";
 import type { Misfit } from "../issue/facts/misfit.ts";
-import type { NearFit } from "../issue/facts/near-fit.ts";
+import type { NearFit, SearchStop } from "../issue/facts/near-fit.ts";
 import type { PlanNote } from "../issue/facts/plan-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Box, StepInterval } from "../measure/box.ts";
@@ -39,6 +39,8 @@ export interface MisfitPlan {
   readonly recipe: Recipe;
   /** Changes with which it would fit, the smallest first. */
   readonly near: readonly Change[];
+  /** Where not all changes were tried. */
+  readonly stop?: SearchStop;
 }
 
 /** Edits of one attempt that together make it fit. */

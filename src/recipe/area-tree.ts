@@ -103,7 +103,10 @@ export function mapPages(attempt: Attempt, change: (page: Area) => Area): Attemp
   return { ...attempt, left: change(attempt.left), right: change(attempt.right) };
 }
 
-/** An attempt with every area changed from the page in; areas that were one object stay one object. */
+/**
+ * An attempt with every area changed from the page in; areas that were one object stay one object, and one that nothing
+ * changes in stays the very same.
+ */
 export function mapAreas(attempt: Attempt, change: (area: Area) => Area): Attempt {
   const done = new Map<Area, Area>();
   const mapped = (area: Area): Area => {
@@ -115,7 +118,12 @@ export function mapAreas(attempt: Attempt, change: (area: Area) => Area): Attemp
 }
 
 function withTracks(area: Area, mapped: (area: Area) => Area): Area {
-  if (!area.split) return area;
-  const tracks = area.split.tracks.map((track) => ({ ...track, area: mapped(track.area) }));
-  return { ...area, split: { ...area.split, tracks } };
+  const { split } = area;
+  if (!split) return area;
+  const tracks = split.tracks.map((track) => {
+    const inner = mapped(track.area);
+    return inner === track.area ? track : { ...track, area: inner };
+  });
+  const isSame = tracks.every((track, index) => track === split.tracks[index]);
+  return isSame ? area : { ...area, split: { ...split, tracks } };
 }

@@ -2,10 +2,10 @@
 
 /** The nearest of the allowed words, the first of equally near ones; nothing where none is near. */
 export function nearest(written: string, allowed: readonly string[]): string | undefined {
-  const word = written.slice(0, LONGEST).toLowerCase();
+  const word = wordOf(written.slice(0, LONGEST));
   let best: { readonly candidate: string; readonly distance: number } | undefined;
   for (const candidate of allowed) {
-    const distance = distanceTo(word, candidate.toLowerCase());
+    const distance = distanceTo(word, wordOf(candidate));
     if (distance !== undefined && (best === undefined || distance < best.distance)) {
       best = { candidate, distance };
     }
@@ -16,20 +16,51 @@ export function nearest(written: string, allowed: readonly string[]): string | u
 /** Longer words are compared by their beginning, so that a report never takes long. */
 const LONGEST = 60;
 
+interface Word {
+  readonly text: string;
+  readonly parts: readonly string[];
+  readonly figures: string;
+}
+
+function wordOf(written: string): Word {
+  const text = written.toLowerCase();
+  return { text, parts: partsOf(text), figures: figuresOf(text) };
+}
+
 /** How far apart, or nothing where the two are too far apart to be taken for each other. */
-function distanceTo(word: string, candidate: string): number | undefined {
-  const parts = partsOf(word);
-  const expected = partsOf(candidate);
-  if (expected.every((part) => parts.includes(part))) return parts.length - expected.length;
+function distanceTo(word: Word, candidate: Word): number | undefined {
+  if (candidate.parts.every((part) => word.parts.includes(part))) {
+    return word.parts.length - candidate.parts.length;
+  }
   // A figure is no slip of another one: A9 is no A3.
-  const [figures, others] = [figuresOf(word), figuresOf(candidate)];
-  if (figures !== "" && others !== "" && figures !== others) return undefined;
-  const distance = letterEdits(word, candidate.slice(0, LONGEST));
-  const length = Math.max(word.length, candidate.length);
-  const alike = word[0] === candidate[0];
-  if (distance <= (alike ? Math.ceil(length / 2) : Math.floor(length / 3))) return distance;
-  if (alike && word.length > 2 && isWithin(word, candidate)) return distance;
-  return undefined;
+  const isOther = word.figures !== "" && candidate.figures !== "";
+  if (isOther && word.figures !== candidate.figures) return undefined;
+  const [a, b] = [word.text, candidate.text.slice(0, LONGEST)];
+  const isShort = a[0] === b[0] && a.length > 2 && isWithin(a, candidate.text);
+  const most = mostEdits(a, candidate.text);
+  if (!isShort && leastEdits(a, b) > most) return undefined;
+  const distance = letterEdits(a, b);
+  return isShort || distance <= most ? distance : undefined;
+}
+
+/** How many edits two words may be apart to be taken for each other. */
+export function mostEdits(a: string, b: string): number {
+  const length = Math.max(a.length, b.length);
+  return a[0] === b[0] ? Math.ceil(length / 2) : Math.floor(length / 3);
+}
+
+/**
+ * How many edits two words are apart at least, quickly told: each letter that one has more is one, and so is each that the
+ * other lacks. Most words need no closer look.
+ */
+export function leastEdits(a: string, b: string): number {
+  return Math.max(Math.abs(a.length - b.length), lacking(a, b), lacking(b, a));
+}
+
+function lacking(a: string, b: string): number {
+  let count = 0;
+  for (const letter of a) if (!b.includes(letter)) count += 1;
+  return count;
 }
 
 /** The parts of a word, whatever stands between them: B5 JIS has those of JIS-B5, and DIN A5 has that of A5. */

@@ -1,6 +1,6 @@
 /** Runs into lanes: the fewest that hold them, what is used most nearest the edge. */
 import { keepWithin } from "./keep-within.ts";
-import { partitionLanes } from "./partition-lanes.ts";
+import { rankedLanes } from "./partition-lanes.ts";
 import type { Lane, Run } from "./strip.ts";
 
 /** Runs come most used first, and so do lanes: a lane ranks as its most used run. */
@@ -9,11 +9,8 @@ export function layLanes(
   limit: number,
 ): { readonly lanes: readonly Lane[]; readonly refused: readonly Run[] } {
   const { kept, refused } = keepWithin(runs, limit);
-  const rank = new Map(kept.map((run, index) => [run, index]));
-  const bestOf = (lane: readonly Run[]) => Math.min(...lane.map((run) => rank.get(run) ?? 0));
-  const lanes = partitionLanes(kept, sharePattern);
   return {
-    lanes: [...lanes].sort((a, b) => bestOf(a) - bestOf(b)).map((laneRuns) => ({ runs: laneRuns })),
+    lanes: rankedLanes(kept, sharePattern).map((laneRuns) => ({ runs: laneRuns })),
     refused,
   };
 }

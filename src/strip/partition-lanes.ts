@@ -26,6 +26,16 @@ export function partitionLanes<T extends Interval>(
   return lanes;
 }
 
+/** The same lanes in another order: each ranks as the first of its stretches in the given order. */
+export function rankedLanes<T extends Interval>(
+  intervals: readonly T[],
+  prefers?: (last: T, next: T) => boolean,
+): readonly (readonly T[])[] {
+  const rank = new Map(intervals.map((one, index) => [one, index]));
+  const bestOf = (lane: readonly T[]) => Math.min(...lane.map((one) => rank.get(one) ?? 0));
+  return partitionLanes(intervals, prefers).toSorted((a, b) => bestOf(a) - bestOf(b));
+}
+
 function lastOf<T>(lane: readonly [T, ...T[]]): T {
   return lane.at(-1) ?? lane[0];
 }

@@ -13,9 +13,11 @@ const WIDE = "patterns/wide/plain/index.html";
 let books: TinyBooks;
 /** The same with another title for one pattern. */
 let second: string;
-const testBrowser = openTestBrowser(() => folder);
+const testBrowser = openTestBrowser((path) => (path.includes(breaksAt) ? undefined : folder));
 /** What the server has at this moment; none is a dead connection. */
 let folder: string | undefined;
+/** The connection breaks at each address that has this in it. */
+let breaksAt = "nothing";
 let context: BrowserContext;
 let page: Page;
 
@@ -127,6 +129,45 @@ describe("a new build", () => {
   });
 });
 
+describe("a new build over a connection that breaks", () => {
+  beforeAll(() => visit(books.first, ["index.html", HALVES, WIDE]));
+  afterAll(() => context.close());
+
+  it("loses nothing: what does not come stays as it was, with its styles", async () => {
+    folder = second;
+    breaksAt = HALVES;
+    await open("index.html");
+    // The new worker is at work, and has what came: a page that was looked at is in both builds.
+    await expect.poll(() => cachesWith(WIDE)).toBe(2);
+    folder = undefined;
+    expect(await headingAt(HALVES)).toBe("Halves");
+    const font = await page.locator("h1").evaluate((h1) => getComputedStyle(h1).fontFamily);
+    expect(font).toContain("Vollkorn");
+    expect(await headingAt(WIDE)).toBe("Wide");
+  });
+
+  it("takes over with the next page that is opened over a good one", async () => {
+    folder = second;
+    breaksAt = "nothing";
+    await open("index.html");
+    await expect.poll(() => cachesWith("index.html")).toBe(1);
+    folder = undefined;
+    expect(await headingAt(HALVES)).toBe("Two halves");
+    expect(await headingAt(WIDE)).toBe("Wide");
+  });
+});
+
+/** How many builds keep a file. */
+async function cachesWith(path: string): Promise<number> {
+  return page.evaluate(async (address) => {
+    const names = await caches.keys();
+    const found = await Promise.all(
+      names.map(async (name) => (await caches.open(name)).match(address)),
+    );
+    return found.filter((one) => one).length;
+  }, testBrowser.address + path);
+}
+
 describe("a build that is put up by half", () => {
   const half = () => join(books.folder, "half");
   beforeAll(async () => {
@@ -170,6 +211,22 @@ describe("two books on one host", () => {
       `${testBrowser.address}first/`,
       `${testBrowser.address}second/`,
     ]);
+    await other.close();
+  });
+
+  it("even where one lies in the other's folder", async () => {
+    cpSync(books.first, join(books.folder, "around"), { recursive: true });
+    cpSync(second, join(books.folder, "around/inner"), { recursive: true });
+    folder = books.folder;
+    const other = await testBrowser.browser.newContext();
+    page = await other.newPage();
+    for (const path of ["around/index.html", `around/inner/${HALVES}`]) await open(path);
+    const mixed = await page.evaluate(async (inner) => {
+      const outer = (await caches.keys()).filter((name) => !name.includes("/inner/"));
+      const files = await Promise.all(outer.map(async (name) => (await caches.open(name)).keys()));
+      return { outer: outer.length, inner: files.flat().filter(({ url }) => url.includes(inner)) };
+    }, "/inner/");
+    expect(mixed).toEqual({ outer: 1, inner: [] });
     await other.close();
   });
 });

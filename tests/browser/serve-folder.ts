@@ -24,15 +24,16 @@ const KINDS: Readonly<Record<string, string>> = {
 
 /**
  * Serves files and nothing else; what is asked for outside the sub-path is not there. A folder that is asked for each
- * time may change, and while there is none the connection is dead. `missingPage` is sent for what is not there.
+ * time, with the path in question, may change, and while there is none the connection is dead. `missingPage` is sent
+ * for what is not there.
  */
 export async function serveFolder(
-  folder: string | (() => string | undefined),
+  folder: string | ((path: string) => string | undefined),
   subPath = "/deep/down/",
   missingPage?: string,
 ): Promise<Served> {
   const server = createServer((request, response) => {
-    const now = typeof folder === "string" ? folder : folder();
+    const now = typeof folder === "string" ? folder : folder(request.url ?? "/");
     if (now === undefined) {
       request.socket.destroy();
       return;

@@ -23,7 +23,9 @@ export interface TestBrowser {
 type Look = (page: Page) => Promise<void>;
 
 /** To be called once, outside all tests; `folder` is served as `serveFolder` does it. */
-export function openTestBrowser(folder?: string | (() => string | undefined)): TestBrowser {
+export function openTestBrowser(
+  folder?: string | ((path: string) => string | undefined),
+): TestBrowser {
   let browser: Browser | undefined;
   let served: Served | undefined;
   beforeAll(async () => {

@@ -47,9 +47,10 @@ describe("what a device keeps from the start", () => {
 });
 
 describe("the worker's file", () => {
-  it("names the build and what is kept, and calls the script beside the book's others", () => {
-    expect(workerFile("abc", ["index.html"]).text).toBe(
-      'self.spanbookBuild={"version":"abc","shell":["index.html"]};\nimportScripts("assets/offline.js");\n',
+  it("names the build, what is kept and what lies at the root, and calls the script beside the book's others", () => {
+    const files = ["assets/book.css", "guide/index.html", "guide/x/index.html", "index.html"];
+    expect(workerFile("abc", ["index.html"], files).text).toBe(
+      'self.spanbookBuild={"version":"abc","shell":["index.html"],"names":["assets","guide","index.html"]};\nimportScripts("assets/offline.js");\n',
     );
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Misfit } from "../../src/issue/facts/misfit.ts";
-import { sayMisfit } from "../../src/issue/words/say-misfit.ts";
+import { sayMisfit, sayReason } from "../../src/issue/words/say-misfit.ts";
 import type { PageSide } from "../../src/measure/paper-side.ts";
 
 function short(path: string, needs: number, has: number, side: PageSide = "single"): Misfit {
@@ -59,6 +59,17 @@ describe("why a pattern does not fit", () => {
     ],
   ])("%j", (misfit, sentence) => {
     expect(sayMisfit(misfit)).toBe(sentence);
+  });
+
+  it.each([
+    [1, "ended after the first try, so"],
+    [87, "ended after 87 tries, so"],
+  ])("says where the search for changes ended: after %i", (tries, words) => {
+    const misfit = short("columns", 9, 8);
+    const said = sayReason({ misfit, stop: { kind: "search-stop", tries } });
+    expect(said.startsWith(`${sayMisfit(misfit)} The search for changes`)).toBe(true);
+    expect(said).toContain(words);
+    expect(sayReason({ misfit })).toBe(sayMisfit(misfit));
   });
 
   it("calls an area by its label, and what lies in it by where it lies", () => {

@@ -5,9 +5,14 @@ export async function keepOffline(page: Document, worker: string | undefined): P
   const { protocol } = location;
   if (worker === undefined || protocol === "file:" || !("serviceWorker" in navigator)) return;
   linkManifest(page, worker);
+  const { serviceWorker } = navigator;
+  // A new build that takes over while the page is open begins at once to fetch what only earlier ones keep.
+  serviceWorker.addEventListener("controllerchange", () =>
+    serviceWorker.controller?.postMessage({ keep: [] }),
+  );
   try {
-    await navigator.serviceWorker.register(worker, { updateViaCache: "none" });
-    const { active } = await navigator.serviceWorker.ready;
+    await serviceWorker.register(worker, { updateViaCache: "none" });
+    const { active } = await serviceWorker.ready;
     // The worker came after this page was loaded: it is told what to keep of it.
     active?.postMessage({ keep: [location.href, ...loadedByPage()] });
     offerNotebook(page, (keep) => active?.postMessage({ keep }));

@@ -1,4 +1,5 @@
 /** The service worker: keeps the book's lists and guide from the first visit on, and every page that is looked at. */
+import { isOwn } from "./cached-builds.ts";
 import { openKeptFiles } from "./cached-files.ts";
 import { answer, isAnswered } from "./respond.ts";
 import type { WorkerScope } from "./worker-scope.ts";
@@ -16,21 +17,20 @@ export function serveOffline(scope: WorkerScope): void {
   scope.addEventListener("activate", (event) => event.waitUntil(scope.clients.claim()));
 
   scope.addEventListener("fetch", (event) => {
-    const { request } = event;
-    if (!isAnswered(request, root)) return;
-    event.respondWith(answer({ request, kept, scope, later: (work) => event.waitUntil(work) }));
+    const { request, clientId } = event;
+    if (!isAnswered(request, scope)) return;
+    const later = (work: Promise<unknown>) => event.waitUntil(work);
+    event.respondWith(answer({ request, clientId, kept, scope, later }));
   });
 
   scope.addEventListener("message", (event) => {
     const { data, source } = event;
-    const wanted = addressesIn(data).filter((address) => address.startsWith(root));
+    const wanted = addressesIn(data).filter((address) => isOwn(address, scope));
     const tell = (done: number) => source?.postMessage({ done, of: wanted.length });
     const keep = async () => {
       const failures = await kept.fetchSome(wanted, tell);
       source?.postMessage({ done: wanted.length, of: wanted.length, failures });
-      // What was looked at in an earlier build is fetched anew: none of it is lost, and none is of another build.
-      await kept.fetchSome(await kept.missing());
-      await kept.forgetOthers();
+      await kept.carryOver();
     };
     event.waitUntil(keep());
   });

@@ -16,7 +16,7 @@ export function finishBook(folder: string, sources: BuildSources): void {
   const { url } = sources.content.book;
   const pages = files.filter((path) => path.endsWith(".html") && path !== NOT_FOUND);
   const made = [
-    workerFile(buildVersion(sources), shell),
+    workerFile(buildVersion(sources), shell, files),
     ...(url === undefined ? [] : siteMapFiles(url, pages)),
   ];
   for (const { path, text } of made) writeFileSync(join(folder, path), text);

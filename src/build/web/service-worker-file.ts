@@ -4,9 +4,17 @@ import type { SideFile } from "../artifacts/side-files.ts";
 /** Where it lies: only from the root may it answer for the whole book. */
 const WORKER_PATH = "worker.js";
 
-/** A few lines that name the build; what to do is in the script that they load, the same for every book. */
-export function workerFile(version: string, shell: readonly string[]): SideFile {
-  const build = JSON.stringify({ version, shell });
+/**
+ * A few lines that name the build, what is kept of it from the start, and the names at the book's root; what to do is in
+ * the script that they load, the same for every book.
+ */
+export function workerFile(
+  version: string,
+  shell: readonly string[],
+  files: readonly string[],
+): SideFile {
+  const names = [...new Set(files.map((path) => path.split("/", 1).join()))].sort();
+  const build = JSON.stringify({ version, shell, names });
   return {
     path: WORKER_PATH,
     text: `self.spanbookBuild=${build};\nimportScripts("assets/offline.js");\n`,

@@ -5,6 +5,12 @@ import type { PageSide, PaperSide } from "../../measure/paper-side.ts";
 /** What to change, from what to what, in steps or tracks. Sorted by how little they change. */
 export type NearFit = SplitChange | MarginChange | LeftOutMargin | NameChange;
 
+/** The search for changes ended after so many tries, before everything was tried. */
+export interface SearchStop {
+  readonly kind: "search-stop";
+  readonly tries: number;
+}
+
 export interface SplitChange {
   readonly kind: "fewer-tracks" | "narrower-gap" | "smaller-min" | "smaller-steps";
   readonly side: PageSide;

@@ -1,7 +1,23 @@
 /** The sentence for each reason why a pattern does not fit a notebook. */
 import type { Misfit } from "../facts/misfit.ts";
+import type { SearchStop } from "../facts/near-fit.ts";
 import { asSentence, sayCount, sayList } from "./say-count.ts";
 import { type LabelAt, sayArea, saySplit } from "./say-path.ts";
+
+/** Why nothing of a recipe fits, and that the search for changes ended early, where it did. */
+export function sayReason(
+  { misfit, stop }: { readonly misfit: Misfit; readonly stop?: SearchStop },
+  labelAt?: LabelAt,
+): string {
+  const why = sayMisfit(misfit, labelAt);
+  return stop ? `${why} ${saySearchStop(stop)}` : why;
+}
+
+/** What a keeper may still find, and what an author can do. */
+function saySearchStop({ tries }: SearchStop): string {
+  const after = tries === 1 ? "the first try" : `${tries} tries`;
+  return `The search for changes that would make it fit ended after ${after}, so there may be others: with fewer areas or names in the recipe it gets further.`;
+}
 
 /** One plain sentence for a keeper. Areas are called by their labels where a lookup is given. */
 export function sayMisfit(misfit: Misfit, labelAt?: LabelAt): string {

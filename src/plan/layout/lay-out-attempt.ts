@@ -30,10 +30,11 @@ export type AttemptResult =
 export function layOutAttempt(attempt: Attempt, notebook: Notebook, budget: Budget): AttemptResult {
   const fixed = new Map<string, number>();
   for (const name of sameNames(attempt)) {
+    const sizes = new Map(fixed);
     const size = sizeOfName(
       name,
       (trial) => {
-        const sizes = new Map(fixed).set(name.name, trial.size);
+        sizes.set(name.name, trial.size);
         return layPages(attempt, notebook, { fixed: sizes, budget, ...withinShare(trial) });
       },
       pageSteps(notebook),
@@ -85,6 +86,7 @@ function layPages(
   notebook: Notebook,
   setting: Pick<Setting, "fixed" | "trial" | "budget">,
 ): PagesResult {
+  setting.budget.left -= setting.budget.looks.layout;
   const steps = pageSteps(notebook);
   const pages: PlanPage[] = [];
   for (const { side, area } of pagesOf(attempt)) {

@@ -42,6 +42,7 @@ interface AboveShare {
 export type Result = LaidOut | AboveShare | Misfit;
 
 const DONE = undefined;
+const TOO_MUCH_WORK = { kind: "too-much", what: "work", limit: MOST_WORK } as const;
 type Failure = AboveShare | Misfit | typeof DONE;
 
 /** Lays a page's area out over its usable steps; the first thing that does not fit ends it. */
@@ -63,7 +64,9 @@ interface Page {
 }
 
 function layArea(page: Page, area: Area, path: string, outer: Box): Failure {
-  const { side, binding } = page.setting;
+  const { side, binding, budget } = page.setting;
+  budget.left -= budget.looks.area;
+  if (budget.left < 0) return TOO_MUCH_WORK;
   const margins = marginSides(area.margin, binding, side);
   if (margins.kind === "conflict") {
     const [clash] = margins.clashes;
@@ -100,11 +103,12 @@ function layTracks(
   const { axis } = split;
   const path = splitPath(areaPath, axis);
   const { from, length } = stepIntervalAlong(box, axis);
+  if (trial) budget.left -= split.tracks.length * budget.looks.share;
   if (trial && exceedsShare(split, length, trial)) return { kind: "above-share" };
 
   const { tracks, work, answer } = budget.ask(split, length, fixed);
   budget.left -= work;
-  if (budget.left < 0) return { kind: "too-much", what: "work", limit: MOST_WORK };
+  if (budget.left < 0) return TOO_MUCH_WORK;
   const division = answer();
   if (isShortage(division)) return { kind: "split-too-short", side, path, axis, ...division };
   const placed = placeLeftover(division, tracks, split.leftover);

@@ -27,7 +27,8 @@ export function smallerMargin(
   return Array.from({ length: total }, (_, i) => {
     const widest = widestOf(keys, steps);
     steps = { ...steps, [widest]: (steps[widest] ?? 0) - 1 };
-    const replacement = { ...margin, steps };
+    const taken = steps;
+    const replacement = () => ({ ...margin, steps: taken });
     return { replacement, from: total, to: total - 1 - i, freed: i + 1, sides };
   });
 }

@@ -1,26 +1,25 @@
 /** Looser limits of all tracks of one `same` name, wherever they stand. */
 import type { Attempt, SameSize } from "../../recipe/recipe.ts";
 import { type SameName, splitsNaming } from "../layout/same-names.ts";
-import type { Edit } from "./edit.ts";
+import { cutsOf, type Edit } from "./edit.ts";
 import { replaceNamed } from "./replace-part.ts";
 
-/** An edit of a whole attempt: made only when it is tried. */
-export type NameEdit = Omit<Edit<unknown>, "replacement" | "only"> & {
-  readonly edited: () => Attempt;
-};
+type NameEdit = Omit<Edit<Attempt>, "only">;
 
 /** The name's largest minimum, one step less each time; not above its smallest maximum, which no size would reach. */
 export function smallerNameMin(
   attempt: Attempt,
   { name, min: from, max }: SameName,
 ): readonly NameEdit[] {
-  const sizes = sizesOf(attempt, name);
   const largest = Math.min(from - 1, max);
-  return Array.from({ length: Math.max(0, largest) }, (_, i) => largest - i).map((to) => ({
+  const limits = Array.from({ length: Math.max(0, largest) }, (_, i) => largest - i);
+  const mins = sizesOf(attempt, name).map(({ min }) => min);
+  return cutsOf(mins, limits).map(({ to, freed }) => ({
     from,
     to,
-    freed: sizes.reduce((sum, { min }) => sum + Math.max(0, min - to), 0),
-    edited: () => replaceNamed(attempt, name, (size) => ({ ...size, min: Math.min(size.min, to) })),
+    freed,
+    replacement: () =>
+      replaceNamed(attempt, name, (size) => ({ ...size, min: Math.min(size.min, to) })),
   }));
 }
 
@@ -29,13 +28,14 @@ export function largerNameMax(
   attempt: Attempt,
   { name, min: most, max: from }: SameName,
 ): readonly NameEdit[] {
-  const sizes = sizesOf(attempt, name);
-  return Array.from({ length: Math.max(0, most - from) }, (_, i) => from + 1 + i).map((to) => ({
-    from,
-    to,
-    freed: sizes.reduce((sum, { max }) => sum + Math.max(0, to - max), 0),
-    edited: () => replaceNamed(attempt, name, (size) => ({ ...size, max: Math.max(size.max, to) })),
-  }));
+  // What a limit that rises adds is what one that falls takes away, both counted below zero.
+  const limits = Array.from({ length: Math.max(0, most - from) }, (_, i) => -(from + 1 + i));
+  const maxes = sizesOf(attempt, name).map(({ max }) => -max);
+  return cutsOf(maxes, limits).map(({ to: below, freed }) => {
+    const to = -below;
+    const grown = (size: SameSize) => ({ ...size, max: Math.max(size.max, to) });
+    return { from, to, freed, replacement: () => replaceNamed(attempt, name, grown) };
+  });
 }
 
 function sizesOf(attempt: Attempt, name: string): readonly SameSize[] {

@@ -1,6 +1,6 @@
 /** The edits as they are tried and told: each a fact, and the attempt after it. */
 import type { Misfit } from "../../issue/facts/misfit.ts";
-import type { NearFit } from "../../issue/facts/near-fit.ts";
+import type { NameChange, NearFit, SplitChange } from "../../issue/facts/near-fit.ts";
 import type { Axis } from "../../measure/axis.ts";
 import type { PageSide } from "../../measure/paper-side.ts";
 import type { Binding } from "../../notebook/notebook.ts";
@@ -39,7 +39,7 @@ export function marginSeries({ attempt, area, path, side, binding }: Spot, axis:
   const series = smallerMargin(area.margin, axis, { binding, side });
   return series.map(({ replacement, freed, ...change }) => ({
     fact: { kind: "smaller-margin", side, path, axis, ...change },
-    edited: () => replaceMargin(attempt, area.margin, replacement),
+    edited: () => replaceMargin(attempt, area.margin, replacement()),
     freed,
   }));
 }
@@ -65,23 +65,29 @@ export function clashSeries(
   });
 }
 
-const SPLIT_EDITS = [
-  { kind: "narrower-gap", edits: narrowerGap },
-  { kind: "smaller-min", edits: smallerMin },
-  { kind: "smaller-steps", edits: smallerSteps },
-  { kind: "fewer-tracks", edits: fewerTracks },
-] as const;
+const SPLIT_EDITS = {
+  "narrower-gap": narrowerGap,
+  "smaller-min": smallerMin,
+  "smaller-steps": smallerSteps,
+  "fewer-tracks": fewerTracks,
+} as const;
 
-/** Edits of an area's own split, where it runs along the axis. */
-export function splitSeries({ attempt, area, path, side }: Spot, axis: Axis): readonly Series[] {
+const SPLIT_KINDS = ["narrower-gap", "smaller-min", "smaller-steps", "fewer-tracks"] as const;
+
+/** Edits of an area's own split, where it runs along the axis: of all kinds, or of those asked for. */
+export function splitSeries(
+  { attempt, area, path, side }: Spot,
+  axis: Axis,
+  kinds: readonly SplitChange["kind"][] = SPLIT_KINDS,
+): readonly Series[] {
   const { split } = area;
   if (!split || split.axis !== axis) return [];
-  return SPLIT_EDITS.map(({ kind, edits }) =>
-    edits(split).map(({ replacement, freed, ...change }) => ({
+  return kinds.map((kind) =>
+    SPLIT_EDITS[kind](split).map(({ replacement, freed, ...change }) => ({
       fact: { kind, side, path: splitPath(path, axis), axis, ...change },
       edited: () =>
         replaceSplit(attempt, split, (other) =>
-          other === split ? replacement : alike(edits(other), change.to, other),
+          other === split ? replacement() : alike(SPLIT_EDITS[kind](other), change.to, other),
         ),
       freed,
     })),
@@ -90,18 +96,15 @@ export function splitSeries({ attempt, area, path, side }: Spot, axis: Axis): re
 
 /** The same edit of a split that comes from the same place of the recipe, with other units. */
 function alike(edits: readonly Edit<Split>[], to: number, split: Split): Split {
-  return edits.find((edit) => edit.to === to)?.replacement ?? split;
+  return edits.find((edit) => edit.to === to)?.replacement() ?? split;
 }
 
-/** Looser limits of a name. */
-export function nameSeries(attempt: Attempt, name: SameName): readonly Series[] {
-  const told = (kind: "smaller-name-min" | "larger-name-max") => {
-    const edits = kind === "smaller-name-min" ? smallerNameMin : largerNameMax;
-    return edits(attempt, name).map(({ from, to, freed, edited }) => ({
-      fact: { kind, name: name.name, from, to },
-      edited,
-      freed,
-    }));
-  };
-  return [told("smaller-name-min"), told("larger-name-max")];
+/** Looser limits of a name, of one kind. */
+export function nameSeries(attempt: Attempt, name: SameName, kind: NameChange["kind"]): Series {
+  const edits = kind === "smaller-name-min" ? smallerNameMin : largerNameMax;
+  return edits(attempt, name).map(({ from, to, freed, replacement }) => ({
+    fact: { kind, name: name.name, from, to },
+    edited: replacement,
+    freed,
+  }));
 }

@@ -1,13 +1,13 @@
 /** Edits of one split that free steps: fewer tracks, a narrower gap, smaller minimums, smaller fixed tracks. */
 import type { Split, Track, TrackSizing } from "../../recipe/recipe.ts";
-import type { Edit } from "./edit.ts";
+import { cutsOf, type Edit } from "./edit.ts";
 
 type Edits = (split: Split) => readonly Edit<Split>[];
 
 /** The narrowest allowed gap, one step less each time. */
 export const narrowerGap: Edits = (split) =>
   downFrom(split.gap.min, 0).map((to) => ({
-    replacement: { ...split, gap: { ...split.gap, min: to } },
+    replacement: () => ({ ...split, gap: { ...split.gap, min: to } }),
     from: split.gap.min,
     to,
     freed: (split.gap.min - to) * (split.tracks.length - 1),
@@ -25,16 +25,15 @@ export const fewerTracks: Edits = (split) => {
   // Of days or weeks there are as many as there are.
   if (from === end) return [];
   const least = split.tracks.length - (end - from) + (end - from === split.tracks.length ? 1 : 0);
+  let freed = 0;
   return downFrom(split.tracks.length, Math.max(1, least)).map((to) => {
-    const dropped = split.tracks.slice(end - (split.tracks.length - to), end);
-    const tracks = split.tracks.filter((_, i) => i < end - dropped.length || i >= end);
-    const freed = dropped.reduce((sum, { size }) => sum + least1(size) + split.gap.min, 0);
-    return {
-      replacement: { ...split, tracks, leftover: kept(split, tracks) },
-      from: split.tracks.length,
-      to,
-      freed,
+    const first = end - (split.tracks.length - to);
+    freed += least1(split.tracks[first]?.size) + split.gap.min;
+    const replacement = () => {
+      const tracks = split.tracks.filter((_, i) => i < first || i >= end);
+      return { ...split, tracks, leftover: kept(split, tracks) };
     };
+    return { replacement, from: split.tracks.length, to, freed };
   });
 };
 
@@ -42,14 +41,16 @@ type Read = (size: TrackSizing) => number;
 type Write = (size: TrackSizing, most: number) => TrackSizing;
 
 function lowered(split: Split, read: Read, write: Write): readonly Edit<Split>[] {
-  const largest = Math.max(...split.tracks.map(({ size }) => read(size)));
-  return downFrom(largest, 1).map((to) => {
-    const tracks = split.tracks.map((track) => ({ ...track, size: write(track.size, to) }));
-    const freed = split.tracks.reduce((sum, { size }) => sum + Math.max(0, read(size) - to), 0);
-    const larger = split.tracks.flatMap(({ size }, index) => (read(size) > to ? [index] : []));
-    const [only] = larger.length === 1 && split.tracks.length > 1 ? larger : [];
-    const edit = { replacement: { ...split, tracks }, from: largest, to, freed };
-    return only === undefined ? edit : { ...edit, only };
+  const sizes = split.tracks.map(({ size }) => read(size));
+  const largest = Math.max(...sizes);
+  return cutsOf(sizes, downFrom(largest, 1)).map(({ to, above, freed }) => {
+    const replacement = () => {
+      const tracks = split.tracks.map((track) => ({ ...track, size: write(track.size, to) }));
+      return { ...split, tracks };
+    };
+    const edit = { replacement, from: largest, to, freed };
+    const isOne = above === 1 && split.tracks.length > 1;
+    return isOne ? { ...edit, only: sizes.indexOf(largest) } : edit;
   });
 }
 
@@ -69,7 +70,8 @@ function withSteps(size: TrackSizing, most: number): TrackSizing {
   return size.kind === "steps" ? { ...size, steps: Math.min(size.steps, most) } : size;
 }
 
-function least1(size: TrackSizing): number {
+function least1(size: TrackSizing | undefined): number {
+  if (!size) return 0;
   return size.kind === "steps" ? size.steps : size.min;
 }
 
@@ -86,15 +88,16 @@ function longestRun(tracks: readonly Track[]): { readonly from: number; readonly
   let from = 0;
   tracks.forEach((track, i) => {
     const before = tracks[i - 1];
-    if (before && written(before.size) !== written(track.size)) from = i;
+    if (before && !isWrittenAlike(before.size, track.size)) from = i;
     if (track.isUnit) from = i + 1;
     if (i + 1 - from >= best.end - best.from) best = { from, end: i + 1 };
   });
   return best;
 }
 
-function written(size: TrackSizing): string {
-  return JSON.stringify(size);
+/** Repeated tracks are one object, and need no look inside. */
+function isWrittenAlike(a: TrackSizing, b: TrackSizing): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
 
 function downFrom(from: number, to: number): readonly number[] {

@@ -6,14 +6,7 @@ import type { Binding } from "../../notebook/notebook.ts";
 import { areaAt, areasAlong, type PlacedArea } from "../../recipe/area-tree.ts";
 import type { Attempt } from "../../recipe/recipe.ts";
 import { type SameName, sameNames, splitsNaming } from "../layout/same-names.ts";
-import {
-  clashSeries,
-  type Edited,
-  marginSeries,
-  nameSeries,
-  type Series,
-  splitSeries,
-} from "./edit-series.ts";
+import { clashSeries, marginSeries, nameSeries, type Series, splitSeries } from "./edit-series.ts";
 
 /** All series of edits that a misfit can be mended with; none where it asks for too much altogether. */
 export function editsAt(attempt: Attempt, misfit: Misfit, binding: Binding): readonly Series[] {
@@ -52,16 +45,15 @@ function shortSeries(
 
 /** A maximum below the name's largest minimum would leave the two apart. */
 function looserName(attempt: Attempt, name: SameName): readonly Series[] {
-  const [smallerMin = [], largerMax = []] = nameSeries(attempt, name);
-  return [smallerMin, largerMax.slice(-1)];
+  const largerMax = nameSeries(attempt, name, "larger-name-max");
+  return [nameSeries(attempt, name, "smaller-name-min"), largerMax.slice(-1)];
 }
 
 /** The series that an edit is one of, made anew for an attempt; empty where the attempt has no such place. */
 export function seriesOf(attempt: Attempt, fact: NearFit, binding: Binding): Series {
-  const isAlike = ({ fact: other }: Edited) => placeOf(other) === placeOf(fact);
   if ("name" in fact) {
     const name = sameNames(attempt).find((one) => one.name === fact.name);
-    return name ? nameSeries(attempt, name).flat().filter(isAlike) : [];
+    return name ? nameSeries(attempt, name, fact.kind) : [];
   }
   const { side } = fact;
   const found = areasAlong(attempt, fact).at(-1);
@@ -69,17 +61,11 @@ export function seriesOf(attempt: Attempt, fact: NearFit, binding: Binding): Ser
   const spot = { attempt, ...found, side, binding };
   if (fact.kind === "leave-out-margin") {
     const keys = [fact.key, ...fact.stays];
-    return clashSeries(spot, { keys, paperSide: fact.paperSide }).flat().filter(isAlike);
+    const series = clashSeries(spot, { keys, paperSide: fact.paperSide });
+    return series.flat().filter((one) => "key" in one.fact && one.fact.key === fact.key);
   }
-  const all = [marginSeries(spot, fact.axis), ...splitSeries(spot, fact.axis)];
-  return all.flat().filter(isAlike);
-}
-
-/** What an edit changes, whatever it makes of it. */
-function placeOf(fact: NearFit): string {
-  if ("name" in fact) return `${fact.kind} ${fact.name}`;
-  const place = `${fact.kind} ${fact.side} ${fact.path}`;
-  return fact.kind === "leave-out-margin" ? `${place} ${fact.key}` : `${place} ${fact.axis}`;
+  if (fact.kind === "smaller-margin") return marginSeries(spot, fact.axis);
+  return splitSeries(spot, fact.axis, [fact.kind]).flat();
 }
 
 /** Names with a minimum that more than one split asks for, one of them along the axis where something lacks steps. */

@@ -1,75 +1,84 @@
 /** The nearest changes with which a pattern fits a notebook, each one solved and not guessed. */
 import type { Misfit } from "../../issue/facts/misfit.ts";
+import type { SearchStop } from "../../issue/facts/near-fit.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { Attempt, Recipe } from "../../recipe/recipe.ts";
-import { type Budget, MOST_NEAR_WORK, newBudget, TRY_WORK } from "../layout/budget.ts";
-import { layOutAttempt } from "../layout/lay-out-attempt.ts";
+import type { AttemptResult } from "../layout/lay-out-attempt.ts";
 import { sameNames } from "../layout/same-names.ts";
 import type { Change } from "../plan.ts";
 import type { Edited } from "./edit-series.ts";
 import { editsAt } from "./find-edits.ts";
+import {
+  countTracks,
+  isOver,
+  MOST_NEAR_WORK,
+  MOST_TIDY_WORK,
+  openSearch,
+  pays,
+  type Search,
+  tryOut,
+} from "./search.ts";
 import { tidyEdits } from "./tidy-edits.ts";
 
 /** How many changes are told, and how many edits one may need. */
 const MOST_CHANGES = 6;
 const MOST_EDITS = 3;
 
+/** The changes that were found, and where the search ended before everything was tried. */
+export interface NearFits {
+  readonly changes: readonly Change[];
+  readonly stop?: SearchStop;
+}
+
 /** Changes of one attempt each, those that change the least first. */
-export function nearFits(
-  { attempts }: Pick<Recipe, "attempts">,
-  notebook: Notebook,
-): readonly Change[] {
-  const budget = newBudget(MOST_NEAR_WORK);
-  const found = attempts.flatMap((attempt, index): readonly FoundChange[] =>
-    repairs({ attempt, notebook, budget }, MOST_EDITS).map((edits) => ({
-      attempt: index,
-      edits: tidyEdits(edits, {
-        attempt,
-        binding: notebook.binding,
-        fits: fitsWith(notebook, budget),
-      }),
-    })),
-  );
-  return withoutTwins(found)
-    .filter((change) => !found.some((other) => other !== change && isWithin(other, change)))
+export function nearFits({ attempts }: Pick<Recipe, "attempts">, notebook: Notebook): NearFits {
+  const search = openSearch(notebook, MOST_NEAR_WORK);
+  const tidying = openSearch(notebook, MOST_TIDY_WORK);
+  const found = attempts.flatMap((attempt, index): readonly FoundChange[] => {
+    const tracks = countTracks(attempt);
+    const broken = { attempt, tracks, search, misfit: tryOut(search, attempt) };
+    return repairs(broken, MOST_EDITS).map((found) => {
+      const edits = tidyEdits(found, { attempt, tracks, search: tidying });
+      return { attempt: index, edits, keys: edits.map(({ fact }) => JSON.stringify(fact)) };
+    });
+  });
+  const changes = withoutTwins(found)
+    .filter((change) => !found.some((other) => isWithin(other, change)))
     .sort((a, b) => byHowLittle(a.edits, b.edits) || a.attempt - b.attempt)
     .slice(0, MOST_CHANGES)
     .map(({ attempt, edits }) => ({ attempt, edits: edits.map(({ fact }) => fact) }));
-}
-
-function fitsWith(notebook: Notebook, budget: Budget): (attempt: Attempt) => boolean {
-  return (attempt) => {
-    budget.left -= TRY_WORK;
-    return budget.left >= 0 && layOutAttempt(attempt, notebook, budget).kind === "pages";
-  };
-}
-
-/** Of changes that come to the same edits, the first. */
-function withoutTwins(found: readonly FoundChange[]): readonly FoundChange[] {
-  const keyOf = ({ attempt, edits }: FoundChange) =>
-    JSON.stringify([attempt, edits.map(({ fact }) => fact)]);
-  return [...new Map(found.map((change) => [keyOf(change), change])).values()];
+  const { tries } = search;
+  return isOver(search) ? { changes, stop: { kind: "search-stop", tries } } : { changes };
 }
 
 interface FoundChange {
   readonly attempt: number;
   readonly edits: readonly Edited[];
+  /** The edits' facts as texts, to tell them apart by. */
+  readonly keys: readonly string[];
+}
+
+/** Of changes that come to the same edits, one, where the first stood. */
+function withoutTwins(found: readonly FoundChange[]): readonly FoundChange[] {
+  const keyOf = ({ attempt, keys }: FoundChange) => `${attempt} ${keys.join()}`;
+  return [...new Map(found.map((change) => [keyOf(change), change])).values()];
 }
 
 /** Does the first change by itself do what the second one does with more edits? */
 function isWithin(first: FoundChange, second: FoundChange): boolean {
-  const edits = second.edits.map(({ fact }) => JSON.stringify(fact));
   return (
     first.attempt === second.attempt &&
-    first.edits.length < edits.length &&
-    first.edits.every(({ fact }) => edits.includes(JSON.stringify(fact)))
+    first.keys.length < second.keys.length &&
+    first.keys.every((key) => second.keys.includes(key))
   );
 }
 
 interface Broken {
   readonly attempt: Attempt;
-  readonly notebook: Notebook;
-  readonly budget: Budget;
+  readonly tracks: number;
+  readonly search: Search;
+  /** Why the attempt does not fit; nothing where that was not found out any more. */
+  readonly misfit: AttemptResult | undefined;
 }
 
 /**
@@ -78,24 +87,27 @@ interface Broken {
  * the same way.
  */
 function repairs(broken: Broken, most: number): readonly (readonly Edited[])[] {
-  const { attempt, notebook, budget } = broken;
-  const misfit = layOutAttempt(attempt, notebook, budget);
-  if (misfit.kind === "pages" || most === 0) return [];
-  const hasNames = sameNames(attempt).length > 0;
-  return editsAt(attempt, misfit, notebook.binding).flatMap((series) => {
-    let moved: readonly [Edited, Attempt] | undefined;
+  const { attempt, tracks, search, misfit } = broken;
+  if (!misfit || misfit.kind === "pages" || most === 0) return [];
+  const names = sameNames(attempt).length;
+  const all = editsAt(attempt, misfit, search.notebook.binding);
+  if (!pays(search, tracks * (1 + names) + all.flat().length)) return [];
+  return all.flatMap((series) => {
+    let moved: readonly [Edited, Broken] | undefined;
     for (const edit of series) {
-      budget.left -= TRY_WORK;
-      if (budget.left < 0) return [];
-      if (!hasNames && cannotDo(edit, misfit)) continue;
+      if (names === 0 && cannotDo(edit, misfit)) continue;
+      if (!pays(search, tracks)) return [];
       const edited = edit.edited();
-      const result = layOutAttempt(edited, notebook, budget);
+      const result = tryOut(search, edited);
+      if (!result) return [];
       if (result.kind === "pages") return [[edit]];
-      if (!samePlace(result, misfit)) moved ??= [edit, edited];
+      if (!samePlace(result, misfit)) {
+        moved ??= [edit, { attempt: edited, tracks, search, misfit: result }];
+      }
     }
     if (!moved) return [];
-    const [edit, edited] = moved;
-    const [more] = [...repairs({ ...broken, attempt: edited }, most - 1)].sort(byHowLittle);
+    const [edit, after] = moved;
+    const [more] = [...repairs(after, most - 1)].sort(byHowLittle);
     return more ? [[edit, ...more]] : [];
   });
 }

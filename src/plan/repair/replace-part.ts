@@ -27,12 +27,13 @@ export function replaceNamed(
   name: string,
   change: (size: SameSize) => SameSize,
 ): Attempt {
+  const isNamed = ({ size }: Track) => size.kind === "same" && size.name === name;
   const changed = (track: Track): Track =>
     track.size.kind === "same" && track.size.name === name
       ? { ...track, size: change(track.size) }
       : track;
   return mapAreas(attempt, (area) =>
-    area.split
+    area.split?.tracks.some(isNamed)
       ? { ...area, split: { ...area.split, tracks: area.split.tracks.map(changed) } }
       : area,
   );

@@ -4,12 +4,13 @@ import type { Binding } from "../../notebook/notebook.ts";
 import type { Attempt } from "../../recipe/recipe.ts";
 import type { Edited } from "./edit-series.ts";
 import { seriesOf } from "./find-edits.ts";
+import { isOver, pays, type Search, tryOut } from "./search.ts";
 
 export interface Tidying {
   readonly attempt: Attempt;
-  readonly binding: Binding;
-  /** Whether an attempt fits; false, too, where no more may be tried. */
-  readonly fits: (attempt: Attempt) => boolean;
+  /** How many tracks it has. */
+  readonly tracks: number;
+  readonly search: Search;
 }
 
 /** Edits after which the attempt still fits, none of which can be left out or be made one step smaller. */
@@ -20,6 +21,7 @@ export function tidyEdits(edits: readonly Edited[], tidying: Tidying): readonly 
 
 function tidied(edits: readonly Edited[], tidying: Tidying): readonly Edited[] {
   for (const index of edits.keys()) {
+    if (isOver(tidying.search)) return edits;
     const less = withoutEdit(edits, index, tidying) ?? withSmallerEdit(edits, index, tidying);
     if (less) return tidied(less, tidying);
   }
@@ -38,8 +40,8 @@ function withSmallerEdit(edits: readonly Edited[], index: number, tidying: Tidyi
   const now = edits[index];
   const before = edited(facts.slice(0, index), tidying);
   if (!now || !before) return undefined;
-  for (const { fact, freed } of seriesOf(before.attempt, now.fact, tidying.binding)) {
-    if (freed >= now.freed) return undefined;
+  for (const { fact, freed } of seriesOf(before.attempt, now.fact, bindingOf(tidying))) {
+    if (freed >= now.freed || isOver(tidying.search)) return undefined;
     const found = replayed(
       facts.map((other, i) => (i === index ? fact : other)),
       tidying,
@@ -52,7 +54,7 @@ function withSmallerEdit(edits: readonly Edited[], index: number, tidying: Tidyi
 /** The edits as they are after one another, where all are still there to be made and the attempt fits after them. */
 function replayed(facts: readonly NearFit[], tidying: Tidying): readonly Edited[] | undefined {
   const after = edited(facts, tidying);
-  return after && tidying.fits(after.attempt) ? after.edits : undefined;
+  return after && tryOut(tidying.search, after.attempt)?.kind === "pages" ? after.edits : undefined;
 }
 
 interface After {
@@ -60,12 +62,19 @@ interface After {
   readonly edits: readonly Edited[];
 }
 
-function edited(facts: readonly NearFit[], { attempt, binding }: Tidying): After | undefined {
-  let so: After = { attempt, edits: [] };
+function edited(facts: readonly NearFit[], tidying: Tidying): After | undefined {
+  let so: After = { attempt: tidying.attempt, edits: [] };
   for (const fact of facts) {
-    const edit = seriesOf(so.attempt, fact, binding).find((one) => one.fact.to === fact.to);
+    if (isOver(tidying.search)) return undefined;
+    const series = seriesOf(so.attempt, fact, bindingOf(tidying));
+    if (!pays(tidying.search, tidying.tracks + series.length)) return undefined;
+    const edit = series.find((one) => one.fact.to === fact.to);
     if (!edit) return undefined;
     so = { attempt: edit.edited(), edits: [...so.edits, edit] };
   }
   return so;
+}
+
+function bindingOf({ search }: Tidying): Binding {
+  return search.notebook.binding;
 }

@@ -17,13 +17,16 @@ export function checkSchema<T>(
   const tree = noteUnknownKeys(mapping, { ...keySchema, allowed }, note);
   const result = keySchema.schema.safeParse(plainKeys(tree, keySchema.keys));
   if (result.success) return result.data;
+  const unknown = tree.entries.map(({ key }) => key).filter((key) => !allowed.includes(key));
   // A key that is missing because its name was slipped is told once, as the slip.
-  const slipped = tree.entries
-    .filter(({ key }) => !allowed.includes(key))
-    .map(({ key }) => nearest(key, allowed));
+  let slips: ReadonlySet<string | undefined> | undefined;
+  const isSlipped = (key: string) => {
+    slips ??= new Set(unknown.map((one) => nearest(one, allowed)));
+    return slips.has(key);
+  };
   for (const zodIssue of result.error.issues) {
     const key = String(zodIssue.path[0] ?? "");
-    if (!entryOf(tree, key) && slipped.includes(key)) continue;
+    if (!entryOf(tree, key) && isSlipped(key)) continue;
     noteZodIssue(zodIssue, { tree, keySchema, note });
   }
   return undefined;

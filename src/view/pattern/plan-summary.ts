@@ -1,6 +1,6 @@
 /** What there is to say of a plan beside its drawing: which layout it took, how it divides, or why it does not fit and what would. */
 import { sayAlternative } from "../../issue/words/say-alternative.ts";
-import { sayMisfit } from "../../issue/words/say-misfit.ts";
+import { sayReason } from "../../issue/words/say-misfit.ts";
 import { sayNearFit, sayNearFits } from "../../issue/words/say-near-fit.ts";
 import { sayPlanNote } from "../../issue/words/say-plan-note.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
@@ -47,7 +47,7 @@ export function misfitSummary(plan: MisfitPlan, recipe: Recipe): MisfitSummary {
   };
 }
 
-/** The one sentence that says why it does not fit. */
-export function misfitReason({ misfit }: MisfitPlan, recipe: Recipe): string {
-  return sayMisfit(misfit, labelsOf(attemptOf(recipe, 0)));
+/** Why it does not fit, and where the search for changes ended early. */
+export function misfitReason(plan: MisfitPlan, recipe: Recipe): string {
+  return sayReason(plan, labelsOf(attemptOf(recipe, 0)));
 }
