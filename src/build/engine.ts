@@ -19,6 +19,11 @@ export { makeBook } from "./pages/make-book.ts";
 export { releaseWritten } from "./pages/release-written.ts";
 export { removeStrays } from "./pages/remove-strays.ts";
 export { openPagesWritten } from "./pages/stale-pages.ts";
-export { chapterSections, inlineSvg, pageAddress, policyHash } from "./pages/template-filters.ts";
-export { withReport } from "./pages/with-report.ts";
+export {
+  chapterSections,
+  inlineSvg,
+  pageAddress,
+  policyHash,
+  withReport,
+} from "./pages/template-filters.ts";
 export { codesHtml } from "./web/markup-text.ts";

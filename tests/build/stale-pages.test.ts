@@ -11,7 +11,7 @@ import type { Book } from "../../src/build/pages/book.ts";
 import { makeBook } from "../../src/build/pages/make-book.ts";
 import { removeStrays } from "../../src/build/pages/remove-strays.ts";
 import { openPagesWritten, type StalePages } from "../../src/build/pages/stale-pages.ts";
-import { withReport } from "../../src/build/pages/with-report.ts";
+import { withReport } from "../../src/build/pages/template-filters.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";

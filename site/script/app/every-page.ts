@@ -3,8 +3,11 @@ import { openDevice } from "../device/device.ts";
 import { keepNotebook } from "../device/my-notebook.ts";
 import { keepOffline } from "../offline/register-worker.ts";
 import { ownAddress } from "../ui/load-script.ts";
+import { bindPrintCorrection } from "./print-correction.ts";
 
-keepNotebook(document, openDevice(window, ownAddress()));
+const device = openDevice(window, ownAddress());
+keepNotebook(document, device);
+bindPrintCorrection(window, device);
 
 void keepOffline(document, document.currentScript?.dataset.worker);
 

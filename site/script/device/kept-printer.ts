@@ -1,6 +1,7 @@
 /** The printer's correction as it is kept on the device, and as it is typed. */
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
+import { PRINTER_PAPERS, type PrinterPaper } from "../../../src/print/sheets/printer-paper.ts";
 import { STRETCH } from "../../../src/recipe/book-keys.ts";
 import { typedNumber } from "../../../src/view/fields/typed-length.ts";
 import type { Device } from "./device.ts";
@@ -19,7 +20,19 @@ export function keptPrinter(device: Device): PrinterCorrection {
 
 /** Keeps the correction for the next sheet that is printed on this device. */
 export function keepPrinter(device: Device, { x, y }: PrinterCorrection): void {
-  device.set("printer", `${x} ${y}`);
+  device.set("printer", `${x} ${y} ${keptPaper(device)}`);
+}
+
+/** The sheets that the printer took last; A4 where nobody has said. */
+export function keptPaper(device: Device): PrinterPaper {
+  const [, , paper] = (device.get("printer") ?? "").split(" ");
+  return PRINTER_PAPERS.find((known) => known === paper) ?? "A4";
+}
+
+/** Keeps the paper beside the correction. */
+export function keepPaper(device: Device, paper: PrinterPaper): void {
+  const { x, y } = keptPrinter(device);
+  device.set("printer", `${x} ${y} ${paper}`);
 }
 
 /** The correction from two fields, or what is wrong with them; an empty field is a printer that prints true. */

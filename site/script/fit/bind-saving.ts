@@ -5,15 +5,14 @@ import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeStripRecipe } from "../../../src/recipe/write-strip-recipe.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import { spanFileName } from "../../../src/view/pattern/span-words.ts";
+import { type Printer, pagePrintOut, stripPrintOut, stripTitle } from "../app/print.ts";
 import { printPart } from "../lazy/print/print-part.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
 import { onPress, theOne } from "../ui/parts.ts";
-import { printOut } from "../ui/print-drawings.ts";
+import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import { type FitPageState, type FitStore, type FormName, titledRecipe } from "./fit-store.ts";
-import { pagePrintOut, stripPrintOut, stripTitle } from "./print-outs.ts";
-import type { Printer } from "./printer-form.ts";
 import { shownScene } from "./show-pattern.ts";
 import { isCarried, toggleCarried } from "./strip-lists.ts";
 
@@ -31,11 +30,13 @@ export function bindSaving(page: Document, store: FitStore, saving: Saving): voi
     onPress(page, doing, (button) => act(store.state(), button));
   press("strip", ({ fit }) => store.update({ strip: toggleCarried(fit.strip, fit.pattern) }));
   store.subscribe(({ fit }) => showCarried(page, isCarried(fit.strip, fit.pattern)));
-  press("print-page", (state) => printOut(window, pagePrintOut(state, printer(), draw)));
+  // The browser's own command prints what the page's own button does.
+  const print = openPrinting(window, () => pagePrintOut(store.state(), printer(), draw));
+  press("print-page", (state) => print(pagePrintOut(state, printer(), draw)));
   press("save-page-svg", (state) => saveFile(pageName(state), "svg", draw.file(shownScene(state))));
   press("save-plan", (state) => saveFile(pageName(state), "json", planJson(state.plan)));
   press("save-page-pdf", (state, button) => savePagePdf(state, button, saving));
-  press("print-strip", (state) => printOut(window, stripPrintOut(state, printer(), draw)));
+  press("print-strip", ({ strip }) => print(stripPrintOut(strip, printer(), draw)));
   press("save-strip-svg", (state) =>
     saveFile(stripName(state), "svg", draw.file(stripScene(state.strip))),
   );

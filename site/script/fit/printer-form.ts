@@ -1,25 +1,32 @@
 /** Which sheets the printer takes and how it is corrected: filled in once, and kept on the device. */
-import type { PrinterCorrection } from "../../../src/print/printer-correction.ts";
-import type { PrinterPaper } from "../../../src/print/sheets/printer-paper.ts";
+import type { Printer } from "../app/print.ts";
 import type { Device } from "../device/device.ts";
-import { keepPrinter, keptPrinter, readPrinterCorrection } from "../device/kept-printer.ts";
-import { fieldOf, fillForm, readForm, showErrors } from "../ui/form.ts";
+import {
+  keepPaper,
+  keepPrinter,
+  keptPaper,
+  keptPrinter,
+  readPrinterCorrection,
+} from "../device/kept-printer.ts";
+import { fillForm, readForm, showErrors } from "../ui/form.ts";
 import { theOne } from "../ui/parts.ts";
 import type { FitStore } from "./fit-store.ts";
-
-export interface Printer {
-  readonly paper: PrinterPaper;
-  readonly correction: PrinterCorrection;
-}
 
 /** Asks for the printer as it is filled in; of a field that will not do, what was there before. */
 export function bindPrinterForm(page: ParentNode, store: FitStore, device: Device): () => Printer {
   const form = theOne(page, '[data-part="printer"]', HTMLFormElement);
+  const sheet = theOne(form, "#sheet", HTMLSelectElement);
+  const paper = () => (sheet.value === "letter" ? "letter" : "A4");
   let correction = keptPrinter(device);
-  fillForm(form, { x: `${correction.x}`, y: `${correction.y}` });
+  const fill = () => {
+    fillForm(form, { x: `${correction.x}`, y: `${correction.y}` });
+    sheet.value = keptPaper(device);
+  };
+  fill();
+  sheet.addEventListener("change", () => keepPaper(device, paper()));
   device.subscribe("printer", () => {
     correction = keptPrinter(device);
-    fillForm(form, { x: `${correction.x}`, y: `${correction.y}` });
+    fill();
     showErrors(form, []);
     store.setErrors("printer", []);
   });
@@ -33,5 +40,5 @@ export function bindPrinterForm(page: ParentNode, store: FitStore, device: Devic
     correction = reading.correction;
     keepPrinter(device, correction);
   });
-  return () => ({ paper: fieldOf(form, "sheet").value === "letter" ? "letter" : "A4", correction });
+  return () => ({ paper: paper(), correction });
 }

@@ -32,8 +32,10 @@ function trueShow(page: Document, screen: Screen): (scale: number) => void {
     screen.draw.show(shown, scene);
     const svg = shown.querySelector("svg");
     if (!svg) return;
-    svg.style.width = `${scene.frame.width * scale}px`;
-    svg.style.height = `${scene.frame.height * scale}px`;
+    // In millimetres; how large one is on the screen is said once beside them, and paper has its own.
+    svg.style.setProperty("--wide", `${scene.frame.width}`);
+    svg.style.setProperty("--high", `${scene.frame.height}`);
+    shown.style.setProperty("--screen-mm", `${scale}px`);
   };
   showing.addEventListener("change", show);
   return (next) => {

@@ -1,5 +1,6 @@
 /** What templates ask for besides the book: sections of a chapter, addresses, drawings in a page, a policy's names of scripts. */
 import { createHash } from "node:crypto";
+import { htmlText } from "../web/markup-text.ts";
 
 export interface ChapterSection {
   readonly id: string;
@@ -42,4 +43,17 @@ export function policyHash(script: string): string {
 /** HTML knows SVG's namespace by itself, so the drawing is put in as it is but for that. */
 export function inlineSvg(file: string): string {
   return file.replace(' xmlns="http://www.w3.org/2000/svg"', "").trim();
+}
+
+/** Where the layout of all pages leaves room for it. */
+const ROOM = "<!-- report -->";
+
+/** A served page with what is wrong in the content: put in as it is sent, so that no page is written anew for a mistake. */
+export function withReport(page: string, report: string): string {
+  if (report === "") return page;
+  const shown = `<section class="report" role="alert">
+<strong>The pages below are the last good ones.</strong>
+<pre>${htmlText(report)}</pre>
+</section>`;
+  return page.replace(ROOM, () => shown);
 }

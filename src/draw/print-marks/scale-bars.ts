@@ -27,11 +27,19 @@ export interface BarQuestion {
 /** Both bars, with a long tick where a card that lies in the corner ends. */
 export function sheetBars({ corner, names }: BarQuestion): readonly Mark[] {
   return AXES.flatMap((axis): readonly Mark[] => [
-    { kind: "path", role: "dimension", d: barData(axis, corner) },
+    { kind: "path", role: "dimension", d: barData(axis, corner, [CARD[axis]]) },
     words(axis, corner, { text: names[axis], along: WORDS.start, anchor: "start" }),
     words(axis, corner, { text: BAR_WORDS.card, along: CARD[axis] - WORDS.before, anchor: "end" }),
     words(axis, corner, { text: BAR_WORDS.length(BAR), along: BAR - WORDS.before, anchor: "end" }),
   ]);
+}
+
+/** The bar that runs across alone, from its left end, with nothing but its length. */
+export function lyingBar(corner: Point): readonly Mark[] {
+  return [
+    { kind: "path", role: "dimension", d: barData("across", corner, []) },
+    words("across", corner, { text: BAR_WORDS.length(BAR), along: BAR / 2, anchor: "middle" }),
+  ];
 }
 
 /** A point so far along a bar from the corner and so far inward of it: bars run right and up. */
@@ -40,7 +48,8 @@ function barPoint(axis: Axis, corner: Point, along: number, inward: number): Poi
   return { x: corner.x + from.x, y: corner.y - from.y };
 }
 
-function barData(axis: Axis, corner: Point): string {
+/** With ticks as long as the bar is deep at some places. */
+function barData(axis: Axis, corner: Point, deep: readonly number[]): string {
   const count = BAR / TICK.every;
   const ticks = Array.from({ length: count + 1 }, (_, index): readonly [number, number] => {
     const isEnd = index === 0 || index === count;
@@ -53,7 +62,9 @@ function barData(axis: Axis, corner: Point): string {
   };
   return [
     line(0, 0, BAR, 0),
-    ...[...ticks, [CARD[axis], BAR_DEPTH] as const].map(([at, depth]) => line(at, 0, at, depth)),
+    ...[...ticks, ...deep.map((at) => [at, BAR_DEPTH] as const)].map(([at, depth]) =>
+      line(at, 0, at, depth),
+    ),
   ].join("");
 }
 

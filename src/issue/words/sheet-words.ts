@@ -9,6 +9,7 @@ export const ACTUAL_SIZE = "Print at 100 % (actual size)";
 export const BAR_WORDS = {
   card: "bank card",
   length: (mm: number) => `${mm} mm`,
+  alone: (mm: number) => `A bar of ${mm} mm.`,
   description: (mm: number) => `A bar of ${mm} mm across and one down, which meet in a corner.`,
 } as const;
 
@@ -59,4 +60,40 @@ export function sayMisfitRow(title: string): string {
 /** The heading of the page that says why a pattern has none. */
 export function sayMisfitHeading(pattern: string, notebook: string): string {
   return `${pattern} does not fit ${notebook}`;
+}
+
+/** How far from its edges a printer leaves a sheet bare, in millimetres (common practice, no source). */
+const BARE = 6;
+
+interface Correction {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** That what is printed is stretched, in few words. */
+export function sayCorrected({ x, y }: Correction): string {
+  return `corrected: x ${x}, y ${y}`;
+}
+
+/** The line beside a printed drawing: its title, how it is corrected, and what may be missing. */
+export function sayPrintLine(
+  title: string,
+  { correction, isCropped }: { readonly correction: Correction; readonly isCropped: boolean },
+): string {
+  const isCorrected = correction.x !== 1 || correction.y !== 1;
+  return [
+    title,
+    ...(isCorrected ? [sayCorrected(correction)] : []),
+    ...(isCropped ? [BARE_EDGES] : []),
+  ].join(" · ");
+}
+
+/** What is said beside a drawing that is as large as its sheet. */
+export const BARE_EDGES = `edges: most printers leave ${BARE} mm bare`;
+
+/** How a page is going to print. */
+export function sayPrinting(paper: string, { x, y }: Correction): string {
+  if (x === 1 && y === 1)
+    return `Prints on ${paper} at true size, without a correction: none is kept on this device.`;
+  return `Prints on ${paper} at true size, corrected for your printer by x ${x} and y ${y}.`;
 }

@@ -1,5 +1,6 @@
 /** On which sheet of paper a drawing is printed in true size; the style sheet has a page size for each. */
 import { type PaperSize, paperSize, sidewise } from "../../notebook/paper.ts";
+import type { PrinterPaper } from "./printer-paper.ts";
 
 /** A sheet, and whether it must hold the counts beside the paper as well or only the paper itself. */
 interface PrintedPage extends PaperSize {
@@ -24,9 +25,13 @@ const A2_WIDE = { width: 2 * A3.width, height: A3.height };
  * In the order in which they are tried: common sheets with the counts, common sheets without, then large ones.
  * `portrait` and `landscape` are whatever the printer holds: their size is what A4 and letter have in common.
  */
-const SHEETS: readonly PrintedPage[] = [
+const COMMON_SHEETS: readonly PrintedPage[] = [
   whole("portrait", COMMON),
   whole("landscape", sidewise(COMMON)),
+];
+
+const SHEETS: readonly PrintedPage[] = [
+  ...COMMON_SHEETS,
   whole("a4", A4),
   whole("a4-landscape", sidewise(A4)),
   cropped("a4", A4),
@@ -40,17 +45,31 @@ const SHEETS: readonly PrintedPage[] = [
   whole("a2-landscape", A2_WIDE),
 ];
 
+/** Before the others where the printer holds letter paper. */
+const LETTER_SHEETS: readonly PrintedPage[] = [
+  whole("letter", LETTER),
+  whole("letter-landscape", sidewise(LETTER)),
+  cropped("letter", LETTER),
+  cropped("letter-landscape", sidewise(LETTER)),
+  cropped("ledger-landscape", sidewise(paperSize("ledger"))),
+];
+
 /** Printers leave the edge of a sheet bare. In millimetres, as is the line above a drawing that names it. */
 const EDGE = 6;
 const HEADING = 9;
 
 /**
  * The classes of a page that prints a drawing: its sheet, and `cropped` where the counts beside the paper fall off.
- * `paper` is all pages side by side, `frame` is that with the counts. What no sheet holds is cropped to the largest.
+ * `printer` is the paper that it holds. `paper` is all pages side by side, `frame` is that with the counts. What no sheet holds is cropped to the largest.
  */
-export function sheetClass(paper: PaperSize, frame: PaperSize): string {
+export function sheetClass(
+  paper: PaperSize,
+  frame: PaperSize,
+  printer: PrinterPaper = "A4",
+): string {
   const framed = { width: frame.width + 2 * EDGE, height: frame.height + HEADING + 2 * EDGE };
-  const sheet = SHEETS.find((each) => holds(each, each.isCropped ? paper : framed));
+  const sheets = printer === "letter" ? [...COMMON_SHEETS, ...LETTER_SHEETS, ...SHEETS] : SHEETS;
+  const sheet = sheets.find((each) => holds(each, each.isCropped ? paper : framed));
   if (!sheet) return "sheet-a2-landscape cropped";
   return sheet.isCropped ? `sheet-${sheet.name} cropped` : `sheet-${sheet.name}`;
 }

@@ -1,7 +1,8 @@
 /** A page of the book on the keeper's own paper: the pattern's name, the page in true size with its counts, and a number. */
 import type { Rect } from "../../draw/geometry/rect.ts";
+import { BAR, lyingBar } from "../../draw/print-marks/scale-bars.ts";
 import type { Scene, TextMark } from "../../draw/scene.ts";
-import { ACTUAL_SIZE } from "../../issue/words/sheet-words.ts";
+import { ACTUAL_SIZE, BAR_WORDS } from "../../issue/words/sheet-words.ts";
 import type { PaperSize } from "../../notebook/paper.ts";
 import type { Sheet, SheetPart } from "./sheet.ts";
 
@@ -56,6 +57,16 @@ export function framedSheet({ scene, title, beside, paper, area }: FramedPage): 
   };
 }
 
+/** From the left end of the foot to its bar, and what the number at the right end needs, in millimetres. */
+const BAR_PLACE = { from: 42, behind: 12 };
+
+/** A bar of 100 mm between the word on size and the number, where the paper is wide enough for it. */
+function footBar(area: Rect): readonly SheetPart[] {
+  if (area.width < BAR_PLACE.from + BAR + BAR_PLACE.behind) return [];
+  const corner = { x: area.x + BAR_PLACE.from, y: area.y + area.height };
+  return [{ kind: "figure", description: BAR_WORDS.alone(BAR), marks: lyingBar(corner) }];
+}
+
 /** The sheet with its number in the file, counted from 1, and the word on size. */
 export function withNumber(sheet: Sheet, area: Rect, number: number): Sheet {
   const foot = (x: number, anchor: TextMark["anchor"], text: string): SheetPart => ({
@@ -75,6 +86,11 @@ export function withNumber(sheet: Sheet, area: Rect, number: number): Sheet {
   const right = area.x + area.width;
   return {
     ...sheet,
-    parts: [...sheet.parts, foot(area.x, "start", ACTUAL_SIZE), foot(right, "end", String(number))],
+    parts: [
+      ...sheet.parts,
+      foot(area.x, "start", ACTUAL_SIZE),
+      ...footBar(area),
+      foot(right, "end", String(number)),
+    ],
   };
 }

@@ -8,6 +8,7 @@ import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { sayLeftover } from "../../issue/words/say-leftover.ts";
 import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
+import { BARE_EDGES } from "../../issue/words/sheet-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
@@ -28,6 +29,8 @@ export interface PatternView extends PlanWords {
   readonly along?: AlongView;
   /** The classes that choose the printed sheet. */
   readonly sheet: string;
+  /** What there is to know where the drawing is as large as its sheet; else "". */
+  readonly bareEdges: string;
   /** Of the strip's drawing, in CSS pixels. */
   readonly stripSize: { readonly width: number; readonly height: number };
   readonly planJson: string;
@@ -70,13 +73,15 @@ export function makePatternView(
   const thumb = drawing ? thumbnailScene(drawing) : blankScene(notebook);
   const strip = buildSingleStrip(recipe, notebook, plan);
   const stripDrawing = stripScene(strip);
+  const sheet = sheetClass(thumb.frame, page.frame);
   const labelAt = labelsOf(attemptOf(recipe, plan.fits ? plan.used : 0));
   return {
     ...(plan.fits ? fittingParts(plan, recipe, notebook) : misfitWords(plan, recipe)),
     stripLeftOut: strip.sides.flatMap((side) =>
       side.leftOut.map((fact) => sayLeftOut(fact, labelAt)),
     ),
-    sheet: sheetClass(thumb.frame, page.frame),
+    sheet,
+    bareEdges: sheet.includes("cropped") ? BARE_EDGES : "",
     stripSize: pixelsOf(stripDrawing.frame),
     planJson: planJson(plan),
     pageSvg: write(page),

@@ -9,6 +9,7 @@ import { sayStripNote } from "../../issue/words/say-strip-note.ts";
 import type { PrinterCorrection } from "../../print/printer-correction.ts";
 import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import { copyingCard } from "../../strip/copying-card.ts";
+import type { Strip } from "../../strip/strip.ts";
 import { stripJsonText } from "../../strip/strip-json.ts";
 import type { Planner } from "../planner.ts";
 import { stripPictures } from "./strip-sheet-drawings.ts";
@@ -36,6 +37,7 @@ export function makeStripView(pair: StripPair, sources: StripSources): StripView
     cardSvg: write(card),
     cardPicture: pixelsOf(card.frame),
     stripJson: stripJsonText(strip),
+    stripParts: stripParts(strip),
     picture: pixelsOf(drawing.frame),
     length: tenths(length),
     width: tenths(width),
@@ -54,6 +56,12 @@ export function makeStripView(pair: StripPair, sources: StripSources): StripView
 function labelsInPattern(pattern: string, notebook: string, planner: Planner) {
   const plan = planner.planOf(pattern, notebook);
   return labelsOf(attemptOf(plan.recipe, plan.fits ? plan.used : 0));
+}
+
+/** As it may stand in a page: a title cannot end the element around it. */
+function stripParts(strip: Strip): string {
+  const sides = strip.sides.map((side) => ({ ...side, leftOut: [] }));
+  return JSON.stringify({ ...strip, sides }).replaceAll("<", "\\u003c");
 }
 
 function tenths(mm: number): number {

@@ -81,6 +81,8 @@ export interface StripView {
   readonly stripSvg: string;
   readonly cardSvg: string;
   readonly stripJson: string;
+  /** The strip itself as JSON, without what it leaves out: the page prints its sheets from it. */
+  readonly stripParts: string;
   /** Of the strip's drawing, in CSS pixels. */
   readonly picture: { readonly width: number; readonly height: number };
   /** Of the copying card, likewise. */

@@ -1,14 +1,11 @@
-/**
- * What each artifact is made from: two with the same sources are the same, and one whose sources change is made again.
- * Of a file that is its front matter: the text below it stands on pages, and in no drawing, plan or sheet.
- */
+/** What each artifact is made from: two with the same sources are the same, and one whose sources change is made again. */
 import { frontMatterOf } from "../../../source/front-matter/read-front-matter.ts";
 import type { Pair } from "../../../view/entries.ts";
 import { notebookPath, patternPath, stripPath } from "../../content/content-paths.ts";
 import type { Content } from "../../content/load-content.ts";
 import { keyOf } from "./cache.ts";
 
-/** Of a notebook's page. */
+/** Of a notebook's page. A file counts by its front matter: what stands below it is on pages, and in no drawing, plan or sheet. */
 export function notebookSources(slug: string, content: Content): readonly string[] {
   return [slug, digestsOf(notebookPath(slug), content).frontMatter];
 }

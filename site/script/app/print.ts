@@ -1,27 +1,32 @@
-/** What is printed from the page: the strip on its sheets, or the drawn pattern, stretched as the printer needs it. */
+/** What pages print, one way for all: true, on the paper of the keeper's printer, corrected as it needs, and said so. */
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
 import type { Scene } from "../../../src/draw/scene.ts";
+import { sayPrintLine } from "../../../src/issue/words/sheet-words.ts";
 import { toMm } from "../../../src/measure/length.ts";
+import type { Notebook } from "../../../src/notebook/notebook.ts";
 import { type PaperSize, paperSize, sidewise } from "../../../src/notebook/paper.ts";
+import type { Plan } from "../../../src/plan/plan.ts";
 import { correctionFor, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import { sheetClass } from "../../../src/print/sheets/css-page.ts";
+import type { PrinterPaper } from "../../../src/print/sheets/printer-paper.ts";
 import { sheetScene } from "../../../src/print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../../src/print/sheets/strip-sheets.ts";
+import type { Recipe } from "../../../src/recipe/recipe.ts";
 import type { Strip } from "../../../src/strip/strip.ts";
 import { makeElement } from "../ui/make-element.ts";
 import type { PrintOut } from "../ui/print-drawings.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import { type FitPageState, titledRecipe } from "./fit-store.ts";
-import type { Printer } from "./printer-form.ts";
+
+/** The keeper's printer. */
+export interface Printer {
+  readonly paper: PrinterPaper;
+  readonly correction: PrinterCorrection;
+}
 
 /** The sheets of `strip.pdf`, as drawings. */
-export function stripPrintOut(
-  { strip }: FitPageState,
-  { paper, correction }: Printer,
-  draw: Draw,
-): PrintOut {
+export function stripPrintOut(strip: Strip, { paper, correction }: Printer, draw: Draw): PrintOut {
   const title = stripTitle(strip);
   const { sheets } = stripSheets({ title, strips: [strip], paper, printer: correction });
   const isWide = sheets.some(({ width, height }) => width > height);
@@ -39,27 +44,34 @@ export function stripTitle({ title, notebook }: Strip): string {
   return `${title} · ${notebook.title}`;
 }
 
+/** A pattern on a notebook; where it does not fit, the notebook's grid is printed. */
+interface PrintedPage {
+  readonly plan: Plan;
+  readonly recipe: Recipe;
+  readonly notebook: Notebook;
+}
+
 /** The drawing with its counts, below a line of 100 mm to check it with. */
-export function pagePrintOut(state: FitPageState, { correction }: Printer, draw: Draw): PrintOut {
-  const { plan, notebook } = state;
-  const recipe = titledRecipe(state);
+export function pagePrintOut(
+  { plan, recipe, notebook }: PrintedPage,
+  { paper, correction }: Printer,
+  draw: Draw,
+): PrintOut {
   const drawing = { plan, recipe, notebook };
   const scene = plan.fits ? pageScene({ ...drawing, plan }) : gridScene(notebook);
   const size: PaperSize = plan.fits
     ? thumbnailScene({ ...drawing, plan }).frame
     : { width: toMm(notebook.axes.across.paper), height: toMm(notebook.axes.down.paper) };
-  const sheet = sheetClass(size, scene.frame);
+  const sheet = sheetClass(size, scene.frame, paper);
   const factors = correctionFor(sizeOfSheet(sheet), correction);
   const line = makeElement("span", { class: "hundred" }, "100 mm");
   line.style.width = `${100 * factors.x}mm`;
-  const heading = makeElement(
-    "div",
-    { class: "print-line" },
-    makeElement("span", {}, `${recipe.title} · ${notebook.title}`),
-    line,
-  );
+  const said = sayPrintLine(`${recipe.title} · ${notebook.title}`, {
+    correction,
+    isCropped: sheet.includes("cropped"),
+  });
   const page = paperPage(scene, factors, draw);
-  page.prepend(heading);
+  page.prepend(makeElement("div", { class: "print-line" }, makeElement("span", {}, said), line));
   page.className = "out-page";
   return { sheet, pages: [page] };
 }
