@@ -31,8 +31,8 @@ export function bindSaving(page: Document, store: FitStore, saving: Saving): voi
   press("strip", ({ fit }) => store.update({ strip: toggleCarried(fit.strip, fit.pattern) }));
   store.subscribe(({ fit }) => showCarried(page, isCarried(fit.strip, fit.pattern)));
   // The browser's own command prints what the page's own button does.
-  const print = openPrinting(window, () => pagePrintOut(store.state(), printer(), draw));
-  press("print-page", (state) => print(pagePrintOut(state, printer(), draw)));
+  const print = openPrinting(window, () => pagePrintOut(titled(store.state()), printer(), draw));
+  press("print-page", (state) => print(pagePrintOut(titled(state), printer(), draw)));
   press("save-page-svg", (state) => saveFile(pageName(state), "svg", draw.file(shownScene(state))));
   press("save-plan", (state) => saveFile(pageName(state), "json", planJson(state.plan)));
   press("save-page-pdf", (state, button) => savePagePdf(state, button, saving));
@@ -55,6 +55,11 @@ function showCarried(page: Document, isOn: boolean): void {
   for (const button of page.querySelectorAll<HTMLElement>('[data-do="strip"]')) {
     button.textContent = isOn ? "Take it off the strip" : "Put it on the strip";
   }
+}
+
+/** What is printed has its days in its title. */
+function titled(state: FitPageState): FitPageState {
+  return { ...state, recipe: titledRecipe(state) };
 }
 
 function pageName({ recipe, notebook, when: { span } }: FitPageState): string {
