@@ -7,7 +7,7 @@ import { namesPart } from "../lazy/names/names-part.ts";
 import { openNotice } from "../ui/notice.ts";
 import { theOne } from "../ui/parts.ts";
 import { openStatus } from "../ui/status.ts";
-import { openDatedPage } from "./dated-page.ts";
+import { openDatedPage } from "./show-dated.ts";
 
 export interface PatternDates {
   /** Shows the days of an address. */
