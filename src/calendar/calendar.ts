@@ -84,6 +84,11 @@ export function weeksIn(region: string): WeekRule {
   };
 }
 
+/** Is there a region of this code? */
+export function isRegion(code: string): boolean {
+  return isListed(REGIONS, code);
+}
+
 function firstWeekdayIn(region: string): Weekday {
   if (isListed(BEGIN_ON_SUNDAY, region)) return 7;
   if (isListed(BEGIN_ON_SATURDAY, region)) return 6;
@@ -101,7 +106,7 @@ function problemsOf({
   weekOne,
 }: CalendarFields): readonly CalendarProblem[] {
   const problems: CalendarProblem[] = [];
-  if (region !== undefined && !isListed(REGIONS, region)) problems.push(unknownRegion(region));
+  if (region !== undefined && !isRegion(region)) problems.push(unknownRegion(region));
   if (language !== undefined && !findLanguage(language)) {
     problems.push({ code: "unknown-language", field: "language", written: language });
   }

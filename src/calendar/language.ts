@@ -6,7 +6,7 @@ import { LANGUAGES, type Language } from "./names/languages.ts";
  * `de`), but not to other letters (`uz-Cyrl` is not `uz`, which is written in Latin ones). Nothing where none is known.
  */
 export function findLanguage(tag: string): Language | undefined {
-  if (!WELL_FORMED.test(tag)) return undefined;
+  if (!isWellFormedTag(tag)) return undefined;
   const [language = "", ...rest] = tagOf(tag).split("-");
   const script = rest.find((part, index) => index === 0 && isScript(part));
   const usual = withTag(language);
@@ -31,6 +31,11 @@ export function tagOf(tag: string): string {
 
 /** A language of two or three letters, then parts of up to eight. */
 const WELL_FORMED = /^[a-z]{2,3}(-[a-z0-9]{1,8})*$/i;
+
+/** Is it written as a tag at all, known or not? */
+export function isWellFormedTag(tag: string): boolean {
+  return WELL_FORMED.test(tag);
+}
 
 function withTag(tag: string): Language | undefined {
   return LANGUAGES.find((known) => known.tag === tag || known.also?.split(" ").includes(tag));

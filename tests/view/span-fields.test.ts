@@ -152,7 +152,7 @@ describe("a calendar", () => {
 
   it.each<[Partial<CalendarTexts>, string, RegExp]>([
     [{ region: "XQ" }, "region", /such as GB/],
-    [{ language: "tlh" }, "language", /such as en or pt-BR/],
+    [{ language: "français" }, "language", /such as en or pt-BR/],
     [{ week: "funday" }, "week", /monday/],
     [{ weekOne: "0" }, "weekOne", /from 1 to 7/],
     [{ weekOne: "4.5" }, "weekOne", /from 1 to 7/],

@@ -1,4 +1,5 @@
 /** Picking days on a pattern's page: the engine comes when somebody asks for it, and the page shows what it works out. */
+import { saySpanFault } from "../../../src/issue/words/say-span-fault.ts";
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import type { DatesChoice } from "../../../src/view/fields/span-fields.ts";
 import { deviceToday } from "../app/today.ts";
@@ -7,7 +8,7 @@ import { namesPart } from "../lazy/names/names-part.ts";
 import { openNotice } from "../ui/notice.ts";
 import { theOne } from "../ui/parts.ts";
 import { openStatus } from "../ui/status.ts";
-import { openDatedPage } from "./dated-page.ts";
+import { openDatedPage } from "./show-dated.ts";
 
 export interface PatternDates {
   /** Shows the days of an address. */
@@ -110,8 +111,12 @@ function openPicker(part: Part, { form, setStale, changed, said, say, names }: P
     changed(view, part.writeDates(now) === "");
     showForm({ kind: recipe.dates?.span, choice: now, when: view.when });
     if (!language || known) return;
-    names().then(showNow, () =>
-      say("The names could not be loaded: a part of this page is missing."),
+    names().then(
+      (loaded) => {
+        if (loaded.namesOf(language)) showNow();
+        else say(saySpanFault({ kind: "unknown-language" }));
+      },
+      () => say("The names could not be loaded: a part of this page is missing."),
     );
   };
   const showForm = part.bindSpanPicker(form, {

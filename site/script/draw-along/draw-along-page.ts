@@ -1,6 +1,7 @@
 /** The script of a pattern's page: its drawing stroke by stroke, what the drawing shows, and its marks to copy. */
 import { readAlongData } from "../../../src/view/draw-along/plan-data.ts";
 import { type Device, openDevice } from "../device/device.ts";
+import { keepParts } from "../offline/prefetch-scripts.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import { bindDates } from "./bind-dates.ts";
@@ -54,6 +55,7 @@ export function startAlong(
     said: (text) => say(text),
   });
   const say = bindPageAddress(window, stepper, dates.take);
+  keepParts(window, own, ["dates.js", "names.js", "../fit/book.js"]);
   bindDatedDownloads(document, { device, load, view: dates.view });
 }
 

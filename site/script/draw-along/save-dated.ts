@@ -1,8 +1,7 @@
 /** The downloads of a pattern's page while it shows picked days: made in the page, and named after them. */
 
 import type { Device } from "../device/device.ts";
-import { keptPrinter } from "../device/kept-printer.ts";
-import type { DatedView } from "../lazy/dates/dates-part.ts";
+import { type DatedView, datesPart } from "../lazy/dates/dates-part.ts";
 import { printPart } from "../lazy/print/print-part.ts";
 import { saveFile } from "../ui/save-file.ts";
 
@@ -36,7 +35,10 @@ async function savePdf(
   device: Device,
 ): Promise<void> {
   if (!plan.fits) return;
-  const part = await printPart(window, load);
+  const [part, { keptPrinter }] = await Promise.all([
+    printPart(window, load),
+    datesPart(window, load),
+  ]);
   const pdf = await part.pagePdf({ plan, recipe, notebook }, keptPrinter(device));
   saveFile(fileName, "pdf", new Uint8Array(pdf));
 }

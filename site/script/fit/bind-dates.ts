@@ -1,4 +1,5 @@
 /** The days of the chosen pattern: picked in their form, with names of other languages as they are wanted. */
+import { saySpanFault } from "../../../src/issue/words/say-span-fault.ts";
 import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
 import { deviceToday } from "../app/today.ts";
 import { namesPart } from "../lazy/names/names-part.ts";
@@ -34,7 +35,10 @@ export function bindDates(window: Window, store: FitStore, { load, say }: Loadin
     if (language === "") return;
     names()
       .then((part) => part.namesOf(language))
-      .then((known) => known && store.addNames(language, known))
+      .then((known) => {
+        if (known) store.addNames(language, known);
+        else say(saySpanFault({ kind: "unknown-language" }));
+      })
       .catch(() => say("The names could not be loaded: a part of this page is missing."));
   });
 }

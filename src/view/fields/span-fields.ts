@@ -1,13 +1,7 @@
 /** What someone picks for the days of a pattern: typed text and runs of days, and a calendar where the book's will not do. */
-import {
-  type CalendarFields,
-  type CalendarProblem,
-  readCalendar,
-  WEEKDAY_WORDS,
-  weeksIn,
-} from "../../calendar/calendar.ts";
+import { type CalendarFields, isRegion, WEEKDAY_WORDS, weeksIn } from "../../calendar/calendar.ts";
 import { weekday } from "../../calendar/day.ts";
-import { findLanguage } from "../../calendar/language.ts";
+import { isWellFormedTag } from "../../calendar/language.ts";
 import type { Names } from "../../calendar/names.ts";
 import { readSpan, type SpanProblem } from "../../calendar/read-span.ts";
 import {
@@ -78,26 +72,39 @@ export function calendarTextsOf({
   };
 }
 
-/** The checked choice, or every problem with its field. */
+/**
+ * The checked choice, or every problem with its field. Whether the names of a language are known is found where they
+ * are: the list of languages is too long for a page that names none.
+ */
 export function readCalendarFields(
   texts: CalendarTexts,
 ): FieldReading<CalendarFields, CalendarFieldName> {
-  const text = (name: CalendarFieldName) => texts[name].trim();
-  const given = (name: "region" | "language" | "week") =>
-    text(name) !== "" && { [name]: text(name) };
-  // What is no figure is no number of days either.
-  const days = /^\d$/.test(text("weekOne")) ? Number(text("weekOne")) : 0;
-  const calendar: CalendarFields = {
-    ...given("region"),
-    ...given("language"),
-    ...given("week"),
-    ...(text("weekOne") !== "" && { weekOne: days }),
+  const [region, language, week, days] = [
+    texts.region.trim(),
+    texts.language.trim(),
+    texts.week.trim(),
+    texts.weekOne.trim(),
+  ];
+  const issues: FieldIssue<CalendarFieldName>[] = [];
+  if (region !== "" && !isRegion(region)) issues.push({ field: "region", kind: "unknown-region" });
+  if (language !== "" && !isWellFormedTag(language))
+    issues.push({ field: "language", kind: "unknown-language" });
+  if (week !== "" && !WEEKDAY_WORDS.includes(week))
+    issues.push({ field: "week", kind: "unsuitable", expected: WEEKDAY });
+  if (days !== "" && !/^[1-7]$/.test(days))
+    issues.push({ field: "weekOne", kind: "unsuitable", expected: WEEK_ONE });
+  if (issues.length > 0) return { ok: false, issues };
+  const value: CalendarFields = {
+    ...(region !== "" && { region }),
+    ...(language !== "" && { language }),
+    ...(week !== "" && { week }),
+    ...(days !== "" && { weekOne: Number(days) }),
   };
-  const reading = readCalendar(calendar);
-  return reading.ok
-    ? { ok: true, value: calendar }
-    : { ok: false, issues: reading.problems.map(calendarIssue) };
+  return { ok: true, value };
 }
+
+const WEEKDAY = { kind: "choice", allowed: WEEKDAY_WORDS } as const;
+const WEEK_ONE = { kind: "whole", unit: "days", min: 1, max: 7 } as const;
 
 /** Without what says no more than the chosen region, or than the book where none is chosen. */
 export function withoutUsual(calendar: CalendarFields, book: When): CalendarFields {
@@ -107,30 +114,10 @@ export function withoutUsual(calendar: CalendarFields, book: When): CalendarFiel
   const isUsualWeek = week === WEEKDAY_WORDS[usual.firstWeekday - 1];
   return {
     ...chosen,
-    ...(language !== undefined && languageOf(language) !== book.names.language && { language }),
+    ...(language !== undefined && language !== book.names.language && { language }),
     ...(week !== undefined && !isUsualWeek && { week }),
     ...(weekOne !== undefined && weekOne !== usual.weekOne && { weekOne }),
   };
-}
-
-function languageOf(tag: string): string | undefined {
-  return findLanguage(tag)?.tag;
-}
-
-function calendarIssue({ code, field }: CalendarProblem): FieldIssue<CalendarFieldName> {
-  switch (code) {
-    case "unknown-region":
-    case "unknown-language":
-      return { field, kind: code };
-    case "unknown-weekday":
-      return { field, kind: "unsuitable", expected: { kind: "choice", allowed: WEEKDAY_WORDS } };
-    case "no-week-one":
-      return {
-        field,
-        kind: "unsuitable",
-        expected: { kind: "whole", unit: "days", min: 1, max: 7 },
-      };
-  }
 }
 
 /** How weeks are counted: as chosen, else as in the chosen region, else as in the book. */

@@ -6,6 +6,7 @@ import type { When } from "../../../../src/plan/when.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
 import type { AlongView } from "../../../../src/view/draw-along/draw-along-view.ts";
 import type { DatesChoice } from "../../../../src/view/fields/span-fields.ts";
+import type { keptPrinter } from "../../device/kept-printer.ts";
 import type { bindSpanPicker } from "../../ui/span-picker.ts";
 
 export interface DatesPart {
@@ -15,6 +16,8 @@ export interface DatesPart {
   /** What an address says of a choice. */
   writeDates(choice: DatesChoice): string;
   datedView(asked: DatedQuestion): DatedView;
+  /** How the keeper's printer is corrected: its limits come with the engine. */
+  readonly keptPrinter: typeof keptPrinter;
 }
 
 export interface DatedQuestion {

@@ -22,6 +22,7 @@ import { alongView } from "../../../../src/view/draw-along/draw-along-view.ts";
 import { type DatesChoice, NO_DATES, whenPicked } from "../../../../src/view/fields/span-fields.ts";
 import { misfitReason } from "../../../../src/view/pattern/plan-summary.ts";
 import { spanFileName, spanTitle } from "../../../../src/view/pattern/span-words.ts";
+import { keptPrinter } from "../../device/kept-printer.ts";
 import { summaryElements } from "../../ui/plan-summary.ts";
 import { bindSpanPicker } from "../../ui/span-picker.ts";
 import type { DatedQuestion, DatedView, DatesPart } from "./dates-part.ts";
@@ -72,6 +73,6 @@ function outcomeWords(plan: FittingPlan): string {
   return `${words}${words.endsWith(".") ? "" : "."}`;
 }
 
-const part: DatesPart = { bindSpanPicker, readDates, writeDates, datedView };
+const part: DatesPart = { bindSpanPicker, readDates, writeDates, datedView, keptPrinter };
 
 Object.assign(window, { spanbookDates: part });

@@ -34,6 +34,7 @@ export function openDatedPage(page: Document, whole: HTMLElement): (view?: Dated
     const isDouble = view?.plan.fits ? view.plan.pages.length > 1 : built.isDouble;
     whole.classList.toggle("double", isDouble);
     if (view) showWords(page, view, link);
+    else clearWords(page);
   };
 }
 
@@ -61,6 +62,12 @@ function showWords(page: Document, view: DatedView, link: Element | null): void 
   writeMarks(marks, along?.marks ?? []);
   const section = marks.closest("section");
   if (section) section.hidden = along === undefined;
+}
+
+/** So that no name of a part stands in the page twice when what was built is back. */
+function clearWords(page: Document): void {
+  for (const part of ["dated-outcome", "dated-words", "dated-marks"])
+    partOf(page, part).replaceChildren();
 }
 
 /** What was built is taken out of the page while it does not hold, so that nothing stands in it twice. */
