@@ -5,9 +5,9 @@ import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { TINY } from "../build/write-content.ts";
 import { runCommand } from "../setup/run-command.ts";
-import { testBrowser } from "./test-desk.ts";
+import { TINY } from "../setup/tiny-content.ts";
+import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const pattern = (title: string, kind: string, page: string) =>
@@ -30,7 +30,7 @@ const FILES: Readonly<Record<string, string>> = {
 };
 
 const folder = mkdtempSync(join(tmpdir(), "spanbook-days-"));
-const desk = testBrowser();
+const testBrowser = openTestBrowser();
 let watched: WatchedPage;
 const address = (path: string) => `${pathToFileURL(join(folder, "book", path)).href}`;
 
@@ -71,7 +71,7 @@ const PAGES = [
 
 describe.each(PAGES)("%s", (_, path, hash) => {
   beforeAll(async () => {
-    watched = await watchedPage(desk.browser);
+    watched = await watchedPage(testBrowser.browser);
     await watched.page.goto(address(path) + hash);
   });
   afterAll(async () => {
@@ -171,7 +171,7 @@ describe.each(PAGES)("%s", (_, path, hash) => {
   });
 
   it("shows nothing of it without scripts", async () => {
-    const bare = await watchedPage(desk.browser, { javaScriptEnabled: false });
+    const bare = await watchedPage(testBrowser.browser, { javaScriptEnabled: false });
     await bare.page.goto(address(path));
     expect(await bare.page.locator('[data-part="dates"]').isVisible()).toBe(false);
     await bare.close();
@@ -180,7 +180,7 @@ describe.each(PAGES)("%s", (_, path, hash) => {
 
 describe("the fit page with picked days", () => {
   const open = async (hash: string) => {
-    const opened = await watchedPage(desk.browser);
+    const opened = await watchedPage(testBrowser.browser);
     await opened.page.goto(address("fit/index.html") + hash);
     return opened;
   };
@@ -244,7 +244,7 @@ describe("the fit page with picked days", () => {
 
 describe("a pattern's page with picked days", () => {
   const open = async (slug: string, hash = "") => {
-    const opened = await watchedPage(desk.browser);
+    const opened = await watchedPage(testBrowser.browser);
     await opened.page.goto(address(`patterns/${slug}/plain/index.html`) + hash);
     return opened;
   };

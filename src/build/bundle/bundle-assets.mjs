@@ -67,7 +67,7 @@ function bundleScripts(folder) {
       offline: "site/script/offline/offline.mjs",
       print: "site/script/lazy/print/print.ts",
       reader: "site/script/lazy/reader/reader.ts",
-      strips: "site/script/app/strip-printing.ts",
+      strips: "site/script/strip/strip-page.ts",
     },
     outdir: folder,
     format: "iife",
