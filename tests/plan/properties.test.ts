@@ -130,8 +130,10 @@ describe("planning", () => {
     fc.assert(
       fc.property(fitting, recipes, ([recipe, notebook], more) => {
         const attempts = [...recipe.attempts, ...more.attempts];
-        const longer = planPattern({ ...recipe, attempts }, notebook);
-        expect(longer).toEqual(planPattern(recipe, notebook));
+        // The recipe that a plan keeps is the one that it was given.
+        const { recipe: _, ...longer } = planPattern({ ...recipe, attempts }, notebook);
+        const { recipe: __, ...first } = planPattern(recipe, notebook);
+        expect(longer).toEqual(first);
       }),
       RUNS,
     );
