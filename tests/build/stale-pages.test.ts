@@ -1,9 +1,10 @@
 /** Which pages are written anew after an edit: never fewer than those that a whole build writes otherwise. */
 import { execFileSync } from "node:child_process";
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import markdownIt from "markdown-it";
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { openCaches } from "../../src/build/artifacts/caches.ts";
 import { loadContent } from "../../src/build/content/load-content.ts";
 import { filesIn } from "../../src/build/output/files-in.ts";
@@ -37,11 +38,15 @@ async function bookOf(files: Readonly<Record<string, string>>): Promise<Book> {
   });
 }
 
+/** What is ready is kept from build to build: that changes no byte, as is tested elsewhere. */
+const CACHE = mkdtempSync(join(tmpdir(), "spanbook-stale-"));
+afterAll(() => rmSync(CACHE, { recursive: true, force: true }));
+
 /** All pages, as a whole build writes them. */
 function pagesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
   const output = join(scratchFolder(), "book");
   const script = join(PROJECT, "tests/bench/build-once.mjs");
-  execFileSync(process.execPath, [script, writeContent(files), output, scratchFolder()]);
+  execFileSync(process.execPath, [script, writeContent(files), output, CACHE]);
   const pages = [...bytesIn(output)].filter(([path]) => path.endsWith(".html"));
   return new Map(pages);
 }

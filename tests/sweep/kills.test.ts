@@ -7,14 +7,15 @@ import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { filesIn } from "../../src/build/output/files-in.ts";
 import { recoverOutput } from "../../src/build/output/fresh-folder.ts";
+import { bytesIn } from "../build/files-in.ts";
+import { scratchFolder, tinyBook, writeContent } from "../build/write-content.ts";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
-import { bytesIn } from "./files-in.ts";
-import { scratchFolder, writeContent } from "./write-content.ts";
+import { SWEEP_SEED, sweepRuns } from "./sweep-size.ts";
 
-/** `npm run sweep` asks for more. */
-const { KILLS = "10" } = process.env;
-const SEED = 20_311;
+const KILLS = sweepRuns(250);
+/** A whole sweep also says how often there was none for a while. */
+const SAMPLE = 10;
 /** In so long a process swaps in dozens of books. */
 const LONGEST_MS = 400;
 
@@ -38,7 +39,7 @@ let script: string;
 beforeAll(async () => {
   const { outputFiles } = await esbuild.build({
     absWorkingDir: PROJECT,
-    entryPoints: ["tests/build/swap-forever.ts"],
+    entryPoints: ["tests/sweep/swap-forever.ts"],
     bundle: true,
     platform: "node",
     format: "esm",
@@ -88,8 +89,8 @@ describe("a process that is killed while it swaps a book in", () => {
     async () => {
       const output = join(scratchFolder(), "book");
       const moments = fc.sample(fc.integer({ min: 0, max: LONGEST_MS }), {
-        seed: SEED,
-        numRuns: Number(KILLS),
+        seed: SWEEP_SEED,
+        numRuns: KILLS,
       });
       let none = 0;
       for (const moment of moments) {
@@ -102,21 +103,20 @@ describe("a process that is killed while it swaps a book in", () => {
         expect(bookIn(output), `killed after ${moment} ms`).toMatch(/^\d+$/);
         expect(filesBeside(output)).toEqual([]);
       }
-      if (process.env.KILLS)
+      if (KILLS > SAMPLE)
         process.stderr.write(`${none} of ${KILLS} left none until the next command.\n`);
     },
-    SLOW_KILL_MS * Number(KILLS),
+    SLOW_KILL_MS * KILLS,
   );
 });
 
 describe("a build of wrong content", () => {
   it("first puts back the book that a killed one has left beside its place", () => {
-    const output = join(scratchFolder(), "book");
-    const words = (content: string) => ["build", `--content=${content}`, `--output=${output}`];
-    expect(runCommand(words(writeContent(TINY))).code).toBe(0);
+    const output = tinyBook();
+    const content = writeContent({ ...TINY, "book.yaml": "titel: T\n" });
     const before = bytesIn(output);
     renameSync(output, `${output}.old-99999999`);
-    expect(runCommand(words(writeContent({ ...TINY, "book.yaml": "titel: T\n" }))).code).toBe(1);
+    expect(runCommand(["build", `--content=${content}`, `--output=${output}`]).code).toBe(1);
     expect(bytesIn(output)).toEqual(before);
     expect(readdirSync(dirname(output))).toEqual(["book"]);
   });
