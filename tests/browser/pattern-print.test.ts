@@ -112,8 +112,8 @@ describe.each(SHEETS)(
       pdf = await printed(path);
       lines = linesIn(pdf);
       const html = readFileSync(join(book, path, "index.html"), "utf8");
-      const said = /class="print-line"[^>]*><span>([^<]*)<\/span>/.exec(html)?.[1] ?? "";
-      words = lineWords(pdf, said.replace("&middot;", "·"));
+      const said = /class="print-line"[^>]*><span[^>]*>([^<]*)<\/span>/.exec(html)?.[1] ?? "";
+      words = lineWords(pdf, said.replaceAll("&middot;", "·"));
       const [hundred] = words.bar;
       if (!hundred) throw new Error("nothing says 100 mm");
       ends = barEnds(pdf, hundred);

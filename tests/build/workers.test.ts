@@ -107,14 +107,14 @@ describe("a worker that fails", () => {
   });
 
   it("is told when the build asks for its PDF files", async () => {
-    const code = 'export const help = async () => { throw new Error("no paper"); };';
+    const code = 'export const work = async () => { throw new Error("no paper"); };';
     const call = await callWith(await contentOf(TINY), engineOf(code));
     const { finish } = startWorkers({ ...call, output: bookFolder() });
     await expect(finish()).rejects.toThrow("no paper");
   });
 
   it("can be stopped while it is at work", async () => {
-    const code = "export const help = () => { for (;;); };";
+    const code = "export const work = () => { for (;;); };";
     const call = await callWith(await contentOf(TINY), engineOf(code));
     const { stop } = startWorkers({ ...call, output: bookFolder() });
     await expect(stop()).resolves.toBeUndefined();

@@ -4,6 +4,7 @@ import {
   differenceCiede2000,
   filterDeficiencyDeuter,
   filterDeficiencyProt,
+  filterDeficiencyTrit,
   type Lab65,
   wcagContrast,
 } from "culori";
@@ -55,6 +56,7 @@ const EYES: readonly (readonly [string, (colour: string) => Colour])[] = [
   ["as most people see them", (colour) => colour],
   ["with deuteranopia", filterDeficiencyDeuter(1)],
   ["with protanopia", filterDeficiencyProt(1)],
+  ["with tritanopia", filterDeficiencyTrit(1)],
 ];
 
 /** Any two patterns can be neighbours on a strip, so every pair is held to what neighbours need. */
