@@ -2,6 +2,7 @@
 import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
 import { type Fit, type FitPart, readFitAddress } from "../../../src/view/address/fit-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
+import { unnamed } from "../../../src/view/fields/name-notebook.ts";
 import { USUAL_FIELDS } from "../../../src/view/fields/notebook-fields.ts";
 import { readFields, type UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
 import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
@@ -53,7 +54,7 @@ export function keptFit(device: Device, { slugs }: Catalogue): Partial<Fit> {
 function chosenNotebook(device: Device, { notebooks }: Catalogue): UnnamedNotebook | undefined {
   const slug = device.get("book-notebook");
   const chosen = notebooks.find((notebook) => notebook.slug === slug);
-  return chosen && { ...chosen, title: "", slug: "", body: "" };
+  return chosen && unnamed(chosen);
 }
 
 function usualNotebook(): UnnamedNotebook {

@@ -3,7 +3,7 @@ import { AXES } from "../../../src/measure/axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import { centredDot } from "../../../src/notebook/centred-dot.ts";
 import { isPaperName, PAPERS } from "../../../src/notebook/paper.ts";
-import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
+import { isSameGrid, unnamed } from "../../../src/view/fields/name-notebook.ts";
 import {
   AXIS_FIELDS,
   FIELD_NAMES,
@@ -47,7 +47,7 @@ function startFrom(form: HTMLFormElement, store: FitStore): void {
   const slug = fieldOf(form, "start").value;
   const notebook = store.catalogue.notebooks.find((one) => one.slug === slug);
   if (!notebook) return;
-  store.update({ notebook: { ...notebook, title: "", slug: "", body: "" } });
+  store.update({ notebook: unnamed(notebook) });
 }
 
 /** Paper that loses its name keeps its size, so that there is something to change. */

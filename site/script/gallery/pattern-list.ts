@@ -23,8 +23,12 @@ export function openPatternList(page: Document): PatternList {
   const flat = partOf(page, "flat");
   const place = (section: HTMLElement, patterns: readonly GalleryPattern[]) => {
     section.hidden = patterns.length === 0;
-    const shown = patterns.flatMap(({ slug }) => cards.get(slug) ?? []);
-    section.querySelector(".cards")?.append(...shown);
+    const list = section.querySelector(".cards");
+    if (list)
+      putInOrder(
+        list,
+        patterns.flatMap(({ slug }) => cards.get(slug) ?? []),
+      );
   };
   return {
     open: (notebook, index, patterns) => {
@@ -44,4 +48,15 @@ export function openPatternList(page: Document): PatternList {
       }
     },
   };
+}
+
+/** Moves only what is not in its place: a card that is taken out between two halves of a click would swallow it. */
+function putInOrder(list: Element, shown: readonly HTMLElement[]): void {
+  const inOrder = new Set<Element>(shown);
+  let next = list.firstElementChild;
+  for (const card of shown) {
+    while (next && !inOrder.has(next)) next = next.nextElementSibling;
+    if (card === next) next = next.nextElementSibling;
+    else list.insertBefore(card, next);
+  }
 }

@@ -1,6 +1,7 @@
 /** The page of one pattern on one notebook. */
 import { writeFitAddress, writeRecipeLink } from "../../view/address/fit-address.ts";
 import type { Pair } from "../../view/entries.ts";
+import { unnamed } from "../../view/fields/name-notebook.ts";
 import { NO_STRIP } from "../../view/fields/strip-fields.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Around } from "../../view/pattern/around-pattern.ts";
@@ -23,7 +24,7 @@ export function patternPage(pair: Pair, sources: PatternPageSources): PatternPag
   const { artifacts, around, bodyHtml, sourceHtml } = sources;
   const recipe = artifacts.recipe(pair.pattern);
   const notebook = artifacts.notebook(pair.notebook);
-  const fit = { notebook, pattern: pair.pattern, strip: NO_STRIP };
+  const fit = { notebook: unnamed(notebook), pattern: pair.pattern, strip: NO_STRIP };
   const shown = artifacts.patternView(pair);
   return {
     title: recipe.title,

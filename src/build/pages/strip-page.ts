@@ -3,6 +3,7 @@
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { writeFitAddress } from "../../view/address/fit-address.ts";
+import { unnamed } from "../../view/fields/name-notebook.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Planner } from "../../view/planner.ts";
 import type { StripFactsOf, StripViewOf } from "../../view/strip/strip-facts.ts";
@@ -43,5 +44,5 @@ function fitHash(recipe: StripRecipe, notebook: Notebook, listed: readonly strin
   const [pattern] = [...across, ...down];
   if (pattern === undefined) return "";
   const strip = { ...recipe, across, down, title: "", slug: "" };
-  return writeFitAddress({ notebook, pattern, strip });
+  return writeFitAddress({ notebook: unnamed(notebook), pattern, strip });
 }

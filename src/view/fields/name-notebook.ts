@@ -11,6 +11,14 @@ export function nameNotebook(asked: UnnamedNotebook, known: readonly Notebook[])
   return nameOwn(asked, known, { isSame: isSameGrid, usualTitle: usual, fallback: "notebook" });
 }
 
+/**
+ * A notebook of the book as it begins on the fit page: by its numbers it is known again, and once they are changed it
+ * goes by its new ones, since nobody typed its name.
+ */
+export function unnamed(notebook: Notebook): UnnamedNotebook {
+  return { ...notebook, title: "", slug: "", body: "" };
+}
+
 /** Are they one notebook but for their names? */
 export function isSameGrid(one: UnnamedNotebook, two: UnnamedNotebook): boolean {
   return (
