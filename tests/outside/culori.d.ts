@@ -17,4 +17,5 @@ declare module "culori" {
   export function wcagContrast(a: Colour, b: Colour): number;
   export function filterDeficiencyDeuter(severity: number): (colour: string) => Rgb;
   export function filterDeficiencyProt(severity: number): (colour: string) => Rgb;
+  export function filterDeficiencyTrit(severity: number): (colour: string) => Rgb;
 }

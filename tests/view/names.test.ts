@@ -2,8 +2,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { SLUG } from "../../src/source/slug.ts";
-import { nameNotebook } from "../../src/view/fields/name-notebook.ts";
-import { type NotebookFields, USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
+import { nameNotebook, unnamed } from "../../src/view/fields/name-notebook.ts";
+import {
+  fieldsOf,
+  type NotebookFields,
+  USUAL_FIELDS,
+} from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { slugFault, slugFor } from "../../src/view/fields/slug-for.ts";
 import { NO_STRIP, nameStrip } from "../../src/view/fields/strip-fields.ts";
@@ -38,6 +42,24 @@ describe("a notebook", () => {
   ])("%s", (_, change, names) => {
     expect(named(change)).toEqual(names);
   });
+});
+
+it("a notebook of the book that is changed is not called what nobody typed", () => {
+  const [a5] = catalogue.notebooks.filter(({ slug }) => slug === "a5");
+  if (!a5) throw new Error("the demo book has an A5 notebook");
+  const begun = unnamed(a5);
+  expect(nameNotebook(begun, catalogue.notebooks)).toBe(a5);
+  const changed = readFields({
+    ...fieldsOf(begun),
+    paper: "B6",
+    dotsAcross: "24",
+    dotsDown: "35",
+    firstLeft: "",
+    firstTop: "",
+  });
+  if (!changed.ok) throw new Error("the fields are not all right");
+  const { title, slug } = nameNotebook(changed.value, catalogue.notebooks);
+  expect([title, slug]).toEqual(["B6, 24 × 35", "b6-24-35"]);
 });
 
 describe("a strip", () => {

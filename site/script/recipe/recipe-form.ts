@@ -1,7 +1,8 @@
 /** The recipe page's fields: what to start from, for which notebook, and the name of the file. */
+
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { isSlug } from "../../../src/source/slug.ts";
-import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
+import { isSameGrid, unnamed } from "../../../src/view/fields/name-notebook.ts";
 import { slugFault } from "../../../src/view/fields/slug-for.ts";
 import type { DisabledButtons } from "../ui/disable-buttons.ts";
 import { fieldOf, fillForm, showErrors } from "../ui/form.ts";
@@ -112,7 +113,7 @@ function bindNotebook(form: HTMLFormElement, store: RecipeStore): void {
   const { notebook: own } = store.state().draft;
   field.addEventListener("input", () => {
     const chosen = notebooks.find((one) => one.slug === field.value);
-    store.update({ notebook: chosen ? { ...chosen, title: "", slug: "", body: "" } : own });
+    store.update({ notebook: chosen ? unnamed(chosen) : own });
   });
   store.subscribe(({ draft }) => {
     const twin = notebooks.find((one) => isSameGrid(draft.notebook, one));
