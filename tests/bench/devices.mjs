@@ -80,13 +80,13 @@ export const DEVICES = {
     edits: [
       [
         "src/build/artifacts/cache/cache.ts",
-        "?? readPiece<Artifact>(disk, key)",
-        "?? (OFF ? undefined : readPiece<Artifact>(disk, key))",
+        "?? readArtifact<Artifact>(disk, key)",
+        "?? (OFF ? undefined : readArtifact<Artifact>(disk, key))",
       ],
       [
         "src/build/artifacts/cache/cache.ts",
-        "|| disk.find(key) !== undefined",
-        "|| (!OFF && disk.find(key) !== undefined)",
+        "disk.find(key) === undefined",
+        "(OFF || disk.find(key) === undefined)",
       ],
     ],
   },
@@ -155,8 +155,8 @@ export const DEVICES = {
     edits: [
       [
         "src/build/pages/stale-pages.ts",
-        "written.get(pathOf(pair)) !== key",
-        "OFF || written.get(pathOf(pair)) !== key",
+        "written.get(page) !== key",
+        "OFF || written.get(page) !== key",
       ],
     ],
   },

@@ -16,7 +16,7 @@ const [content, cache, device] = process.argv.slice(2);
 process.chdir(PROJECT);
 // One name for all engines: what one has drawn serves them all.
 const engine = { ...(await loadEngine([switchFor(device)])), version: "bench" };
-const caches = engine.openCaches(cache, "serve");
+const caches = engine.openCaches(cache);
 const read = await engine.readContent(content);
 const calling = { content: read.content, caches, engine, project: PROJECT };
 const first = { ...calling, workers: engine.startWorkers(calling) };
