@@ -1,11 +1,7 @@
 /** The keys of `book.yaml`: for each what it takes and what it means. */
 import { WEEKDAY_WORDS } from "../calendar/calendar.ts";
 import type { Grammar } from "../source/schema/keys.ts";
-import { LIMITS } from "./recipe-keys.ts";
-
-/** A printer that is off by more than a tenth does not print at actual size. */
-export const STRETCH = { min: 0.9, max: 1.1 } as const;
-
+import { LIMITS, STRETCH } from "./limits.ts";
 export const BOOK_KEYS = {
   book: {
     title: { expected: { kind: "text", longest: LIMITS.text }, meaning: "The book's title." },

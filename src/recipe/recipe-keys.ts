@@ -4,30 +4,8 @@ import { SPAN_KINDS } from "../calendar/span.ts";
 import { UNITS } from "../calendar/units.ts";
 import type { Grammar, KeyEntry, Keys } from "../source/schema/keys.ts";
 import { OUTSIDE } from "./dates.ts";
+import { LIMITS } from "./limits.ts";
 import { FILLS, PURPOSES } from "./recipe.ts";
-
-export const LIMITS = {
-  /** Characters of a title, a label or a tag. */
-  text: 200,
-  /** Characters of a `same` name. */
-  name: 40,
-  /** Different `same` names of a pattern. */
-  names: 24,
-  /** Steps of a track, its least and its most. */
-  steps: 400,
-  /** Steps of a gap or a margin. */
-  space: 400,
-  share: 10_000,
-  /** Tracks of a split, `repeat` written out. */
-  tracks: 200,
-  /** Splits inside one another. */
-  depth: 8,
-  /** Areas of a recipe, as written. */
-  areas: 2_000,
-  /** Pages or spreads of `otherwise`. */
-  attempts: 40,
-  tags: 40,
-} as const;
 
 export const LEFTOVER_KEYWORDS = ["end", "start", "centre", "gaps", "parts"] as const;
 

@@ -4,8 +4,9 @@ import { SPAN_KINDS } from "../calendar/span.ts";
 import { textSchema } from "../source/schema/value-schema.ts";
 import type { SourceNode } from "../source/tree.ts";
 import { OUTSIDE } from "./dates.ts";
+import { LIMITS } from "./limits.ts";
 import { PURPOSES } from "./recipe.ts";
-import { LIMITS, RECIPE_KEYS } from "./recipe-keys.ts";
+import { RECIPE_KEYS } from "./recipe-keys.ts";
 
 const { recipe: KEYS } = RECIPE_KEYS;
 const tree = () => z.custom<SourceNode>(() => true).optional();

@@ -1,6 +1,6 @@
 /** The keys of a strip: for each what it takes and what it means. */
 import type { Grammar } from "../source/schema/keys.ts";
-import { LIMITS } from "./recipe-keys.ts";
+import { LIMITS } from "./limits.ts";
 import { MAKES } from "./strip-recipe.ts";
 
 /** The width is in millimetres: wide enough for one lane, narrow enough to lie on a page. */

@@ -2,7 +2,7 @@
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
 import { PRINTER_PAPERS, type PrinterPaper } from "../../../src/print/sheets/printer-paper.ts";
-import { STRETCH } from "../../../src/recipe/book-keys.ts";
+import { STRETCH } from "../../../src/recipe/limits.ts";
 import { typedNumber } from "../../../src/view/fields/typed-length.ts";
 import type { Device } from "./device.ts";
 

@@ -2,8 +2,9 @@
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
 import { takeChoice, takeWhole } from "../../source/schema/take-value.ts";
 import { entryOf, type SourceMapping, type SourceNode } from "../../source/tree.ts";
+import { LIMITS } from "../limits.ts";
 import { type Area, FILLS, type Split } from "../recipe.ts";
-import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
+import { RECIPE_KEYS } from "../recipe-keys.ts";
 import type { ReadContext } from "./read-context.ts";
 import { readLabel } from "./read-label.ts";
 import { readMargin } from "./read-margin.ts";

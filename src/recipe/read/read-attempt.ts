@@ -7,8 +7,9 @@ import {
   type SourceMapping,
   type SourceNode,
 } from "../../source/tree.ts";
+import { LIMITS } from "../limits.ts";
 import type { Area, Attempt } from "../recipe.ts";
-import { LIMITS, RECIPE_KEYS } from "../recipe-keys.ts";
+import { RECIPE_KEYS } from "../recipe-keys.ts";
 import { readArea } from "./read-area.ts";
 import type { ReadContext } from "./read-context.ts";
 

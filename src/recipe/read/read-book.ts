@@ -9,7 +9,8 @@ import { addressFaults } from "../../source/schema/url-faults.ts";
 import { slugSchema, textSchema } from "../../source/schema/value-schema.ts";
 import { entryOf, type SourceEntry, type SourceNode } from "../../source/tree.ts";
 import type { BookFile, BookReading, Chosen } from "../book-file.ts";
-import { BOOK_KEYS, STRETCH } from "../book-keys.ts";
+import { BOOK_KEYS } from "../book-keys.ts";
+import { STRETCH } from "../limits.ts";
 import { readBookCalendar } from "./read-calendar.ts";
 
 const { book: KEYS } = BOOK_KEYS;

@@ -2,7 +2,7 @@
 import type { SpanKind } from "../../calendar/span.ts";
 import type { Place } from "../../issue/facts/place.ts";
 import type { Note } from "../../issue/facts/reading.ts";
-import { LIMITS } from "../recipe-keys.ts";
+import { LIMITS } from "../limits.ts";
 
 export interface ReadContext {
   /** What the area that is being read stands for, in a dated pattern. */

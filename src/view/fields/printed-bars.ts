@@ -2,7 +2,7 @@
 import { BAR } from "../../draw/print-marks/scale-bars.ts";
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../../print/printer-correction.ts";
-import { STRETCH } from "../../recipe/book-keys.ts";
+import { STRETCH } from "../../recipe/limits.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
 import { typedLength } from "./typed-length.ts";
 
