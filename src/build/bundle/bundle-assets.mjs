@@ -27,6 +27,8 @@ const BUNDLE = {
   write: false,
   bundle: true,
   minify: true,
+  // They stand in licences.txt.
+  legalComments: "none",
   metafile: true,
   logLevel: "silent",
 };

@@ -1,6 +1,7 @@
 /** What the fit page and the recipe page know of the book: classic scripts, since a page on disk may load nothing else. */
 import { uneval } from "devalue";
 import type { MarkdownIt } from "markdown-it";
+import { mapAreas } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
@@ -21,7 +22,7 @@ export function fitFiles({
   const book = () => ({
     notebooks,
     ...(when ? { when } : {}),
-    recipes: recipes.map((recipe) => ({ ...recipe, body: "" })),
+    recipes: recipes.map(forPage),
     strips: strips.flatMap((strip) => listedOnly(strip, recipes)),
   });
   const written = () =>
@@ -30,6 +31,16 @@ export function fitFiles({
     listFile("fit/book.js", () => pageScript("spanbookContent", book())),
     listFile("fit/recipe/texts.js", () => pageScript("spanbookTexts", written())),
   ];
+}
+
+/** What the page draws by, without text, tags and places in files: it is loaded before anything is drawn. */
+function forPage(recipe: Recipe): Recipe {
+  const attempts = recipe.attempts.map((attempt) =>
+    mapAreas(attempt, (area) =>
+      area.margin.place ? { ...area, margin: { steps: area.margin.steps } } : area,
+    ),
+  );
+  return { ...recipe, attempts, tags: [], body: "" };
 }
 
 /** A strip with the patterns that the page has; none where it has none of them. */
