@@ -16,7 +16,7 @@ const STATES: Readonly<
       await page.getByLabel("Dots across").fill("x");
       await page.getByLabel("Pitch (mm)").fill("");
       await page.getByLabel("Lanes a side").fill("99");
-      for (const fold of await page.locator("summary").all()) await fold.click();
+      for (const fold of await page.locator("summary:visible").all()) await fold.click();
     },
   ],
   "a pattern that does not fit": [
