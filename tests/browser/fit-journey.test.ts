@@ -144,9 +144,9 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
     });
 
     it("brings all of it back with a link, on a device that knows nothing", async () => {
-      await page.waitForTimeout(500);
-      const link = await page.getByLabel("Link to this notebook and strip").inputValue();
-      expect(link).toBe(page.url());
+      const field = page.getByLabel("Link to this notebook and strip");
+      await expect.poll(async () => (await field.inputValue()) === page.url()).toBe(true);
+      const link = await field.inputValue();
       const other = await watchedPage(testBrowser.browser);
       await other.page.goto(link);
       for (const data of ["#plan-data", "#strip-data"]) {

@@ -103,8 +103,9 @@ describe.each([
   });
 
   it("sends it as a link, and finds it again on this device", async () => {
-    await page.waitForTimeout(500);
-    const link = await page.getByLabel("Link to this recipe").inputValue();
+    const field = page.getByLabel("Link to this recipe");
+    await expect.poll(async () => (await field.inputValue()) === page.url()).toBe(true);
+    const link = await field.inputValue();
     const plan = await planOf(page);
     const other = await watchedPage(testBrowser.browser);
     await other.page.goto(link);
