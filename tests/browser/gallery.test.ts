@@ -76,7 +76,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     expect(even.length).toBeLessThan(weeks.length);
     await expect.poll(() => hashOf(page)).toBe("#on=a5&for=week&fit=even");
     const states = await page.locator(".card:visible [data-state]").allInnerTexts();
-    expect(states.filter((state) => !state.startsWith("Comes out even"))).toEqual([]);
+    expect(states.filter((state) => !state.startsWith("Nothing left over"))).toEqual([]);
 
     const other = await page.context().newPage();
     await other.goto(page.url());
