@@ -69,7 +69,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       await expectText(page.locator('[data-part="summary"]'), "fit this notebook, and");
       const shown = page.locator(".group .card:visible");
       const all = await shown.count();
-      await page.getByLabel("what leaves nothing over").check();
+      await page.getByLabel("nothing left over").check();
       const even = await shown.count();
       expect(even).toBeGreaterThan(0);
       expect(even).toBeLessThan(all);
