@@ -224,3 +224,36 @@ describe("dated patterns", () => {
     expect(runsOf(strip, 1)).toHaveLength(1);
   });
 });
+
+describe("a hostile list", () => {
+  const many = (split: string) =>
+    Array.from(
+      { length: 40 },
+      (_, index) => `  - {title: D${index}, split: ${split}, uses: 2}\n`,
+    ).join("");
+
+  it("of huge divisions ends, since all of them together have the work of one page", () => {
+    const huge = "{tracks: [{repeat: 200, rows: {count: 200}}]}";
+    const strip = stripOn(`across:\n${many(huge)}down: [week]`, [400, 400]);
+    const [across] = stripJson(strip).sides;
+    const [run] = runsOf(strip);
+    expect(run?.patterns.length).toBeGreaterThan(5);
+    expect(across?.left_out.length).toBeGreaterThan(5);
+    expect((run?.patterns.length ?? 0) + (across?.left_out.length ?? 0)).toBe(40);
+    expect(new Set(across?.left_out.map(({ why }) => why))).toEqual(
+      new Set([
+        "It does not fit this notebook. The pattern takes more working out than one page is given.",
+      ]),
+    );
+  });
+
+  it("of widest gap ranges and as many shares ends as well", () => {
+    const shares = Array.from({ length: 60 }, (_, index) => `{share: ${index + 1}}`).join(", ");
+    const strip = stripOn(
+      `across:\n${many(`{tracks: [${shares}], gap: {min: 0, max: 400}}`)}`,
+      [400, 400],
+    );
+    const [across] = stripJson(strip).sides;
+    expect((runsOf(strip)[0]?.patterns.length ?? 0) + (across?.left_out.length ?? 0)).toBe(40);
+  });
+});
