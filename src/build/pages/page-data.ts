@@ -2,7 +2,7 @@
 import { uneval } from "devalue";
 import type { MarkdownIt } from "markdown-it";
 import { mapAreas } from "../../recipe/area-tree.ts";
-import type { Recipe } from "../../recipe/recipe.ts";
+import type { Area, Recipe } from "../../recipe/recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
@@ -18,10 +18,12 @@ export function fitFiles({
   strips,
   texts,
   when,
+  utcOffset,
 }: Content): readonly ListFile[] {
   const book = () => ({
     notebooks,
     ...(when ? { when } : {}),
+    ...(utcOffset === undefined ? {} : { utcOffset }),
     recipes: recipes.map(forPage),
     strips: strips.flatMap((strip) => listedOnly(strip, recipes)),
   });
@@ -35,11 +37,7 @@ export function fitFiles({
 
 /** What the page draws by, without text, tags and places in files: it is loaded before anything is drawn. */
 function forPage(recipe: Recipe): Recipe {
-  const attempts = recipe.attempts.map((attempt) =>
-    mapAreas(attempt, (area) =>
-      area.margin.place ? { ...area, margin: { steps: area.margin.steps } } : area,
-    ),
-  );
+  const attempts = recipe.attempts.map((attempt) => mapAreas(attempt, withoutPlaces));
   return { ...recipe, attempts, tags: [], body: "" };
 }
 
@@ -71,4 +69,18 @@ export function galleryFiles(
  */
 export function pageScript(name: string, data: unknown): string {
   return `window.${name}=${uneval(data)};\n`;
+}
+
+function withoutPlaces(area: Area): Area {
+  const { margin, labelParts = [] } = area;
+  const hasPlace = labelParts.some((part) => part.kind === "placeholder" && part.at);
+  if (!margin.place && !hasPlace) return area;
+  const parts = labelParts.map((part) =>
+    part.kind === "placeholder" ? { kind: part.kind, name: part.name } : part,
+  );
+  return {
+    ...area,
+    margin: { steps: margin.steps },
+    ...(hasPlace ? { labelParts: parts } : {}),
+  };
 }

@@ -47,6 +47,7 @@ export type Form =
   | "calendar"
   | "region"
   | "language"
+  | "utc-offset"
   | "repeat"
   | "unit-count"
   | "unit-number";

@@ -14,6 +14,11 @@ export function sayBookIssue(issue: BookIssue): Said {
         sentence: `${sayCode(issue.slug)} is named twice.`,
         hint: `It stands in line ${issue.first.line} already: keep one of the two.`,
       };
+    case "moon-without-offset":
+      return {
+        sentence: "On which day the moon is full depends on the clock, and this book names none.",
+        hint: 'Add `calendar: {utcOffset: "+00:00"}` to `book.yaml`, with the hours that your clock is ahead of UTC, or leave `{moon}` out.',
+      };
     case "margin-clash":
       return marginClash(issue);
   }
