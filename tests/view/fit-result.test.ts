@@ -35,7 +35,7 @@ describe("the book in the page", () => {
     const drawn = content.recipes.map((recipe) => ({ ...recipe, tags: [], body: "" }));
     expect(withoutPlaces(catalogue.recipes)).toEqual(withoutPlaces(drawn));
     expect(JSON.stringify(catalogue.recipes)).not.toMatch(/"place"|"at"/);
-    expect(catalogue.notebooks).toEqual(content.notebooks);
+    expect(catalogue.notebooks).toEqual(content.notebooks.map((one) => ({ ...one, body: "" })));
     expect(catalogue.recipes.length).toBeGreaterThan(40);
   });
 });

@@ -11,7 +11,7 @@ import { patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { searchIndex } from "./search-index.ts";
 
-/** The book's checked content for the page's engine, and the recipes as written. */
+/** The book's checked content for the page's engine, without its texts, and the recipes as written. */
 export function fitFiles({
   notebooks,
   recipes,
@@ -21,7 +21,7 @@ export function fitFiles({
   utcOffset,
 }: Content): readonly ListFile[] {
   const book = () => ({
-    notebooks,
+    notebooks: notebooks.map((notebook) => ({ ...notebook, body: "" })),
     ...(when ? { when } : {}),
     ...(utcOffset === undefined ? {} : { utcOffset }),
     recipes: recipes.map(forPage),
@@ -46,7 +46,7 @@ function listedOnly(strip: StripRecipe, recipes: readonly Recipe[]): readonly St
   const isListed = (slug: string) => recipes.some((recipe) => recipe.slug === slug);
   const across = strip.across.filter(isListed);
   const down = strip.down.filter(isListed);
-  return across.length + down.length === 0 ? [] : [{ ...strip, across, down }];
+  return across.length + down.length === 0 ? [] : [{ ...strip, across, down, body: "" }];
 }
 
 /** The facts, loaded with the page, and the index, loaded when somebody searches. */
