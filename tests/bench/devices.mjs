@@ -46,20 +46,6 @@ export const DEVICES = {
     measuredIn: "build",
     edits: [["src/build/cli/v8-flags.ts", "setFlagsFromString(\n", "OFF || setFlagsFromString(\n"]],
   },
-  garbage: {
-    measuredIn: "build",
-    edits: [["src/build/cli/v8-flags.ts", 'setFlagsFromString("', 'OFF || setFlagsFromString("']],
-  },
-  "released-pages": {
-    measuredIn: "build",
-    edits: [
-      [
-        "src/build/pages/release-written.ts",
-        "const bytes = Buffer.from(page);",
-        "if (OFF) return page as never;\n    const bytes = Buffer.from(page);",
-      ],
-    ],
-  },
   "kept-pdfs": {
     measuredIn: "changed",
     edits: [
@@ -174,26 +160,6 @@ export const DEVICES = {
   "kept-strips": { measuredIn: "edit", edits: keptArtifacts("strips") },
   "kept-notebooks": { measuredIn: "edit", edits: keptArtifacts("notebooks") },
   "kept-chapters": { measuredIn: "edit", edits: keptArtifacts("chapters") },
-  "html-once": {
-    measuredIn: "edit",
-    edits: [
-      [
-        "src/build/pages/make-book.ts",
-        "made.get(text) ??",
-        "(OFF ? undefined : made.get(text)) ??",
-      ],
-    ],
-  },
-  "unchanged-files": {
-    measuredIn: "edit",
-    edits: [
-      [
-        "src/build/artifacts/side-files.ts",
-        "if (!existsSync(target)",
-        "if (OFF || !existsSync(target)",
-      ],
-    ],
-  },
 };
 
 /** Is the device switched off? So it is asked in the bundle: by a global name, which each thread takes from the environment once. */
