@@ -65,7 +65,7 @@ function writeArea(area: Area, around: Around, writing: Writing): Area {
   const flat = tracks.flat();
   // A split that is left without any track is a blank leaf.
   if (flat.length === 0) return { ...own, place, dates, label: "" };
-  const leftover = movedLeftover(split.leftover, tracks);
+  const leftover = movedLeftover(split.leftover, split.tracks, tracks);
   return { ...dated, split: { ...split, tracks: flat, leftover, origin: split } };
 }
 
@@ -135,16 +135,22 @@ function weekdayAt(index: number, { when }: Writing): { readonly weekday: Weekda
   return { weekday: weekday ?? when.rule.firstWeekday };
 }
 
-/** A unit's number in the span around it, from 1; of a month also the one in its year, where that is known. */
+/**
+ * A unit's number in the span around it, from 1; of a month also the one in its year, where that is known. Those that
+ * follow the last one begin again.
+ */
 function knownOf(kind: SpanKind, index: number, around: Around): Known {
-  const number = index + 1;
-  if (kind !== "month") {
-    // A day of a week or a quarter has no number that it could be called by.
-    return kind === "day" && around.kind !== "month" ? {} : { number };
-  }
-  if (around.kind === "year") return { number, monthNumber: number };
-  const quarter = around.known?.number;
-  return quarter === undefined ? { number } : { number, monthNumber: (quarter - 1) * 3 + number };
+  if (kind === "day") return around.kind === "month" ? { number: roundOf(index, 31) } : {};
+  if (kind === "quarter") return { number: roundOf(index, 4) };
+  if (kind !== "month") return { number: index + 1 };
+  const quarter = around.kind === "year" ? 1 : around.known?.number;
+  if (quarter === undefined) return { number: index + 1 };
+  return { number: index + 1, monthNumber: roundOf((quarter - 1) * 3 + index, 12) };
+}
+
+/** From 1, and after the last one 1 again. */
+function roundOf(index: number, last: number): number {
+  return (index % last) + 1;
 }
 
 /** The span itself, where days can lie outside of it. */
@@ -152,10 +158,21 @@ function periodOf(span: Span): Span | undefined {
   return span.kind === "day" || span.kind === "week" ? undefined : span;
 }
 
-/** The named track's place among the tracks written out; at the end where none is left of it. */
-function movedLeftover(leftover: Leftover, tracks: readonly (readonly Track[])[]): Leftover {
+/**
+ * The named track's place among the tracks written out: of the first that has this label, as it is written. At the end
+ * where none is left of these.
+ */
+function movedLeftover(
+  leftover: Leftover,
+  written: readonly Track[],
+  tracks: readonly (readonly Track[])[],
+): Leftover {
   if (leftover.kind !== "track") return leftover;
-  if (tracks[leftover.index]?.length === 0) return { kind: "end" };
-  const before = tracks.slice(0, leftover.index);
+  const label = written[leftover.index]?.area.label;
+  const named = tracks.findIndex(
+    ({ length }, index) => length > 0 && written[index]?.area.label === label,
+  );
+  if (named < 0) return { kind: "end" };
+  const before = tracks.slice(0, named);
   return { kind: "track", index: before.reduce((sum, { length }) => sum + length, 0) };
 }
