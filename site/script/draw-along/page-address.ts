@@ -69,3 +69,17 @@ export function bindPageAddress(
     timer = setTimeout(() => setNow(dates), TYPING_REST_MS);
   };
 }
+
+/** Links to pages that can show the same days: they carry what the address says of them, and again none where it says nothing. */
+export function openDatedLinks(page: ParentNode): (dates: string) => void {
+  const links = [...page.querySelectorAll<HTMLAnchorElement>("a[data-dates]")].map((link) => ({
+    link,
+    built: link.getAttribute("href") ?? "",
+  }));
+  return (dates) => {
+    for (const { link, built } of links) {
+      const said = built.includes("#") ? `&${dates}` : writePageAddress({ dates, step: "" });
+      link.setAttribute("href", dates === "" ? built : built + said);
+    }
+  };
+}
