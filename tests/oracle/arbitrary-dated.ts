@@ -10,8 +10,9 @@ import type {
   WrittenSplit,
   WrittenTrack,
 } from "./written-pattern.ts";
+import { KIND_OF_UNIT, leavesOf, mostTracks } from "./written-size.ts";
 
-/** What each span is cut into, and what one of these is. */
+/** What each span is cut into. */
 const CUTS: Readonly<Record<SpanName, readonly UnitWord[]>> = {
   day: [],
   week: ["days"],
@@ -19,13 +20,6 @@ const CUTS: Readonly<Record<SpanName, readonly UnitWord[]>> = {
   quarter: ["months", "weeks", "days"],
   year: ["quarters", "months", "weeks", "days"],
 };
-const KINDS: Readonly<Partial<Record<UnitWord, SpanName>>> = {
-  days: "day",
-  weeks: "week",
-  months: "month",
-  quarters: "quarter",
-};
-
 /** Where an area lies: what it stands for, whether in a track of `weekdays`, and how many splits may still be in it. */
 interface Inside {
   readonly kind: SpanName;
@@ -34,47 +28,14 @@ interface Inside {
 }
 
 export function arbitraryDated(depth = 3): fc.Arbitrary<WrittenPattern> {
-  return anyPattern(depth).filter(({ dates, page, spread, otherwise = [] }) =>
-    [{ page, spread }, ...otherwise].every(
-      ({ page, spread }) =>
-        [page, spread?.left, spread?.right].reduce(
-          (sum, area) => sum + (area ? mostLeaves(area, dates) : 0),
-          0,
-        ) <= MOST_LEAVES,
-    ),
-  );
+  return anyPattern(depth).filter((pattern) => leavesOf(pattern) <= MOST_LEAVES);
 }
 
 /** More would not be told apart on any page that people draw. */
 const MOST_LEAVES = 600;
 
-/** A bound on the leaves that an area comes to, whatever the days. */
-function mostLeaves({ columns, rows }: WrittenArea, kind: SpanName): number {
-  const split = columns ?? rows;
-  if (!split) return 1;
-  return writtenTracks(split).reduce((sum, track) => {
-    const inner = typeof track.repeat === "string" ? KINDS[track.repeat] : undefined;
-    return sum + mostCopies(track, kind) * mostLeaves(track, inner ?? kind);
-  }, 0);
-}
-
-function writtenTracks({ count, each, tracks, least }: WrittenSplit): readonly WrittenTrack[] {
-  return tracks ?? [{ ...each, ...(least && { least }), repeat: count ?? 1 }];
-}
-
-function mostCopies({ repeat = 1, least = 0 }: WrittenTrack, kind: SpanName): number {
-  return typeof repeat === "number" ? repeat : Math.max(MOST[repeat][kind] ?? 7, least);
-}
-
+/** The text's even choice is found among all choices. */
 const MOST_EVEN = 10;
-
-const MOST: Readonly<Record<UnitWord, Readonly<Partial<Record<SpanName, number>>>>> = {
-  days: { month: 31, quarter: 92 },
-  weeks: { month: 6, quarter: 14, year: 54 },
-  months: { quarter: 3, year: 12 },
-  quarters: { year: 4 },
-  weekdays: {},
-};
 
 function anyPattern(depth: number): fc.Arbitrary<WrittenPattern> {
   return fc.constantFrom(...SPAN_NAMES).chain((kind) => {
@@ -176,8 +137,7 @@ function arbitrarySplit(inside: Inside): fc.Arbitrary<WrittenSplit> {
       placing: fc.constantFrom("end", "start", "centre", "gaps", "parts", "label"),
     })
     .map(({ split, gap, placing: wanted }) => {
-      const most = writtenTracks(split).reduce((so, each) => so + mostCopies(each, inside.kind), 0);
-      // The text's even choice is found among all choices.
+      const most = mostTracks(split, inside.kind);
       const isEven = wanted === "gaps" || wanted === "parts";
       const placing = isEven && most > MOST_EVEN ? "centre" : wanted;
       const labels = [...(split.tracks ?? []), ...(split.each ? [split.each] : [])];
@@ -211,7 +171,7 @@ function arbitraryTrack(inside: Inside): fc.Arbitrary<WrittenTrack> {
 function arbitraryUnits(inside: Inside): fc.Arbitrary<WrittenTrack> {
   return fc.constantFrom(...unitsIn(inside)).chain((unit) => {
     const within = {
-      kind: KINDS[unit] ?? inside.kind,
+      kind: KIND_OF_UNIT[unit] ?? inside.kind,
       isInWeekdays: inside.isInWeekdays || unit === "weekdays",
       depth: inside.depth - 1,
     };

@@ -1,5 +1,5 @@
 /** A dated pattern set on a span of days: each unit gets a track of its own, and each area its days. */
-import type { Weekday } from "../../calendar/day.ts";
+import { type Weekday, weekday } from "../../calendar/day.ts";
 import {
   type BeyondYears,
   isBeyondYears,
@@ -14,6 +14,7 @@ import type { LabelPart } from "../../recipe/label-template.ts";
 import type { Area, Attempt, Leftover, Track } from "../../recipe/recipe.ts";
 import type { When } from "../when.ts";
 import { fillLabel } from "./fill-labels.ts";
+import { type KnownNumbers, knownNumbers } from "./undated-numbers.ts";
 
 /** An attempt without units: those of a dated pattern are written out as tracks that know their days. */
 export type DatedAttempt = Attempt | BeyondYears;
@@ -38,11 +39,9 @@ interface Around {
   /** The nearest month, quarter or year, itself counted. */
   readonly period?: Span | undefined;
   readonly weekday?: Weekday;
+  /** Without a span. */
   readonly known?: KnownNumbers;
 }
-
-/** What is known of an area without a span: its number among its like. */
-export type KnownNumbers = Pick<AreaDates, "number" | "monthNumber">;
 
 interface Writing {
   readonly when: When;
@@ -118,8 +117,8 @@ function aroundsOf(units: TrackUnits, around: Around, writing: Writing): readonl
     const run = selectUnits(mostUnits(around.kind, unit) ?? 0, selection);
     return Array.from({ length: run.count }, (_, index) => ({
       kind,
-      known: knownOf(kind, run.first + index, around),
-      ...(around.kind === "week" ? weekdayAt(run.first + index, writing) : {}),
+      known: knownNumbers(kind, run.first + index, around),
+      ...(around.kind === "week" && { weekday: weekday(rule.firstWeekday + run.first + index) }),
     }));
   }
   const spans = unitsOf(around.span, unit, rule, selection);
@@ -128,29 +127,6 @@ function aroundsOf(units: TrackUnits, around: Around, writing: Writing): readonl
     return [];
   }
   return spans.map((span) => ({ kind, span, period: periodOf(span) ?? around.period }));
-}
-
-function weekdayAt(index: number, { when }: Writing): { readonly weekday: Weekday } {
-  const [weekday] = weekdaysOf(when.rule, { from: index + 1, to: index + 1, least: 1 });
-  return { weekday: weekday ?? when.rule.firstWeekday };
-}
-
-/**
- * A unit's number in the span around it, from 1; of a month also the one in its year, where that is known. Those that
- * follow the last one begin again.
- */
-function knownOf(kind: SpanKind, index: number, around: Around): KnownNumbers {
-  if (kind === "day") return around.kind === "month" ? { number: roundOf(index, 31) } : {};
-  if (kind === "quarter") return { number: roundOf(index, 4) };
-  if (kind !== "month") return { number: index + 1 };
-  const quarter = around.kind === "year" ? 1 : around.known?.number;
-  if (quarter === undefined) return { number: index + 1 };
-  return { number: index + 1, monthNumber: roundOf((quarter - 1) * 3 + index, 12) };
-}
-
-/** From 1, and after the last one 1 again. */
-function roundOf(index: number, last: number): number {
-  return (index % last) + 1;
 }
 
 /** The span itself, where days can lie outside of it. */
