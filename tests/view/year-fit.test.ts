@@ -65,6 +65,13 @@ describe("the sentence of a year", () => {
       "It fits no month of 2027.",
     ],
     [
+      "another layout for all that fit",
+      recipe("month", rowsOf("weeks", 10), `otherwise: [{page: ${rowsOf("weeks", 7)}}]\n`),
+      2027,
+      ISO_WEEKS,
+      "It fits, but for months of six rows: May and August 2027. Another layout is used for all that fit.",
+    ],
+    [
       "weeks beside one another",
       recipe("month", "{columns: {tracks: [{repeat: weeks, steps: 5}, {steps: 5}]}}"),
       2027,
@@ -90,7 +97,7 @@ describe("the sentence of a year", () => {
       recipe("month", rowsOf("weeks", 10), OTHERWISE),
       2027,
       ISO_WEEKS,
-      "It fits every month of 2027. Another layout is used for all of these.",
+      "It fits every month of 2027, with another layout than the first.",
     ],
     [
       "weeks",

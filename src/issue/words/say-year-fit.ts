@@ -29,10 +29,12 @@ export function sayYearFit(facts: YearFitFacts): string {
   const { kind, year, others, counts } = facts;
   const ofYear = year === undefined ? "" : ` of ${year}`;
   if (counts.fitting === 0) return `It fits no ${kind}${ofYear}.`;
-  const fits = counts.misfits === 0 ? `It fits every ${kind}${ofYear}.` : sayParts(facts);
-  if (counts.others === 0) return fits;
-  const which = counts.others === counts.fitting ? "all of these" : saySpans(others, facts);
-  return `${fits} ${ANOTHER_LAYOUT} is used for ${which}.`;
+  const fits = counts.misfits === 0 ? `It fits every ${kind}${ofYear}` : sayParts(facts);
+  if (counts.others === 0) return `${fits}.`;
+  if (counts.others === counts.fitting && counts.misfits === 0)
+    return `${fits}, with another layout than the first.`;
+  const which = counts.others === counts.fitting ? "all that fit" : saySpans(others, facts);
+  return `${fits}. ${ANOTHER_LAYOUT} is used for ${which}.`;
 }
 
 const ANOTHER_LAYOUT = "Another layout";
@@ -41,14 +43,17 @@ const ANOTHER_LAYOUT = "Another layout";
 function sayParts(facts: YearFitFacts): string {
   const { fitting, misfits, counts } = facts;
   return counts.misfits > counts.fitting
-    ? `It fits only ${saySpans(fitting, facts)}.`
-    : `It fits, but for ${saySpans(misfits, facts)}.`;
+    ? `It fits only ${saySpans(fitting, facts)}`
+    : `It fits, but for ${saySpans(misfits, facts)}`;
 }
 
-/** What stands below a small drawing; nothing where the first layout fits. */
-export function sayMark(plan: { readonly fits: boolean; readonly used?: number }): string {
+/** What stands below a small drawing; nothing where it takes the layout that is used for all that fit. */
+export function sayMark(
+  plan: { readonly fits: boolean; readonly used?: number },
+  { others, fitting }: YearFitFacts["counts"],
+): string {
   if (!plan.fits) return "Does not fit";
-  return plan.used === 0 ? "" : ANOTHER_LAYOUT;
+  return plan.used === 0 || others === fitting ? "" : ANOTHER_LAYOUT;
 }
 
 /** `Six rows`, `31 days`: what stands below the drawing of one shape. */

@@ -47,15 +47,15 @@ export function spanShapes(
       return span ? [{ spans, plan: fitPattern(recipe, notebook, { ...when, span }) }] : [];
     },
   );
-  const words = sayYearFit(fitFacts(recipe, { kind, groups, rule: when.rule }));
+  const facts = fitFacts(recipe, { kind, groups, rule: when.rule });
   const named = namedShapes(groups, recipe, when);
   const isShown = groups.length > 1 && groups.length <= MOST_SHAPES && named.every(hasName);
   const shapes = isShown ? named : [];
   return {
-    words,
+    words: sayYearFit(facts),
     shapes: shapes.map(({ name, plan }) => ({
       name,
-      mark: sayMark(plan),
+      mark: sayMark(plan, facts.counts),
       svg: plan.fits ? write(thumbnailScene({ plan, recipe, notebook })) : "",
     })),
   };

@@ -49,22 +49,21 @@ export function yearFit(
   if (!isRowKind(kind)) return undefined;
   const spans = spansOfYear(kind, year, when.rule);
   const groups = planSpans(recipe, notebook, { spans, when });
-  const cells = spans.map((span): YearCell => {
-    const index = groups.findIndex((group) => group.spans.includes(span));
-    return {
+  const nameOf = (span: Span) => listedName(span, when.rule);
+  const facts = fitFacts(recipe, { kind, groups, rule: when.rule, nameOf });
+  const cells = groups.flatMap(({ plan, spans: alike }, index) =>
+    alike.map((span) => ({
       span,
       name: shortName(span, when.rule),
       title: spanTitle(span, when.rule),
-      mark: groups[index] ? sayMark(groups[index].plan) : "",
+      mark: sayMark(plan, facts.counts),
       plan: index,
-    };
-  });
-  const nameOf = (span: Span) => listedName(span, when.rule);
-  const facts = fitFacts(recipe, { kind, groups, rule: when.rule, nameOf });
+    })),
+  );
   return {
     year,
     words: sayYearFit({ ...facts, year }),
-    cells,
+    cells: cells.sort((a, b) => a.span.from - b.span.from),
     plans: groups.map(({ plan }) => plan),
   };
 }
