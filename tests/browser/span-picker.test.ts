@@ -7,6 +7,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
+import { axeFindings } from "./axe-findings.ts";
 import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -390,6 +391,14 @@ describe("a pattern's page with a whole year", () => {
     );
     await page.getByRole("button", { name: "Previous year" }).click();
     await expect.poll(() => words(page).textContent()).toContain("2027.");
+    await close();
+  });
+
+  it.each(["light", "dark"] as const)("axe objects to nothing in %s", async (colorScheme) => {
+    const { page, close } = await watchedPage(testBrowser.browser, { colorScheme });
+    await page.goto(`${address("patterns/tall-month/plain/index.html")}#v=1&dates=2027-02`);
+    await expect.poll(() => page.locator(".year-cells a").count()).toBe(12);
+    expect(await axeFindings(page)).toEqual([]);
     await close();
   });
 

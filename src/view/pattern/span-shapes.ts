@@ -41,7 +41,7 @@ export function spanShapes(
   if (!dates || !isRowKind(kind)) return undefined;
   // Which labels of days outside are left away is no shape of its own here.
   const lettered = { ...recipe, dates: { ...dates, outside: "pale" } as const };
-  const groups = spansByShape(lettered, typicalSpans(kind, when), when).flatMap(
+  const groups = spansByShape(lettered, typicalSpans(recipe, kind, when), when).flatMap(
     (spans): SpanPlan[] => {
       const [span] = spans;
       return span ? [{ spans, plan: fitPattern(recipe, notebook, { ...when, span }) }] : [];
@@ -108,22 +108,26 @@ function countsIn(
   );
 }
 
-/** In 28 years each month begins on each weekday, with and without a leap day: one span of each sort. */
-function typicalSpans(kind: RowKind, { rule }: When): readonly Span[] {
+/** One span of each sort that there is: in 28 years each month begins on each weekday, with and without a leap day. */
+function typicalSpans(recipe: Recipe, kind: RowKind, { rule }: When): readonly Span[] {
   const range = {
     from: dayOf({ year: 2001, month: 1, day: 1 }),
     to: dayOf({ year: 2028, month: 12, day: 31 }),
   };
   const spans = spansIn(kind, range, rule);
   if (isBeyondYears(spans)) return [];
-  const sorts = new Map(spans.map((span) => [sortOf(span), span]));
+  const measures = measuresOf(recipe);
+  const sorts = new Map(
+    spans.map((span) => {
+      const counts = measures.map((measure) => countOf(span, measure, rule));
+      return [[...counts, ...(kind === "quarter" ? monthsOf(span) : [])].join(" "), span];
+    }),
+  );
   return [...sorts.values()];
 }
 
-/** A span's first weekday and the lengths of its months: two of one sort differ in nothing but their names. */
-function sortOf({ kind, from }: Span): string {
-  if (kind === "week") return kind;
+/** What a month comes to hangs on how many weeks and days it has; a quarter, on what its months come to. */
+function monthsOf({ from }: Span): readonly number[] {
   const { year, month } = civilDate(from);
-  const months = kind === "quarter" ? [month, month + 1, month + 2] : [month];
-  return [weekdayOf(from), ...months.map((each) => daysInMonth(year, each))].join(" ");
+  return [weekdayOf(from), ...[0, 1, 2].map((more) => daysInMonth(year, month + more))];
 }
