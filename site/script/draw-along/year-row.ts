@@ -1,4 +1,4 @@
-/** "Does my year fit?": the spans of a year as small drawings, each a link that picks its days. */
+/** The spans of a year as small drawings, each a link that picks its days: does my year fit? */
 import { deviceToday } from "../app/today.ts";
 import type { DatesPart, YearCellView, YearQuestion, YearView } from "../lazy/dates/dates-part.ts";
 import { openQueue } from "../ui/idle-queue.ts";
