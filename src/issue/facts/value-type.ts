@@ -1,7 +1,7 @@
 /** What a key takes, as facts: the kind of value and its limits. */
 
 /** What a whole number counts. */
-type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes";
+type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes" | "parts";
 
 export type ValueType =
   | { readonly kind: "text"; readonly longest: number }
