@@ -151,7 +151,7 @@ describe("the row of a year", () => {
     ]);
     expect(found?.plans).toHaveLength(3);
     expect(found?.cells.map(({ plan }) => plan).join("")).toBe("010020020000");
-    expect(found?.cells[4]?.title).toBe("May 2027");
+    expect(found?.cells[0]?.title).toBe("Jan 2027");
   });
 
   it("says where nothing can be drawn", () => {
@@ -167,12 +167,16 @@ describe("the row of a year", () => {
     ["quarter", 2027, ISO_WEEKS, 4, "Q1", "Q4"],
   ] as const)("of %ss in %i", (kind, year, rule, count, first, last) => {
     const found = row(recipe(kind, "{rows: 7}"), year, rule);
-    expect([found?.cells.length, found?.cells[0]?.name, found?.cells.at(-1)?.name]).toEqual([
-      count,
-      first,
-      last,
-    ]);
+    const names = found?.cells.map(({ name }) => name) ?? [];
+    expect([names.length, names[0], names.at(-1)]).toEqual([count, first, last]);
+    expect(found?.cells.every(({ title, name }) => title.includes(name))).toBe(true);
     expect(found?.plans).toHaveLength(1);
+  });
+
+  it("calls quarters by their months, too", () => {
+    expect(row(recipe("quarter", "{rows: 7}"), 2027)?.cells[1]?.title).toBe(
+      "Q2: April to June 2027",
+    );
   });
 
   it("ends with the calendar", () => {

@@ -24,7 +24,7 @@ export interface YearFit {
 
 export interface YearCell {
   readonly span: Span;
-  /** Short, such as `May`, `9` or `Q2`; and in full. */
+  /** Short, such as `Jan`, `9` or `Q2`; and in full, but with the same words in it for who reads along. */
   readonly name: string;
   readonly title: string;
   /** Where it does not fit, or takes another layout; else "". */
@@ -55,7 +55,7 @@ export function yearFit(
     alike.map((span) => ({
       span,
       name: shortName(span, when.rule),
-      title: spanTitle(span, when.rule),
+      title: fullName(span, when.rule),
       mark: sayMark(plan, facts.counts),
       plan: index,
     })),
@@ -98,6 +98,14 @@ function shortName(span: Span, rule: WeekRule): string {
     year: () => "",
   };
   return names[span.kind]();
+}
+
+function fullName(span: Span, rule: WeekRule): string {
+  if (span.kind === "week") return spanTitle(span, rule);
+  const name = shortName(span, rule);
+  return span.kind === "month"
+    ? `${name} ${civilDate(span.from).year}`
+    : `${name}: ${spanTitle(span, rule)}`;
 }
 
 /** As it stands in a list of the year's. */
