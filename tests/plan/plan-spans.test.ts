@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { dayOf } from "../../src/calendar/day.ts";
 import { isBeyondYears, type Span, spansIn } from "../../src/calendar/span.ts";
 import { ISO_WEEKS } from "../../src/calendar/week.ts";
-import { fitPattern } from "../../src/plan/plan-pattern.ts";
+import { layOutPattern } from "../../src/plan/plan-pattern.ts";
 import { planSpans, type SpanPlan, spansByShape } from "../../src/plan/plan-spans.ts";
 import { UNDATED } from "../../src/plan/when.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
@@ -79,7 +79,7 @@ describe("spans that come out alike", () => {
         const groups = planSpans(recipe, notebook, { spans, when: UNDATED });
         for (const group of groups) {
           for (const span of group.spans.slice(1)) {
-            const own = fitPattern(recipe, notebook, { ...UNDATED, span });
+            const own = layOutPattern(recipe, notebook, { ...UNDATED, span });
             expect(drawn(own)).toEqual(drawn(group.plan));
             shared++;
           }

@@ -5,7 +5,7 @@ import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { type Measure, sayMark, sayShape, sayYearFit } from "../../issue/words/say-year-fit.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { fitPattern } from "../../plan/plan-pattern.ts";
+import { layOutPattern } from "../../plan/plan-pattern.ts";
 import { type SpanPlan, spansByShape } from "../../plan/plan-spans.ts";
 import type { When } from "../../plan/when.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
@@ -44,7 +44,7 @@ export function spanShapes(
   const groups = spansByShape(lettered, typicalSpans(recipe, kind, when), when).flatMap(
     (spans): SpanPlan[] => {
       const [span] = spans;
-      return span ? [{ spans, plan: fitPattern(recipe, notebook, { ...when, span }) }] : [];
+      return span ? [{ spans, plan: layOutPattern(recipe, notebook, { ...when, span }) }] : [];
     },
   );
   const facts = fitFacts(recipe, { kind, groups, rule: when.rule });
