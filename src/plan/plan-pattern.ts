@@ -17,6 +17,14 @@ import { UNDATED, type When } from "./when.ts";
  * the same on every machine; it never throws for a checked recipe.
  */
 export function planPattern(recipe: Recipe, notebook: Notebook, when: When = UNDATED): Plan {
+  const plan = layOutPattern(recipe, notebook, when);
+  if (plan.fits || plan.misfit.kind === "beyond-years") return plan;
+  const { changes: near, stop } = nearFits(plan.recipe, notebook);
+  return { ...plan, near, ...(stop && { stop }) };
+}
+
+/** The same without the search for changes that would make it fit, for those who do not tell them. */
+export function layOutPattern(recipe: Recipe, notebook: Notebook, when: When = UNDATED): Plan {
   const budget = newBudget();
   const dated = recipe.attempts.map((attempt) => datedFor(attempt, recipe, when));
   const planned = { ...recipe, attempts: dated.map((one) => (isBeyondYears(one) ? EMPTY : one)) };
@@ -40,9 +48,7 @@ export function planPattern(recipe: Recipe, notebook: Notebook, when: When = UND
     misfit ??= result;
   }
   if (!misfit) throw new RangeError(`the recipe ${recipe.slug} has no page`);
-  const { changes: near, stop } =
-    misfit.kind === "beyond-years" ? { changes: [] } : nearFits(planned, notebook);
-  return { ...common, fits: false, misfit, near, ...(stop && { stop }) };
+  return { ...common, fits: false, misfit, near: [] };
 }
 
 function misfitOf({ span, needs }: BeyondYears): Misfit {

@@ -4,7 +4,7 @@ import type { Plan } from "../plan/plan.ts";
 import { planPattern } from "../plan/plan-pattern.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
-import { buildStrip } from "../strip/build-strip.ts";
+import { planStrip } from "../strip/plan-strip.ts";
 import type { Strip } from "../strip/strip.ts";
 import { type CatalogueData, openCatalogue } from "./catalogue.ts";
 
@@ -22,15 +22,7 @@ export function openPlanner(content: CatalogueData): Planner {
   const { recipe: recipeOf, notebook: notebookOf, strip: stripOf, when } = openCatalogue(content);
   const planOf = (pattern: string, notebook: string): Plan =>
     planPattern(recipeOf(pattern), notebookOf(notebook), when);
-  const stripOn = (slug: string, notebook: string): Strip => {
-    const recipe = stripOf(slug);
-    const slugs = [...new Set([...recipe.across, ...recipe.down])];
-    return buildStrip({
-      recipe,
-      notebook: notebookOf(notebook),
-      plans: new Map(slugs.map((each) => [each, planOf(each, notebook)])),
-      titles: new Map(slugs.map((each) => [each, recipeOf(each).title])),
-    });
-  };
+  const stripOn = (slug: string, notebook: string): Strip =>
+    planStrip({ recipe: stripOf(slug), notebook: notebookOf(notebook), recipeOf, when });
   return { recipe: recipeOf, notebook: notebookOf, strip: stripOf, planOf, stripOn };
 }

@@ -3,6 +3,7 @@ import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
+import { patternEntry } from "../../src/recipe/strip-recipe.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -39,7 +40,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
     });
 
     it("is told at the field what will not do, keeps the last good drawing, and gets no advice on it", async () => {
-      const advice = page.getByRole("button", { name: "Count so down" });
+      const advice = page.getByRole("button", { name: "Count down from edge to edge" });
       expect(await advice.count()).toBe(1);
       const before = await page.locator('[data-part="plate"]').innerHTML();
       const field = page.getByLabel("Dots across");
@@ -57,7 +58,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
     });
 
     it("takes a proposed way of counting, by keyboard", async () => {
-      const take = page.getByRole("button", { name: "Count so down" });
+      const take = page.getByRole("button", { name: "Count down from edge to edge" });
       await take.focus();
       await page.keyboard.press("Enter");
       expect(await page.getByLabel("Counted down").inputValue()).toBe("edge-to-edge");
@@ -116,7 +117,11 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       const readStrip = readStripRecipe({ path: `strips/${strip.name}`, text: strip.text });
       expect(readStrip).toMatchObject({
         ok: true,
-        value: { across: ["two-row-week", "seed-list"], down: ["seed-list"], lanes: 3 },
+        value: {
+          across: [patternEntry("two-row-week"), patternEntry("seed-list")],
+          down: [patternEntry("seed-list")],
+          lanes: 3,
+        },
       });
     });
 

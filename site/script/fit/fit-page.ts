@@ -40,7 +40,7 @@ function openPage(): void {
   }
   bindNotebookForm(document, store);
   bindNotebookPicture(document, store, { draw, queue });
-  bindProposal(document, store);
+  bindProposal(document, store, device);
   const say = openStatus(document);
   bindDates(window, store, { load, say });
   bindPage(document, store, { draw, queue });

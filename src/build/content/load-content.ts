@@ -8,7 +8,7 @@ import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import type { When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
-import { chosenOf, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
+import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
 import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
@@ -116,6 +116,7 @@ function checked(
     ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
+    ...stripReadings.flatMap(({ divisions }) => takenTitles(divisions, patterns.slugs)),
     ...planned.flatMap((one) => marginClashes(one, booksOfBook)),
     // A book with other problems may have lost its calendar to them.
     ...(book.ok && book.value.calendar?.utcOffset === undefined

@@ -1,4 +1,5 @@
 /** What can be wrong with the sense of a recipe or a notebook whose keys are all right, as facts. */
+import type { SpanFault } from "./field-issue.ts";
 import type { GridFault } from "./grid-fault.ts";
 import type { Place } from "./place.ts";
 
@@ -19,11 +20,19 @@ export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
       readonly labels: readonly string[];
       readonly nearest?: string;
     }
+  /** A plain division of a strip whose title has no letter or number that can stand in a file's name. */
+  | { readonly kind: "title-without-slug"; readonly title: string }
+  | DaysIssue
   | CalendarIssue
   | UnitIssue
   | LabelIssue
   | GridFault
 );
+
+/** Written days that are none, or too many. */
+export type DaysIssue =
+  | { readonly kind: "bad-days"; readonly written: string; readonly fault: SpanFault }
+  | { readonly kind: "too-many-years"; readonly limit: number };
 
 /** What a calendar cannot be set to. */
 export interface CalendarIssue {

@@ -7,6 +7,7 @@ export const OWNERS = [
   "notebook",
   "recipe",
   "strip",
+  "strip-entry",
   "book",
   "attempt",
   "spread",

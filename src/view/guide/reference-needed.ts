@@ -24,6 +24,7 @@ const PROBES: readonly (readonly [Read, string])[] = [
   [readRecipe, "---\npage: {rows: {}}\n---\n"],
   [readNotebook, "---\n---\n"],
   [readStripRecipe, "---\n---\n"],
+  [readStripRecipe, "---\nacross: [{}]\n---\n"],
   [readBook, "{}\n"],
 ];
 
