@@ -8,7 +8,7 @@ import { weekYearNotes } from "./explain/week-year-notes.ts";
 import { newBudget } from "./layout/budget.ts";
 import { layOutAttempt } from "./layout/lay-out-attempt.ts";
 import { type DatedAttempt, datedAttempt } from "./layout/units-to-tracks.ts";
-import type { Plan } from "./plan.ts";
+import type { FittingPlan, MisfitPlan, Plan } from "./plan.ts";
 import { nearFits } from "./repair/near-fits.ts";
 import { UNDATED, type When } from "./when.ts";
 
@@ -17,6 +17,19 @@ import { UNDATED, type When } from "./when.ts";
  * the same on every machine; it never throws for a checked recipe.
  */
 export function planPattern(recipe: Recipe, notebook: Notebook, when: When = UNDATED): Plan {
+  const plan = planAttempts(recipe, notebook, when);
+  if (plan.fits) return plan;
+  const { changes: near, stop } =
+    plan.misfit.kind === "beyond-years" ? { changes: [] } : nearFits(plan.recipe, notebook);
+  return { ...plan, near, ...(stop && { stop }) };
+}
+
+/** The same, without what would make it fit where it does not. */
+export function planAttempts(
+  recipe: Recipe,
+  notebook: Notebook,
+  when: When,
+): FittingPlan | Omit<MisfitPlan, "near" | "stop"> {
   const budget = newBudget();
   const dated = recipe.attempts.map((attempt) => datedFor(attempt, recipe, when));
   const planned = { ...recipe, attempts: dated.map((one) => (isBeyondYears(one) ? EMPTY : one)) };
@@ -40,9 +53,7 @@ export function planPattern(recipe: Recipe, notebook: Notebook, when: When = UND
     misfit ??= result;
   }
   if (!misfit) throw new RangeError(`the recipe ${recipe.slug} has no page`);
-  const { changes: near, stop } =
-    misfit.kind === "beyond-years" ? { changes: [] } : nearFits(planned, notebook);
-  return { ...common, fits: false, misfit, near, ...(stop && { stop }) };
+  return { ...common, fits: false, misfit };
 }
 
 function misfitOf({ span, needs }: BeyondYears): Misfit {

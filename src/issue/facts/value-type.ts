@@ -1,7 +1,7 @@
 /** What a key takes, as facts: the kind of value and its limits. */
 
 /** What a whole number counts. */
-type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes";
+type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes" | "pages" | "times";
 
 export type ValueType =
   | { readonly kind: "text"; readonly longest: number }
@@ -42,6 +42,10 @@ export type Form =
   | "slug"
   | "chosen-notebooks"
   | "chosen-patterns"
+  | "chosen-setups"
+  | "span"
+  | "setup-entries"
+  | "setup-entry"
   | "address"
   | "printer"
   | "calendar"

@@ -21,7 +21,7 @@ export function sayListSlip(source: string, form: Form): string {
 }
 
 function isNames(form: Form): boolean {
-  return form === "slugs" || form === "chosen-notebooks" || form === "chosen-patterns";
+  return form === "slugs" || form === "setup-entries" || form.startsWith("chosen-");
 }
 
 /** Names of files. */

@@ -63,6 +63,13 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
   "chosen-patterns": () =>
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
+  "chosen-setups": () => "all, or a list of file names without .md, such as [march, april]",
+  span: () =>
+    "a year, a month, a week or a day, such as 2027, 2027-05, 2027-W09 or 2027-05-14, or two of these with a / between",
+  "setup-entries": ({ max }) =>
+    `a list of at most ${max} entries, such as [month-grid, {each: week, pages: [two-row-week, week-notes]}]`,
+  "setup-entry": () =>
+    "the name of a pattern, such as month-grid, or keys such as {pattern: day-notes, times: 2} or {each: week, pages: [two-row-week]}",
   address: () => "an address that begins with https:// or http://",
   calendar: () => "keys such as {region: GB, language: en}",
   region: () => "the code of a country or region, such as GB, or 001 for the world",

@@ -36,10 +36,13 @@ function isText(expected: ValueType): boolean {
 /** A file may be called `null`. */
 function isSlugs(expected: ValueType | undefined): boolean {
   if (expected?.kind !== "form") return false;
-  return ["slugs", "chosen-notebooks", "chosen-patterns"].includes(expected.form);
+  return ["slugs", "chosen-notebooks", "chosen-patterns", "chosen-setups"].includes(expected.form);
 }
 
 /** Areas are read by hand: their schema lets the written tree through as it is. */
 function isTree(expected: ValueType): boolean {
-  return expected.kind === "form" && ["area", "spread", "attempts"].includes(expected.form);
+  return (
+    expected.kind === "form" &&
+    ["area", "spread", "attempts", "setup-entries"].includes(expected.form)
+  );
 }

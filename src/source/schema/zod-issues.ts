@@ -59,7 +59,7 @@ function isNames(expected: ValueType): boolean {
   return expected.kind === "form" && NAMES.includes(expected.form);
 }
 
-const NAMES = ["slugs", "chosen-notebooks", "chosen-patterns"];
+const NAMES = ["slugs", "chosen-notebooks", "chosen-patterns", "chosen-setups"];
 
 /** Names without a comma between them, or one that is written otherwise. */
 function namesIn(source: string): string {

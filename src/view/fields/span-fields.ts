@@ -3,7 +3,7 @@ import { type CalendarFields, isRegion, WEEKDAY_WORDS, weeksIn } from "../../cal
 import { weekday } from "../../calendar/day.ts";
 import { isWellFormedTag } from "../../calendar/language.ts";
 import type { Names } from "../../calendar/names.ts";
-import { readSpan, type SpanProblem } from "../../calendar/read-span.ts";
+import { readSpan } from "../../calendar/read-span.ts";
 import {
   type BeyondYears,
   type DayRange,
@@ -15,6 +15,7 @@ import {
 import type { WeekRule } from "../../calendar/week.ts";
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import type { When } from "../../plan/when.ts";
+import { spanFaultOf } from "../../recipe/span-fault.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
 
 /** The days, and what was chosen of the calendar; what is left out is as the book has it. */
@@ -39,22 +40,10 @@ export function readDatesField(text: string): FieldReading<DayRange | undefined,
   const reading = readSpan(written);
   return reading.ok
     ? reading
-    : { ok: false, issues: reading.problems.map((problem) => spanIssue(problem)) };
-}
-
-function spanIssue(problem: SpanProblem): FieldIssue<"dates"> {
-  const field = "dates";
-  switch (problem.code) {
-    case "no-span":
-      return { field, kind: "no-span", ...(problem.meant && { meant: problem.meant }) };
-    case "no-such-day":
-    case "no-such-week":
-      return { field, kind: problem.code, last: problem.last };
-    case "beyond-last-day":
-      return { field, kind: "beyond-years" };
-    default:
-      return { field, kind: problem.code };
-  }
+    : {
+        ok: false,
+        issues: reading.problems.map((problem) => ({ field: "dates", ...spanFaultOf(problem) })),
+      };
 }
 
 /** The fields that read as this calendar. */

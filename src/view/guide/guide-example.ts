@@ -12,6 +12,7 @@ import { planPattern } from "../../plan/plan-pattern.ts";
 import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { buildStrip } from "../../strip/build-strip.ts";
@@ -51,6 +52,9 @@ export function showExample(fence: ExampleFence, context: ExampleContext): reado
       return [notebookDrawn(fence, context)];
     case "strip":
       return fence.on.map((name) => strip(fence, name, context));
+    case "setup":
+      checked(readSetup(fileOf(fence)), fence);
+      return [];
     case "book":
       checked(readBook(fileOf(fence)), fence);
       return [];
@@ -70,6 +74,7 @@ const READERS = {
   pattern: readRecipe,
   notebook: readNotebook,
   strip: readStripRecipe,
+  setup: readSetup,
   book: readBook,
 } as const;
 
