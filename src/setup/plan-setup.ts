@@ -59,7 +59,7 @@ interface Paging {
 }
 
 /** Lays a page or a spread down, or leaves it out. A spread takes an even page and the odd one after it. */
-function takePages(paging: Paging, { recipe, span, entry, unit }: WantedPage): void {
+function takePages(paging: Paging, { recipe, span, ...place }: WantedPage): void {
   const { shelf, titles } = paging;
   const { slug, title } = recipe;
   const plan = shelf.planOn(recipe, nextPage(paging).side, span);
@@ -71,13 +71,7 @@ function takePages(paging: Paging, { recipe, span, entry, unit }: WantedPage): v
   if (count === 2 && nextPage(paging).number % 2 === 1) fillPage(paging);
   titles.set(slug, title);
   const dates = span && { dates: { from: span.from, to: span.to } };
-  const drawn = {
-    pattern: slug,
-    ...dates,
-    plan: shelf.indexOf(plan),
-    entry,
-    ...(unit && { unit }),
-  };
+  const drawn = { pattern: slug, ...dates, plan: shelf.indexOf(plan), ...place };
   for (let half = 0; half < count; half++) putPage(paging, drawn, count);
 }
 

@@ -35,8 +35,9 @@ export interface DrawnPage {
   readonly page: number;
   /** The index of the outermost entry that it comes from; none of a page that was filled. */
   readonly entry?: number;
-  /** The unit of the outermost block that it belongs to. */
+  /** The unit of the outermost block that it belongs to, and that of the nearest. */
   readonly unit?: Span;
+  readonly within?: Span;
 }
 
 /** A pattern that takes no page, with the days that it does not fit for. */
@@ -44,6 +45,11 @@ export interface LeftOutPlace {
   readonly pattern: string;
   readonly dates?: DayRange;
   readonly why: SetupLeftOut;
+}
+
+/** The days that a page is for: its own, or of one without dates those of the unit that it is drawn for. */
+export function daysOfPage({ drawn }: SetupPage): DayRange | undefined {
+  return drawn?.dates ?? drawn?.within;
 }
 
 /** The two halves of a spread count as one; everything else that is drawn is a page of its own. */

@@ -19,8 +19,9 @@ export interface WantedPage {
   readonly span?: Span;
   /** The index of the outermost entry. */
   readonly entry: number;
-  /** The unit of the outermost block. */
+  /** The unit of the outermost block, and that of the nearest. */
   readonly unit?: Span;
+  readonly within?: Span;
 }
 
 export interface WantedSources {
@@ -57,6 +58,7 @@ interface Around extends WantedSources {
   /** The days of the nearest unit around. */
   readonly around: DayRange;
   readonly unit?: Span;
+  readonly within?: Span;
 }
 
 function* pagesOfEntry(entry: SetupEntry, place: Around): Iterable<WantedPage | BeyondYears> {
@@ -69,9 +71,9 @@ function* pagesOfEntry(entry: SetupEntry, place: Around): Iterable<WantedPage | 
       yield unit;
       continue;
     }
-    const within = { ...place, around: unit, unit: place.unit ?? unit };
+    const inside = { ...place, around: unit, unit: place.unit ?? unit, within: unit };
     for (const [index, inner] of entry.pages.entries()) {
-      yield* pagesOfEntry(inner, { ...within, path: `${place.path}.${index}` });
+      yield* pagesOfEntry(inner, { ...inside, path: `${place.path}.${index}` });
     }
   }
 }
@@ -80,9 +82,9 @@ function* pagesOfPattern(
   { pattern, times, borders }: Extract<SetupEntry, { kind: "pattern" }>,
   place: Around,
 ): Iterable<WantedPage | BeyondYears> {
-  const { entry, unit, path, around, isNew } = place;
+  const { entry, unit, within, path, around, isNew } = place;
   const recipe = place.recipe(pattern);
-  const from = { recipe, entry, ...(unit && { unit }) };
+  const from = { recipe, entry, ...(unit && { unit }), ...(within && { within }) };
   if (!recipe.dates) {
     if (!isNew(`${path} ${around.from} ${around.to}`)) return;
     for (let time = 0; time < times; time++) yield from;

@@ -3,7 +3,7 @@ import type { WeekRule } from "../../calendar/week.ts";
 import { sayMarks } from "../../issue/words/say-stroke.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { drawOrder, type Ticks } from "../../plan/order/draw-order.ts";
-import type { Setup, SetupPage } from "../../setup/setup.ts";
+import { daysOfPage, type Setup, type SetupPage } from "../../setup/setup.ts";
 import { rangeTitle } from "../pattern/span-words.ts";
 import type { LayoutView } from "./setup-view.ts";
 
@@ -74,6 +74,6 @@ function titleOf({ drawn }: SetupPage, { titles }: Setup): string {
 function wordsOf(page: SetupPage, setup: Setup, rule: WeekRule): string {
   const title = titleOf(page, setup);
   const half = setup.plans[page.drawn?.plan ?? -1]?.pages.length === 2 ? `, ${page.side} page` : "";
-  const { dates } = page.drawn ?? {};
+  const dates = daysOfPage(page);
   return `${title}${half}${dates ? `, ${rangeTitle(dates, rule)}` : ""}`;
 }

@@ -5,7 +5,7 @@ import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
 import { saySetupPage } from "../../issue/words/setup-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { DrawnPage, Setup, SetupPage } from "../../setup/setup.ts";
+import { type DrawnPage, daysOfPage, type Setup, type SetupPage } from "../../setup/setup.ts";
 import { writeAddress } from "../address/hash-params.ts";
 import { datesEntries } from "../address/span-address.ts";
 import { rangeTitle } from "../pattern/span-words.ts";
@@ -37,11 +37,12 @@ function pageView(
   const { number, side, drawn } = page;
   if (!drawn) return { number, side, title: "", dates: "", hash: "" };
   const { pattern, dates } = drawn;
+  const shown = daysOfPage(page);
   const title = setup.titles.get(pattern) ?? pattern;
   const picture = `picture-${drawn.plan}-${drawn.page}`;
   const isFirst = !known.has(picture);
   known.add(picture);
-  const days = dates ? rangeTitle(dates, rule) : "";
+  const days = shown ? rangeTitle(shown, rule) : "";
   const named = { id: picture, title: saySetupPage(page, days ? `${title}, ${days}` : title) };
   return {
     number,
