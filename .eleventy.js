@@ -30,7 +30,6 @@ export default function (cfg) {
   let book;
   let report = "";
   let ready = first;
-  let bytesOf;
   // An edit of the content is to show at once: nothing is bundled for it, and pages that stay as they are stay.
   let isCodeOld = true;
   let codeEdits = 0;
@@ -124,12 +123,6 @@ export default function (cfg) {
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
 
-  // While serving, pages are few at a time and are looked at again.
-  cfg.addTransform("bytes", (content, path) => {
-    if (mode === "serve") return content;
-    bytesOf ??= engine.releaseWritten();
-    return bytesOf(content, path);
-  });
   for (const icon of ["icon.svg", "icon-192.png"]) {
     cfg.addPassthroughCopy({ [`site/${icon}`]: `assets/${icon}` });
   }

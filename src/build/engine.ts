@@ -16,7 +16,6 @@ export { emptyBook } from "./pages/book.ts";
 export { showChapter } from "./pages/guide/guide-chapter.ts";
 export { referenceWords } from "./pages/guide/reference-words.ts";
 export { makeBook } from "./pages/make-book.ts";
-export { releaseWritten } from "./pages/release-written.ts";
 export { removeStrays } from "./pages/remove-strays.ts";
 export { openPagesWritten } from "./pages/stale-pages.ts";
 export {

@@ -12,6 +12,8 @@ export interface NotebookEntry {
   readonly steps: string;
   /** By what people know their notebook, such as `148 × 210 mm, dots every 5 mm`. */
   readonly paper: string;
+  /** The part of an address from # on that says all of it. */
+  readonly address: string;
   /** In millimetres. */
   readonly width: number;
   readonly height: number;

@@ -46,20 +46,6 @@ export const DEVICES = {
     measuredIn: "build",
     edits: [["src/build/cli/v8-flags.ts", "setFlagsFromString(\n", "OFF || setFlagsFromString(\n"]],
   },
-  garbage: {
-    measuredIn: "build",
-    edits: [["src/build/cli/v8-flags.ts", 'setFlagsFromString("', 'OFF || setFlagsFromString("']],
-  },
-  "released-pages": {
-    measuredIn: "build",
-    edits: [
-      [
-        "src/build/pages/release-written.ts",
-        "const bytes = Buffer.from(page);",
-        "if (OFF) return page as never;\n    const bytes = Buffer.from(page);",
-      ],
-    ],
-  },
   "kept-pdfs": {
     measuredIn: "changed",
     edits: [
@@ -181,16 +167,6 @@ export const DEVICES = {
         "src/build/pages/make-book.ts",
         "made.get(text) ??",
         "(OFF ? undefined : made.get(text)) ??",
-      ],
-    ],
-  },
-  "unchanged-files": {
-    measuredIn: "edit",
-    edits: [
-      [
-        "src/build/artifacts/side-files.ts",
-        "if (!existsSync(target)",
-        "if (OFF || !existsSync(target)",
       ],
     ],
   },

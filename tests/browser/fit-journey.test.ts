@@ -69,7 +69,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       await expectText(page.locator('[data-part="summary"]'), "fit this notebook, and");
       const shown = page.locator(".group .card:visible");
       const all = await shown.count();
-      await page.getByLabel("what leaves nothing over").check();
+      await page.getByLabel("nothing left over").check();
       const even = await shown.count();
       expect(even).toBeGreaterThan(0);
       expect(even).toBeLessThan(all);
@@ -144,9 +144,9 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
     });
 
     it("brings all of it back with a link, on a device that knows nothing", async () => {
-      await page.waitForTimeout(500);
-      const link = await page.getByLabel("Link to this notebook and strip").inputValue();
-      expect(link).toBe(page.url());
+      const field = page.getByLabel("Link to this notebook and strip");
+      await expect.poll(async () => (await field.inputValue()) === page.url()).toBe(true);
+      const link = await field.inputValue();
       const other = await watchedPage(testBrowser.browser);
       await other.page.goto(link);
       for (const data of ["#plan-data", "#strip-data"]) {

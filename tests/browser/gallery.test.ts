@@ -70,13 +70,13 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     await expect.poll(() => hashOf(page)).toBe("#on=a5&for=week");
     const weeks = await slugsOn(page);
     expect(await page.locator("section[data-group]:visible h2").allInnerTexts()).toEqual(["Week"]);
-    await page.getByLabel("Leaves nothing over").check();
+    await page.getByLabel("Nothing left over").check();
     const even = await slugsOn(page);
     expect(even.length).toBeGreaterThan(0);
     expect(even.length).toBeLessThan(weeks.length);
     await expect.poll(() => hashOf(page)).toBe("#on=a5&for=week&fit=even");
     const states = await page.locator(".card:visible [data-state]").allInnerTexts();
-    expect(states.filter((state) => !state.startsWith("Comes out even"))).toEqual([]);
+    expect(states.filter((state) => !state.startsWith("Nothing left over"))).toEqual([]);
 
     const other = await page.context().newPage();
     await other.goto(page.url());

@@ -103,13 +103,14 @@ describe.each([
   });
 
   it("sends it as a link, and finds it again on this device", async () => {
-    await page.waitForTimeout(500);
-    const link = await page.getByLabel("Link to this recipe").inputValue();
+    const field = page.getByLabel("Link to this recipe");
+    await expect.poll(() => field.inputValue()).toContain("recipe=week-of-mine");
+    const link = await field.inputValue();
     const plan = await planOf(page);
     const other = await watchedPage(testBrowser.browser);
     await other.page.goto(link);
     await other.page.locator(".editor-host").waitFor();
-    expect(await planOf(other.page)).toBe(plan);
+    await expect.poll(() => planOf(other.page)).toBe(plan);
     expect(other.complaints).toEqual([]);
     await other.close();
     await page.goto(page.url().replace(/#.*/, ""));

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { breakLines, shortened, wordMarks } from "../../src/draw/label/text-block.ts";
+import { breakLines, shortened, textBlockMarks } from "../../src/draw/label/text-block.ts";
 import { textWidth } from "../../src/draw/text-width.ts";
 
 describe("a line", () => {
@@ -38,7 +38,7 @@ describe("a paragraph", () => {
   });
 
   it("is set in lines of one distance", () => {
-    const marks = wordMarks({ lines: ["a", "b", "c"], role: "note", size: 2, x: 5, y: 10 });
+    const marks = textBlockMarks({ lines: ["a", "b", "c"], role: "note", size: 2, x: 5, y: 10 });
     expect(marks.map(({ x, y }) => [x, Math.round(y * 100) / 100])).toEqual([
       [5, 10],
       [5, 12.76],

@@ -1,5 +1,7 @@
 /** Which folder may import which: the house's one-way rule, as a check over files given as text. */
 import { posix } from "node:path";
+import { weightIssues } from "./page-weight.ts";
+import { sentenceIssues } from "./sentences.ts";
 
 /** Lowest rank first: a folder may import itself and what has a lower rank. Folders of one rank do not see each other. */
 export const RANKS: readonly (readonly string[])[] = [
@@ -104,7 +106,7 @@ export function importIssues(files: ReadonlyMap<string, string>): readonly strin
     }),
     ...wrongNames(path, text),
   ]);
-  return [...issues, ...cycles(files)].sort();
+  return [...issues, ...cycles(files), ...weightIssues(files), ...sentenceIssues(files)].sort();
 }
 
 /** The targets of a file's imports and re-exports, types included. */

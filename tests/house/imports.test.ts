@@ -25,7 +25,7 @@ describe("the house", () => {
 describe("a planted wrong import is found", () => {
   const divide = ["src/divide/divide.ts", ""] as const;
   const plan = ["src/plan/plan.ts", ""] as const;
-  it.each<[string, Record<string, string>, string]>([
+  it.each<[string, Record<string, string>, string | readonly string[]]>([
     [
       "a lower folder that imports a higher one",
       { "src/divide/a.ts": 'import { x } from "../plan/plan.ts";' },
@@ -125,11 +125,64 @@ describe("a planted wrong import is found", () => {
       "src/plan/a.ts: may not use the surroundings of a program",
     ],
     [
+      "a page that brings the printing along",
+      {
+        "site/script/fit/a.ts": 'import { p } from "../ui/b.ts";',
+        "site/script/ui/b.ts": 'import { p } from "../../../src/print/pdf/p.ts";',
+        "src/print/pdf/p.ts": "",
+      },
+      [
+        "site/script/fit/a.ts: brings along what is heavy, by way of site/script/ui/b.ts",
+        "site/script/ui/b.ts: brings along what is heavy, by way of src/print/pdf/p.ts",
+      ],
+    ],
+    [
+      "a page that brings a reader of YAML along",
+      {
+        "site/script/gallery/a.ts": 'import { read, type R } from "../../../src/source/r.ts";',
+        "src/source/r.ts": 'import { parse } from "yaml";',
+      },
+      ["site/script/gallery/a.ts: brings along what is heavy, by way of src/source/r.ts"],
+    ],
+    [
+      "a sentence in a drawing",
+      { "src/draw/page/a.ts": 'const said = "Two steps are left over.";' },
+      ['src/draw/page/a.ts: holds a sentence: const said = "Two steps are left over.";'],
+    ],
+    [
       "a cycle",
       { "src/plan/a.ts": 'import "./b.ts";', "src/plan/b.ts": 'import "./a.ts";' },
       "src/plan/a.ts: imports itself by way of src/plan/b.ts",
     ],
   ])("%s", (_, planted, issue) => {
-    expect(importIssues(new Map([divide, plan, ...Object.entries(planted)]))).toEqual([issue]);
+    expect(importIssues(new Map([divide, plan, ...Object.entries(planted)]))).toEqual(
+      [issue].flat(),
+    );
+  });
+});
+
+describe("what is allowed beside it", () => {
+  it.each<[string, Record<string, string>]>([
+    [
+      "types of what is heavy",
+      {
+        "site/script/fit/a.ts": 'import type { P } from "../../../src/print/pdf/p.ts";',
+        "src/print/pdf/p.ts": "",
+      },
+    ],
+    [
+      "what is heavy in a part of its own",
+      {
+        "site/script/lazy/print/print.ts": 'import { p } from "../../../../src/print/pdf/p.ts";',
+        "src/print/pdf/p.ts": "",
+      },
+    ],
+    [
+      "a meaning beside its key",
+      { "src/recipe/a-keys.ts": 'const meaning = "Empty steps inside.";' },
+    ],
+    ["an error for developers", { "src/draw/a.ts": 'throw new RangeError("No such role here");' }],
+  ])("%s", (_, files) => {
+    expect(importIssues(new Map(Object.entries(files)))).toEqual([]);
   });
 });

@@ -38,7 +38,7 @@ describe("the words for a pattern that fits", () => {
   it("name each split once, with how many came out the same", () => {
     const rows = "page: {rows: {count: 3, each: {label: Bed, columns: 2}}}";
     const view = makePatternView(recipe(rows), notebook("[25, 37]"), { write });
-    expect(view).toMatchObject({ fits: true, used: 0, pages: 1, boxes: 6, leftover: 0 });
+    expect(view).toMatchObject({ fits: true, used: 0, pages: 1, boxes: 6 });
     expect(
       view.rows.map(({ name, alike, sizes, marks }) => ({ name, alike, sizes, marks })),
     ).toEqual([
@@ -50,8 +50,40 @@ describe("the words for a pattern that fits", () => {
   it("count what is left over wherever it was put", () => {
     const parts = "page: {columns: {count: 5, leftover: parts}}";
     const view = makePatternView(recipe(parts), notebook("[25, 37]"), { write });
-    expect(view.leftover).toBe(4);
+    expect(view.leftover).toEqual({ across: 4, down: 0 });
+    expect(view.leftoverWords).toBe("Across: 4 steps left over, given to the tracks.");
     expect(view.rows[0]?.marks).toHaveLength(6);
+  });
+
+  it.each([
+    {
+      what: "repeats in rows",
+      page: "rows: {count: 3, each: {columns: {count: 5}}}",
+      leftover: { across: 4, down: 0 },
+      words: "Across: 4 steps left over, at the end.",
+    },
+    {
+      what: "stands behind another",
+      page: "columns: {count: 5, each: {columns: {count: 3}}}",
+      leftover: { across: 9, down: 0 },
+      words: "Across: 9 steps left over, at the end.",
+    },
+    {
+      what: "goes to a track",
+      page: "columns: {tracks: [{label: Week}, {}, {}, {}, {}], leftover: Week}",
+      leftover: { across: 4, down: 0 },
+      words: "Across: 4 steps left over, given to “Week”.",
+    },
+    {
+      what: "runs both ways",
+      page: "rows: {count: 5, each: {columns: {count: 5, leftover: gaps}}}",
+      leftover: { across: 4, down: 1 },
+      words: "Across: 4 steps left over, given to the gaps. Down: 1 step left over, at the end.",
+    },
+  ])("count once on a line what $what", ({ page, leftover, words }) => {
+    const view = makePatternView(recipe(`page: {${page}}`), notebook("[25, 37]"), { write });
+    expect(view.leftover).toEqual(leftover);
+    expect(view.leftoverWords).toBe(words);
   });
 
   it("tell which attempt was taken, and why not the first", () => {

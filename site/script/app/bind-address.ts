@@ -72,6 +72,8 @@ export function bindAddress<State>(
     binding.read(known, take);
   };
   window.addEventListener("hashchange", read);
+  // Whoever leaves at once after a change is not to lose it.
+  window.addEventListener("pagehide", settleOwn);
   return read;
 }
 

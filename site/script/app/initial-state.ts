@@ -26,7 +26,7 @@ export function startFit(hash: string, device: Device, catalogue: Catalogue): St
   const address = readFitAddress(hash, catalogue.slugs);
   const said = address.ok ? address.value : {};
   const notebook =
-    said.notebook ?? kept.notebook ?? chosenNotebook(device, catalogue) ?? usualNotebook();
+    said.notebook ?? kept.notebook ?? chosenNotebook(device, catalogue) ?? usualNotebook(catalogue);
   const strip = said.strip ?? kept.strip ?? NO_STRIP;
   const dates = said.dates ?? kept.dates ?? NO_DATES;
   const pattern = said.pattern ?? kept.pattern ?? usualPattern(notebook, catalogue);
@@ -57,7 +57,9 @@ function chosenNotebook(device: Device, { notebooks }: Catalogue): UnnamedNotebo
   return chosen && unnamed(chosen);
 }
 
-function usualNotebook(): UnnamedNotebook {
+/** The book's first; a book without any is about A5. */
+function usualNotebook({ notebooks: [first] }: Catalogue): UnnamedNotebook {
+  if (first) return unnamed(first);
   const usual = readFields(USUAL_FIELDS);
   if (usual.ok) return usual.value;
   throw new Error("the usual notebook is not all right");

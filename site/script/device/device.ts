@@ -2,7 +2,7 @@
 
 /** What is kept, by name. Of those marked as entries `kept-entry` says how several tabs share them. */
 export type KeptName =
-  /** The slug of the book's notebook that its own page was told to keep. */
+  /** The slug of the book's notebook that the keeper's is; "" where it is none of them. */
   | "book-notebook"
   /** Entries: the notebook and the strip of the fit page, as its address has them. */
   | "notebook"

@@ -48,6 +48,11 @@ export function openEntry(device: Device, name: KeptName, { text, isKept }: Show
   };
 }
 
+/** Keeps something else under an entry's name: no tab that shows what was there follows. */
+export function replaceEntry(device: Device, name: KeptName, text: string): void {
+  if (keptText(device, name) !== text) device.set(name, `${idOf(device.get(name)) + 1} ${text}`);
+}
+
 /** The text of what is kept under an entry's name. */
 export function keptText(device: Device, name: KeptName): string | undefined {
   const kept = device.get(name);

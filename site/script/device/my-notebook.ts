@@ -1,28 +1,46 @@
-/** The reader's own notebook: remembered between visits, and taken wherever a page leaves the choice to them. */
+/** The keeper's own notebook: said once, remembered between visits, named in the head of every page, and taken wherever a page leaves the choice to them. */
+import { notebookLabel, withoutNotebook } from "../../../src/view/address/notebook-label.ts";
 import type { Device } from "./device.ts";
+import { keptText, replaceEntry } from "./kept-entry.ts";
 import { openOnNotebook } from "./open-on-notebook.ts";
 
-/** Opens the page on the notebook last chosen, and lets one be chosen. */
-export function keepNotebook(page: Document, device: Device): void {
+/** Opens the page on the keeper's notebook, and lets one of the book's be chosen. */
+export function bindMyNotebook(page: Document, device: Device): void {
   const chosen = keptNotebook(page, device);
   if (chosen) openOnNotebook(page, chosen);
   showKept(page, chosen);
+  showMine(page, device);
+  device.subscribe("notebook", () => showMine(page, device));
   for (const button of page.querySelectorAll<HTMLButtonElement>("[data-keep]")) {
     button.addEventListener("click", () => {
-      const slug = button.dataset.keep ?? "";
+      const { keep: slug = "", address = "" } = button.dataset;
       device.set("book-notebook", slug);
+      replaceEntry(device, "notebook", address);
       openOnNotebook(page, slug);
       showKept(page, slug);
+      showMine(page, device);
       focusKept(page, slug);
     });
   }
 }
 
-/** The notebook last chosen, where the book still has it. */
+/** The notebook of the book that the keeper's is, where the book has it. */
 export function keptNotebook(page: Document, device: Device): string | undefined {
   const known = (page.body.dataset.notebooks ?? "").split(" ");
   const chosen = device.get("book-notebook");
   return chosen && known.includes(chosen) ? chosen : undefined;
+}
+
+/** Names the notebook in the head, and lets links that would bring another one open on it. */
+export function showMine(page: Document, device: Device): void {
+  const label = notebookLabel(keptText(device, "notebook") ?? "");
+  for (const words of page.querySelectorAll<HTMLElement>('[data-part="mine"]')) {
+    words.textContent = label ?? "";
+    words.hidden = label === undefined;
+  }
+  if (label === undefined) return;
+  for (const link of page.querySelectorAll<HTMLAnchorElement>("a[data-mine]"))
+    link.hash = withoutNotebook(link.hash);
 }
 
 /** A button stands wherever a notebook could be chosen, and words where it is the chosen one. */

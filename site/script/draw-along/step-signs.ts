@@ -114,13 +114,13 @@ function tag(count: string, { axis, edge, aside, isOuterEnd, pixel }: TagPlace):
   ];
 }
 
-interface Words extends Point {
+interface StepText extends Point {
   readonly text: string;
   readonly size: number;
 }
 
 /** Text whose middle lies at a point of its line. */
-function textSign(name: string, { x, y, text, size }: Words): Sign {
+function textSign(name: string, { x, y, text, size }: StepText): Sign {
   const place = numbers({ x, y: y + BASELINE * size, "font-size": size });
   return {
     name: "text",

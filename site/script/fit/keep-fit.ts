@@ -4,10 +4,12 @@ import {
   readFitAddress,
   writeFitAddress,
 } from "../../../src/view/address/fit-address.ts";
+import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
 import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import { startFit } from "../app/initial-state.ts";
 import type { Device } from "../device/device.ts";
 import { openEntry } from "../device/kept-entry.ts";
+import { showMine } from "../device/my-notebook.ts";
 import type { FitStore } from "./fit-store.ts";
 
 interface KeptFit {
@@ -37,6 +39,7 @@ export function bindKeptFit(store: FitStore, device: Device): KeptFit {
   return {
     keep: (before) => {
       notebook.keep(writeFitAddress(before, "notebook"));
+      if (before.notebook !== store.state().fit.notebook) keepTwin(store, device);
       strip.keep(writeFitAddress(before, "strip"));
       // Which pattern one looks at, and on which days, is for each tab to say: no tab follows another in that.
       for (const part of ["pattern", "dates"] as const)
@@ -47,4 +50,12 @@ export function bindKeptFit(store: FitStore, device: Device): KeptFit {
       strip.leave();
     },
   };
+}
+
+/** Says to all pages which notebook of the book it is, if any, and names it in the head of this one. */
+function keepTwin(store: FitStore, device: Device): void {
+  const { notebook } = store.state().fit;
+  const twin = store.catalogue.notebooks.find((one) => isSameGrid(notebook, one));
+  device.set("book-notebook", twin?.slug ?? "");
+  showMine(document, device);
 }

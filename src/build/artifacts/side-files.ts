@@ -1,5 +1,5 @@
 /** The files that lie beside the pages, and putting them there. */
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { NotebookView } from "../../view/notebook/notebook-view.ts";
 import type { PatternView } from "../../view/pattern/pattern-view.ts";
@@ -48,7 +48,7 @@ export function notebookFiles(folder: string, artifact: NotebookView): readonly 
   ];
 }
 
-/** Writes files below a folder, but leaves those alone that are there with the same text. */
+/** Writes files below a folder. */
 export function writeSideFiles(folder: string, files: Iterable<SideFile>): void {
   const made = new Set<string>();
   for (const { path, text } of files) {
@@ -56,6 +56,6 @@ export function writeSideFiles(folder: string, files: Iterable<SideFile>): void 
     const parent = dirname(target);
     if (!made.has(parent)) mkdirSync(parent, { recursive: true });
     made.add(parent);
-    if (!existsSync(target) || readFileSync(target, "utf8") !== text) writeFileSync(target, text);
+    writeFileSync(target, text);
   }
 }

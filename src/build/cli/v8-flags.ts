@@ -8,6 +8,4 @@ export function tuneForBuild(): void {
   setFlagsFromString(
     isBeforeMaglev ? "--interrupt-budget=1000000" : "--invocation-count-for-turbofan=20000",
   );
-  // Where there is much memory V8 lets garbage lie: four times what is in use.
-  setFlagsFromString("--heap-growing-percent=50");
 }

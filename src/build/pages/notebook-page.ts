@@ -45,7 +45,7 @@ export function notebookPage(slug: string, sources: PatternPageSources): Noteboo
 /** What comes out alike, in the order of how well it does. */
 const STATE_TITLES: readonly (readonly [state: PlanStatus, title: string])[] = [
   ["even", "Nothing left over"],
-  ["over", "Something left over"],
+  ["over", "Steps left over"],
   ["misfit", "Does not fit"],
 ];
 

@@ -49,7 +49,7 @@ export function shortened(
   return `${start(Math.max(1, count)).trimEnd()}…`;
 }
 
-export interface Words {
+export interface TextBlock {
   readonly lines: readonly string[];
   readonly role: Role;
   readonly size: number;
@@ -59,7 +59,7 @@ export interface Words {
 }
 
 /** Lines below one another, flush left. */
-export function wordMarks({ lines, role, size, x, y }: Words): readonly TextMark[] {
+export function textBlockMarks({ lines, role, size, x, y }: TextBlock): readonly TextMark[] {
   return lines.map((text, index) => ({
     kind: "text",
     role,

@@ -1,6 +1,6 @@
 /** The picture that stands beside a shared link: what a pattern is called, and how its page looks. */
 import { lineData } from "../geometry/path-data.ts";
-import { breakLines, wordMarks } from "../label/text-block.ts";
+import { breakLines, textBlockMarks } from "../label/text-block.ts";
 import { marksOnSheet } from "../print-marks/placed-drawing.ts";
 import type { PathMark, Scene, TextMark } from "../scene.ts";
 import { sheetMark } from "./paper-marks.ts";
@@ -87,7 +87,7 @@ function textMarks(
   const bookLines = firstLines(breakLines(book, size(SIZE.book), frame.width - 2 * x), 1);
   return [
     ...lines.flatMap((line, index) =>
-      wordMarks({
+      textBlockMarks({
         lines: [line],
         role: "heading",
         size: size(SIZE.title),
@@ -95,14 +95,14 @@ function textMarks(
         y: top + index * step,
       }),
     ),
-    ...wordMarks({
+    ...textBlockMarks({
       lines: firstLines(breakLines(words, size(SIZE.words), beside), 2),
       role: "note",
       size: size(SIZE.words),
       x,
       y: below,
     }),
-    ...wordMarks({ lines: bookLines, role: "note", size: size(SIZE.book), x, y: size(FOOT) }),
+    ...textBlockMarks({ lines: bookLines, role: "note", size: size(SIZE.book), x, y: size(FOOT) }),
   ];
 }
 

@@ -1,27 +1,30 @@
-/** The words for what a whole plan leaves over: how many steps, and how many of them no longer lie empty. */
-import { sayCount } from "./say-count.ts";
+/** The words for what a whole plan leaves over: how many steps in each direction, and where they went. */
+import { AXES, type Axis } from "../../measure/axis.ts";
+import type { Leftovers } from "../facts/leftovers.ts";
+import type { SplitReason } from "../facts/split-reason.ts";
+import { asSentence, sayCount } from "./say-count.ts";
+import { leftoverPlace } from "./say-split-reason.ts";
 
-/** In steps; `sharedOut` is the part of `leftover` that tracks or gaps got. */
-export interface PlanLeftover {
-  readonly leftover: number;
-  readonly sharedOut: number;
+/** `2 steps left over across, 1 down`, for a list. */
+export function sayOver(leftovers: Leftovers): string {
+  const [first, other] = AXES.filter((axis) => leftovers[axis] > 0);
+  if (!first) return "Nothing left over";
+  const words = `${sayCount(leftovers[first], "step")} left over ${first}`;
+  return other ? `${words}, ${leftovers[other]} ${other}` : words;
 }
 
-/** `36 steps over, all shared out`, for a list. */
-export function sayOver({ leftover, sharedOut }: PlanLeftover): string {
-  if (leftover === 0) return "Comes out even";
-  return `${sayCount(leftover, "step")} over${sharedOutWords(leftover, sharedOut)}`;
+/** `Across: 3 steps left over, given to “Week”.`: a sentence for each direction that leaves any over. */
+export function sayLeftover(leftovers: Leftovers, reasons: readonly SplitReason[]): string {
+  const sentences = AXES.filter((axis) => leftovers[axis] > 0).map((axis) => {
+    const steps = sayCount(leftovers[axis], "step");
+    return `${asSentence(axis)}: ${steps} left over${placeWords(axis, reasons)}.`;
+  });
+  return sentences.length === 0 ? "Nothing left over." : sentences.join(" ");
 }
 
-/** `36 steps are left over, all shared out`, as the beginning of a sentence. */
-export function sayLeftover({ leftover, sharedOut }: PlanLeftover): string {
-  if (leftover === 0) return "Nothing is left over";
-  const are = leftover === 1 ? "is" : "are";
-  return `${sayCount(leftover, "step")} ${are} left over${sharedOutWords(leftover, sharedOut)}`;
-}
-
-function sharedOutWords(leftover: number, sharedOut: number): string {
-  if (sharedOut === 0) return "";
-  if (sharedOut < leftover) return `, ${sharedOut} of them shared out`;
-  return leftover === 1 ? ", and not left empty" : ", all shared out";
+/** Where they went, where all went to one kind of place. */
+function placeWords(axis: Axis, reasons: readonly SplitReason[]): string {
+  const own = reasons.filter((reason) => reason.axis === axis && reason.leftover > 0);
+  const [place, ...others] = new Set(own.map(leftoverPlace));
+  return place && others.length === 0 ? `, ${place}` : "";
 }

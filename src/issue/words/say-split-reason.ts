@@ -51,6 +51,13 @@ function leftoverWords({ leftover, placing, taker }: SplitReason): string {
   return `${leftover} left over, ${placeWords(placing, leftover, taker)}`;
 }
 
+/** Where the steps that are left over went, such as `given to “Week”`. */
+export function leftoverPlace({ placing, taker }: SplitReason): string {
+  if (placing === "centre") return "before and after";
+  if (placing !== "track") return PLACES[placing];
+  return taker === "" ? "given to one track" : `given to “${taker}”`;
+}
+
 /** Of an odd number the centre has the larger half behind it. */
 function placeWords(placing: SplitReason["placing"], leftover: number, taker: string): string {
   if (placing === "track") return `given to ${taker}`;

@@ -38,11 +38,11 @@ interface Around {
   /** The nearest month, quarter or year, itself counted. */
   readonly period?: Span | undefined;
   readonly weekday?: Weekday;
-  readonly known?: Known;
+  readonly known?: KnownNumbers;
 }
 
 /** What is known of an area without a span: its number among its like. */
-export type Known = Pick<AreaDates, "number" | "monthNumber">;
+export type KnownNumbers = Pick<AreaDates, "number" | "monthNumber">;
 
 interface Writing {
   readonly when: When;
@@ -136,7 +136,7 @@ function weekdayAt(index: number, { when }: Writing): { readonly weekday: Weekda
 }
 
 /** A unit's number in the span around it, from 1; of a month also the one in its year, where that is known. */
-function knownOf(kind: SpanKind, index: number, around: Around): Known {
+function knownOf(kind: SpanKind, index: number, around: Around): KnownNumbers {
   const number = index + 1;
   if (kind !== "month") {
     // A day of a week or a quarter has no number that it could be called by.

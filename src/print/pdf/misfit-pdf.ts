@@ -1,6 +1,6 @@
 /** The file `page.pdf` of a pattern that does not fit: the notebook's bare page, and on it why. */
 import { pagePlace } from "../../draw/geometry/page-place.ts";
-import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts";
+import { breakLines, LINE_STEP, textBlockMarks } from "../../draw/label/text-block.ts";
 import { gridMarks } from "../../draw/page/grid-marks.ts";
 import type { TextMark } from "../../draw/scene.ts";
 import { sayMisfit } from "../../issue/words/say-misfit.ts";
@@ -43,7 +43,7 @@ function misfitSheet({ plan, recipe, notebook }: MisfitQuestion, title: string):
   // Dots keep clear of the words.
   const written = { x: MARGIN - 1, y: MARGIN - 1, width: room + 2, height: end - MARGIN + 2 };
   const write = (texts: readonly string[], role: TextMark["role"], size: number, top: number) =>
-    wordMarks({ lines: texts, role, size, x: MARGIN, y: top + size });
+    textBlockMarks({ lines: texts, role, size, x: MARGIN, y: top + size });
   return {
     title,
     width,

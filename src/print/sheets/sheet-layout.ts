@@ -1,6 +1,6 @@
 /** What every sheet of pieces carries beside them, and the room that it leaves. */
 import type { Rect } from "../../draw/geometry/rect.ts";
-import { breakLines, LINE_STEP, wordMarks } from "../../draw/label/text-block.ts";
+import { breakLines, LINE_STEP, textBlockMarks } from "../../draw/label/text-block.ts";
 import { BAR, BAR_DEPTH, sheetBars } from "../../draw/print-marks/scale-bars.ts";
 import type { TextMark } from "../../draw/scene.ts";
 import {
@@ -99,7 +99,7 @@ function notesHeight(notes: Paragraphs): number {
 function noteParts(notes: Paragraphs, x: number, top: number): readonly SheetPart[] {
   return notes.map((lines, index) => {
     const y = top + NOTE.size + notesHeight(notes.slice(0, index)) + (index > 0 ? NOTE.between : 0);
-    return { kind: "line", marks: wordMarks({ lines, role: "note", size: NOTE.size, x, y }) };
+    return { kind: "line", marks: textBlockMarks({ lines, role: "note", size: NOTE.size, x, y }) };
   });
 }
 

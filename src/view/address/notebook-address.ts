@@ -8,6 +8,7 @@ import {
 } from "../fields/notebook-fields.ts";
 import { readFields, type UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import type { AddressEntries, AddressReading } from "./hash-params.ts";
+import { NOTEBOOK_KEYS_IN_ADDRESS } from "./notebook-label.ts";
 
 /** Which fields stand behind each key. */
 const FIELDS_OF_KEY = {
@@ -21,11 +22,11 @@ const FIELDS_OF_KEY = {
   middle: ["middle"],
   name: ["title"],
   file: ["slug"],
-} as const satisfies Readonly<Record<string, readonly FieldName[]>>;
+} as const satisfies Readonly<Record<Key, readonly FieldName[]>>;
 
-type Key = keyof typeof FIELDS_OF_KEY;
+type Key = (typeof NOTEBOOK_KEYS_IN_ADDRESS)[number];
 
-export const NOTEBOOK_ADDRESS_KEYS = Object.keys(FIELDS_OF_KEY) as readonly Key[];
+export const NOTEBOOK_ADDRESS_KEYS: readonly Key[] = NOTEBOOK_KEYS_IN_ADDRESS;
 
 /** Without these there is no notebook in an address. */
 const NEEDED: readonly Key[] = ["paper", "pitch", "dots"];

@@ -16,7 +16,7 @@ type WordsOf<Names extends readonly string[]> = Readonly<Record<Names[number], F
 
 export const FIT_WORDS: WordsOf<typeof FITS> = {
   fits: { label: "Fits", said: "fits" },
-  even: { label: "Leaves nothing over", said: "leaves nothing over" },
+  even: { label: "Nothing left over", said: "leaves nothing over" },
 };
 
 export const PAGE_WORDS: WordsOf<typeof PAGE_COUNTS> = {

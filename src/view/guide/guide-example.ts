@@ -7,7 +7,9 @@ import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import { reportIssues } from "../../issue/report/report.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
+import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
+import { splitReasons } from "../../plan/explain/split-reasons.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
@@ -17,7 +19,6 @@ import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { buildStrip } from "../../strip/build-strip.ts";
 import { type MisfitSummary, misfitSummary } from "../pattern/plan-summary.ts";
-import { splitRows } from "../pattern/split-rows.ts";
 import type { ExampleFence } from "./guide-fence.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 
@@ -127,7 +128,8 @@ function slice(fence: ExampleFence, name: string, id: string): ShownExample {
   const written = areaAt(attemptOf(recipe, plan.used), { side: "single", path: split.path })?.split;
   const labels = written?.tracks.map(({ area }) => area.label) ?? [];
   const scene = splitScene({ id, notebook, split, labels });
-  const caption = asSentence(splitRows(recipe, plan)[0]?.reason ?? "");
+  const [reason] = splitReasons(recipe, plan);
+  const caption = reason ? asSentence(saySplitReason(reason)) : "";
   return { kind: "drawing", shape: "slice", scene, caption };
 }
 

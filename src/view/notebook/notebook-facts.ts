@@ -11,7 +11,10 @@ import {
 } from "../../measure/grid-axis.ts";
 import { type Length, length, toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
+import { writeAddress } from "../address/hash-params.ts";
+import { notebookEntries } from "../address/notebook-address.ts";
 import type { NotebookEntry } from "../entries.ts";
+import { unnamed } from "../fields/name-notebook.ts";
 
 /** One line of the table: the same fact across and down, a small print behind each. */
 export interface AxisFact {
@@ -49,7 +52,8 @@ export function notebookFacts(notebook: Notebook): readonly AxisFact[] {
 }
 
 /** A notebook as lists name it. */
-export function notebookEntry({ slug, title, axes, ruling }: Notebook): NotebookEntry {
+export function notebookEntry(notebook: Notebook): NotebookEntry {
+  const { slug, title, axes, ruling } = notebook;
   return {
     slug,
     title,
@@ -57,6 +61,7 @@ export function notebookEntry({ slug, title, axes, ruling }: Notebook): Notebook
     paper: withoutBreaks(
       `${bothMm(axes.across.paper, axes.down.paper)}, ${ruling} every ${pitchText(axes)}`,
     ),
+    address: writeAddress(notebookEntries(unnamed(notebook))),
     width: toMm(axes.across.paper),
     height: toMm(axes.down.paper),
   };
@@ -118,6 +123,6 @@ const WIDEST = 150;
 const PER_MM = 0.8;
 
 /** CSS pixels a millimetre. */
-export function paperScale(notebooks: readonly NotebookEntry[]): number {
+export function paperScale(notebooks: readonly Pick<NotebookEntry, "width">[]): number {
   return Math.min(PER_MM, ...notebooks.map(({ width }) => WIDEST / width));
 }

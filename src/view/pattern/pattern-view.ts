@@ -6,11 +6,11 @@ import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
 import { pixelsOf } from "../../draw/scene.ts";
 import { stripScene } from "../../draw/strip/strip-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
-import { sayLeftover } from "../../issue/words/say-leftover.ts";
+import type { Leftovers } from "../../issue/facts/leftovers.ts";
 import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
 import { BARE_EDGES } from "../../issue/words/sheet-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
+import { leftoverOf, NO_LEFTOVER } from "../../plan/explain/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
@@ -48,10 +48,7 @@ interface PlanWords extends FitSummary, MisfitSummary {
   readonly boxes: number;
   /** How many strokes of the pen it takes. */
   readonly lines: number;
-  /** Steps that are left over, in all splits together. */
-  readonly leftover: number;
-  /** So many steps are left over: the beginning of a sentence; "" where it does not fit. */
-  readonly leftoverWords: string;
+  readonly leftover: Leftovers;
 }
 
 export interface PatternTools {
@@ -105,7 +102,6 @@ function fittingParts(
     lines: along.strokes,
     along,
     leftover: leftoverOf(plan),
-    leftoverWords: sayLeftover({ leftover: leftoverOf(plan), sharedOut: sharedOutOf(plan) }),
     reason: "",
     near: [],
     nearHead: "",
@@ -121,7 +117,7 @@ function misfitWords(plan: MisfitPlan, recipe: Recipe): PlanWords {
     pages: 0,
     boxes: 0,
     lines: 0,
-    leftover: 0,
+    leftover: NO_LEFTOVER,
     leftoverWords: "",
     rows: [],
     notes: [],

@@ -1,6 +1,6 @@
 /** How a plan comes out, in one word of ours and in the words of a list. */
 import { sayOver } from "../../issue/words/say-leftover.ts";
-import { leftoverOf, sharedOutOf } from "../../plan/explain/leftover-of.ts";
+import { leftoverOf, NO_LEFTOVER } from "../../plan/explain/leftover-of.ts";
 import type { Plan } from "../../plan/plan.ts";
 import { pagesOf } from "../../recipe/area-tree.ts";
 import type { Attempt } from "../../recipe/recipe.ts";
@@ -13,10 +13,9 @@ export interface StatusWords {
 
 /** As the gallery of the book says it of its own notebooks. */
 export function statusWords(plan: Plan): StatusWords {
-  const leftover = plan.fits ? leftoverOf(plan) : 0;
-  const state = planStatus({ fits: plan.fits, leftover });
-  const words = plan.fits ? sayOver({ leftover, sharedOut: sharedOutOf(plan) }) : "Does not fit";
-  return { state, words };
+  const leftover = plan.fits ? leftoverOf(plan) : NO_LEFTOVER;
+  const words = plan.fits ? sayOver(leftover) : "Does not fit";
+  return { state: planStatus({ fits: plan.fits, leftover }), words };
 }
 
 export interface PlanFacts {
@@ -39,5 +38,5 @@ export type PlanStatus = "even" | "over" | "misfit";
 /** The state of a plan, finished as an artifact or not. */
 export function planStatus({ fits, leftover }: Pick<PatternView, "fits" | "leftover">): PlanStatus {
   if (!fits) return "misfit";
-  return leftover === 0 ? "even" : "over";
+  return leftover.across + leftover.down === 0 ? "even" : "over";
 }

@@ -1,8 +1,11 @@
 /** What there is to say of a plan beside its drawing: which layout it took, how it divides, or why it does not fit and what would. */
 import { sayAlternative } from "../../issue/words/say-alternative.ts";
+import { sayLeftover } from "../../issue/words/say-leftover.ts";
 import { sayReason } from "../../issue/words/say-misfit.ts";
 import { sayNearFit, sayNearFits } from "../../issue/words/say-near-fit.ts";
 import { sayPlanNote } from "../../issue/words/say-plan-note.ts";
+import { leftoverOf } from "../../plan/explain/leftover-of.ts";
+import { splitReasons } from "../../plan/explain/split-reasons.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
@@ -13,6 +16,8 @@ export interface FitSummary {
   readonly alternative: string;
   readonly notes: readonly string[];
   readonly rows: readonly SplitRow[];
+  /** What is left over in each direction: a sentence or two. */
+  readonly leftoverWords: string;
 }
 
 export interface MisfitSummary {
@@ -28,10 +33,12 @@ export function fitSummary(plan: FittingPlan, recipe: Recipe): FitSummary {
   const others = recipe.attempts.length - 1;
   const labelAt = labelsOf(attemptOf(recipe, used));
   const labelMeant = labelsOf(attemptOf(recipe, 0));
+  const reasons = splitReasons(recipe, plan);
   return {
     alternative: passedOver ? sayAlternative({ used, others, passedOver }, labelMeant) : "",
     notes: plan.notes.map((note) => sayPlanNote(note, labelAt)),
-    rows: splitRows(recipe, plan),
+    rows: splitRows(recipe, plan, reasons),
+    leftoverWords: sayLeftover(leftoverOf(plan), reasons),
   };
 }
 

@@ -4,7 +4,6 @@ import { asSentence } from "../../issue/words/say-count.ts";
 import { saySplit } from "../../issue/words/say-path.ts";
 import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import type { Axis } from "../../measure/axis.ts";
-import { splitReasons } from "../../plan/explain/split-reasons.ts";
 import { type FittingPlan, type PlanSplit, trackMarks } from "../../plan/plan.ts";
 import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
@@ -22,10 +21,13 @@ export interface SplitRow {
   readonly reason: string;
 }
 
-/** One row for each way in which the plan divides; splits that came out alike share one. */
-export function splitRows(recipe: Recipe, plan: FittingPlan): readonly SplitRow[] {
+/** `reasons` are those of the plan's splits, in their order. One row for each way in which the plan divides; splits that came out alike share one. */
+export function splitRows(
+  recipe: Recipe,
+  plan: FittingPlan,
+  reasons: readonly SplitReason[],
+): readonly SplitRow[] {
   const labelAt = labelsOf(attemptOf(recipe, plan.used));
-  const reasons = splitReasons(recipe, plan);
   const rows = new Map<string, SplitRow>();
   const splits = plan.pages.flatMap((page) => page.splits.map((split) => ({ page, split })));
   for (const [index, { page, split }] of splits.entries()) {

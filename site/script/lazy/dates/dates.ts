@@ -5,9 +5,6 @@ import { thumbnailScene } from "../../../../src/draw/page/thumbnail-scene.ts";
 import { stripScene } from "../../../../src/draw/strip/strip-scene.ts";
 import { createSvgWriter } from "../../../../src/draw/svg/write-svg.ts";
 import { sayAddressIssue } from "../../../../src/issue/words/say-address-issue.ts";
-import { sayLeftover } from "../../../../src/issue/words/say-leftover.ts";
-import { leftoverOf, sharedOutOf } from "../../../../src/plan/explain/leftover-of.ts";
-import type { FittingPlan } from "../../../../src/plan/plan.ts";
 import { planJson } from "../../../../src/plan/plan-json.ts";
 import { planPattern } from "../../../../src/plan/plan-pattern.ts";
 import { sheetClass } from "../../../../src/print/sheets/css-page.ts";
@@ -20,7 +17,7 @@ import {
 } from "../../../../src/view/address/span-address.ts";
 import { alongView } from "../../../../src/view/draw-along/draw-along-view.ts";
 import { type DatesChoice, NO_DATES, whenPicked } from "../../../../src/view/fields/span-fields.ts";
-import { misfitReason } from "../../../../src/view/pattern/plan-summary.ts";
+import { fitSummary, misfitReason } from "../../../../src/view/pattern/plan-summary.ts";
 import { spanFileName, spanTitle } from "../../../../src/view/pattern/span-words.ts";
 import { keptPrinter } from "../../device/kept-printer.ts";
 import { summaryElements } from "../../ui/plan-summary.ts";
@@ -55,7 +52,7 @@ function datedView({ recipe: written, notebook, choice, book, names }: DatedQues
     notebook,
     fileName: `${recipe.slug}-${notebook.slug}${span ? `-${spanFileName(span)}` : ""}`,
     planJson: planJson(plan),
-    outcome: plan.fits ? outcomeWords(plan) : misfitReason(plan, recipe),
+    outcome: plan.fits ? fitSummary(plan, plan.recipe).leftoverWords : misfitReason(plan, recipe),
     sheet: plan.fits
       ? sheetClass(thumbnailScene({ plan, recipe, notebook }).frame, scene.frame)
       : "prints-words",
@@ -65,12 +62,6 @@ function datedView({ recipe: written, notebook, choice, book, names }: DatedQues
     pageFile: () => write(scene),
     stripFile: () => write(stripScene(buildSingleStrip(recipe, notebook, plan))),
   };
-}
-
-function outcomeWords(plan: FittingPlan): string {
-  const leftover = leftoverOf(plan);
-  const words = sayLeftover({ leftover, sharedOut: sharedOutOf(plan) });
-  return `${words}${words.endsWith(".") ? "" : "."}`;
 }
 
 const part: DatesPart = { bindSpanPicker, readDates, writeDates, datedView, keptPrinter };

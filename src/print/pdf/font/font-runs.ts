@@ -1,6 +1,7 @@
 /** Which font prints which part of a line: the first that has the character; a space stays with what it follows. */
 import { xmlText } from "../../../draw/svg/xml-text.ts";
-import type { FontLists, Weight } from "./print-font.ts";
+import type { TextWeight } from "../../../draw/text-width.ts";
+import type { FontLists } from "./print-font.ts";
 import { directedParts } from "./text-direction.ts";
 
 /** A part of a line in one font, in reading order. */
@@ -12,7 +13,7 @@ export interface FontRun {
 }
 
 /** The runs of a line from left to right, cleaned as for the screen. Characters and their accents are joined where Unicode has them as one. */
-export function fontRuns(line: string, weight: Weight, fonts: FontLists): readonly FontRun[] {
+export function fontRuns(line: string, weight: TextWeight, fonts: FontLists): readonly FontRun[] {
   return directedParts(xmlText(line).normalize("NFC")).flatMap(({ text, isRightToLeft }) => {
     const runs: { text: string; font: number | undefined; isRightToLeft: boolean }[] = [];
     for (const character of text) {
@@ -25,7 +26,7 @@ export function fontRuns(line: string, weight: Weight, fonts: FontLists): readon
   });
 }
 
-function fontOf(character: string, weight: Weight, fonts: FontLists): number | undefined {
+function fontOf(character: string, weight: TextWeight, fonts: FontLists): number | undefined {
   const codePoint = character.codePointAt(0) ?? 0;
   const index = fonts[weight].findIndex((font) => font.has(codePoint));
   return index === -1 ? undefined : index;

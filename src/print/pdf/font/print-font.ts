@@ -1,11 +1,10 @@
 /** One font to print with: which characters it has, and what PDFKit is given of it. */
 import { create, type Font, type GlyphRun } from "fontkit";
+import type { TextWeight } from "../../../draw/text-width.ts";
 import { unpackWoff } from "./unpack-woff.ts";
 
-export type Weight = "normal" | "bold";
-
 /** Of each weight, in the order in which they are tried for a character. */
-export type FontLists = Readonly<Record<Weight, readonly PrintFont[]>>;
+export type FontLists = Readonly<Record<TextWeight, readonly PrintFont[]>>;
 
 /** Opened when it is first needed: most books need only the letters of one script. */
 export interface PrintFont {

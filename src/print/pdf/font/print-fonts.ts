@@ -1,8 +1,9 @@
 /** The fonts that text is printed with: used for any number of files. */
-import { type FontLists, openFont, type Weight } from "./print-font.ts";
+import type { TextWeight } from "../../../draw/text-width.ts";
+import { type FontLists, openFont } from "./print-font.ts";
 
 /** The bytes of font files (WOFF or TrueType), in the order in which they are tried for a character. */
-export type FontFiles = Readonly<Record<Weight, readonly Uint8Array[]>>;
+export type FontFiles = Readonly<Record<TextWeight, readonly Uint8Array[]>>;
 
 /** Fira Sans as @fontsource/fira-sans packs it (SIL Open Font License 1.1): a file for each part of Unicode that it has. */
 const PARTS = [
@@ -16,7 +17,7 @@ const PARTS = [
 ] as const;
 
 /** The names of the font files of the book, in a folder `files` of their package. */
-export const FONT_FILES: Readonly<Record<Weight, readonly string[]>> = {
+export const FONT_FILES: Readonly<Record<TextWeight, readonly string[]>> = {
   normal: PARTS.map((part) => `fira-sans-${part}-400-normal.woff`),
   bold: PARTS.map((part) => `fira-sans-${part}-700-normal.woff`),
 };

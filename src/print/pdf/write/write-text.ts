@@ -1,9 +1,9 @@
 /** A line of text on paper: at its anchor, turned, in as many fonts as its characters need. */
 import type { TextMark } from "../../../draw/scene.ts";
 import type { Style } from "../../../draw/style/role-style.ts";
+import type { TextWeight } from "../../../draw/text-width.ts";
 import { type FontRun, fontRuns } from "../font/font-runs.ts";
 import { missingGlyphOf } from "../font/missing-shape.ts";
-import type { Weight } from "../font/print-font.ts";
 import { decimal } from "./operators.ts";
 import type { PdfWriter } from "./pdf-writer.ts";
 
@@ -32,7 +32,7 @@ const ON_BASELINE = { lineBreak: false, baseline: "alphabetic" } as const;
 
 interface Type {
   readonly size: number;
-  readonly weight: Weight;
+  readonly weight: TextWeight;
 }
 
 /** Is there a font for the run? Then it is the document's from now on. */

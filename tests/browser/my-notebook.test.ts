@@ -1,0 +1,48 @@
+/** A notebook that was said once is the keeper's on every page: named in the head, and opened by every link. */
+import { describe, expect, it } from "vitest";
+import { onDisk, openTestBrowser } from "./test-browser.ts";
+import { watchedPage } from "./watched-page.ts";
+
+const testBrowser = openTestBrowser();
+
+const OWN = "#v=1&paper=B6&pitch=5&dots=24,35&first=5,5";
+
+describe("a notebook that was said on its own page", () => {
+  it("is named everywhere, and links do not bring another one", async () => {
+    const { page, close, complaints } = await watchedPage(testBrowser.browser);
+    await page.goto(onDisk("fit/index.html") + OWN);
+    await page.getByLabel("Dots across").fill("23");
+    const mine = page.locator('[data-part="mine"]');
+    await expect.poll(() => mine.textContent()).toBe("B6, 23 × 35");
+    await page.goto(onDisk("patterns/two-row-week/a5/index.html"));
+    expect(await mine.textContent()).toBe("B6, 23 × 35");
+    for (const name of [
+      "fit it to a notebook of your own",
+      "Make it yours",
+      "change it on the recipe desk",
+    ]) {
+      await page.goto(onDisk("patterns/two-row-week/a5/index.html"));
+      await page.getByRole("link", { name }).click();
+      await expect
+        .poll(() => page.locator("#plan-data").textContent())
+        .toContain('"notebook": "b6-23-35"');
+    }
+    await page.goto(onDisk("strips/everyday/a5/index.html"));
+    await page.getByRole("link", { name: "Change it" }).click();
+    await expect
+      .poll(() => page.locator("#strip-data").textContent())
+      .toContain('"notebook": "b6-23-35"');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("is one of the book's again when its numbers are", async () => {
+    const { page, close } = await watchedPage(testBrowser.browser);
+    await page.goto(onDisk("fit/index.html") + OWN);
+    await page.locator("#start").selectOption("a6");
+    await page.goto(onDisk("index.html"));
+    const shown = page.locator('[data-kept="a6"]');
+    await expect.poll(() => shown.isVisible()).toBe(true);
+    await close();
+  });
+});
