@@ -8,7 +8,7 @@ import { weekYearNotes } from "./explain/week-year-notes.ts";
 import { newBudget } from "./layout/budget.ts";
 import { layOutAttempt } from "./layout/lay-out-attempt.ts";
 import { type DatedAttempt, datedAttempt } from "./layout/units-to-tracks.ts";
-import type { FittingPlan, MisfitPlan, Plan } from "./plan.ts";
+import type { Plan } from "./plan.ts";
 import { nearFits } from "./repair/near-fits.ts";
 import { UNDATED, type When } from "./when.ts";
 
@@ -17,19 +17,14 @@ import { UNDATED, type When } from "./when.ts";
  * the same on every machine; it never throws for a checked recipe.
  */
 export function planPattern(recipe: Recipe, notebook: Notebook, when: When = UNDATED): Plan {
-  const plan = planAttempts(recipe, notebook, when);
-  if (plan.fits) return plan;
-  const { changes: near, stop } =
-    plan.misfit.kind === "beyond-years" ? { changes: [] } : nearFits(plan.recipe, notebook);
+  const plan = layOutPattern(recipe, notebook, when);
+  if (plan.fits || plan.misfit.kind === "beyond-years") return plan;
+  const { changes: near, stop } = nearFits(plan.recipe, notebook);
   return { ...plan, near, ...(stop && { stop }) };
 }
 
-/** The same, without what would make it fit where it does not. */
-export function planAttempts(
-  recipe: Recipe,
-  notebook: Notebook,
-  when: When,
-): FittingPlan | Omit<MisfitPlan, "near" | "stop"> {
+/** The same without the search for changes that would make it fit, for those who do not tell them. */
+export function layOutPattern(recipe: Recipe, notebook: Notebook, when: When = UNDATED): Plan {
   const budget = newBudget();
   const dated = recipe.attempts.map((attempt) => datedFor(attempt, recipe, when));
   const planned = { ...recipe, attempts: dated.map((one) => (isBeyondYears(one) ? EMPTY : one)) };
@@ -53,7 +48,7 @@ export function planAttempts(
     misfit ??= result;
   }
   if (!misfit) throw new RangeError(`the recipe ${recipe.slug} has no page`);
-  return { ...common, fits: false, misfit };
+  return { ...common, fits: false, misfit, near: [] };
 }
 
 function misfitOf({ span, needs }: BeyondYears): Misfit {

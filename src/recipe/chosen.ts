@@ -1,4 +1,4 @@
-/** Which notebooks and patterns a book has, and whether those it names are there. */
+/** Which notebooks and patterns a book has, and whether the names in it are those of files. */
 import type { Issue } from "../issue/facts/issue.ts";
 import { nearest } from "../source/nearest-word.ts";
 import type { NamedSlug } from "../source/schema/named-slugs.ts";
@@ -22,6 +22,15 @@ export function unknownIn(chosen: Chosen, what: What, known: readonly string[]):
   return chosen
     .filter(({ slug }) => !known.includes(slug))
     .map((name) => unknown(name, what, known));
+}
+
+/** A problem for each plain division of a strip whose title makes the name of a pattern. */
+export function takenTitles(
+  divisions: readonly NamedSlug[],
+  patterns: readonly string[],
+): readonly Issue[] {
+  const taken = divisions.filter(({ slug }) => patterns.includes(slug));
+  return taken.map(({ slug, at }) => ({ about: "book", kind: "title-of-pattern", slug, at }));
 }
 
 /** The patterns that strips and set-ups name and the book does not list. */

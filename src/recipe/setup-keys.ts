@@ -32,7 +32,7 @@ export const SETUP_KEYS = {
       meaning: "The set-up's name, as it is shown.",
     },
     dates: {
-      expected: { kind: "form", form: "span" },
+      expected: { kind: "form", form: "days" },
       meaning: `The days it is for, at most ${SETUP_LIMITS.years} years. A week is always the ISO week.`,
     },
     first: {
@@ -52,7 +52,7 @@ export const SETUP_KEYS = {
     make,
     width,
   },
-  entry: {
+  "setup-entry": {
     pattern: {
       expected: { kind: "form", form: "slug" },
       meaning:

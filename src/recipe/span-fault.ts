@@ -1,9 +1,9 @@
-/** What is wrong with written days, as the fact that a sentence is made from. */
+/** What is wrong with written days, without the text and the place where it stands. */
 import type { SpanProblem } from "../calendar/read-span.ts";
 import type { SpanFault } from "../issue/facts/field-issue.ts";
 
-/** The fact behind a problem of reading a span. */
-export function spanFaultOf(problem: SpanProblem): SpanFault {
+/** The fault that a problem is. */
+export function spanFault(problem: SpanProblem): SpanFault {
   switch (problem.code) {
     case "no-span":
       return { kind: "no-span", ...(problem.meant && { meant: problem.meant }) };

@@ -6,6 +6,9 @@ import { MAKES } from "./strip-recipe.ts";
 /** The width is in millimetres: wide enough for one lane, narrow enough to lie on a page. */
 export const STRIP_BOUNDS = {
   patterns: 40,
+  uses: { min: 1, max: 10_000 },
+  /** Of its dates. */
+  years: 10,
   lanes: { min: 1, max: 12 },
   width: { min: 10, max: 100 },
 } as const;
@@ -13,21 +16,26 @@ export const STRIP_BOUNDS = {
 /** What a strip is where its recipe does not say. */
 export const STRIP_DEFAULTS = { lanes: 4, make: "edges", width: 30 } as const;
 
-const SLUGS = { kind: "form", form: "slugs", max: STRIP_BOUNDS.patterns } as const;
+const ENTRIES = { kind: "form", form: "strip-entries", max: STRIP_BOUNDS.patterns } as const;
+/** What a strip and a plain division may be called. */
+export const STRIP_TITLE = { kind: "text", longest: LIMITS.text } as const;
 
 export const STRIP_KEYS = {
   strip: {
-    title: {
-      expected: { kind: "text", longest: LIMITS.text },
-      meaning: "The strip's name, as it is shown.",
-    },
+    title: { expected: STRIP_TITLE, meaning: "The strip's name, as it is shown." },
     across: {
-      expected: SLUGS,
-      meaning: "Patterns whose columns are marked on the side that lies across, most used first.",
+      expected: ENTRIES,
+      meaning:
+        "Patterns whose columns are marked on the side that lies across, and plain divisions of it. Where none says its uses, the most used one comes first.",
     },
     down: {
-      expected: SLUGS,
-      meaning: "Patterns whose rows are marked on the side that lies down, most used first.",
+      expected: ENTRIES,
+      meaning:
+        "Patterns whose rows are marked on the side that lies down, and plain divisions of it. Where none says its uses, the most used one comes first.",
+    },
+    dates: {
+      expected: { kind: "form", form: "days" },
+      meaning: `The days for which patterns with dates are marked, at most ${STRIP_BOUNDS.years} years. Left out: their largest case, with 31 days and six weeks in a month.`,
     },
     lanes: {
       expected: { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes },
@@ -40,6 +48,30 @@ export const STRIP_KEYS = {
     width: {
       expected: { kind: "millimetres", ...STRIP_BOUNDS.width },
       meaning: `The strip's width in millimetres. Left out: ${STRIP_DEFAULTS.width}.`,
+    },
+  },
+  "strip-entry": {
+    pattern: {
+      expected: { kind: "form", form: "slug" },
+      meaning: "A pattern, by the name of its file. A name alone is short for it.",
+    },
+    title: {
+      expected: STRIP_TITLE,
+      meaning: "What a plain division is called, in a word that no pattern has for its file.",
+    },
+    split: {
+      expected: { kind: "form", form: "split", min: 1, max: LIMITS.tracks },
+      meaning: "How a plain division splits the page: into columns across, into rows down.",
+    },
+    margin: {
+      expected: { kind: "form", form: "division-margin", min: 0, max: LIMITS.space },
+      meaning:
+        "Empty steps at both ends of a plain division: one number, or left and right across, top and bottom down. Left out: 0.",
+    },
+    uses: {
+      expected: { kind: "whole", unit: "uses", ...STRIP_BOUNDS.uses },
+      meaning:
+        "How often it is drawn. If any entry of the strip says so, each side carries what adds up to most uses. Left out: 1.",
     },
   },
 } as const satisfies Grammar;

@@ -3,8 +3,8 @@ import { isBeyondYears, type Span } from "../calendar/span.ts";
 import type { SetupLeftOut } from "../issue/facts/setup-left-out.ts";
 import type { FacingSide } from "../measure/paper-side.ts";
 import type { Binding, Notebook } from "../notebook/notebook.ts";
-import type { FittingPlan } from "../plan/plan.ts";
-import { planAttempts } from "../plan/plan-pattern.ts";
+import type { FittingPlan, Plan } from "../plan/plan.ts";
+import { layOutPattern } from "../plan/plan-pattern.ts";
 import type { When } from "../plan/when.ts";
 import { onSide } from "../recipe/area-tree.ts";
 import type { Recipe } from "../recipe/recipe.ts";
@@ -110,20 +110,18 @@ function leaveOut({ leftOut }: Paging, pattern: string, why: SetupLeftOut, span?
   if (!leftOut.has(key)) leftOut.set(key, { pattern, ...dates, why });
 }
 
-type Attempted = ReturnType<typeof planAttempts>;
-
 /** Plans of one notebook, each worked out once; a plan has a number from the first page that it is drawn on. */
 function openPlans(notebook: Notebook, when: When) {
-  const known = new Map<string, Attempted>();
+  const known = new Map<string, Plan>();
   const numbers = new Map<string, number>();
   const plans: FittingPlan[] = [];
   return {
     plans,
-    planOn: (recipe: Recipe, side: FacingSide, span?: Span): Attempted => {
+    planOn: (recipe: Recipe, side: FacingSide, span?: Span): Plan => {
       const key = `${recipe.slug} ${side} ${span?.from ?? ""}`;
       const plan =
         known.get(key) ??
-        planAttempts(onSide(recipe, side), notebook, { ...when, ...(span && { span }) });
+        layOutPattern(onSide(recipe, side), notebook, { ...when, ...(span && { span }) });
       known.set(key, plan);
       return plan;
     },

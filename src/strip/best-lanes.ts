@@ -1,8 +1,8 @@
 /** The best use of few lanes: which runs to keep where uses are known, and the lanes that they take. */
-import { type Interval, rankedLanes } from "./partition-lanes.ts";
+import { type LaneInterval, rankedLanes } from "./partition-lanes.ts";
 
 /** A stretch of steps, half-open, and how often it is used: a whole number of 1 or more. */
-export interface UsedInterval extends Interval {
+export interface UsedInterval extends LaneInterval {
   readonly uses: number;
 }
 

@@ -1,56 +1,57 @@
-/** A strip's recipe and the plans of its patterns on one notebook make the strip. */
-import { AXES } from "../measure/axis.ts";
+/** What a strip is asked to carry, with its plans on one notebook, makes the strip. */
+import { AXES, type Axis } from "../measure/axis.ts";
 import type { Notebook } from "../notebook/notebook.ts";
-import type { Plan } from "../plan/plan.ts";
-import type { StripRecipe } from "../recipe/strip-recipe.ts";
+import type { StripHead } from "../recipe/strip-recipe.ts";
 import { buildSide } from "./build-side.ts";
+import type { LaneChooser } from "./lay-lanes.ts";
 import { letterOf } from "./run-labels.ts";
 import type { Strip, StripPattern } from "./strip.ts";
+import type { SideEntry } from "./strip-entry.ts";
 
 export interface StripQuestion {
-  readonly recipe: StripRecipe;
+  readonly head: StripHead;
   readonly notebook: Notebook;
-  /** A plan on this notebook for every pattern that the recipe names, by the pattern's slug. */
-  readonly plans: ReadonlyMap<string, Plan>;
-  /** The patterns' titles, by slug. */
-  readonly titles: ReadonlyMap<string, string>;
+  /** In their order, which is that of letters and colours. */
+  readonly entries: Readonly<Record<Axis, readonly SideEntry[]>>;
+  readonly chooser: LaneChooser;
+  /** The days for which its dated patterns are drawn, as text. */
+  readonly dates?: string;
 }
 
 /** How many colours a strip has; a ninth pattern takes the first colour again, with its own letter. */
 export const COLOUR_COUNT = 8;
 
-/** The strip. Throws where a named pattern has no plan: readers refuse such recipes before. */
-export function buildStrip({ recipe, notebook, plans, titles }: StripQuestion): Strip {
+/** The strip: exact, and the same on every machine. */
+export function buildStrip({ head, notebook, entries, chooser, dates }: StripQuestion): Strip {
+  const { slug, title, make, width, lanes } = head;
   return {
-    slug: recipe.slug,
-    title: recipe.title,
+    slug,
+    title,
     notebook: { slug: notebook.slug, title: notebook.title },
-    make: recipe.make,
-    width: recipe.width,
-    patterns: patternsOf(recipe, titles),
-    sides: AXES.map((axis) => {
-      const chosen = [...new Set(recipe[axis])].map((slug) => plannedOr(slug, plans));
-      return buildSide({ axis, notebook, plans: chosen, lanes: recipe.lanes });
-    }),
+    make,
+    width,
+    patterns: patternsOfStrip(AXES.flatMap((axis) => entries[axis])),
+    ...(dates === undefined ? {} : { dates }),
+    sides: AXES.map((axis) =>
+      buildSide({ axis, notebook, entries: entries[axis], lanes, chooser }),
+    ),
   };
 }
 
-/** Numbered by the recipe alone, so that a pattern looks the same on both sides and every notebook. */
-function patternsOf(
-  recipe: StripRecipe,
-  titles: ReadonlyMap<string, string>,
-): readonly StripPattern[] {
-  const slugs = new Set([...recipe.across, ...recipe.down]);
-  return [...slugs].map((slug, index) => ({
+/** Numbered by the entries alone, so that a pattern looks the same on both sides and every notebook. */
+function patternsOfStrip(entries: readonly SideEntry[]): readonly StripPattern[] {
+  const first = new Map<string, SideEntry>();
+  for (const entry of entries) if (!first.has(entry.slug)) first.set(entry.slug, entry);
+  return [...first.values()].map(({ slug, title, isPlain, cases }, index) => ({
     slug,
-    title: titles.get(slug) ?? slug,
+    title,
+    ...(isPlain ? { isPlain } : {}),
+    ...(cases.some(isLargestCase) ? { isLargest: true } : {}),
     colour: (index % COLOUR_COUNT) + 1,
     letter: letterOf(index),
   }));
 }
 
-function plannedOr(slug: string, plans: ReadonlyMap<string, Plan>): Plan {
-  const plan = plans.get(slug);
-  if (plan === undefined) throw new RangeError(`a strip needs a plan of "${slug}"`);
-  return plan;
+function isLargestCase({ plan }: SideEntry["cases"][number]): boolean {
+  return plan.recipe.dates !== undefined && plan.dates === undefined;
 }

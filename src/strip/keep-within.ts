@@ -1,8 +1,8 @@
 /** Which runs stay where a side has fewer lanes than its runs would need. */
-import type { Interval } from "./partition-lanes.ts";
+import type { LaneInterval } from "./partition-lanes.ts";
 
 /** Most used first: each is kept unless so many lanes are taken already somewhere along it. */
-export function keepWithin<T extends Interval>(
+export function keepWithin<T extends LaneInterval>(
   intervals: readonly T[],
   limit: number,
 ): { readonly kept: readonly T[]; readonly refused: readonly T[] } {
@@ -17,7 +17,7 @@ export function keepWithin<T extends Interval>(
 }
 
 /** How many of some intervals lie over one another at most, inside one that they all touch. */
-function depthWithin(intervals: readonly Interval[], within: Interval): number {
+function depthWithin(intervals: readonly LaneInterval[], within: LaneInterval): number {
   const starts = intervals.map(({ from }) => Math.max(from, within.from));
   return starts.reduce((deepest, start) => {
     const there = intervals.filter(({ from, to }) => from <= start && start < to);

@@ -2,13 +2,22 @@
 import type { StepInterval } from "../measure/box.ts";
 import type { Run, Source } from "./strip.ts";
 
-/** Each set of marks once, in order of first appearance. */
+/** Each set of marks once, in order of first appearance; uses are those of all entries together. */
 export function mergeRuns(runs: readonly Run[]): readonly Run[] {
+  return mergedBy(runs, (a, b) => a.uses + b.uses);
+}
+
+/** The runs of one entry, which uses a set of marks as often wherever it occurs in it. */
+export function mergeOfEntry(runs: readonly Run[]): readonly Run[] {
+  return mergedBy(runs, (a) => a.uses);
+}
+
+function mergedBy(runs: readonly Run[], usesOf: (a: Run, b: Run) => number): readonly Run[] {
   const byMarks = new Map<string, Run>();
   for (const run of runs) {
     const marks = run.marks.join(" ");
     const known = byMarks.get(marks);
-    byMarks.set(marks, known === undefined ? run : merged(known, run));
+    byMarks.set(marks, known === undefined ? run : merged(known, run, usesOf(known, run)));
   }
   return [...byMarks.values()];
 }
@@ -17,7 +26,7 @@ export function mergeRuns(runs: readonly Run[]): readonly Run[] {
  * The same marks may come from areas of unlike length, and a gap of one may be a track of the other.
  * No mark lies inside a track, so all tracks together still do not overlap.
  */
-function merged(a: Run, b: Run): Run {
+function merged(a: Run, b: Run, uses: number): Run {
   return {
     ...a,
     sources: withSources(a.sources, b.sources),
@@ -25,6 +34,7 @@ function merged(a: Run, b: Run): Run {
     to: Math.max(a.to, b.to),
     tracks: withTracks(a.tracks, b.tracks),
     sizes: [...new Set([...a.sizes, ...b.sizes])],
+    uses,
   };
 }
 

@@ -1,7 +1,7 @@
-/** Interval partitioning: the fewest lanes in which no two stretches overlap. */
+/** LaneInterval partitioning: the fewest lanes in which no two stretches overlap. */
 
 /** A stretch from one point to a later one; another may start where it ends. */
-export interface Interval {
+export interface LaneInterval {
   readonly from: number;
   readonly to: number;
 }
@@ -12,7 +12,7 @@ export interface Interval {
  * The lanes, each in ascending order, in the order in which they were opened.
  * Of several free lanes `prefers` picks one whose last stretch the new one should follow; else the first.
  */
-export function partitionLanes<T extends Interval>(
+export function partitionLanes<T extends LaneInterval>(
   intervals: readonly T[],
   prefers: (last: T, next: T) => boolean = () => false,
 ): readonly (readonly T[])[] {
@@ -27,7 +27,7 @@ export function partitionLanes<T extends Interval>(
 }
 
 /** The same lanes in another order: each ranks as the first of its stretches in the given order. */
-export function rankedLanes<T extends Interval>(
+export function rankedLanes<T extends LaneInterval>(
   intervals: readonly T[],
   prefers?: (last: T, next: T) => boolean,
 ): readonly (readonly T[])[] {

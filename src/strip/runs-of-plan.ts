@@ -5,15 +5,15 @@ import { type FittingPlan, type PlanSplit, trackIntervals, trackMarks } from "..
 import type { Run } from "./strip.ts";
 
 /** One run a split, page by page in the plan's order: the page's own split before those inside it. */
-export function runsOfPlan(plan: FittingPlan, axis: Axis): readonly Run[] {
+export function runsOfPlan(plan: FittingPlan, axis: Axis, uses = 1): readonly Run[] {
   return plan.pages.flatMap((page) =>
     page.splits
       .filter((split) => split.axis === axis)
-      .map((split) => runOfSplit(split, plan.pattern, page.side)),
+      .map((split) => ({ ...runOfSplit(split, plan.pattern, page.side), uses })),
   );
 }
 
-function runOfSplit(split: PlanSplit, pattern: string, side: PageSide): Run {
+function runOfSplit(split: PlanSplit, pattern: string, side: PageSide): Omit<Run, "uses"> {
   return {
     sources: [{ pattern, side, path: split.path }],
     from: split.from,

@@ -3,9 +3,11 @@ import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { STRIP_BOUNDS } from "../recipe/strip-keys.ts";
-import type { StripRecipe } from "../recipe/strip-recipe.ts";
+import { patternEntry, type StripRecipe } from "../recipe/strip-recipe.ts";
 import { buildStrip } from "./build-strip.ts";
+import { FIRST_COME } from "./lay-lanes.ts";
 import type { Strip } from "./strip.ts";
+import { entryOfPlan } from "./strip-entry.ts";
 
 const WIDTH = 30;
 
@@ -14,8 +16,8 @@ export function singleStripRecipe({ slug, title, body }: Recipe): StripRecipe {
   return {
     slug,
     title,
-    across: [slug],
-    down: [slug],
+    across: [patternEntry(slug)],
+    down: [patternEntry(slug)],
     lanes: STRIP_BOUNDS.lanes.max,
     make: "edges",
     width: WIDTH,
@@ -25,10 +27,11 @@ export function singleStripRecipe({ slug, title, body }: Recipe): StripRecipe {
 
 /** That strip on one notebook. */
 export function buildSingleStrip(recipe: Recipe, notebook: Notebook, plan: Plan): Strip {
+  const entries = [entryOfPlan(plan, recipe)];
   return buildStrip({
-    recipe: singleStripRecipe(recipe),
+    head: singleStripRecipe(recipe),
     notebook,
-    plans: new Map([[recipe.slug, plan]]),
-    titles: new Map([[recipe.slug, recipe.title]]),
+    entries: { across: entries, down: entries },
+    chooser: FIRST_COME,
   });
 }

@@ -1,4 +1,4 @@
-/** A strip: the runs of chosen patterns, worked out for one notebook and laid into lanes. */
+/** A strip: the runs of chosen patterns and plain divisions, worked out for one notebook and laid into lanes. */
 import type { LeftOut } from "../issue/facts/strip-note.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { StepInterval } from "../measure/box.ts";
@@ -13,16 +13,22 @@ export interface Strip {
   readonly make: Make;
   /** In millimetres, of the strip as it is held. */
   readonly width: number;
-  /** Most used first; a pattern keeps its place on every notebook. */
+  /** In the order of the entries; a pattern keeps its place on every notebook. */
   readonly patterns: readonly StripPattern[];
+  /** The days for which its dated patterns are drawn, as text. */
+  readonly dates?: string;
   /** Across and down. */
   readonly sides: readonly StripSide[];
 }
 
-/** What tells a pattern apart on a strip: the colour number stands for a colour and a dash. */
+/** What tells a pattern or a plain division apart on a strip: the colour number stands for a colour and a dash. */
 export interface StripPattern {
   readonly slug: string;
   readonly title: string;
+  /** Is it a plain division, with no pattern behind it? */
+  readonly isPlain?: true;
+  /** Has it dates, and is drawn for none of them, but for the largest case? */
+  readonly isLargest?: true;
   /** 1 to 8, then from 1 again; the letter still tells them apart. */
   readonly colour: number;
   readonly letter: string;
@@ -38,7 +44,21 @@ export interface StripSide {
   /** Nearest the edge first. */
   readonly lanes: readonly Lane[];
   readonly leftOut: readonly LeftOut[];
+  /** From what the lanes were chosen. */
+  readonly asked: AskedRuns;
 }
+
+/** All that a side could carry, and by which rule it is chosen. */
+export interface AskedRuns {
+  /** Each set of marks once, in the order of the entries, then of the recipe. */
+  readonly runs: readonly Run[];
+  /** At most so many lanes. */
+  readonly limit: number;
+  readonly rule: LaneRule;
+}
+
+/** Keep what comes first, or what adds up to most uses. */
+export type LaneRule = "first-come" | "most-used";
 
 /** One row of marks. Its runs do not overlap; one may start where another ends. */
 export interface Lane {
@@ -59,9 +79,11 @@ export interface Run {
   readonly tracks: readonly StepInterval[];
   /** The distinct sizes of the tracks, in order of appearance. */
   readonly sizes: readonly number[];
+  /** How often it is drawn: of all entries that have these marks together, 1 for one that does not say. */
+  readonly uses: number;
 }
 
-/** The split that a run was first met in, of one pattern. */
+/** The split that a run was first met in, of one pattern or plain division. */
 export interface Source {
   readonly pattern: string;
   readonly side: PageSide;

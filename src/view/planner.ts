@@ -7,7 +7,7 @@ import type { Recipe } from "../recipe/recipe.ts";
 import type { StripRecipe } from "../recipe/strip-recipe.ts";
 import { planSetup } from "../setup/plan-setup.ts";
 import type { Setup } from "../setup/setup.ts";
-import { buildStrip } from "../strip/build-strip.ts";
+import { planStrip } from "../strip/plan-strip.ts";
 import type { Strip } from "../strip/strip.ts";
 import { type CatalogueData, openCatalogue } from "./catalogue.ts";
 
@@ -33,16 +33,8 @@ export function openPlanner(content: CatalogueData): Planner {
   } = openCatalogue(content);
   const planOf = (pattern: string, notebook: string): Plan =>
     planPattern(recipeOf(pattern), notebookOf(notebook), when);
-  const stripOn = (slug: string, notebook: string): Strip => {
-    const recipe = stripOf(slug);
-    const slugs = [...new Set([...recipe.across, ...recipe.down])];
-    return buildStrip({
-      recipe,
-      notebook: notebookOf(notebook),
-      plans: new Map(slugs.map((each) => [each, planOf(each, notebook)])),
-      titles: new Map(slugs.map((each) => [each, recipeOf(each).title])),
-    });
-  };
+  const stripOn = (slug: string, notebook: string): Strip =>
+    planStrip({ recipe: stripOf(slug), notebook: notebookOf(notebook), recipeOf, when });
   const setupOn = (slug: string, notebook: string): Setup =>
     planSetup({ setup: setup(slug), notebook: notebookOf(notebook), recipe: recipeOf, when });
   return { recipe: recipeOf, notebook: notebookOf, strip: stripOf, planOf, stripOn, setupOn, when };

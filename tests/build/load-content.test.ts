@@ -215,6 +215,21 @@ book.yaml:3:12
 2 problems in 1 file.`,
     ],
     [
+      "a plain division of a strip that is called as a pattern is",
+      {
+        "strips/everyday.md": strip(
+          '[{title: "Seed: list!", split: 2}, {title: Halves, split: 2}]',
+        ),
+      },
+      `strips/everyday.md:3:18
+  across: [{title: "Seed: list!", split: 2}, {title: Halves, split: 2}]
+                   ^^^^^^^^^^^^^
+  A plain division cannot be called so: \`seed-list\` is a pattern.
+  Give it another title, or mean the pattern: \`{pattern: seed-list}\`.
+
+1 problem in 1 file.`,
+    ],
+    [
       "patterns that a strip cannot carry",
       {
         "book.yaml": "title: The Book\npatterns: [seed-list]\n",

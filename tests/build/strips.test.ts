@@ -57,6 +57,10 @@ describe("the strips of a book", () => {
 
 describe.each(pairs)("strip.json of %s for %s", (slug, notebook, recipe) => {
   const json = stripJson(slug, notebook);
+  const entries = [...recipe.across, ...recipe.down];
+  const divisions = new Set(
+    entries.flatMap((entry) => (entry.kind === "division" ? [entry.slug] : [])),
+  );
 
   it("has the keys, kinds and order that were promised", () => {
     expect(Object.keys(json)).toEqual(["strip", "notebook", "sides"]);
@@ -68,12 +72,18 @@ describe.each(pairs)("strip.json of %s for %s", (slug, notebook, recipe) => {
       expect(side.lanes.length).toBeLessThanOrEqual(recipe.lanes);
       const runs = side.lanes.flatMap((lane) => lane.runs);
       for (const run of runs) {
-        expect(Object.keys(run)).toEqual(["patterns", "from", "to", "marks", "sizes", "colour"]);
-        const numbers = [run.from, run.to, ...run.marks, ...run.sizes, run.colour];
+        const keys = ["patterns", "from", "to", "marks", "sizes", "colour", "uses"];
+        const isPlain = run.patterns.some((slug) => divisions.has(slug));
+        expect(Object.keys(run)).toEqual(isPlain ? [...keys, "plain"] : keys);
+        expect(run.plain).toBe(isPlain || undefined);
+        const numbers = [run.from, run.to, ...run.marks, ...run.sizes, run.colour, run.uses];
         expect(numbers.every(Number.isInteger)).toBe(true);
         expect(run.marks).toEqual([...new Set(run.marks)].sort((a, b) => a - b));
       }
-      for (const out of side.left_out) expect(Object.keys(out)).toEqual(["pattern", "why"]);
+      for (const out of side.left_out) {
+        const place = out.from === undefined ? [] : ["from", "to"];
+        expect(Object.keys(out)).toEqual(["pattern", ...place, "why"]);
+      }
     }
   });
 
@@ -94,7 +104,7 @@ describe.each(pairs)("strip.json of %s for %s", (slug, notebook, recipe) => {
     for (const { axis, lanes, left_out } of json.sides) {
       const carried = lanes.flatMap(({ runs }) => runs.flatMap(({ patterns }) => patterns));
       const named = new Set([...carried, ...left_out.map(({ pattern }) => pattern)]);
-      expect([...named].sort()).toEqual([...recipe[axis]].sort());
+      expect([...named].sort()).toEqual(recipe[axis].map((entry) => entry.slug).sort());
       for (const { why } of left_out) expect(why).toMatch(/^[A-Z].*\.$/);
     }
   });

@@ -4,7 +4,7 @@
  * interval may start when another ends.
  */
 import { describe, expect, it } from "vitest";
-import { type Interval, partitionLanes } from "../../src/strip/partition-lanes.ts";
+import { type LaneInterval, partitionLanes } from "../../src/strip/partition-lanes.ts";
 import { type Random, randomFrom } from "../oracle/random.ts";
 
 /**
@@ -63,7 +63,7 @@ describe("5,000 random sets of intervals", () => {
   });
 
   it("need no more lanes where a lane keeps to one kind", () => {
-    const isLike = (a: Interval, b: Interval) => (a.from + b.from) % 3 === 0;
+    const isLike = (a: LaneInterval, b: LaneInterval) => (a.from + b.from) % 3 === 0;
     const wrong = sets.filter((set) => partitionLanes(set, isLike).length !== greatestDepth(set));
     expect(wrong).toEqual([]);
   });
@@ -78,7 +78,7 @@ describe("5,000 random sets of intervals", () => {
 });
 
 /** Counted point by point, apart from the lanes: how many intervals hold the half after a whole number. */
-function greatestDepth(intervals: readonly Interval[]): number {
+function greatestDepth(intervals: readonly LaneInterval[]): number {
   const last = Math.max(0, ...intervals.map(({ to }) => to));
   const depths = Array.from({ length: last + 1 }, (_, at) =>
     intervals.reduce((sum, { from, to }) => sum + (from < at + 0.5 && at + 0.5 < to ? 1 : 0), 0),
@@ -87,7 +87,7 @@ function greatestDepth(intervals: readonly Interval[]): number {
 }
 
 /** Pairs of one lane that share more than an end. */
-function overlapping(lane: readonly Interval[]): readonly string[] {
+function overlapping(lane: readonly LaneInterval[]): readonly string[] {
   return lane.flatMap((a, index) =>
     lane
       .slice(index + 1)
@@ -97,7 +97,7 @@ function overlapping(lane: readonly Interval[]): readonly string[] {
 }
 
 /** Up to 24 intervals on up to 60 steps, short and long ones. */
-function randomSet(random: Random): readonly Interval[] {
+function randomSet(random: Random): readonly LaneInterval[] {
   const steps = random.whole(2, 60);
   const longest = random.whole(1, steps - 1);
   return Array.from({ length: random.whole(0, 24) }, () => {
@@ -107,11 +107,11 @@ function randomSet(random: Random): readonly Interval[] {
   });
 }
 
-function intervalOf(written: string): Interval {
+function intervalOf(written: string): LaneInterval {
   const [from = 0, to = 0] = written.split("-").map(Number);
   return { from, to };
 }
 
-function nameOf({ from, to }: Interval): string {
+function nameOf({ from, to }: LaneInterval): string {
   return `${from}-${to}`;
 }

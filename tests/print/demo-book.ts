@@ -6,8 +6,8 @@ import type { FittingPlan, Plan } from "../../src/plan/plan.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { FONT_FILES, readFonts } from "../../src/print/pdf/font/print-fonts.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
-import { buildStrip } from "../../src/strip/build-strip.ts";
 import type { Strip } from "../../src/strip/strip.ts";
+import { openPlanner } from "../../src/view/planner.ts";
 
 const FILES = new URL("../../node_modules/@fontsource/fira-sans/files/", import.meta.url);
 
@@ -27,6 +27,7 @@ export const SETTINGS = { fonts: FONTS, language: "en" } as const;
 const content = await loadContent(new URL("../../content", import.meta.url).pathname);
 if (!content.ok) throw new Error("the demo content has problems");
 const { notebooks, recipes, strips, book } = content.value;
+const planner = openPlanner(content.value);
 
 export { book as BOOK, notebooks as NOTEBOOKS, recipes as RECIPES };
 
@@ -44,9 +45,7 @@ export function plansOf(notebook: Notebook): ReadonlyMap<string, Plan> {
 
 /** All strips of the book on a notebook. */
 export function stripsOf(notebook: Notebook): readonly Strip[] {
-  const plans = plansOf(notebook);
-  const titles = new Map(recipes.map(({ slug, title }) => [slug, title]));
-  return strips.map((recipe) => buildStrip({ recipe, notebook, plans, titles }));
+  return strips.map(({ slug }) => planner.stripOn(slug, notebook.slug));
 }
 
 /** A strip of the book on a notebook. */

@@ -8,6 +8,7 @@ import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
+import { choiceOfStrip, isListOfPatterns } from "../../src/view/fields/strip-fields.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
@@ -30,7 +31,12 @@ describe("a file that is opened", () => {
     const text = readFileSync(join(PROJECT, "content/strips", name), "utf8");
     const expected = readStripRecipe({ path: `strips/${name}`, text });
     if (!expected.ok) throw new Error(`${name} is not all right`);
-    expect(open(name, text)).toEqual({ kind: "strip", strip: expected.value });
+    const isMore = !isListOfPatterns(expected.value);
+    expect(open(name, text)).toEqual({
+      kind: "strip",
+      strip: choiceOfStrip(expected.value),
+      isMore,
+    });
   });
 
   it("has a name that the book takes, whatever a browser made of it", () => {

@@ -5,10 +5,9 @@ import { newBudget } from "../../src/plan/layout/budget.ts";
 import { layOutAttempt } from "../../src/plan/layout/lay-out-attempt.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
-import { buildStrip } from "../../src/strip/build-strip.ts";
 import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
 import { arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";
-import { stripRecipeOf } from "./hand-plans.ts";
+import { stripOf } from "./hand-plans.ts";
 
 /** Of a size of which about half fit. */
 const EASY = { ...SMALL_RECIPES, steps: 4, attempts: 1 };
@@ -22,11 +21,8 @@ const ARBITRARY = fc
   })
   .map(({ recipes, notebook, lanes }) => {
     const named = recipes.map((recipe, index) => ({ ...recipe, slug: `${recipe.slug}-${index}` }));
-    const slugs = named.map(({ slug }) => slug);
     const plans = new Map(named.map((recipe) => [recipe.slug, firstPlan(recipe, notebook)]));
-    const titles = new Map(named.map(({ slug, title }) => [slug, title]));
-    const recipe = stripRecipeOf({ across: slugs, down: slugs, lanes });
-    return { plans, lanes, strip: buildStrip({ recipe, notebook, plans, titles }) };
+    return { plans, lanes, strip: stripOf([...plans.values()], { lanes }, notebook) };
   });
 
 /** So many strips with their plans and the most lanes that they may have, the same ones each time. */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { LANE_STYLES } from "../../src/draw/style/lane-style.ts";
 import type { MisfitPlan } from "../../src/plan/plan.ts";
-import { buildStrip, COLOUR_COUNT } from "../../src/strip/build-strip.ts";
+import { COLOUR_COUNT } from "../../src/strip/build-strip.ts";
 import { BLANK_RECIPE } from "../oracle/blank-recipe.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
-import { planOf, stripOf, stripRecipeOf } from "./hand-plans.ts";
+import { planOf, stripOf } from "./hand-plans.ts";
 
 const WEEK = planOf(
   "week",
@@ -62,12 +62,6 @@ describe("a strip", () => {
   ] as const)("marks the %s middle of 35", (middle, middles) => {
     const notebook = { ...notebookOf(35, 35), middle };
     for (const side of stripOf([WEEK], {}, notebook).sides) expect(side.middles).toEqual(middles);
-  });
-
-  it("throws where a pattern has no plan", () => {
-    const recipe = stripRecipeOf({ across: ["frost-diary"] });
-    const question = { recipe, notebook: notebookOf(26, 38), plans: new Map(), titles: new Map() };
-    expect(() => buildStrip(question)).toThrow('a strip needs a plan of "frost-diary"');
   });
 });
 

@@ -4,9 +4,11 @@ import type { Axis } from "../../src/measure/axis.ts";
 import type { PageSide } from "../../src/measure/paper-side.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { FittingPlan, Plan, PlanSplit } from "../../src/plan/plan.ts";
-import type { StripRecipe } from "../../src/recipe/strip-recipe.ts";
+import type { StripHead, StripRecipe } from "../../src/recipe/strip-recipe.ts";
 import { buildStrip } from "../../src/strip/build-strip.ts";
+import { FIRST_COME } from "../../src/strip/lay-lanes.ts";
 import type { Run, Strip } from "../../src/strip/strip.ts";
+import { entryOfPlan } from "../../src/strip/strip-entry.ts";
 import { BLANK_RECIPE } from "../oracle/blank-recipe.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 
@@ -72,6 +74,7 @@ export function runOf(pattern: string, ...marks: readonly number[]): Run {
     marks,
     tracks,
     sizes: [...new Set(tracks.map(({ length }) => length))],
+    uses: 1,
   };
 }
 
@@ -90,17 +93,23 @@ export function stripRecipeOf(given: Partial<StripRecipe>): StripRecipe {
   };
 }
 
-/** A strip of these plans, all on both sides in the order given. */
+/** What a strip of hand-made plans says of itself, and which of them are on which side: all where it does not say. */
+type HandStrip = Partial<StripHead & Readonly<Record<Axis, readonly string[]>>>;
+
+/** A strip of these plans, on both sides in the order given. */
 export function stripOf(
   plans: readonly Plan[],
-  given: Partial<StripRecipe> = {},
+  given: HandStrip = {},
   notebook: Notebook = notebookOf(26, 38),
 ): Strip {
-  const slugs = plans.map(({ pattern }) => pattern);
+  const { across, down, ...head } = given;
+  const entries = plans.map((plan) => entryOfPlan(plan, { title: plan.pattern.replace("-", " ") }));
+  const named = (slugs: readonly string[] | undefined) =>
+    slugs ? slugs.flatMap((slug) => entries.filter((entry) => entry.slug === slug)) : entries;
   return buildStrip({
-    recipe: stripRecipeOf({ across: slugs, down: slugs, ...given }),
+    head: { ...stripRecipeOf({}), ...head },
     notebook,
-    plans: new Map(plans.map((plan) => [plan.pattern, plan])),
-    titles: new Map(slugs.map((slug) => [slug, slug.replace("-", " ")])),
+    entries: { across: named(across), down: named(down) },
+    chooser: FIRST_COME,
   });
 }

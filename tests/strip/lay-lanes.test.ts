@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { layLanes } from "../../src/strip/lay-lanes.ts";
+import { FIRST_COME } from "../../src/strip/lay-lanes.ts";
 import type { Run } from "../../src/strip/strip.ts";
 import { runOf } from "./hand-plans.ts";
 
@@ -33,7 +33,7 @@ const LAID: readonly (readonly [name: string, runs: string, lanes: readonly stri
 
 describe("runs in lanes", () => {
   it.each(LAID)("%s", (_, runs, lanes) => {
-    const laid = layLanes(runs === "" ? [] : runsOf(runs), 12);
+    const laid = FIRST_COME.choose(runs === "" ? [] : runsOf(runs), 12);
     expect(laid.lanes.map((lane) => written(lane.runs))).toEqual(lanes);
     expect(laid.refused).toEqual([]);
   });
@@ -65,7 +65,7 @@ const LIMITED: readonly (readonly [
 
 describe("runs in few lanes", () => {
   it.each(LIMITED)("%s", (_, runs, limit, lanes, refused) => {
-    const laid = layLanes(runsOf(runs), limit);
+    const laid = FIRST_COME.choose(runsOf(runs), limit);
     expect(laid.lanes.map((lane) => written(lane.runs))).toEqual(lanes);
     expect(written(laid.refused)).toBe(refused);
   });

@@ -67,6 +67,7 @@ describe("strip.json", () => {
             marks: [0, 5, 6, 11, 12, 17, 18, 23],
             sizes: [5],
             colour: 1,
+            uses: 1,
           },
         ],
       },
@@ -77,6 +78,8 @@ describe("strip.json", () => {
     expect(across?.left_out).toEqual([
       {
         pattern: "seed-list",
+        from: 0,
+        to: 26,
         why: "The columns, from 0 to 26, find no room: the one lane is taken there.",
       },
     ]);

@@ -6,12 +6,12 @@ import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { writeNotebook } from "../../src/notebook/write-notebook.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { buildStrip } from "../../src/strip/build-strip.ts";
 import { stripJsonText } from "../../src/strip/strip-json.ts";
 import { fieldsOf } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
-import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
+import { choiceOfStrip, isListOfPatterns, NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../src/view/fit-result.ts";
+import { openPlanner } from "../../src/view/planner.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
@@ -80,19 +80,15 @@ function fileOf(notebook: Notebook): Notebook {
 }
 
 describe("a strip of the page", () => {
-  it.each(content.strips.map((strip) => [strip.slug, strip] as const))(
+  const lists = content.strips.filter(isListOfPatterns);
+  it.each(lists.map((strip) => [strip.slug, strip] as const))(
     "is the build's, for %s on every notebook",
     (_, recipe) => {
       for (const notebook of content.notebooks) {
-        const named = content.recipes.filter(({ slug }) =>
-          [...recipe.across, ...recipe.down].includes(slug),
-        );
-        const plans = new Map(named.map((one) => [one.slug, planPattern(one, notebook)]));
-        const titles = new Map(named.map((one) => [one.slug, one.title]));
-        const asked = { ...recipe, title: "", slug: "" };
+        const asked = { ...choiceOfStrip(recipe), title: "", slug: "" };
         const fit = { notebook: filledIn(notebook), pattern: "seed-list", strip: asked };
         expect(stripJsonText(fitResult(fit, catalogue).strip)).toBe(
-          stripJsonText(buildStrip({ recipe, notebook, plans, titles })),
+          stripJsonText(openPlanner(content).stripOn(recipe.slug, notebook.slug)),
         );
       }
     },

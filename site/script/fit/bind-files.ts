@@ -1,7 +1,6 @@
 /** The link to the page, opening a file, and forgetting what is kept on the device. */
 import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
 import type { Device } from "../device/device.ts";
-import { openedFile } from "../lazy/reader/open-file.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { copyLink } from "../ui/copy-link.ts";
 import { makeElement } from "../ui/make-element.ts";
@@ -42,11 +41,15 @@ async function openFile(picked: File, store: FitStore, { load, say }: Keeping): 
   try {
     const reader = await readerPart(window, load);
     const bytes = new Uint8Array(await picked.arrayBuffer());
-    const opened = openedFile({ name: picked.name, bytes }, reader, store.catalogue.slugs);
+    const opened = reader.openedFile({ name: picked.name, bytes }, store.catalogue.slugs);
     if (opened.kind === "report") return show(opened.report);
     if (opened.kind === "notebook") store.update({ notebook: opened.notebook });
     else store.update({ strip: opened.strip });
-    say(`The ${opened.kind} of ${picked.name} is shown now.`);
+    const less =
+      opened.kind === "strip" && opened.isMore
+        ? " This page has no place for uses, dates and plain divisions: they are left away."
+        : "";
+    say(`The ${opened.kind} of ${picked.name} is shown now.${less}`);
   } catch (error) {
     console.error(error);
     show("The file could not be read: a part of this page is missing.");

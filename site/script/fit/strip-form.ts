@@ -1,6 +1,7 @@
 /** Which patterns the strip carries, in which order, and how it is made. */
 import { AXES, type Axis } from "../../../src/measure/axis.ts";
 import {
+  choiceOfStrip,
   nameStrip,
   readStripFields,
   type StripChoice,
@@ -52,7 +53,7 @@ export function bindStripForm(page: ParentNode, store: FitStore): void {
 function startFrom(slug: string, store: FitStore): void {
   const strip = store.catalogue.strips.find((one) => one.slug === slug);
   if (!strip) return;
-  store.update({ strip: { ...strip, title: "", slug: "" } });
+  store.update({ strip: { ...choiceOfStrip(strip), title: "", slug: "" } });
 }
 
 function sideOf(page: ParentNode, axis: Axis): HTMLElement {

@@ -8,7 +8,7 @@ import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import { UNDATED, type When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
-import { chosenOf, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
+import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
@@ -127,6 +127,7 @@ function checked(
     ...unknownIn(book.chosen.setups, "setup", setups.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
     ...checkedSetups(setup.values, recipe.values, book),
+    ...stripReadings.flatMap(({ divisions }) => takenTitles(divisions, patterns.slugs)),
     ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
   ];
   const unexplained = found.filter((issue) => !isExplained(issue, misplaced));

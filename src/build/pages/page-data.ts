@@ -3,7 +3,8 @@ import { uneval } from "devalue";
 import type { MarkdownIt } from "markdown-it";
 import { mapAreas } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import type { StripEntry, StripRecipe } from "../../recipe/strip-recipe.ts";
+import { isListOfPatterns } from "../../view/fields/strip-fields.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
 import { type ListFile, listFile } from "../artifacts/side-files.ts";
@@ -43,9 +44,10 @@ function forPage(recipe: Recipe): Recipe {
   return { ...recipe, attempts, tags: [], body: "" };
 }
 
-/** A strip with the patterns that the page has; none where it has none of them. */
+/** A strip of patterns with those that the page has; none where it has none of them. */
 function listedOnly(strip: StripRecipe, recipes: readonly Recipe[]): readonly StripRecipe[] {
-  const isListed = (slug: string) => recipes.some((recipe) => recipe.slug === slug);
+  if (!isListOfPatterns(strip)) return [];
+  const isListed = ({ slug }: StripEntry) => recipes.some((recipe) => recipe.slug === slug);
   const across = strip.across.filter(isListed);
   const down = strip.down.filter(isListed);
   return across.length + down.length === 0 ? [] : [{ ...strip, across, down }];

@@ -1,9 +1,10 @@
 /** The page of one strip on one notebook. */
 
 import type { Notebook } from "../../notebook/notebook.ts";
-import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { patternsOf, type StripRecipe } from "../../recipe/strip-recipe.ts";
 import { writeFitAddress } from "../../view/address/fit-address.ts";
 import { unnamed } from "../../view/fields/name-notebook.ts";
+import { choiceOfStrip, isListOfPatterns } from "../../view/fields/strip-fields.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Planner } from "../../view/planner.ts";
 import type { StripFactsOf, StripViewOf } from "../../view/strip/strip-facts.ts";
@@ -31,18 +32,20 @@ export function stripPage(pair: StripPair, sources: StripPageSources): StripPage
     shown: viewOf(pair),
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(stripPath(pair.strip)),
-    listed: [...recipe.across, ...recipe.down].filter((slug) => listed.includes(slug)),
+    listed: patternsOf(recipe).filter((slug) => listed.includes(slug)),
     elsewhere: factsOf(pair.strip).filter((one) => one.notebook.slug !== pair.notebook),
     fitHash: fitHash(recipe, notebook, listed),
   };
 }
 
-/** The fit page knows the patterns that the book lists; there the strip has no name until it gets one of its own. */
+/** The fit page knows the patterns that the book lists, in their order; there the strip has no name until it gets one of its own. */
 function fitHash(recipe: StripRecipe, notebook: Notebook, listed: readonly string[]): string {
-  const across = recipe.across.filter((slug) => listed.includes(slug));
-  const down = recipe.down.filter((slug) => listed.includes(slug));
+  if (!isListOfPatterns(recipe)) return "";
+  const choice = choiceOfStrip(recipe);
+  const across = choice.across.filter((slug) => listed.includes(slug));
+  const down = choice.down.filter((slug) => listed.includes(slug));
   const [pattern] = [...across, ...down];
   if (pattern === undefined) return "";
-  const strip = { ...recipe, across, down, title: "", slug: "" };
+  const strip = { ...choice, across, down, title: "", slug: "" };
   return writeFitAddress({ notebook: unnamed(notebook), pattern, strip });
 }

@@ -1,5 +1,5 @@
 /** The strips of a book: lists of them, the page of each on each notebook, and the files beside. */
-import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { patternsOf, type StripRecipe } from "../../recipe/strip-recipe.ts";
 import { openPlanner } from "../../view/planner.ts";
 import {
   openStripFacts,
@@ -61,7 +61,7 @@ export function openStripBook(sources: StripBookSources): StripBook {
         : strips.map((strip) => stripCard(strip, notebook, { viewOf, factsOf })),
     carrying: (pattern) =>
       strips
-        .filter(({ across, down }) => [...across, ...down].includes(pattern))
+        .filter((strip) => patternsOf(strip).includes(pattern))
         .map(({ slug, title }) => ({ slug, title })),
     factsOf,
     sideFiles: (pages) => stripFiles(content, pages, viewOf),

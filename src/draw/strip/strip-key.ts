@@ -1,5 +1,5 @@
 /** The key of a strip: which letter, colour and dash is which pattern, and what the other signs are. */
-import { KEY_WORDS, sayMiddles } from "../../issue/words/strip-words.ts";
+import { KEY_WORDS, sayMiddles, sayStripDays } from "../../issue/words/strip-words.ts";
 import { patternsOfRun } from "../../strip/pattern-of.ts";
 import type { Strip, StripPattern, StripSide } from "../../strip/strip.ts";
 import { shortened } from "../label/text-block.ts";
@@ -47,15 +47,17 @@ export function cutTo(entry: KeyEntry, width: number, size: number): KeyEntry {
 }
 
 function allEntries(
-  { patterns }: Strip,
+  { patterns, dates }: Strip,
   sides: readonly StripSide[],
   { length, countsBack }: { readonly length: number; readonly countsBack: boolean },
 ): readonly KeyEntry[] {
   const runs = sides.flatMap(({ lanes }) => lanes.flatMap((lane) => lane.runs));
   const marked = new Set(runs.flatMap((run) => patternsOfRun(run, patterns)));
   const apart = sides.filter(hasOwnPaperMiddle);
+  const shown = patterns.filter((pattern) => marked.has(pattern));
   return [
-    ...patterns.filter((pattern) => marked.has(pattern)).map(patternEntry),
+    ...shown.map(patternEntry),
+    ...daysEntry(shown, dates),
     {
       role: "note",
       text: sayMiddles(sides, apart.length === 0),
@@ -68,6 +70,13 @@ function allEntries(
     ...(sides.some((side) => pageEndInterval(side, length)) ? [PAGE_END] : []),
     ...(countsBack ? [{ role: "note", text: KEY_WORDS.countsBack, indent: 0 } as const] : []),
   ];
+}
+
+/** What days the patterns with dates are drawn for, if any pattern has some. */
+function daysEntry(shown: readonly StripPattern[], dates?: string): readonly KeyEntry[] {
+  const letters = shown.filter(({ isLargest }) => isLargest).map(({ letter }) => letter);
+  if (letters.length === 0 && dates === undefined) return [];
+  return [{ role: "note", text: sayStripDays(letters, dates), indent: 0 }];
 }
 
 const PAPER_MIDDLE: KeyEntry = {

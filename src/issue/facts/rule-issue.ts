@@ -20,12 +20,20 @@ export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
       readonly labels: readonly string[];
       readonly nearest?: string;
     }
+  /** A plain division of a strip whose title has no letter or number that can stand in a file's name. */
+  | { readonly kind: "title-without-slug"; readonly title: string }
+  | DaysIssue
   | CalendarIssue
   | UnitIssue
   | LabelIssue
   | SetupIssue
   | GridFault
 );
+
+/** Written days that are none, or too many. */
+export type DaysIssue =
+  | { readonly kind: "bad-days"; readonly written: string; readonly fault: SpanFault }
+  | { readonly kind: "too-many-years"; readonly limit: number };
 
 /** What a calendar cannot be set to. */
 export interface CalendarIssue {
@@ -67,13 +75,6 @@ export type LabelIssue =
 
 /** What a set-up cannot be: days that are none, too much of something, or a pattern that has no meaning where it stands. */
 export type SetupIssue =
-  | {
-      readonly kind: "bad-span";
-      readonly key: string;
-      readonly written: string;
-      readonly fault: SpanFault;
-    }
-  | { readonly kind: "too-many-years"; readonly limit: number; readonly days: number }
   | { readonly kind: "too-many-entries" | "each-too-deep"; readonly limit: number }
   /** Counted before anything is planned, up to where it was clear that there are too many. */
   | { readonly kind: "too-many-pages" | "too-many-boxes"; readonly limit: number }

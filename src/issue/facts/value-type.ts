@@ -1,7 +1,7 @@
 /** What a key takes, as facts: the kind of value and its limits. */
 
 /** What a whole number counts. */
-type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes" | "pages" | "times";
+type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes" | "uses" | "pages" | "times";
 
 export type ValueType =
   | { readonly kind: "text"; readonly longest: number }
@@ -38,12 +38,14 @@ export type Form =
   | "dots"
   | "first-dot"
   | "count"
-  | "slugs"
+  | "strip-entries"
+  | "strip-entry"
+  | "division-margin"
+  | "days"
   | "slug"
   | "chosen-notebooks"
   | "chosen-patterns"
   | "chosen-setups"
-  | "span"
   | "setup-entries"
   | "setup-entry"
   | "address"

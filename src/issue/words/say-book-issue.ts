@@ -14,6 +14,11 @@ export function sayBookIssue(issue: BookIssue): Said {
         sentence: `${sayCode(issue.slug)} is named twice.`,
         hint: `It stands in line ${issue.first.line} already: keep one of the two.`,
       };
+    case "title-of-pattern":
+      return {
+        sentence: `A plain division cannot be called so: \`${issue.slug}\` is a pattern.`,
+        hint: `Give it another title, or mean the pattern: ${sayCode(`{pattern: ${issue.slug}}`)}.`,
+      };
     case "margin-clash":
       return marginClash(issue);
   }

@@ -1,7 +1,9 @@
 /** The words for units and placeholders that cannot stand where they are written. */
-import type { CalendarIssue, LabelIssue, UnitIssue } from "../facts/rule-issue.ts";
+import type { CalendarIssue, DaysIssue, LabelIssue, UnitIssue } from "../facts/rule-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
+import { sayCount } from "./say-count.ts";
+import { saySpanFault } from "./say-span-fault.ts";
 
 /** Sentence and remedy for a word for units, or for what stands beside it. */
 export function sayUnitIssue(issue: UnitIssue): Said {
@@ -56,6 +58,23 @@ export function sayLabelIssue(issue: LabelIssue): Said {
   return {
     sentence: `There is no placeholder ${sayCode(`{${issue.written}}`)}.`,
     hint: `${meant}There are ${sayCodes(issue.placeholders.map((name) => `{${name}}`))}. A brace itself is written \`{{\`.`,
+  };
+}
+
+/** Sentence and remedy for written days. */
+export function sayDaysIssue(issue: DaysIssue): Said {
+  if (issue.kind === "too-many-years") {
+    return {
+      sentence: `These dates are longer than ${sayCount(issue.limit, "year")}.`,
+      hint: "Name fewer days, such as one year: `dates: 2027`.",
+    };
+  }
+  const { written, fault } = issue;
+  const meant =
+    fault.kind === "no-span" && fault.meant ? `Did you mean ${sayCode(fault.meant)}? ` : "";
+  return {
+    sentence: `\`dates\` cannot be ${sayCode(written)}.`,
+    hint: `${meant}${saySpanFault(fault)}`,
   };
 }
 

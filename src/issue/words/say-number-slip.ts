@@ -39,7 +39,7 @@ function listWords(count: number, expected: ValueType): string {
   return count === 4 && takesDecimals(expected) ? "Decimals stand behind a point: `11.5`." : "";
 }
 
-const WITH_NUMBERS = ["split", "gap", "margin", "dots"];
+const WITH_NUMBERS = ["split", "gap", "margin", "division-margin", "dots"];
 const WITH_DECIMALS = ["paper", "pitch", "first-dot", "printer"];
 
 function takesNumber(expected: ValueType): boolean {

@@ -3,7 +3,7 @@ import type { RuleIssue } from "../facts/rule-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount } from "./say-count.ts";
-import { sayCalendarIssue, sayLabelIssue, sayUnitIssue } from "./say-dates-issue.ts";
+import { sayCalendarIssue, sayDaysIssue, sayLabelIssue, sayUnitIssue } from "./say-dates-issue.ts";
 import { sayGridFaultInFile } from "./say-grid-fault.ts";
 import { saySetupIssue } from "./say-setup-issue.ts";
 
@@ -28,6 +28,14 @@ export function sayRuleIssue(issue: RuleIssue): Said {
       return tooMuch(issue);
     case "unknown-leftover":
       return unknownLeftover(issue);
+    case "title-without-slug":
+      return {
+        sentence: `${sayCode(issue.title)} has no letter or number that can stand in the name of a file.`,
+        hint: "The marks of a plain division go by its title: give it one with letters from a to z or numbers, such as Thirds.",
+      };
+    case "bad-days":
+    case "too-many-years":
+      return sayDaysIssue(issue);
     case "unknown-region":
     case "unknown-language":
     case "unknown-weekday":

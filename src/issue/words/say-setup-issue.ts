@@ -3,13 +3,10 @@ import type { SetupIssue } from "../facts/rule-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";
 import { sayCount } from "./say-count.ts";
-import { saySpanFault } from "./say-span-fault.ts";
 
 /** Sentence and remedy for one. */
 export function saySetupIssue(issue: SetupIssue): Said {
   switch (issue.kind) {
-    case "bad-span":
-      return badSpan(issue);
     case "times-with-dates":
       return {
         sentence: `${sayCode(issue.pattern)} is drawn once for each ${issue.span}: it cannot have \`times\`.`,
@@ -44,27 +41,11 @@ export function saySetupIssue(issue: SetupIssue): Said {
 
 type Of<K extends SetupIssue["kind"]> = Extract<SetupIssue, { kind: K }>;
 
-function badSpan({ key, written, fault }: Of<"bad-span">): Said {
-  const meant =
-    fault.kind === "no-span" && fault.meant ? `Did you mean ${sayCode(fault.meant)}? ` : "";
-  return {
-    sentence: `${sayCode(key)} cannot be ${sayCode(written)}.`,
-    hint: `${meant}${saySpanFault(fault)}`,
-  };
-}
-
-type TooMuch = Of<
-  "too-many-years" | "too-many-entries" | "each-too-deep" | "too-many-pages" | "too-many-boxes"
->;
+type TooMuch = Of<"too-many-entries" | "each-too-deep" | "too-many-pages" | "too-many-boxes">;
 
 function tooMuch(issue: TooMuch): Said {
   const { limit } = issue;
   switch (issue.kind) {
-    case "too-many-years":
-      return {
-        sentence: `These are ${sayCount(issue.days, "day")}, more than ${sayCount(limit, "year")}.`,
-        hint: "Make a set-up for each notebook, or for each year.",
-      };
     case "too-many-entries":
       return {
         sentence: `There are more than ${sayCount(limit, "entry")}.`,

@@ -65,8 +65,10 @@ const NEEDS: Readonly<Partial<Record<Owner, string>>> = {
   recipe: "Write `page: {rows: 7}`, or `spread: {left: {…}, right: {…}}` for two pages.",
   attempt: "Write `page: {rows: 7}`, or `spread: {left: {…}, right: {…}}` for two pages.",
   strip: "Name at least one pattern: `across: [two-row-week]`.",
-  entry:
+  "setup-entry":
     "Name a pattern, such as `month-grid` or `{pattern: day-notes, times: 2}`, or write `{each: week, pages: [two-row-week]}`.",
+  "strip-entry":
+    "`{pattern: seed-list, uses: 3}` names a pattern, `{title: Thirds, split: {count: 3}}` divides the page.",
   split:
     "`{count: 3}` makes tracks that are all alike, `{tracks: [{steps: 4}, {share: 1}]}` lists them one by one.",
   gap: "Write `{min: 1, max: 2}`, or one number for a gap that is always the same.",

@@ -2,23 +2,38 @@
 
 import { roundedMm } from "../../measure/length.ts";
 import type { LeftOut, StripNote } from "../facts/strip-note.ts";
-import { asSentence, nounFor } from "./say-count.ts";
+import { asSentence, nounFor, sayCount, sayList } from "./say-count.ts";
 import { sayMisfit } from "./say-misfit.ts";
 import { type LabelAt, saySplit, TRACK_NOUN } from "./say-path.ts";
 
 /** Plain sentences; the pattern is named beside them. Areas are called by their labels where a lookup is given. */
 export function sayLeftOut(fact: LeftOut, labelAt?: LabelAt): string {
   switch (fact.kind) {
-    case "misfit":
-      return `It does not fit this notebook. ${sayMisfit(fact.misfit, labelAt)}`;
+    case "misfit": {
+      const days = fact.days ? ` for ${daysWords(fact.days)}` : "";
+      return `It does not fit this notebook${days}. ${sayMisfit(fact.misfit, labelAt)}`;
+    }
     case "no-split":
       return `It has no ${nounFor(0, TRACK_NOUN[fact.axis])}, so there is nothing to mark ${fact.axis}.`;
     case "no-lane": {
-      const split = asSentence(saySplit(fact, labelAt));
-      return `${split}, from ${fact.from} to ${fact.to}, find no room: ${lanesWords(fact.lanes)} taken there.`;
+      const split = `${asSentence(saySplit(fact, labelAt))}, from ${fact.from} to ${fact.to}`;
+      return fact.uses === undefined
+        ? `${split}, find no room: ${lanesWords(fact.lanes)} taken there.`
+        : `${split}, find no room: with ${sayCount(fact.uses, "use")} they are not part of what adds up to most in ${sayCount(fact.lanes, "lane")}.`;
     }
+    case "too-many-runs":
+      return `It has too much to mark ${fact.axis}: with it there would be more than ${fact.limit} rows of marks to choose from.`;
   }
 }
+
+/** A few of them, and how many more. */
+function daysWords(days: readonly string[]): string {
+  const named = days.slice(0, MOST_DAYS);
+  const more = days.length - named.length;
+  return sayList(more > 0 ? [...named, `${more} more`] : named, "and");
+}
+
+const MOST_DAYS = 6;
 
 function lanesWords(lanes: number): string {
   return lanes === 1 ? "the one lane is" : `all ${lanes} lanes are`;

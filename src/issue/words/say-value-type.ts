@@ -57,15 +57,19 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   "first-dot": ({ min, max }) =>
     `two numbers of millimetres from ${min} to ${max}, from the left and the top edge, such as [11.5, 12.5]`,
   count: ({ names }) => `${names}, or one for each axis: {across: edge-to-edge, down: dot-to-dot}`,
-  slugs: ({ max }) =>
-    `a list of at most ${max} file names without .md, such as [two-row-week, seed-list]`,
+  "strip-entries": ({ max }) =>
+    `a list of at most ${max} entries: file names without .md, such as [two-row-week, seed-list], or keys`,
+  "strip-entry": () =>
+    "the name of a pattern's file without .md, {pattern: seed-list, uses: 3} or {title: Thirds, split: {count: 3, gap: 1}}",
+  "division-margin": ({ min, max }) =>
+    `a whole number of steps from ${min} to ${max}, or steps at both ends: {left: 1, right: 2} across, {top: 1, bottom: 2} down`,
+  days: () =>
+    "a year, a month, a week or a day, such as 2027, 2027-03, 2027-W09 or 2027-03-05, or two of them with / between",
   slug: () => "the name of a file without .md, such as seed-list",
   "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
   "chosen-patterns": () =>
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
   "chosen-setups": () => "all, or a list of file names without .md, such as [march, april]",
-  span: () =>
-    "a year, a month, a week or a day, such as 2027, 2027-05, 2027-W09 or 2027-05-14, or two of these with a / between",
   "setup-entries": ({ max }) =>
     `a list of at most ${max} entries, such as [month-grid, {each: week, pages: [two-row-week, week-notes]}]`,
   "setup-entry": () =>

@@ -1,5 +1,6 @@
 /** What is written on strips, pockets and their sheets. */
 import type { Axis } from "../../measure/axis.ts";
+import { sayCount, sayList } from "./say-count.ts";
 
 /** The number of the last position with its unit. */
 export function sayTotal(steps: number): string {
@@ -28,6 +29,33 @@ export const KEY_WORDS = {
   pageEnd: "end of the page",
   countsBack: "small numbers: from the other end",
 } as const;
+
+/** Such as `2 patterns and 1 plain division`. */
+export function sayCarried(patterns: readonly { readonly isPlain?: true }[]): string {
+  const plain = patterns.filter(({ isPlain }) => isPlain).length;
+  const own = patterns.length - plain;
+  const parts = [
+    ...(own > 0 || plain === 0 ? [sayCount(own, "pattern")] : []),
+    ...(plain > 0 ? [sayCount(plain, "plain division")] : []),
+  ];
+  return sayList(parts, "and");
+}
+
+/** For which days the patterns with dates are drawn; for their largest case where there are none. */
+export function sayStripDays(letters: readonly string[], dates?: string): string {
+  const named = letters.join(", ");
+  return dates === undefined ? `no dates, largest case: ${named}` : `dates ${dates}`;
+}
+
+/** The same as a sentence, with the patterns' titles; nothing where no pattern has dates. */
+export function sayDaysNote(titles: readonly string[], dates?: string): readonly string[] {
+  if (dates !== undefined) return [`Patterns with dates are marked for ${dates}.`];
+  if (titles.length === 0) return [];
+  const verb = titles.length === 1 ? "is" : "are";
+  return [
+    `${sayList(titles, "and")} ${verb} marked for the largest case, with 31 days and six weeks in a month.`,
+  ];
+}
 
 /** What a drawing of a strip, or of one side of it, is called. */
 export function sayStripTitle(strip: string, notebook: string, axis?: Axis): string {

@@ -3,7 +3,7 @@ import { pagePlace } from "../../draw/geometry/page-place.ts";
 import { breakLines, LINE_STEP, textBlockMarks } from "../../draw/label/text-block.ts";
 import { gridMarks } from "../../draw/page/grid-marks.ts";
 import type { TextMark } from "../../draw/scene.ts";
-import { sayMisfit } from "../../issue/words/say-misfit.ts";
+import { sayReason } from "../../issue/words/say-misfit.ts";
 import { sayMisfitHeading } from "../../issue/words/sheet-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { MisfitPlan } from "../../plan/plan.ts";
@@ -37,7 +37,7 @@ function misfitSheet({ plan, recipe, notebook }: MisfitQuestion, title: string):
   const heading = sayMisfitHeading(recipe.title, notebook.title);
   const headingLines = breakLines(heading, HEADING.size, room);
   const headingEnd = MARGIN + headingLines.length * HEADING.size * LINE_STEP;
-  const lines = breakLines(sayMisfit(plan.misfit), WORDS.size, room);
+  const lines = breakLines(sayReason(plan), WORDS.size, room);
   const wordsTop = headingEnd + HEADING.after;
   const end = wordsTop + lines.length * WORDS.size * LINE_STEP;
   // Dots keep clear of the words.

@@ -1,7 +1,13 @@
 /** Reads an area: its label, its margin, and its split or its fill. */
+import type { Axis } from "../../measure/axis.ts";
 import { noteNotTogether, takeMap } from "../../source/schema/take-map.ts";
 import { takeChoice, takeWhole } from "../../source/schema/take-value.ts";
-import { entryOf, type SourceMapping, type SourceNode } from "../../source/tree.ts";
+import {
+  entryOf,
+  type SourceEntry,
+  type SourceMapping,
+  type SourceNode,
+} from "../../source/tree.ts";
 import { LIMITS } from "../limits.ts";
 import { type Area, FILLS, type Split } from "../recipe.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
@@ -9,6 +15,12 @@ import type { ReadContext } from "./read-context.ts";
 import { readLabel } from "./read-label.ts";
 import { readMargin } from "./read-margin.ts";
 import { readSplit } from "./read-split.ts";
+
+/** A split without an area around it, of a strip's plain division. */
+export function readBareSplit(entry: SourceEntry, axis: Axis, context: ReadContext): Split {
+  const areaOf = (track: SourceMapping, within: ReadContext) => readAreaKeys(track, 1, within);
+  return readSplit(entry, axis, { ...context, areaOf });
+}
 
 const AREA_KEYS = Object.keys(RECIPE_KEYS.area);
 const AREA = {

@@ -13,10 +13,10 @@ import {
 import { SETUP_KEYS, SETUP_LIMITS } from "../setup-keys.ts";
 import { BORDERS, EACH_KINDS, type SetupEntry } from "../setup-recipe.ts";
 
-const { entry: KEYS, setup } = SETUP_KEYS;
+const { "setup-entry": KEYS, setup } = SETUP_KEYS;
 
 const ENTRY = {
-  owner: "entry",
+  owner: "setup-entry",
   allowed: Object.keys(KEYS),
   keys: KEYS,
   grammar: SETUP_KEYS,
@@ -71,7 +71,7 @@ function readEntry(node: SourceNode, context: EntriesContext): readonly SetupEnt
   const expected = { kind: "form", form: "setup-entry" } as const;
   const map = takeMap(node, ENTRY, { key: "pages", expected, isEntry: true, note });
   if (!map) return [];
-  noteNotTogether(map, "entry", TOGETHER, note);
+  noteNotTogether(map, "setup-entry", TOGETHER, note);
   const each = entryOf(map, "each");
   return each ? readEach(each, map, context) : readPattern(map, note);
 }
@@ -115,7 +115,7 @@ function readEach(
       about: "shape",
       kind: "missing-key",
       key: "pages",
-      owner: "entry",
+      owner: "setup-entry",
       expected,
       at: map.at,
     });

@@ -1,7 +1,5 @@
 /** Reads a set-up's file: for which days it is, on which page it begins, and what comes on its pages. */
 import * as z from "zod";
-import { civilDate, type Day, day, dayOf, daysInMonth } from "../../calendar/day.ts";
-import type { DayRange } from "../../calendar/span.ts";
 import type { Issue } from "../../issue/facts/issue.ts";
 import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readFrontMatter } from "../../source/front-matter/read-front-matter.ts";
@@ -14,7 +12,7 @@ import { SETUP_KEYS, SETUP_LIMITS } from "../setup-keys.ts";
 import type { SetupEntry, SetupReading } from "../setup-recipe.ts";
 import { STRIP_BOUNDS, STRIP_DEFAULTS } from "../strip-keys.ts";
 import { MAKES } from "../strip-recipe.ts";
-import { readDates } from "./read-dates.ts";
+import { readDays } from "./read-days.ts";
 import { readSetupEntries, takeSlug } from "./read-setup-entries.ts";
 
 const { setup: KEYS } = SETUP_KEYS;
@@ -46,11 +44,11 @@ export function readSetup(file: TextFile): SetupReading {
   const head = checkSchema(SETUP_SHAPE, tree, note);
   const written = entryOf(tree, "dates");
   const list = entryOf(tree, "pages");
-  const dates = written && daysIn(written, note);
+  const dates = readDays(written, SETUP_LIMITS.years, note);
   const pages = list ? readSetupEntries(list, note) : [];
   const fill = fillIn(entryOf(tree, "fill"), note);
   const named = [...pages.flatMap(namedIn), ...(fill ? [fill] : [])];
-  if (!head || !dates) return { ok: false, issues, named };
+  if (!head || !dates || !written) return { ok: false, issues, named };
   const { title, first, lanes, make, width } = head;
   const value = {
     slug: slugOf(file.path),
@@ -60,31 +58,6 @@ export function readSetup(file: TextFile): SetupReading {
     ...(list && { pagesPlace: list.keyAt }),
   };
   return { ...readingOf(value, issues), named };
-}
-
-/** The days, if they are not too many: those that begin on the same date so many years later are. */
-function daysIn({ value: node }: SourceEntry, note: Note): DayRange | undefined {
-  const dates = readDates("dates", node, note);
-  if (!dates || dates.to <= lastDayFrom(dates.from)) return dates;
-  const limit = SETUP_LIMITS.years;
-  note({
-    about: "rule",
-    kind: "too-many-years",
-    limit,
-    days: dates.to - dates.from + 1,
-    at: node.at,
-  });
-  return undefined;
-}
-
-/** 29 February begins a year that ends on 28 February. */
-function lastDayFrom(from: Day): Day {
-  const { year, month, day: dayOfMonth } = civilDate(from);
-  const last = year + SETUP_LIMITS.years;
-  const has = daysInMonth(last, month);
-  return dayOfMonth > has
-    ? dayOf({ year: last, month, day: has })
-    : day(dayOf({ year: last, month, day: dayOfMonth }) - 1);
 }
 
 function fillIn(entry: SourceEntry | undefined, note: Note): NamedSlug | undefined {

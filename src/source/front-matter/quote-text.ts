@@ -5,6 +5,11 @@ export function writeText(text: string): string {
   return PLAIN.test(text) && !NOTHING.test(text) ? text : JSON.stringify(text);
 }
 
+/** The same between braces or brackets, where a comma ends a text. */
+export function writeFlowText(text: string): string {
+  return text.includes(",") ? JSON.stringify(text) : writeText(text);
+}
+
 /** YAML's word for nothing. */
 const NOTHING = /^null$/i;
 

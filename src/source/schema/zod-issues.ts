@@ -2,10 +2,10 @@
 import type * as z from "zod";
 import type { Note } from "../../issue/facts/reading.ts";
 import type { ValueType } from "../../issue/facts/value-type.ts";
-import { isSlug, slugFrom } from "../slug.ts";
-import { entryOf, isNothing, type SourceMapping, type SourceNode } from "../tree.ts";
+import { entryOf, type SourceMapping, type SourceNode } from "../tree.ts";
 import { foulCharacter } from "./forbidden-character.ts";
 import type { KeySchema } from "./key-schema.ts";
+import { nameMeantBy } from "./named-slugs.ts";
 import { type Group, noteUnknownKeys } from "./take-map.ts";
 import { type Taking, type Unsuitable, unsuitable } from "./take-value.ts";
 import { addressFaults } from "./url-faults.ts";
@@ -59,19 +59,11 @@ function isNames(expected: ValueType): boolean {
   return expected.kind === "form" && NAMES.includes(expected.form);
 }
 
-const NAMES = ["slugs", "chosen-notebooks", "chosen-patterns", "chosen-setups"];
-
-/** Names without a comma between them, or one that is written otherwise. */
-function namesIn(source: string): string {
-  const names = source.split(" ");
-  return names.every(isSlug) ? names.join(", ") : slugFrom(source);
-}
+const NAMES = ["chosen-notebooks", "chosen-patterns", "chosen-setups"];
 
 /** One name of a list of file names. */
 function nameOf(key: string, node: SourceNode): Omit<Unsuitable, "node"> {
-  const meant = node.kind === "scalar" && !isNothing(node) ? namesIn(node.source) : "";
-  const expected = { kind: "form", form: "slug" } as const;
-  return { key, expected, isEntry: true, meant: meant === "" ? undefined : meant };
+  return { key, expected: { kind: "form", form: "slug" }, isEntry: true, meant: nameMeantBy(node) };
 }
 
 /** A number for across and one for down. */

@@ -15,7 +15,7 @@ import {
 import type { WeekRule } from "../../calendar/week.ts";
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import type { When } from "../../plan/when.ts";
-import { spanFaultOf } from "../../recipe/span-fault.ts";
+import { spanFault } from "../../recipe/span-fault.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
 
 /** The days, and what was chosen of the calendar; what is left out is as the book has it. */
@@ -42,7 +42,7 @@ export function readDatesField(text: string): FieldReading<DayRange | undefined,
     ? reading
     : {
         ok: false,
-        issues: reading.problems.map((problem) => ({ field: "dates", ...spanFaultOf(problem) })),
+        issues: reading.problems.map((problem) => ({ field: "dates", ...spanFault(problem) })),
       };
 }
 

@@ -1,8 +1,14 @@
 /** What someone chose for their strip: the patterns in their order of use, and how it is made. */
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
-import type { Axis } from "../../measure/axis.ts";
-import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_KEYS } from "../../recipe/strip-keys.ts";
-import { MAKES, type StripRecipe } from "../../recipe/strip-recipe.ts";
+import { AXES, type Axis } from "../../measure/axis.ts";
+import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_TITLE } from "../../recipe/strip-keys.ts";
+import {
+  isByUse,
+  MAKES,
+  patternEntry,
+  type StripHead,
+  type StripRecipe,
+} from "../../recipe/strip-recipe.ts";
 import { nameOwn } from "./name-own.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
 import {
@@ -30,8 +36,40 @@ export interface StripFields {
 
 export type StripFieldName = keyof StripFields;
 
-/** A strip as it is asked for: its title and its slug are "" where none was given. */
-export type StripChoice = StripRecipe;
+/** A strip of patterns alone as it is asked for: its title and its slug are "" where none was given. */
+export interface StripChoice extends StripHead, StripLists {
+  readonly body: string;
+}
+
+/** Has it nothing but patterns, on no days, in their order, so that it can be a choice? */
+export function isListOfPatterns(recipe: StripRecipe): boolean {
+  const isPlain = AXES.every((axis) => recipe[axis].every(({ kind }) => kind === "pattern"));
+  return isPlain && !recipe.dates && !isByUse(recipe);
+}
+
+/** A strip's patterns and how it is made. */
+export function choiceOfStrip({
+  slug,
+  title,
+  lanes,
+  make,
+  width,
+  body,
+  ...sides
+}: StripRecipe): StripChoice {
+  const slugs = (axis: Axis) =>
+    sides[axis].flatMap((entry) => (entry.kind === "pattern" ? [entry.slug] : []));
+  return { slug, title, lanes, make, width, body, across: slugs("across"), down: slugs("down") };
+}
+
+/** The recipe that a choice is. */
+export function stripOfChoice(choice: StripChoice): StripRecipe {
+  return {
+    ...choice,
+    across: choice.across.map(patternEntry),
+    down: choice.down.map(patternEntry),
+  };
+}
 
 /** The fields that read as this strip. */
 export function stripFieldsOf({ title, slug, lanes, make, width }: StripChoice): StripFields {
@@ -58,7 +96,7 @@ export function readStripFields(
   const issues: FieldIssue<StripFieldName>[] = [];
   const note = (issue: FieldIssue<StripFieldName>) => issues.push(issue);
   const at = <F extends StripFieldName>(field: F) => ({ field, text: fields[field], note });
-  const title = takeTextField({ ...at("title"), expected: STRIP_KEYS.strip.title.expected }) ?? "";
+  const title = takeTextField({ ...at("title"), expected: STRIP_TITLE }) ?? "";
   const slug = takeSlugField(at("slug"));
   const lanes = takeWholeField({ ...at("lanes"), expected: LANES });
   const make = takeChoiceField({ ...at("make"), allowed: MAKES });
@@ -71,9 +109,13 @@ export function readStripFields(
 const LANES = { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes } as const;
 const WIDTH = { kind: "millimetres", ...STRIP_BOUNDS.width } as const;
 
-/** The strip's recipe: where it is none of the book's and has no name of its own, it is just somebody's strip. */
-export function nameStrip(choice: StripChoice, known: readonly StripRecipe[]): StripRecipe {
-  return nameOwn(choice, known, { isSame, usualTitle: "My strip", fallback: "strip" });
+/** The strip with its names: where it is none of the book's and has no name of its own, it is just somebody's strip. */
+export function nameStrip(choice: StripChoice, known: readonly StripRecipe[]): StripChoice {
+  return nameOwn(choice, known.map(choiceOfStrip), {
+    isSame,
+    usualTitle: "My strip",
+    fallback: "strip",
+  });
 }
 
 function isSame(one: StripChoice, two: StripChoice): boolean {

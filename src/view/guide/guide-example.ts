@@ -11,13 +11,14 @@ import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import { splitReasons } from "../../plan/explain/split-reasons.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
+import { UNDATED } from "../../plan/when.ts";
 import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import { buildStrip } from "../../strip/build-strip.ts";
+import { planStrip } from "../../strip/plan-strip.ts";
 import { type MisfitSummary, misfitSummary } from "../pattern/plan-summary.ts";
 import type { ExampleFence } from "./guide-fence.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
@@ -142,10 +143,11 @@ function notebookDrawn(fence: ExampleFence, { id }: ExampleContext): ShownExampl
 function strip(fence: ExampleFence, name: string, { id, patterns }: ExampleContext): ShownExample {
   const recipe = checked(readStripRecipe(fileOf(fence)), fence);
   const notebook = guideNotebook(name);
-  const plans = new Map(
-    [...patterns].map(([slug, pattern]) => [slug, planPattern(pattern, notebook)]),
-  );
-  const titles = new Map([...patterns].map(([slug, { title }]) => [slug, title]));
-  const scene = stripScene(buildStrip({ recipe, notebook, plans, titles }));
+  const recipeOf = (slug: string): Recipe => {
+    const pattern = patterns.get(slug);
+    if (pattern) return pattern;
+    throw new Error(`the guide has not shown the pattern ${slug} before its strip`);
+  };
+  const scene = stripScene(planStrip({ recipe, notebook, recipeOf, when: UNDATED }));
   return { kind: "drawing", shape: "strip", scene: { ...scene, id }, caption: scene.title };
 }

@@ -25,6 +25,7 @@ const PROBES: readonly (readonly [Read, string])[] = [
   [readRecipe, "---\npage: {rows: {}}\n---\n"],
   [readNotebook, "---\n---\n"],
   [readStripRecipe, "---\n---\n"],
+  [readStripRecipe, "---\nacross: [{}]\n---\n"],
   [readSetup, "---\npages: [{}]\n---\n"],
   [readSetup, "---\n---\n"],
   [readBook, "{}\n"],

@@ -4,11 +4,14 @@ import { type CardStep, openingSteps, runStep } from "../../draw/card/card-steps
 import { sideScene } from "../../draw/strip/strip-scene.ts";
 import { laneStyle } from "../../draw/style/lane-style.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
+import type { MarkedStretch } from "../../issue/facts/strip-note.ts";
+import { sayLaneChoice } from "../../issue/words/say-lane-choice.ts";
 import type { LabelAt } from "../../issue/words/say-path.ts";
 import { sayPositions } from "../../issue/words/say-positions.ts";
 import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
 import { startsAtEdge } from "../../measure/grid-axis.ts";
 import type { CardSide } from "../../strip/copying-card.ts";
+import { laneChoice } from "../../strip/lane-choice.ts";
 import { patternsOfRun } from "../../strip/pattern-of.ts";
 import { runLabels } from "../../strip/run-labels.ts";
 import type { Run, Strip, StripPattern, StripSide } from "../../strip/strip.ts";
@@ -35,7 +38,9 @@ export function stripSideView(
   { strip, write, labelsIn }: SideSources,
 ): StripSideView {
   const labels = runLabels(side, strip.patterns);
-  const viewOf = (run: Run) => runView(run, strip.patterns, labels.get(run) ?? "");
+  const isByUse = side.asked.rule === "most-used";
+  const viewOf = (run: Run) =>
+    runView(run, strip.patterns, { label: labels.get(run) ?? "", isByUse });
   const edge = FIRST_EDGE[side.axis];
   return {
     axis: side.axis,
@@ -43,6 +48,7 @@ export function stripSideView(
     zero: startsAtEdge(side.grid) ? `the ${edge} edge of the page` : "the first dot",
     svg: write(sideScene(strip, side), "inline"),
     lanes: side.lanes.map(({ runs }) => runs.map(viewOf)),
+    choice: laneChoiceWords(side, strip.patterns),
     leftOut: side.leftOut.map(
       (fact): LeftOutView => ({
         pattern: fact.pattern,
@@ -57,6 +63,27 @@ export function stripSideView(
   };
 }
 
+/**
+ * What a side carries of all that was asked for, and what one lane more would bring, for whoever shows or makes a strip;
+ * nothing of a side that was asked for nothing.
+ */
+export function laneChoiceWords(
+  side: Pick<StripSide, "lanes" | "asked">,
+  patterns: readonly StripPattern[],
+): readonly string[] {
+  const { oneMore, ...choice } = laneChoice(side);
+  if (!oneMore) return sayLaneChoice(choice);
+  const stretch = (run: Run): MarkedStretch => {
+    const { from, to } = run;
+    return { titles: patternsOfRun(run, patterns).map(({ title }) => title), from, to };
+  };
+  const { kept, added, dropped } = oneMore;
+  return sayLaneChoice({
+    ...choice,
+    oneMore: { kept, added: added.map(stretch), dropped: dropped.map(stretch) },
+  });
+}
+
 const FIRST_EDGE = { across: "left", down: "top" } as const;
 
 /** An instruction with its pen. */
@@ -69,9 +96,13 @@ export function stripPatternView({ slug, title, letter, colour }: StripPattern):
   return { slug, title, letter, pen: penView(colour) };
 }
 
-function runView(run: Run, patterns: readonly StripPattern[], label: string): StripRunView {
+function runView(
+  run: Run,
+  patterns: readonly StripPattern[],
+  { label, isByUse }: { readonly label: string; readonly isByUse: boolean },
+): StripRunView {
   const [first, ...others] = patternsOfRun(run, patterns);
-  const { from, to, sizes } = run;
+  const { from, to, sizes, uses } = run;
   return {
     label,
     pen: penView(first.colour),
@@ -80,6 +111,7 @@ function runView(run: Run, patterns: readonly StripPattern[], label: string): St
     to,
     marks: sayPositions(run.marks),
     sizes,
+    ...(isByUse ? { uses } : {}),
   };
 }
 

@@ -35,6 +35,8 @@ export interface StripSideView {
   readonly svg: string;
   /** Nearest the edge first. */
   readonly lanes: readonly (readonly StripRunView[])[];
+  /** Sentences: what it carries of all that was asked for, and what one lane more would bring. */
+  readonly choice: readonly string[];
   readonly leftOut: readonly LeftOutView[];
   /** How to copy the side by hand. */
   readonly card: readonly CardLine[];
@@ -50,6 +52,8 @@ export interface StripRunView {
   /** Positions in few words. */
   readonly marks: string;
   readonly sizes: readonly number[];
+  /** How often it is used, where runs are chosen by that. */
+  readonly uses?: number;
 }
 
 export interface LeftOutView {
@@ -91,6 +95,8 @@ export interface StripView {
   readonly length: number;
   readonly width: number;
   readonly patterns: readonly StripPatternView[];
+  /** How many patterns and plain divisions these are, in words. */
+  readonly carries: string;
   readonly sides: readonly StripSideView[];
   readonly sheets: StripSheetsView;
   /** What ends the copying card. */

@@ -80,6 +80,7 @@ const WHOLE = {
     title: "Everyday",
     across: "[seeds]",
     down: "[seeds]",
+    dates: "2027-03",
     lanes: "4",
     make: "edges",
     width: "30",
@@ -133,6 +134,7 @@ describe("what the reference calls needed", () => {
     ["attempt", "page or spread"],
     ["split", "count or tracks"],
     ["strip", "across or down"],
+    ["strip-entry", "pattern or title"],
   ])("names the keys of a %s of which one is enough: %s", (owner, oneOf) => {
     expect(groups.find(({ id }) => id === `of-${owner}`)?.oneOf).toBe(oneOf);
   });

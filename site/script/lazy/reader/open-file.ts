@@ -1,16 +1,20 @@
 /** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
 import type { Issue } from "../../../../src/issue/facts/issue.ts";
-import type { TextFile } from "../../../../src/issue/facts/reading.ts";
+import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
-import { unknownIn } from "../../../../src/recipe/chosen.ts";
-import type { StripReading, StripRecipe } from "../../../../src/recipe/strip-recipe.ts";
+import { takenTitles, unknownIn } from "../../../../src/recipe/chosen.ts";
+import type { StripReading } from "../../../../src/recipe/strip-recipe.ts";
 import { utf8Text } from "../../../../src/source/front-matter/utf8-text.ts";
 import { slugFor } from "../../../../src/view/fields/slug-for.ts";
-import type { ReaderPart } from "./reader-part.ts";
-
+import {
+  choiceOfStrip,
+  isListOfPatterns,
+  type StripChoice,
+} from "../../../../src/view/fields/strip-fields.ts";
 export type Opened =
   | { readonly kind: "notebook"; readonly notebook: Notebook }
-  | { readonly kind: "strip"; readonly strip: StripRecipe }
+  /** Its patterns in their order; `isMore` where it has uses, plain divisions or dates as well. */
+  | { readonly kind: "strip"; readonly strip: StripChoice; readonly isMore: boolean }
   /** The build's report of what is wrong with it. */
   | { readonly kind: "report"; readonly report: string };
 
@@ -20,13 +24,20 @@ export interface PickedFile {
   readonly bytes: Uint8Array;
 }
 
+/** The build's own readers and the words of its report. */
+export interface FileReaders {
+  readNotebook(file: TextFile): Reading<Notebook>;
+  readStripRecipe(file: TextFile): StripReading;
+  reportIssues(issues: readonly Issue[], texts: ReadonlyMap<string, string>): string;
+}
+
 /** The build refuses larger files, too. */
 export const MOST_KIB = 256;
 
 /** The notebook or the strip, or the report. `known` are the slugs of the book's patterns. */
 export function openedFile(
   file: PickedFile,
-  reader: ReaderPart,
+  reader: FileReaders,
   known: ReadonlySet<string>,
 ): Opened {
   const slug = slugFor(file.name.replace(/\.[^.]*$/, ""), { fallback: "file", taken: [] });
@@ -37,7 +48,11 @@ export function openedFile(
     const source = { path: path("strips"), text };
     const reading = withKnown(reader.readStripRecipe(source), known);
     return reading.ok
-      ? { kind: "strip", strip: reading.value }
+      ? {
+          kind: "strip",
+          strip: choiceOfStrip(reading.value),
+          isMore: !isListOfPatterns(reading.value),
+        }
       : reported(reader, reading.issues, textsOf(source));
   }
   const source = { path: path("notebooks"), text };
@@ -53,9 +68,11 @@ function isStrip(text: string): boolean {
 }
 
 function withKnown(reading: StripReading, known: ReadonlySet<string>): StripReading {
-  const strangers = unknownIn(reading.named, "pattern", [...known]);
+  const { named, divisions } = reading;
+  const patterns = [...known];
+  const strangers = [...unknownIn(named, "pattern", patterns), ...takenTitles(divisions, patterns)];
   const issues = [...(reading.ok ? [] : reading.issues), ...strangers];
-  return issues.length > 0 ? { ok: false, issues, named: reading.named } : reading;
+  return issues.length > 0 ? { ok: false, issues, named, divisions } : reading;
 }
 
 /** The text, or why there is none. */
@@ -74,7 +91,7 @@ function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
 }
 
 function reported(
-  reader: ReaderPart,
+  reader: FileReaders,
   issues: readonly Issue[],
   texts: ReadonlyMap<string, string>,
 ): Opened {

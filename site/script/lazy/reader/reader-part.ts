@@ -2,15 +2,13 @@
 import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Said } from "../../../../src/issue/words/said.ts";
-import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
-import type { StripReading } from "../../../../src/recipe/strip-recipe.ts";
+import type { FileReaders, Opened, PickedFile } from "./open-file.ts";
 
-export interface ReaderPart {
-  readNotebook(file: TextFile): Reading<Notebook>;
+export interface ReaderPart extends FileReaders {
+  /** `known` are the slugs of the book's patterns. */
+  openedFile(file: PickedFile, known: ReadonlySet<string>): Opened;
   readRecipe(file: TextFile): Reading<Recipe>;
-  readStripRecipe(file: TextFile): StripReading;
-  reportIssues(issues: readonly Issue[], texts: ReadonlyMap<string, string>): string;
   sayIssue(issue: Issue): Said;
 }
 

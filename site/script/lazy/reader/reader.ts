@@ -5,13 +5,15 @@ import { sayIssue } from "../../../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
+import { openedFile } from "./open-file.ts";
 import type { ReaderPart } from "./reader-part.ts";
 
+const readers = { readNotebook, readStripRecipe, reportIssues };
+
 const part: ReaderPart = {
-  readNotebook,
+  ...readers,
+  openedFile: (file, known) => openedFile(file, readers, known),
   readRecipe,
-  readStripRecipe,
-  reportIssues,
   sayIssue,
 };
 

@@ -1,5 +1,5 @@
 /** What each artifact is made from: two with the same sources are the same, and one whose sources change is made again. */
-
+import { patternsOf } from "../../../recipe/strip-recipe.ts";
 import { slugsOf } from "../../../setup/check-setup.ts";
 import { frontMatterOf } from "../../../source/front-matter/read-front-matter.ts";
 import type { Pair } from "../../../view/entries.ts";
@@ -39,7 +39,7 @@ export function stripSources(
   content: Content,
 ): readonly string[] {
   const strip = content.strips.find((one) => one.slug === slug);
-  const slugs = strip ? [...new Set([...strip.across, ...strip.down])] : [];
+  const slugs = strip ? patternsOf(strip) : [];
   const own = [slug, digestsOf(stripPath(slug), content).frontMatter];
   return [...own, ...printedSources(notebook, content), ...patternSources(slugs, content)];
 }

@@ -1,0 +1,37 @@
+/** Reads the days behind `dates`: a span of at most so many years. */
+import { civilDate, dayOf } from "../../calendar/day.ts";
+import { readSpan } from "../../calendar/read-span.ts";
+import type { DayRange } from "../../calendar/span.ts";
+import type { Note } from "../../issue/facts/reading.ts";
+import { unsuitable } from "../../source/schema/take-value.ts";
+import { isNothing, type SourceEntry } from "../../source/tree.ts";
+import { spanFault } from "../span-fault.ts";
+
+/** The days; nothing where none are written, or where something in them is wrong. */
+export function readDays(
+  entry: SourceEntry | undefined,
+  years: number,
+  note: Note,
+): DayRange | undefined {
+  if (!entry) return undefined;
+  const { key, value: node } = entry;
+  if (node.kind !== "scalar" || isNothing(node)) {
+    note(unsuitable({ key, node, expected: { kind: "form", form: "days" } }));
+    return undefined;
+  }
+  const about = { about: "rule", at: node.at } as const;
+  const reading = readSpan(node.source);
+  if (!reading.ok) {
+    for (const problem of reading.problems) {
+      note({ ...about, kind: "bad-days", written: problem.written, fault: spanFault(problem) });
+    }
+    return undefined;
+  }
+  const { from, to } = reading.value;
+  const { year, ...date } = civilDate(from);
+  if (to >= dayOf({ ...date, year: year + years })) {
+    note({ ...about, kind: "too-many-years", limit: years });
+    return undefined;
+  }
+  return reading.value;
+}
