@@ -64,7 +64,7 @@ function takePages(paging: Paging, { recipe, span, ...place }: WantedPage): void
   const { slug, title } = recipe;
   const plan = shelf.planOn(recipe, nextPage(paging).side, span);
   if (!plan.fits) {
-    leaveOut(paging, slug, { kind: "misfit", misfit: plan.misfit }, span);
+    leaveOut(paging, plan, title);
     return;
   }
   const count = plan.pages.length;
@@ -81,13 +81,11 @@ function fillPage(paging: Paging): void {
   const { setup, recipe } = question;
   const filling = setup.fill === undefined ? undefined : recipe(setup.fill);
   const plan = filling && shelf.planOn(filling, nextPage(paging).side);
-  if (!filling || !plan) putPage(paging);
-  else if (plan.fits && plan.pages.length === 1) {
+  if (filling && plan?.fits && plan.pages.length === 1) {
     titles.set(filling.slug, filling.title);
     putPage(paging, { pattern: filling.slug, plan: shelf.indexOf(plan) });
   } else {
-    const isSpread: SetupLeftOut = { kind: "fill-takes-spread" };
-    leaveOut(paging, filling.slug, plan.fits ? isSpread : { kind: "misfit", misfit: plan.misfit });
+    if (filling && plan) leaveOut(paging, plan, filling.title);
     putPage(paging);
   }
 }
@@ -104,10 +102,16 @@ function putPage(paging: Paging, drawn?: Omit<DrawnPage, "page">, count = 1): vo
   paging.pages.push({ ...next, ...(drawn && { drawn: { ...drawn, page } }) });
 }
 
-function leaveOut({ leftOut }: Paging, pattern: string, why: SetupLeftOut, span?: Span): void {
-  const key = `${pattern} ${span?.from ?? ""}`;
-  const dates = span && { dates: { from: span.from, to: span.to } };
-  if (!leftOut.has(key)) leftOut.set(key, { pattern, ...dates, why });
+/** What fits and is left out should have filled a page. */
+function leaveOut({ leftOut, titles }: Paging, plan: Plan, title: string): void {
+  const { pattern, dates } = plan;
+  const key = `${pattern} ${dates?.from ?? ""}`;
+  if (leftOut.has(key)) return;
+  titles.set(pattern, title);
+  const why: SetupLeftOut = plan.fits
+    ? { kind: "fill-takes-spread" }
+    : { kind: "misfit", misfit: plan.misfit };
+  leftOut.set(key, { pattern, ...(dates && { dates }), why, plan });
 }
 
 /** Plans of one notebook, each worked out once; a plan has a number from the first page that it is drawn on. */

@@ -4,7 +4,7 @@ import type { Notebook } from "../notebook/notebook.ts";
 import { buildStrip } from "../strip/build-strip.ts";
 import { MOST_USED } from "../strip/most-used.ts";
 import type { Strip } from "../strip/strip.ts";
-import { entryOfPlan } from "../strip/strip-entry.ts";
+import type { PlanCase, SideEntry } from "../strip/strip-entry.ts";
 import { beginsPlan, type Setup } from "./setup.ts";
 
 /**
@@ -13,16 +13,26 @@ import { beginsPlan, type Setup } from "./setup.ts";
  * the order of their first pages.
  */
 export function setupStrip(setup: Setup, notebook: Notebook): Strip {
-  const { recipe, titles, plans } = setup;
+  const { recipe, titles, plans, leftOut } = setup;
   const times = plans.map(() => 0);
   for (const page of setup.pages) {
     if (page.drawn && beginsPlan(page, setup))
       times[page.drawn.plan] = (times[page.drawn.plan] ?? 0) + 1;
   }
-  const entries = plans.map((plan, index) => {
-    const title = titles.get(plan.pattern) ?? plan.pattern;
-    return entryOfPlan(plan, { title, uses: times[index] ?? 1 });
+  const drawn = plans.map((plan, index): SideEntry => {
+    const { pattern: slug } = plan;
+    const isFirst = plans.findIndex(({ pattern }) => pattern === slug) === index;
+    const cases = [{ plan, spans: [] }, ...(isFirst ? misfitsOf(setup, slug) : [])];
+    return { slug, title: titles.get(slug) ?? slug, uses: times[index] ?? 1, cases };
   });
+  const known = new Set(plans.map(({ pattern }) => pattern));
+  const slugs = new Set(leftOut.flatMap(({ pattern, plan }) => (plan.fits ? [] : pattern)));
+  const others = [...slugs]
+    .filter((slug) => !known.has(slug))
+    .map((slug): SideEntry => {
+      return { slug, title: titles.get(slug) ?? slug, cases: misfitsOf(setup, slug) };
+    });
+  const entries = [...drawn, ...others];
   return buildStrip({
     head: recipe,
     notebook,
@@ -30,4 +40,11 @@ export function setupStrip(setup: Setup, notebook: Notebook): Strip {
     chooser: MOST_USED,
     ...(plans.some(({ dates }) => dates) && { dates: spanText(recipe.dates) }),
   });
+}
+
+/** What of a pattern does not fit, to be told beside the strip with its days. */
+function misfitsOf({ leftOut }: Setup, slug: string): readonly PlanCase[] {
+  return leftOut
+    .filter(({ pattern, plan }) => pattern === slug && !plan.fits)
+    .map(({ plan, dates }) => ({ plan, spans: dates ? [dates] : [] }));
 }

@@ -3,7 +3,7 @@ import type { DayRange, Span } from "../calendar/span.ts";
 import type { SetupLeftOut } from "../issue/facts/setup-left-out.ts";
 import type { FacingSide } from "../measure/paper-side.ts";
 import type { Binding } from "../notebook/notebook.ts";
-import type { FittingPlan } from "../plan/plan.ts";
+import type { FittingPlan, Plan } from "../plan/plan.ts";
 import type { SetupRecipe } from "../recipe/setup-recipe.ts";
 
 export interface Setup {
@@ -45,6 +45,8 @@ export interface LeftOutPlace {
   readonly pattern: string;
   readonly dates?: DayRange;
   readonly why: SetupLeftOut;
+  /** As it was tried. */
+  readonly plan: Plan;
 }
 
 /** The days that a page is for: its own, or of one without dates those of the unit that it is drawn for. */
