@@ -47,6 +47,19 @@ export function dotAt(axis: GridAxis, position: number): number {
   return startsAtEdge(axis) ? position : position + 1;
 }
 
+/** What lies at a position: a dot by its number, or an edge of the paper. */
+export interface StepPlace {
+  readonly position: number;
+  /** None where the paper's edge is counted from or to. */
+  readonly dot?: number;
+}
+
+/** The dot at a position that somebody is to find on paper. */
+export function stepPlace(axis: GridAxis, position: number): StepPlace {
+  const dot = dotAt(axis, position);
+  return dot < 1 || dot > axis.dots ? { position } : { position, dot };
+}
+
 /** Is position 0 the paper's edge? */
 export function startsAtEdge(axis: GridAxis): boolean {
   return axis.count === "edge-to-dot" || axis.count === "edge-to-edge";

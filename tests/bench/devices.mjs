@@ -160,16 +160,6 @@ export const DEVICES = {
   "kept-strips": { measuredIn: "edit", edits: keptArtifacts("strips") },
   "kept-notebooks": { measuredIn: "edit", edits: keptArtifacts("notebooks") },
   "kept-chapters": { measuredIn: "edit", edits: keptArtifacts("chapters") },
-  "html-once": {
-    measuredIn: "edit",
-    edits: [
-      [
-        "src/build/pages/make-book.ts",
-        "made.get(text) ??",
-        "(OFF ? undefined : made.get(text)) ??",
-      ],
-    ],
-  },
 };
 
 /** Is the device switched off? So it is asked in the bundle: by a global name, which each thread takes from the environment once. */

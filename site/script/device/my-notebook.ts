@@ -31,6 +31,17 @@ export function keptNotebook(page: Document, device: Device): string | undefined
   return chosen && known.includes(chosen) ? chosen : undefined;
 }
 
+/** Keeps a notebook as the keeper's: by its address, and by its name where the page lists it among the book's. */
+export function keepMine(page: Document, device: Device, address: string): void {
+  replaceEntry(device, "notebook", address);
+  const listed = page.querySelector<HTMLElement>(
+    `[data-slug][data-address="${CSS.escape(address)}"]`,
+  );
+  device.set("book-notebook", listed?.dataset.slug ?? "");
+  showKept(page, keptNotebook(page, device));
+  showMine(page, device);
+}
+
 /** Names the notebook in the head, and lets links that would bring another one open on it. */
 export function showMine(page: Document, device: Device): void {
   const label = notebookLabel(keptText(device, "notebook") ?? "");

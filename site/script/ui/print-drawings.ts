@@ -8,15 +8,18 @@ export interface PrintOut {
   readonly pages: readonly Element[];
 }
 
-/** Prints what `usual` makes whenever the browser is told to print; the answer prints something else once. */
-export function openPrinting(window: Window, usual: () => PrintOut): (out: PrintOut) => void {
+/**
+ * Prints what `usual` makes whenever the browser is told to print, else the page as it is; the answer prints something
+ * else once.
+ */
+export function openPrinting(window: Window, usual?: () => PrintOut): (out: PrintOut) => void {
   let takeAway: (() => void) | undefined;
   const lay = (out: PrintOut) => {
     takeAway?.();
     takeAway = layOut(window.document, out);
   };
   window.addEventListener("beforeprint", () => {
-    if (!takeAway) lay(usual());
+    if (!takeAway && usual) lay(usual());
   });
   window.addEventListener("afterprint", () => {
     takeAway?.();

@@ -61,6 +61,7 @@ function bundleScripts(folder) {
       early: "site/script/app/open-early.ts",
       fit: "site/script/fit/fit-page.ts",
       gallery: "site/script/gallery/gallery-page.ts",
+      home: "site/script/home/home-page.ts",
       search: "site/script/gallery/search.ts",
       recipe: "site/script/recipe/recipe-page.ts",
       editor: "site/script/lazy/editor/editor.ts",

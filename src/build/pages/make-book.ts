@@ -40,8 +40,8 @@ export function makeBook(sources: BookSources): Book {
     artifacts,
     cards,
     around: openAround(content, cards),
-    bodyHtml: once((text) => bodyHtml(markdown, text)),
-    sourceHtml: once((path) => highlight("yaml", frontMatterOf(artifacts.text(path)))),
+    bodyHtml: (text: string) => bodyHtml(markdown, text),
+    sourceHtml: (path: string) => highlight("yaml", frontMatterOf(artifacts.text(path))),
   };
   const strips = openStripBook({ ...pageSources, cache: caches.strips, version });
   const setups = openSetupBook({ ...pageSources, cache: caches.setups, version });
@@ -98,16 +98,6 @@ function* sideFiles(
     const folder = `patterns/${pair.pattern}/${pair.notebook}/`;
     yield* patternFiles(folder, artifacts.patternView(pair));
   }
-}
-
-/** A pattern's text is the same on all its pages: it is turned into HTML once. */
-function once(make: (text: string) => string): (text: string) => string {
-  const made = new Map<string, string>();
-  return (text) => {
-    const html = made.get(text) ?? make(text);
-    made.set(text, html);
-    return html;
-  };
 }
 
 /** Headings go down by one, so that a page has one first heading; raw HTML stays text, as the instance is set up. */

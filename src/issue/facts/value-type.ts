@@ -1,7 +1,17 @@
 /** What a key takes, as facts: the kind of value and its limits. */
 
 /** What a whole number counts. */
-type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes" | "uses" | "pages" | "times";
+type Unit =
+  | "days"
+  | "steps"
+  | "tracks"
+  | "copies"
+  | "dots"
+  | "lanes"
+  | "uses"
+  | "pages"
+  | "times"
+  | "parts";
 
 export type ValueType =
   | { readonly kind: "text"; readonly longest: number }

@@ -1,0 +1,72 @@
+/** The front page: asks for a notebook's numbers once, and answers how it divides. */
+import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
+import {
+  type Asked,
+  readDivisionAddress,
+  writeDivisionAddress,
+} from "../../../src/view/address/division-address.ts";
+import { writeAddress } from "../../../src/view/address/hash-params.ts";
+import { notebookEntries } from "../../../src/view/address/notebook-address.ts";
+import { USUAL_DIVISION } from "../../../src/view/division/division.ts";
+import { USUAL_FIELDS } from "../../../src/view/fields/notebook-fields.ts";
+import { readFields } from "../../../src/view/fields/read-notebook-fields.ts";
+import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
+import { pagePrintOut } from "../app/print.ts";
+import { openDevice } from "../device/device.ts";
+import { keptText } from "../device/kept-entry.ts";
+import { keptPaper, keptPrinter } from "../device/kept-printer.ts";
+import { keepMine } from "../device/my-notebook.ts";
+import { ownAddress } from "../ui/load-script.ts";
+import { openNotice } from "../ui/notice.ts";
+import { onPress, partOf } from "../ui/parts.ts";
+import { openPrinting } from "../ui/print-drawings.ts";
+import { openDraw } from "../ui/show-drawing.ts";
+import { bindDivisionTable } from "./division-table.ts";
+import { bindHomeForm } from "./home-form.ts";
+import { openHomeStore } from "./home-store.ts";
+import { bindDivision } from "./show-division.ts";
+
+const device = openDevice(window, ownAddress());
+const part = partOf(document, "division");
+const notice = openNotice(document);
+const store = openHomeStore({ notebook: firstNotebook(), division: USUAL_DIVISION });
+const draw = openDraw(window);
+
+bindHomeForm(part, store);
+bindDivisionTable(document, store);
+bindDivision(document, store, draw);
+for (const one of document.querySelectorAll("[data-enhance]")) one.removeAttribute("data-enhance");
+
+const print = openPrinting(window);
+onPress(document, "print-division", () => {
+  const { worked, notebook } = store.state();
+  const printer = { paper: keptPaper(device), correction: keptPrinter(device) };
+  print(pagePrintOut({ ...worked, notebook }, printer, draw));
+});
+
+const readAddress = bindAddress(window, store, {
+  restMs: TYPING_REST_MS,
+  write: ({ asked }, before) => (asked === before.asked ? undefined : writeDivisionAddress(asked)),
+  written: ({ asked: { notebook } }, before) => {
+    notice.clear();
+    if (notebook === before.asked.notebook) return;
+    keepMine(document, device, writeAddress(notebookEntries(notebook)));
+  },
+  read: (hash, take) => {
+    const reading = readDivisionAddress(hash);
+    if (!reading.ok) notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
+    else if (Object.keys(reading.value).length > 0) take(() => store.update(reading.value));
+  },
+});
+readAddress();
+
+/** The kept notebook, else the book's first, else a usual one. */
+function firstNotebook(): Asked["notebook"] {
+  for (const address of [keptText(device, "notebook"), part.dataset.address]) {
+    const reading = readDivisionAddress(address ?? "");
+    if (reading.ok && reading.value.notebook) return reading.value.notebook;
+  }
+  const usual = readFields(USUAL_FIELDS);
+  if (usual.ok) return usual.value;
+  throw new Error("the usual notebook is not all right");
+}
