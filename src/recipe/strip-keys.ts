@@ -1,24 +1,10 @@
 /** The keys of a strip: for each what it takes and what it means. */
 import type { Grammar } from "../source/schema/keys.ts";
 import { LIMITS } from "./limits.ts";
+import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_TITLE } from "./strip-bounds.ts";
 import { MAKES } from "./strip-recipe.ts";
 
-/** The width is in millimetres: wide enough for one lane, narrow enough to lie on a page. */
-export const STRIP_BOUNDS = {
-  patterns: 40,
-  uses: { min: 1, max: 10_000 },
-  /** Of its dates. */
-  years: 10,
-  lanes: { min: 1, max: 12 },
-  width: { min: 10, max: 100 },
-} as const;
-
-/** What a strip is where its recipe does not say. */
-export const STRIP_DEFAULTS = { lanes: 4, make: "edges", width: 30 } as const;
-
 const ENTRIES = { kind: "form", form: "strip-entries", max: STRIP_BOUNDS.patterns } as const;
-/** What a strip and a plain division may be called. */
-export const STRIP_TITLE = { kind: "text", longest: LIMITS.text } as const;
 
 export const STRIP_KEYS = {
   strip: {

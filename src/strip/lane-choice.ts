@@ -1,5 +1,5 @@
 /** What a side's lanes were chosen from, and what one lane more would bring. */
-import { STRIP_BOUNDS } from "../recipe/strip-keys.ts";
+import { STRIP_BOUNDS } from "../recipe/strip-bounds.ts";
 import { chooserOf } from "./most-used.ts";
 import type { AskedRuns, LaneRule, Run, StripSide } from "./strip.ts";
 

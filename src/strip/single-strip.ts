@@ -2,7 +2,7 @@
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import { STRIP_BOUNDS } from "../recipe/strip-keys.ts";
+import { STRIP_BOUNDS } from "../recipe/strip-bounds.ts";
 import { patternEntry, type StripRecipe } from "../recipe/strip-recipe.ts";
 import { buildStrip } from "./build-strip.ts";
 import { FIRST_COME } from "./lay-lanes.ts";

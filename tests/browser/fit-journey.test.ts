@@ -3,6 +3,7 @@ import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
+import { patternEntry } from "../../src/recipe/strip-recipe.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -116,7 +117,11 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       const readStrip = readStripRecipe({ path: `strips/${strip.name}`, text: strip.text });
       expect(readStrip).toMatchObject({
         ok: true,
-        value: { across: ["two-row-week", "seed-list"], down: ["seed-list"], lanes: 3 },
+        value: {
+          across: [patternEntry("two-row-week"), patternEntry("seed-list")],
+          down: [patternEntry("seed-list")],
+          lanes: 3,
+        },
       });
     });
 

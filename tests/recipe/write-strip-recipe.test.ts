@@ -7,7 +7,7 @@ import { day } from "../../src/calendar/day.ts";
 import type { Axis } from "../../src/measure/axis.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import type { Area, Split, TrackSizing } from "../../src/recipe/recipe.ts";
-import { STRIP_BOUNDS } from "../../src/recipe/strip-keys.ts";
+import { STRIP_BOUNDS } from "../../src/recipe/strip-bounds.ts";
 import {
   MAKES,
   patternEntry,

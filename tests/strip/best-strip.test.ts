@@ -78,6 +78,28 @@ describe("the worked cases as lists", () => {
   });
 });
 
+describe("of equal sums", () => {
+  it.each([
+    ["more runs win", "a 0-6 4, b 0-3 2, c 3-6 2", "b c"],
+    ["then what stands first in the list", "a 0-4 3, b 2-6 3", "a"],
+    ["wherever it lies on the page", "b 2-6 3, a 0-4 3", "b"],
+    ["a merged run stands where its first entry does", "a 0-4 1, b 2-6 2, c 0-4 1", "a c"],
+    ["even where its larger part comes later", "a 0-4 1, b 2-6 9, c 0-4 8", "a c"],
+  ])("%s", (_, listed, kept) => {
+    expect(namesIn(sideOf(entriesOf(listed), 1))).toBe(kept);
+  });
+
+  it("of one pattern its first split in the order of the recipe", () => {
+    const plan = planOf(
+      "zones",
+      { path: "rows.0.columns", from: 2, sizes: [4] },
+      { path: "rows.1.columns", from: 0, sizes: [4] },
+    );
+    const side = sideOf([entryOfPlan(plan, { title: "Zones", uses: 3 })], 1);
+    expect(keptIn(side).map(({ from, to }) => [from, to])).toEqual([[2, 6]]);
+  });
+});
+
 describe("an entry in several cases", () => {
   const left = planOf("week", { sizes: [4, 4] });
   const right = planOf("week", { sizes: [4, 4] }, { path: "columns.1.columns", sizes: [2, 2] });

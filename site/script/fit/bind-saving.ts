@@ -2,11 +2,11 @@
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
-import { writeStripRecipe } from "../../../src/recipe/write-strip-recipe.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import { spanFileName } from "../../../src/view/pattern/span-words.ts";
 import { type Printer, pagePrintOut, stripPrintOut, stripTitle } from "../app/print.ts";
 import { printPart } from "../lazy/print/print-part.ts";
+import { readerPart } from "../lazy/reader/reader-part.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
 import { onPress, theOne } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
@@ -45,9 +45,7 @@ export function bindSaving(page: Document, store: FitStore, saving: Saving): voi
   );
   press("save-strip-pdf", (state, button) => saveStripPdf(state, button, saving));
   press("save-notebook", ({ notebook }) => saveFile(notebook.slug, "md", writeNotebook(notebook)));
-  press("save-strip", ({ stripRecipe }) =>
-    saveFile(stripRecipe.slug, "md", writeStripRecipe(stripRecipe)),
-  );
+  press("save-strip", (state, button) => saveStrip(state, button, saving));
 }
 
 /** The button says in words what it does, so that nobody has to go by its looks. */
@@ -106,6 +104,17 @@ function saveStripPdf(
       correction,
     );
     saveFile(stripName(state), "pdf", new Uint8Array(pdf));
+  });
+}
+
+function saveStrip(
+  { stripRecipe }: FitPageState,
+  button: HTMLElement,
+  { load, say }: Saving,
+): void {
+  void whileBusy(button, say, async () => {
+    const { writeStripRecipe } = await readerPart(window, load);
+    saveFile(stripRecipe.slug, "md", writeStripRecipe(stripRecipe));
   });
 }
 

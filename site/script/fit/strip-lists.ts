@@ -1,6 +1,6 @@
 /** The two lists of a strip, most used first, and what can be done with them. */
 import type { Axis } from "../../../src/measure/axis.ts";
-import { STRIP_BOUNDS } from "../../../src/recipe/strip-keys.ts";
+import { STRIP_BOUNDS } from "../../../src/recipe/strip-bounds.ts";
 import type { StripChoice } from "../../../src/view/fields/strip-fields.ts";
 
 /** Does the strip carry the pattern on either side? */

@@ -12,7 +12,8 @@ import {
   type SourceNode,
 } from "../../source/tree.ts";
 import { RECIPE_KEYS } from "../recipe-keys.ts";
-import { STRIP_BOUNDS, STRIP_KEYS } from "../strip-keys.ts";
+import { STRIP_BOUNDS } from "../strip-bounds.ts";
+import { STRIP_KEYS } from "../strip-keys.ts";
 import { type DivisionEntry, END_SIDES, type StripEntry } from "../strip-recipe.ts";
 import { readBareSplit } from "./read-area.ts";
 import { openReadContext } from "./read-context.ts";

@@ -1,5 +1,5 @@
 /** A strip behind the # of an address, what is usual left out. */
-import { STRIP_BOUNDS } from "../../recipe/strip-keys.ts";
+import { STRIP_BOUNDS } from "../../recipe/strip-bounds.ts";
 import {
   readStripFields,
   type StripChoice,

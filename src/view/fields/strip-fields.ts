@@ -1,7 +1,7 @@
 /** What someone chose for their strip: the patterns in their order of use, and how it is made. */
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
-import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_TITLE } from "../../recipe/strip-keys.ts";
+import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_TITLE } from "../../recipe/strip-bounds.ts";
 import {
   isByUse,
   MAKES,

@@ -1,8 +1,9 @@
-/** What the part that reads files gives to a page, once it is loaded: the build's own readers and their words. */
+/** What the part that reads files gives to a page, once it is loaded: the build's own readers and their words, and the writer of strips. */
 import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Said } from "../../../../src/issue/words/said.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
+import type { StripRecipe } from "../../../../src/recipe/strip-recipe.ts";
 import type { FileReaders, Opened, PickedFile } from "./open-file.ts";
 
 export interface ReaderPart extends FileReaders {
@@ -10,6 +11,7 @@ export interface ReaderPart extends FileReaders {
   openedFile(file: PickedFile, known: ReadonlySet<string>): Opened;
   readRecipe(file: TextFile): Reading<Recipe>;
   sayIssue(issue: Issue): Said;
+  writeStripRecipe(recipe: StripRecipe): string;
 }
 
 declare global {

@@ -5,6 +5,7 @@ import { sayIssue } from "../../../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
+import { writeStripRecipe } from "../../../../src/recipe/write-strip-recipe.ts";
 import { openedFile } from "./open-file.ts";
 import type { ReaderPart } from "./reader-part.ts";
 
@@ -15,6 +16,7 @@ const part: ReaderPart = {
   openedFile: (file, known) => openedFile(file, readers, known),
   readRecipe,
   sayIssue,
+  writeStripRecipe,
 };
 
 Object.assign(window, { spanbookReader: part });
