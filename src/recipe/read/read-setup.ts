@@ -10,7 +10,7 @@ import { slugOf } from "../../source/slug.ts";
 import { entryOf, type SourceEntry, type SourceNode } from "../../source/tree.ts";
 import { SETUP_KEYS, SETUP_LIMITS } from "../setup-keys.ts";
 import type { SetupEntry, SetupReading } from "../setup-recipe.ts";
-import { STRIP_BOUNDS, STRIP_DEFAULTS } from "../strip-keys.ts";
+import { STRIP_BOUNDS, STRIP_DEFAULTS } from "../strip-bounds.ts";
 import { MAKES } from "../strip-recipe.ts";
 import { readDays } from "./read-days.ts";
 import { readSetupEntries, takeSlug } from "./read-setup-entries.ts";
