@@ -40,7 +40,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
     });
 
     it("is told at the field what will not do, keeps the last good drawing, and gets no advice on it", async () => {
-      const advice = page.getByRole("button", { name: "Count so down" });
+      const advice = page.getByRole("button", { name: "Count down from edge to edge" });
       expect(await advice.count()).toBe(1);
       const before = await page.locator('[data-part="plate"]').innerHTML();
       const field = page.getByLabel("Dots across");
@@ -58,7 +58,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
     });
 
     it("takes a proposed way of counting, by keyboard", async () => {
-      const take = page.getByRole("button", { name: "Count so down" });
+      const take = page.getByRole("button", { name: "Count down from edge to edge" });
       await take.focus();
       await page.keyboard.press("Enter");
       expect(await page.getByLabel("Counted down").inputValue()).toBe("edge-to-edge");

@@ -46,3 +46,30 @@ describe("a notebook that was said on its own page", () => {
     await close();
   });
 });
+
+describe("the fit page's questions", () => {
+  it("offer another way of counting once, and let the habit be kept", async () => {
+    const { page, close } = await watchedPage(testBrowser.browser);
+    await page.goto(onDisk("fit/index.html") + OWN);
+    const keep = page.getByRole("button", { name: "Keep my way across" });
+    await keep.press("Enter");
+    expect(await keep.count()).toBe(0);
+    await page.getByLabel("Dots across").fill("23");
+    expect(await keep.count()).toBe(0);
+    await page.reload();
+    expect(await page.locator('[data-part="proposal"] button').count()).toBe(0);
+    expect(await page.getByLabel("Counted across").inputValue()).toBe("edge-to-dot");
+    await close();
+  });
+
+  it("ask whether the paper is right, and take the one that it may be", async () => {
+    const { page, close } = await watchedPage(testBrowser.browser);
+    await page.goto(`${onDisk("fit/index.html")}#v=1&paper=A5&pitch=5&dots=24,35&first=5,5`);
+    await expect
+      .poll(() => page.locator('[data-part="proposal"]').textContent())
+      .toContain("Is the paper B6, 125 × 176 mm?");
+    await page.getByRole("button", { name: "Take B6" }).click();
+    expect(await page.getByLabel("Paper").inputValue()).toBe("B6");
+    await close();
+  });
+});

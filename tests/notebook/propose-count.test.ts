@@ -48,33 +48,44 @@ describe("the way of counting that is proposed", () => {
   });
 });
 
-describe("the reason that is given", () => {
-  it.each<[string, readonly [number, number, number, number], "across" | "down", string]>([
+describe("the choice that is offered", () => {
+  it.each<[string, readonly [number, number, number, number], "across" | "down", Count, string]>([
     [
-      "for dots alone",
+      "dots alone",
       [148, 5, 26, 11.5],
       "across",
-      "The first dot lies 11.5 mm from the left edge and the pitch is 5 mm: a step from there would not be like the others. So across, count from dot to dot.",
+      "edge-to-dot",
+      "The first dot lies 11.5 mm from the left edge and the pitch is 5 mm: a step from there would not be like the others. Across you count from the edge to the last dot: 26 steps, halves of 13, thirds of 8 and 2 left over. Counted from dot to dot there are 25 steps, halves of 12 and 1 left over, thirds of 8 and 1 left over. Keep what you are used to, or change it.",
     ],
     [
-      "for dots alone where the far edge would do",
+      "dots alone where the far edge would do",
       [176, 6, 27, 14],
       "across",
-      "The first dot lies 14 mm from the left edge and the pitch is 6 mm: a step from there would not be like the others. At the right edge it would be: counting on to there is right as well. So across, count from dot to dot.",
+      "edge-to-dot",
+      "The first dot lies 14 mm from the left edge and the pitch is 6 mm: a step from there would not be like the others. At the right edge it would be: counting on to there is right as well. Across you count from the edge to the last dot: 27 steps, halves of 13 and 1 left over, thirds of 9. Counted from dot to dot there are 26 steps, halves of 13, thirds of 8 and 2 left over. Keep what you are used to, or change it.",
     ],
     [
-      "for the near edge",
+      "the near edge",
       [148, 5, 28, 5],
       "down",
-      "The first dot lies 5 mm from the top edge, exactly one pitch of 5 mm, so that counts as a step; the last one 8 mm from the bottom, which does not. So down, count from the edge to the last dot.",
+      "dot-to-dot",
+      "The first dot lies 5 mm from the top edge, exactly one pitch of 5 mm, so that counts as a step; the last one 8 mm from the bottom, which does not. Down you count from dot to dot: 27 steps, halves of 13 and 1 left over, thirds of 9. Counted from the edge to the last dot there are 28 steps, halves of 14, thirds of 9 and 1 left over. Keep what you are used to, or change it.",
     ],
     [
-      "for both edges",
-      [105, 4, 25, 4.5],
-      "down",
-      "The first dot lies 4.5 mm from the top edge and the last one 4.5 mm from the bottom: about one pitch of 4 mm, so both count as steps. So down, count from edge to edge.",
+      "both edges",
+      [125, 5, 24, 5],
+      "across",
+      "edge-to-dot",
+      "The first dot lies 5 mm from the left edge and the last one 5 mm from the right: exactly one pitch of 5 mm, so both count as steps. Across you count from the edge to the last dot: 24 steps, halves of 12, thirds of 8. Counted from edge to edge there are 25 steps, halves of 12 and 1 left over, thirds of 8 and 1 left over. Keep what you are used to, or change it.",
     ],
-  ])("%s", (_, written, axis, sentence) => {
-    expect(sayCountProposal(proposeCount(axisOf(...written), axis))).toBe(sentence);
+  ])("for %s", (_, written, axis, count, sentence) => {
+    const grid = axisOf(...written);
+    const proposal = proposeCount(grid, axis);
+    const choice = {
+      count,
+      steps: usableSteps({ ...grid, count }),
+      proposedSteps: usableSteps({ ...grid, count: proposal.count }),
+    };
+    expect(sayCountProposal(proposal, choice)).toBe(sentence);
   });
 });

@@ -40,7 +40,7 @@ function openPage(): void {
   }
   bindNotebookForm(document, store);
   bindNotebookPicture(document, store, { draw, queue });
-  bindProposal(document, store);
+  bindProposal(document, store, device);
   const say = openStatus(document);
   bindDates(window, store, { load, say });
   bindPage(document, store, { draw, queue });
@@ -52,7 +52,7 @@ function openPage(): void {
   const printer = bindPrinterForm(document, store, device);
   bindSaving(document, store, { draw, printer, load, say });
   bindKeeping(document, store, { device, load, say });
-  keepParts(window, own, ["print.js", "reader.js", "names.js"]);
+  keepParts(window, own, ["print.js", "reader.js", "names.js", "moon.js"]);
   bindFitAddress(window, store, { device, start });
 }
 

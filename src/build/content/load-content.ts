@@ -10,6 +10,7 @@ import { UNDATED, type When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
 import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
+import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readSetup } from "../../recipe/read/read-setup.ts";
@@ -116,6 +117,7 @@ function checked(
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
   const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
   const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
+  const planned = [...recipesOfBook, ...unlisted];
   const found = [
     ...(book.ok ? [] : book.issues),
     ...notebook.issues,
@@ -128,7 +130,11 @@ function checked(
     ...unknownIn(named, "pattern", patterns.slugs),
     ...checkedSetups(setup.values, recipe.values, book),
     ...stripReadings.flatMap(({ divisions }) => takenTitles(divisions, patterns.slugs)),
-    ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
+    ...planned.flatMap((one) => marginClashes(one, booksOfBook)),
+    // A book with other problems may have lost its calendar to them.
+    ...(book.ok && book.value.calendar?.utcOffset === undefined
+      ? planned.flatMap(moonWithoutOffset)
+      : []),
   ];
   const unexplained = found.filter((issue) => !isExplained(issue, misplaced));
   const issues = [...misplaced.issues, ...unexplained];
@@ -140,6 +146,7 @@ function checked(
   const value: Content = {
     book: book.value,
     ...(calendar ? { when: whenOf(calendar) } : {}),
+    ...(calendar?.utcOffset === undefined ? {} : { utcOffset: calendar.utcOffset }),
     notebooks: booksOfBook,
     recipes: recipesOfBook,
     unlisted,
@@ -173,8 +180,8 @@ function checkedSetups(
 }
 
 /** What plans take of a calendar; its language is checked. */
-function whenOf({ language, ...rule }: Calendar): When {
-  return { rule, names: namesOf(language) ?? ENGLISH };
+function whenOf({ language, firstWeekday, weekOne }: Calendar): When {
+  return { rule: { firstWeekday, weekOne }, names: namesOf(language) ?? ENGLISH };
 }
 
 const ALL = { notebooks: "all", patterns: "all", setups: "all" } as const;

@@ -1,14 +1,40 @@
 /** Why a way of counting is proposed, in words and millimetres. */
 import type { Axis } from "../../measure/axis.ts";
+import type { Count } from "../../measure/grid-axis.ts";
 import type { CountProposal, EndMargin } from "../facts/count-proposal.ts";
-import { sayMm } from "./say-count.ts";
+import { asSentence, sayCount, sayMm } from "./say-count.ts";
+import { sayParts } from "./say-division.ts";
 import { COUNT_WORDS } from "./say-plan-note.ts";
 
-/** What the margins are, and what follows: two or three plain sentences. */
-export function sayCountProposal(proposal: CountProposal): string {
-  const { axis, count } = proposal;
-  const follows = `So ${axis}, count ${COUNT_WORDS[count]}.`;
-  return [...marginSentences(proposal), follows].join(" ");
+/** How an axis is counted now, and how many steps there are either way. */
+export interface CountChoice {
+  readonly count: Count;
+  readonly steps: number;
+  readonly proposedSteps: number;
+}
+
+/** What the margins are, and what the two ways of counting come to: the keeper chooses. */
+export function sayCountProposal(
+  proposal: CountProposal,
+  { count, steps, proposedSteps }: CountChoice,
+): string {
+  const { axis } = proposal;
+  return [
+    ...marginSentences(proposal),
+    `${asSentence(axis)} you count ${COUNT_WORDS[count]}: ${figures(steps)}.`,
+    `Counted ${COUNT_WORDS[proposal.count]} there are ${figures(proposedSteps)}.`,
+    "Keep what you are used to, or change it.",
+  ].join(" ");
+}
+
+/** `24 steps, halves of 12, thirds of 8`. */
+function figures(steps: number): string {
+  const parts = [2, 3].filter((count) => steps >= count);
+  const words = parts.map((count) => {
+    const over = steps % count;
+    return `${sayParts(count)} of ${Math.floor(steps / count)}${over > 0 ? ` and ${over} left over` : ""}`;
+  });
+  return [sayCount(steps, "step"), ...words].join(", ");
 }
 
 const EDGES: Readonly<Record<Axis, readonly [first: string, last: string]>> = {
