@@ -15,6 +15,7 @@ import { UNDATED, type When } from "../../plan/when.ts";
 import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { planStrip } from "../../strip/plan-strip.ts";
@@ -52,6 +53,9 @@ export function showExample(fence: ExampleFence, context: ExampleContext): reado
       return [notebookDrawn(fence, context)];
     case "strip":
       return fence.on.map((name) => strip(fence, name, context));
+    case "setup":
+      checked(readSetup(fileOf(fence)), fence);
+      return [];
     case "book":
       checked(readBook(fileOf(fence)), fence);
       return [];
@@ -71,6 +75,7 @@ const READERS = {
   pattern: readRecipe,
   notebook: readNotebook,
   strip: readStripRecipe,
+  setup: readSetup,
   book: readBook,
 } as const;
 
