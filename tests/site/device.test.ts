@@ -1,13 +1,9 @@
 /** What is kept on the device: by book and by form, by several tabs at once, and where a browser will not keep it. */
 import { describe, expect, it } from "vitest";
-import { KEPT_KINDS, openDevice } from "../../site/script/device/device.ts";
+import { openDevice } from "../../site/script/device/device.ts";
 import { keptText, openEntry } from "../../site/script/device/kept-entry.ts";
-import {
-  asKeptPath,
-  keptFiles,
-  keptSlugs,
-  subscribeFiles,
-} from "../../site/script/device/kept-files.ts";
+import { keptFiles, keptSlugs, subscribeFiles } from "../../site/script/device/kept-files.ts";
+import { asKeptPath, KEPT_KINDS } from "../../src/view/kept/kept-file.ts";
 import { BOOK_SCRIPT, openWebSpace } from "../setup/web-space.ts";
 
 /** What the form without a version kept for every book of a web space. */

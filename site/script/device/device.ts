@@ -1,11 +1,6 @@
 /** What is kept on the device between visits: its names, their form, and where each book of a web space has its own. */
 
-/** The kinds of things of which several are kept: the folders of a content folder. */
-export const KEPT_KINDS = ["patterns", "notebooks", "strips", "setups"] as const;
-export type KeptKind = (typeof KEPT_KINDS)[number];
-
-/** A thing that is kept beside others of its kind, by its path in a content folder. */
-export type KeptPath = `${KeptKind}/${string}.md`;
+import type { KeptPath } from "../../../src/view/kept/kept-file.ts";
 
 /** What is kept, by name. Of those marked as entries `kept-entry` says how several tabs share them. */
 export type KeptName =

@@ -1,24 +1,7 @@
 /** Things of which several are kept, each as the file that a content folder has of it. */
-import type { TextFile } from "../../../src/issue/facts/reading.ts";
-import { isSlug, slugOf } from "../../../src/source/slug.ts";
-import { type Device, KEPT_KINDS, type KeptKind, type KeptPath } from "./device.ts";
-
-/** A file by its path in a content folder. */
-export interface KeptFile extends TextFile {
-  readonly path: KeptPath;
-}
-
-/** The path of a thing, by its kind and its file name without the ending. */
-export function keptPath(kind: KeptKind, slug: string): KeptPath {
-  return `${kind}/${slug}.md`;
-}
-
-/** The path that a name is; nothing where it is none of a kept file. */
-export function asKeptPath(name: string): KeptPath | undefined {
-  const kind = KEPT_KINDS.find((one) => name.startsWith(`${one}/`));
-  const slug = slugOf(name);
-  return kind && isSlug(slug) && name === keptPath(kind, slug) ? keptPath(kind, slug) : undefined;
-}
+import { slugOf } from "../../../src/source/slug.ts";
+import { asKeptPath, type KeptFile, type KeptKind } from "../../../src/view/kept/kept-file.ts";
+import type { Device } from "./device.ts";
 
 /** All that is kept of a kind, by name. */
 export function keptFiles(device: Device, kind: KeptKind): readonly KeptFile[] {
