@@ -12,6 +12,7 @@ import { onPress, theOne } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
+import { whileBusy } from "../ui/while-busy.ts";
 import { type FitPageState, type FitStore, type FormName, titledRecipe } from "./fit-store.ts";
 import { shownScene } from "./show-pattern.ts";
 import { isCarried, toggleCarried } from "./strip-lists.ts";
@@ -116,26 +117,6 @@ function saveStrip(
     const { writeStripRecipe } = await readerPart(window, load);
     saveFile(stripRecipe.slug, "md", writeStripRecipe(stripRecipe));
   });
-}
-
-/** One file at a time from a button; a failure is told. */
-async function whileBusy(
-  button: HTMLElement,
-  say: (words: string) => void,
-  act: () => Promise<void>,
-): Promise<void> {
-  if (button.ariaBusy === "true") return;
-  button.ariaBusy = "true";
-  say("The file is being made.");
-  try {
-    await act();
-    say("The file is made.");
-  } catch (error) {
-    console.error(error);
-    say("The file could not be made: a part of this page is missing.");
-  } finally {
-    button.ariaBusy = null;
-  }
 }
 
 /** The part of the page that each form is. */

@@ -14,10 +14,13 @@ export interface RecipeDraft {
   readonly text: string;
 }
 
-/** What an address may say; `from` is a pattern of the book to start from. */
-export type RecipeAddress = Partial<RecipeDraft> & { readonly from?: string };
+/** What an address may say; `from` is a pattern of the book to start from, `mine` one that is kept on the device. */
+export type RecipeAddress = Partial<RecipeDraft> & {
+  readonly from?: string;
+  readonly mine?: string;
+};
 
-const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "from", "recipe", "text"];
+const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "from", "mine", "recipe", "text"];
 
 /** What is kept on the device may be as long as the longest recipe, packed. */
 const LONGEST_KEPT = 400_000;
@@ -25,6 +28,11 @@ const LONGEST_KEPT = 400_000;
 /** The address's part from # on; too long for a link where it is longer than `LONGEST_ADDRESS`. */
 export function writeRecipeAddress({ notebook, slug, text }: RecipeDraft): string {
   return writeAddress([...notebookEntries(notebook), ["recipe", slug], ["text", packText(text)]]);
+}
+
+/** The address that opens a recipe of one's own on the device where it is kept; the notebook is the keeper's. */
+export function writeMineAddress(slug: string): string {
+  return writeAddress([["mine", slug]]);
 }
 
 /** What was kept on the device, written as an address and read as carefully. */
@@ -50,11 +58,16 @@ export function readRecipeAddress(
   const notebook = readNotebookEntries(values);
   if (!notebook.ok) return notebook;
   const [from, slug, packed] = [values.get("from"), values.get("recipe"), values.get("text")];
+  const mine = values.get("mine");
   if (from !== undefined && !patterns.has(from))
     return { ok: false, issue: { kind: "unknown-pattern", key: "from", slug: from } };
-  if (slug !== undefined && slug !== "" && !isSlug(slug)) {
-    const field = { field: "recipe", kind: "no-file-name" } as const;
-    return { ok: false, issue: { kind: "bad-value", key: "recipe", field } };
+  for (const [key, name] of [
+    ["recipe", slug],
+    ["mine", mine],
+  ] as const) {
+    if (name === undefined || name === "" || isSlug(name)) continue;
+    const field = { field: key, kind: "no-file-name" } as const;
+    return { ok: false, issue: { kind: "bad-value", key, field } };
   }
   const text = packed === undefined ? undefined : unpackText(packed);
   if (packed !== undefined && text === undefined)
@@ -64,6 +77,7 @@ export function readRecipeAddress(
     value: {
       ...(notebook.value && { notebook: notebook.value }),
       ...(from !== undefined && { from }),
+      ...(mine && { mine }),
       ...(slug !== undefined && { slug }),
       ...(text !== undefined && { text }),
     },
