@@ -1,5 +1,5 @@
 /** Changes the words of a written file and nothing else of it: labels, title. Comments, order and layout stay as they are. */
-import { isMap, isScalar, isSeq, type Pair, parseDocument, type Scalar, visit } from "yaml";
+import { isMap, isPair, isScalar, isSeq, type Pair, parseDocument, type Scalar, visit } from "yaml";
 import { writeFlowText } from "../source/front-matter/quote-text.ts";
 import { frontMatterOf } from "../source/front-matter/read-front-matter.ts";
 import { readLabelTemplate } from "./label-template.ts";
@@ -29,16 +29,26 @@ export function writtenLabels(text: string): readonly string[] {
 export function retyped(text: string, { title, labels = new Map() }: Retyping): string {
   const { words, offset } = wordsOf(text);
   const named = words.filter(({ of }) => of === "label").map(({ node }) => textOf(node));
-  const splices = words.flatMap(({ of, node }) => {
+  const changes = words.flatMap(({ of, node }) => {
     const written = textOf(node);
     // A keyword such as `end` is no label, whatever labels there are.
     const isLabel = of === "label" || (of === "leftover" && named.includes(written));
     const next = of === "title" ? title : isLabel ? labels.get(written) : undefined;
-    const [from, to] = node.range ?? [];
-    if (next === undefined || next === written || from === undefined || to === undefined) return [];
-    return [{ from: from + offset, to: to + offset, next }];
+    return next === undefined || next === written ? [] : [{ node, next }];
   });
-  return splices
+  return spliced(text, changes, offset);
+}
+
+interface Change {
+  readonly node: Scalar;
+  readonly next: string;
+}
+
+function spliced(text: string, changes: readonly Change[], offset: number): string {
+  const places = changes.flatMap(({ node: { range }, next }) =>
+    range ? [{ from: range[0] + offset, to: range[1] + offset, next }] : [],
+  );
+  return places
     .sort((a, b) => b.from - a.from)
     .reduce((whole, { from, to, next }) => {
       // A block of text ends with its line.
@@ -46,6 +56,29 @@ export function retyped(text: string, { title, labels = new Map() }: Retyping): 
       return whole.slice(0, from) + quoted(next) + end + whole.slice(to);
     }, text);
 }
+
+/** A strip or a set-up that names a pattern by another file name. */
+export function withPattern(text: string, from: string, to: string): string {
+  const { yaml, offset } = yamlOf(text);
+  const found: Scalar[] = [];
+  visit(parseDocument(yaml, OPTIONS), {
+    Scalar: (key, node, path) => {
+      const names = path.flatMap((one) =>
+        isPair(one) && isScalar(one.key) ? [one.key.value] : [],
+      );
+      if (key !== "key" && node.value === from && NAMING.includes(`${names.at(-1)}`))
+        found.push(node);
+    },
+  });
+  return spliced(
+    text,
+    found.map((node) => ({ node, next: to })),
+    offset,
+  );
+}
+
+/** The keys behind which a pattern is named. */
+const NAMING = ["across", "down", "pages", "pattern", "fill"];
 
 interface Word {
   readonly of: "title" | "label" | "leftover";
@@ -59,12 +92,19 @@ interface Words {
   readonly offset: number;
 }
 
+const OPTIONS = { uniqueKeys: false, merge: false, version: "1.2" } as const;
+
+/** The front matter's YAML, and where it begins in the file. */
+function yamlOf(text: string): { readonly yaml: string; readonly offset: number } {
+  const offset = /^\uFEFF?---[ \t]*(?:\r\n|\r|\n)/.exec(text)?.[0].length ?? 0;
+  const start = text.startsWith("\uFEFF") ? 1 : 0;
+  const end = start + frontMatterOf(text).replace(/---[ \t]*$/, "").length;
+  return { yaml: text.slice(offset, end), offset };
+}
+
 function wordsOf(text: string): Words {
-  const front = /^\uFEFF?---[ \t]*(?:\r\n|\r|\n)/.exec(text)?.[0] ?? "";
-  const matter = frontMatterOf(text);
-  const bom = text.startsWith("\uFEFF") ? 1 : 0;
-  const yaml = text.slice(front.length, bom + matter.replace(/---[ \t]*$/, "").length);
-  const document = parseDocument(yaml, { uniqueKeys: false, merge: false, version: "1.2" });
+  const { yaml, offset } = yamlOf(text);
+  const document = parseDocument(yaml, OPTIONS);
   const words: Word[] = [];
   visit(document, {
     Pair: (_, pair, path) => {
@@ -72,7 +112,7 @@ function wordsOf(text: string): Words {
     },
   });
   const { contents } = document;
-  return { words, isDated: isMap(contents) && contents.has("dates"), offset: front.length };
+  return { words, isDated: isMap(contents) && contents.has("dates"), offset };
 }
 
 /** `isOfHead` tells a key of the file itself from one of an area. */

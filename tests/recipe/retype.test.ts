@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { areasOf } from "../../src/recipe/area-tree.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
-import { retyped, writtenLabels } from "../../src/recipe/retype.ts";
+import { retyped, withPattern, writtenLabels } from "../../src/recipe/retype.ts";
 
 const FOLDER = join(import.meta.dirname, "../../content/patterns");
 const FILES = readdirSync(FOLDER).filter((name) => name.endsWith(".md"));
@@ -103,5 +103,22 @@ describe("a recipe with other words", () => {
     );
     expect(shapeOf(after)).toBe(shapeOf(before));
     expect(retyped(text, {})).toBe(text);
+  });
+});
+
+describe("a pattern under another file name", () => {
+  it.each([
+    [
+      "a strip",
+      "---\ntitle: week # week\nacross: [week, {pattern: week, uses: 3}, {title: week, split: 2}]\ndown:\n  - week\n---\nweek\n",
+      "---\ntitle: week # week\nacross: [week-2, {pattern: week-2, uses: 3}, {title: week, split: 2}]\ndown:\n  - week-2\n---\nweek\n",
+    ],
+    [
+      "a set-up",
+      "---\ntitle: M\npages: [week, {each: week, pages: [week]}]\nfill: week\n---\n",
+      "---\ntitle: M\npages: [week-2, {each: week, pages: [week-2]}]\nfill: week-2\n---\n",
+    ],
+  ])("is named so by %s", (_, text, expected) => {
+    expect(withPattern(text, "week", "week-2")).toBe(expected);
   });
 });

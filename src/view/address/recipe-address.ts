@@ -30,11 +30,6 @@ export function writeRecipeAddress({ notebook, slug, text }: RecipeDraft): strin
   return writeAddress([...notebookEntries(notebook), ["recipe", slug], ["text", packText(text)]]);
 }
 
-/** The address that opens a recipe of one's own on the device where it is kept; the notebook is the keeper's. */
-export function writeMineAddress(slug: string): string {
-  return writeAddress([["mine", slug]]);
-}
-
 /** What was kept on the device, written as an address and read as carefully. */
 export function readKeptRecipe(
   kept: string,

@@ -1,7 +1,6 @@
 /** What becomes of files that are brought beside those that are kept: new ones, known ones, and names that two of them have. */
 import { slugOf } from "../../source/slug.ts";
-import { slugFor } from "../fields/slug-for.ts";
-import { type KeptFile, keptPath, kindOf } from "./kept-file.ts";
+import type { KeptFile } from "./kept-file.ts";
 import type { ContentFile } from "./read-content-files.ts";
 
 export interface Meeting {
@@ -36,10 +35,4 @@ export function meetKept(files: readonly ContentFile[], { kept, texts }: Here): 
     known: files.filter(isKnown),
     clashes: others.filter(isTaken).map((file) => ({ file, isOfBook: !textAt.has(file.path) })),
   };
-}
-
-/** The file under the first free name: `week` becomes `week-2`. */
-export function renamedFile(file: KeptFile, taken: readonly string[]): KeptFile {
-  const slug = slugFor(slugOf(file.path), { fallback: "file", taken });
-  return { ...file, path: keptPath(kindOf(file.path), slug) };
 }

@@ -13,6 +13,7 @@ import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { setupIssues } from "../../setup/check-setup.ts";
 import type { NamedSlug } from "../../source/schema/named-slugs.ts";
+import { slugOf } from "../../source/slug.ts";
 import type { CatalogueData } from "../catalogue.ts";
 import { type KeptFile, type KeptKind, kindOf } from "./kept-file.ts";
 
@@ -45,10 +46,15 @@ export function readContentFiles(files: readonly KeptFile[], around: Around): Co
   };
 }
 
+/** What is read of any file: its title, or what is wrong with it by itself. */
+export function readTitle(file: KeptFile): Reading<{ readonly title: string }> {
+  return READERS[kindOf(file.path)](file);
+}
+
 /** The title that a file gives; its name where it cannot be read. */
 export function titleOf(file: KeptFile): string {
-  const reading = READERS[kindOf(file.path)](file);
-  return reading.ok ? reading.value.title : file.path.replace(/^.*\/|\.md$/g, "");
+  const reading = readTitle(file);
+  return reading.ok ? reading.value.title : slugOf(file.path);
 }
 
 const READERS: Readonly<Record<KeptKind, (file: TextFile) => Reading<{ readonly title: string }>>> =

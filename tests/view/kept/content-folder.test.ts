@@ -8,8 +8,9 @@ import { UNDATED } from "../../../src/plan/when.ts";
 import { readRecipe } from "../../../src/recipe/read/read-recipe.ts";
 import { contentFolder } from "../../../src/view/kept/content-folder.ts";
 import type { KeptFile, KeptPath } from "../../../src/view/kept/kept-file.ts";
-import { meetKept, renamedFile } from "../../../src/view/kept/meet-kept.ts";
+import { meetKept } from "../../../src/view/kept/meet-kept.ts";
 import { readContentFiles } from "../../../src/view/kept/read-content-files.ts";
+import { renamedFile, renamedTogether } from "../../../src/view/kept/rename-file.ts";
 import { sortFiles } from "../../../src/view/kept/sort-files.ts";
 import { writeZip } from "../../../src/view/kept/write-zip.ts";
 import { TINY } from "../../setup/tiny-content.ts";
@@ -186,6 +187,15 @@ describe("a name that two have", () => {
   it("of the book is not replaced", () => {
     const own = { ...kept("patterns/halves.md", SLEEP), title: "Sleep" };
     expect(meetKept([own], { kept: [], texts }).clashes).toEqual([{ file: own, isOfBook: true }]);
+  });
+
+  it("goes on being named by what came with it", () => {
+    const strip = { ...kept("strips/m.md", STRIP), title: "Mine" };
+    const files = renamedTogether([file, strip], [file], { patterns: ["sleep"] });
+    expect(files.map(({ path, text }) => [path, text])).toEqual([
+      ["patterns/sleep-2.md", SLEEP],
+      ["strips/m.md", STRIP.replace("sleep]", "sleep-2]")],
+    ]);
   });
 
   it("gets a number", () => {
