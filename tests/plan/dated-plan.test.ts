@@ -3,7 +3,7 @@
  * a printed calendar: `cal`, `ncal -w` and Python's `calendar` and `isocalendar` give the same for all of them.
  */
 import { describe, expect, it } from "vitest";
-import { type MoonOn, moonAt } from "../../src/calendar/moon-names.ts";
+import { type MoonOn, moonAt } from "../../src/calendar/names/moon-names.ts";
 import { namesOf } from "../../src/calendar/names.ts";
 import { readSpan } from "../../src/calendar/read-span.ts";
 import type { Span, SpanKind } from "../../src/calendar/span.ts";

@@ -137,8 +137,7 @@ function checked(
       ? planned.flatMap(moonWithoutOffset)
       : []),
   ];
-  const unexplained = found.filter((issue) => !isExplained(issue, misplaced));
-  const issues = [...misplaced.issues, ...unexplained];
+  const issues = [...misplaced.issues, ...found.filter((one) => !isExplained(one, misplaced))];
   const files = [notebooks, patterns, strips, setups].flatMap((one) => one.files);
   const all = bookFile.ok ? [bookFile.value, ...files] : files;
   const texts = new Map(all.map(({ path, text }) => [path, text]));

@@ -1,5 +1,5 @@
 /** The part that plans a pattern for picked days: the build's own engine, loaded when somebody picks some. */
-import { moonAt } from "../../../../src/calendar/moon-names.ts";
+import { moonAt } from "../../../../src/calendar/names/moon-names.ts";
 import { blankScene } from "../../../../src/draw/page/blank-scene.ts";
 import { gridScene } from "../../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../../src/draw/page/page-scene.ts";
