@@ -1,5 +1,5 @@
 /** Plans of a book's patterns on its notebooks, the strips that carry them, and the set-ups that draw them. */
-import { moonAt } from "../calendar/moon-names.ts";
+import { moonAt } from "../calendar/names/moon-names.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import { planPattern } from "../plan/plan-pattern.ts";
