@@ -75,6 +75,7 @@ function bundleScripts(folder) {
       offline: "site/script/offline/offline.mjs",
       print: "site/script/lazy/print/print.ts",
       reader: "site/script/lazy/reader/reader.ts",
+      setup: "site/script/setup/setup-page.ts",
       strips: "site/script/strip/strip-page.ts",
       words: "site/script/words/words-page.ts",
       yours: "site/script/gallery/yours-page.ts",
