@@ -85,13 +85,15 @@ describe("files that are kept", () => {
     const device = openDevice(openWebSpace().openTab(), BOOK_SCRIPT);
     device.set("patterns/week.md", "w");
     device.set("strips/every-day.md", "s");
+    device.set("patterns/week-2.md", "w2");
     device.set("patterns/habits.md", "h");
     expect(keptFiles(device, "patterns")).toEqual([
       { path: "patterns/habits.md", text: "h" },
       { path: "patterns/week.md", text: "w" },
+      { path: "patterns/week-2.md", text: "w2" },
     ]);
     device.remove("patterns/habits.md");
-    expect(keptSlugs(device, "patterns")).toEqual(["week"]);
+    expect(keptSlugs(device, "patterns")).toEqual(["week", "week-2"]);
     expect(device.get("patterns/habits.md")).toBeUndefined();
   });
 

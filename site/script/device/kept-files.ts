@@ -8,7 +8,7 @@ export function keptFiles(device: Device, kind: KeptKind): readonly KeptFile[] {
   const paths = device.names().flatMap((name) => asKeptPath(name) ?? []);
   return paths
     .filter((path) => path.startsWith(`${kind}/`))
-    .sort()
+    .sort((a, b) => (slugOf(a) < slugOf(b) ? -1 : 1))
     .flatMap((path) => {
       const text = device.get(path);
       return text === undefined ? [] : [{ path, text }];

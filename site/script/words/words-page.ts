@@ -1,4 +1,4 @@
-/** "Change the words" on a pattern's page: its labels as fields, and a copy of one's own with what is typed there. */
+/** Changes the words of a pattern on its page: its labels as fields, and a copy of one's own with what is typed there. */
 import { withoutNotebook } from "../../../src/view/address/notebook-label.ts";
 import { openDevice } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";

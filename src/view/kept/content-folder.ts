@@ -1,4 +1,5 @@
 /** All that is kept as one content folder: what it carries of the book comes along, so that it builds as it is. */
+import { strToU8, zipSync } from "fflate";
 import { WEEKDAY_WORDS } from "../../calendar/calendar.ts";
 import { writeUtcOffset } from "../../calendar/utc-offset.ts";
 import type { TextFile } from "../../issue/facts/reading.ts";
@@ -94,4 +95,13 @@ function bookText({ when, utcOffset }: FolderQuestion): string {
   ];
   const lines = calendar.length > 0 ? `calendar: {${calendar.join(", ")}}\n` : "";
   return `title: My layouts\n${lines}`;
+}
+
+/** The oldest day that a zip can say (APPNOTE.TXT 4.4.6): when the files were made is nobody's business. */
+const NO_DAY = "1980-01-01T12:00:00";
+
+/** The zip's bytes; the folder's files lie at its top. */
+export function writeZip(files: readonly TextFile[]): Uint8Array {
+  const entries = files.map(({ path, text }) => [path, strToU8(text)] as const);
+  return zipSync(Object.fromEntries(entries), { level: 9, mtime: NO_DAY });
 }

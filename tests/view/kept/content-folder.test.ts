@@ -6,13 +6,12 @@ import type { Notebook } from "../../../src/notebook/notebook.ts";
 import { readNotebook } from "../../../src/notebook/read-notebook.ts";
 import { UNDATED } from "../../../src/plan/when.ts";
 import { readRecipe } from "../../../src/recipe/read/read-recipe.ts";
-import { contentFolder } from "../../../src/view/kept/content-folder.ts";
+import { contentFolder, writeZip } from "../../../src/view/kept/content-folder.ts";
 import type { KeptFile, KeptPath } from "../../../src/view/kept/kept-file.ts";
 import { meetKept } from "../../../src/view/kept/meet-kept.ts";
 import { readContentFiles } from "../../../src/view/kept/read-content-files.ts";
 import { renamedFile, renamedTogether } from "../../../src/view/kept/rename-file.ts";
 import { sortFiles } from "../../../src/view/kept/sort-files.ts";
-import { writeZip } from "../../../src/view/kept/write-zip.ts";
 import { TINY } from "../../setup/tiny-content.ts";
 
 const PLAIN = TINY["notebooks/plain.md"] ?? "";

@@ -3,8 +3,8 @@ import fc from "fast-check";
 import { strFromU8, strToU8, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { sayZipFault } from "../../../src/issue/words/say-zip-fault.ts";
+import { writeZip } from "../../../src/view/kept/content-folder.ts";
 import { readZip } from "../../../src/view/kept/read-zip.ts";
-import { writeZip } from "../../../src/view/kept/write-zip.ts";
 
 /** A file of 5,000 letters, packed by the zipfile of Python 3. */
 const OF_PYTHON =
