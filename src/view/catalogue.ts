@@ -13,6 +13,8 @@ export interface CatalogueData {
   readonly strips: readonly StripRecipe[];
   /** How the book counts weeks and calls its days; left out: as ISO 8601 has them, in English. */
   readonly when?: When;
+  /** How many minutes its clock is ahead of UTC; left out: no pattern asks for the moon. */
+  readonly utcOffset?: number;
 }
 
 /** The content, ready to be looked up. What is asked for by slug must be there: names are checked before. */

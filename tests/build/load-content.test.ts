@@ -77,6 +77,15 @@ describe("a content folder", () => {
     ]);
   });
 
+  it("has the clock that its calendar states, for the moon", async () => {
+    const content = await contentOf({
+      ...GOOD,
+      "book.yaml": 'title: The Book\ncalendar: {utcOffset: "+01:00"}\n',
+      "patterns/moon.md": pattern('{label: "{moon}"}\ndates: day'),
+    });
+    expect(content.utcOffset).toBe(60);
+  });
+
   it("has the notebooks and patterns that the book lists, in the book's order", async () => {
     const content = await contentOf({
       ...GOOD,
@@ -226,6 +235,17 @@ book.yaml:3:12
                    ^^^^^^^^^^^^^
   A plain division cannot be called so: \`seed-list\` is a pattern.
   Give it another title, or mean the pattern: \`{pattern: seed-list}\`.
+
+1 problem in 1 file.`,
+    ],
+    [
+      "a label that asks for the moon in a book without a clock",
+      { "patterns/seed-list.md": pattern('{label: "{moon}"}\ndates: day') },
+      `patterns/seed-list.md:4:15
+  page: {label: "{moon}"}
+                ^^^^^^^^
+  On which day the moon is full depends on the clock, and this book names none.
+  Add \`calendar: {utcOffset: "+00:00"}\` to \`book.yaml\`, with the hours that your clock is ahead of UTC, or leave \`{moon}\` out.
 
 1 problem in 1 file.`,
     ],

@@ -101,12 +101,12 @@ function openPicker(part: Part, { form, setStale, changed, said, say, names }: P
   const { catalogue } = part;
   const recipe = catalogue.recipe(form.dataset.pattern ?? "");
   const notebook = catalogue.notebook(form.dataset.notebook ?? "");
-  const book = catalogue.when;
+  const { when: book, utcOffset } = catalogue;
   let now: DatesChoice = { calendar: {} };
   const showNow = () => {
     const { language } = now.calendar;
     const known = language ? window.spanbookNames?.namesOf(language) : undefined;
-    const view = part.datedView({ recipe, notebook, book, choice: now, names: known });
+    const view = part.datedView({ recipe, notebook, book, choice: now, names: known, utcOffset });
     setStale(false);
     changed(view, part.writeDates(now) === "");
     showForm({ kind: recipe.dates?.span, choice: now, when: view.when });

@@ -67,6 +67,7 @@ function bundleScripts(folder) {
       measure: "site/script/measure/measure-page.ts",
       dates: "site/script/lazy/dates/dates.ts",
       names: "site/script/lazy/names/names.ts",
+      moon: "site/script/lazy/moon/moon.ts",
       offline: "site/script/offline/offline.mjs",
       print: "site/script/lazy/print/print.ts",
       reader: "site/script/lazy/reader/reader.ts",

@@ -10,6 +10,7 @@ import type { When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
 import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
+import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
@@ -106,6 +107,7 @@ function checked(
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
   const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
   const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
+  const planned = [...recipesOfBook, ...unlisted];
   const found = [
     ...(book.ok ? [] : book.issues),
     ...notebook.issues,
@@ -115,7 +117,11 @@ function checked(
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
     ...stripReadings.flatMap(({ divisions }) => takenTitles(divisions, patterns.slugs)),
-    ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
+    ...planned.flatMap((one) => marginClashes(one, booksOfBook)),
+    // A book with other problems may have lost its calendar to them.
+    ...(book.ok && book.value.calendar?.utcOffset === undefined
+      ? planned.flatMap(moonWithoutOffset)
+      : []),
   ];
   const unexplained = found.filter((issue) => !isExplained(issue, misplaced));
   const issues = [...misplaced.issues, ...unexplained];
@@ -127,6 +133,7 @@ function checked(
   const value: Content = {
     book: book.value,
     ...(calendar ? { when: whenOf(calendar) } : {}),
+    ...(calendar?.utcOffset === undefined ? {} : { utcOffset: calendar.utcOffset }),
     notebooks: booksOfBook,
     recipes: recipesOfBook,
     unlisted,
@@ -145,8 +152,8 @@ function isExplained(issue: Issue, { meant }: Misplaced): boolean {
 }
 
 /** What plans take of a calendar; its language is checked. */
-function whenOf({ language, ...rule }: Calendar): When {
-  return { rule, names: namesOf(language) ?? ENGLISH };
+function whenOf({ language, firstWeekday, weekOne }: Calendar): When {
+  return { rule: { firstWeekday, weekOne }, names: namesOf(language) ?? ENGLISH };
 }
 
 const ALL = { notebooks: "all", patterns: "all" } as const;

@@ -36,7 +36,7 @@ export type DaysIssue =
 
 /** What a calendar cannot be set to. */
 export interface CalendarIssue {
-  readonly kind: "unknown-region" | "unknown-language" | "unknown-weekday";
+  readonly kind: "unknown-region" | "unknown-language" | "unknown-weekday" | "no-utc-offset";
   readonly written: string;
   /** What was probably meant. */
   readonly meant?: string;

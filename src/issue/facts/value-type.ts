@@ -50,6 +50,7 @@ export type Form =
   | "calendar"
   | "region"
   | "language"
+  | "utc-offset"
   | "repeat"
   | "unit-count"
   | "unit-number";

@@ -38,6 +38,7 @@ export function sayRuleIssue(issue: RuleIssue): Said {
     case "unknown-region":
     case "unknown-language":
     case "unknown-weekday":
+    case "no-utc-offset":
       return sayCalendarIssue(issue);
     case "unit-without-dates":
     case "unit-in-weekdays":

@@ -73,6 +73,7 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   calendar: () => "keys such as {region: GB, language: en}",
   region: () => "the code of a country or region, such as GB, or 001 for the world",
   language: () => "the code of a language, such as en or de-AT",
+  "utc-offset": () => 'hours and minutes with a sign, such as "+00:00" or "-08:00"',
   repeat: ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
   "unit-count": ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
   "unit-number": ({ max }) => `a whole number from 1 to ${max}, or from −1 to −${max}`,

@@ -129,6 +129,7 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   calendar: "calendar",
   region: undefined,
   language: undefined,
+  "utc-offset": undefined,
   repeat: undefined,
   "unit-count": undefined,
   "unit-number": undefined,

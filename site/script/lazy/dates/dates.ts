@@ -1,4 +1,5 @@
 /** The part that plans a pattern for picked days: the build's own engine, loaded when somebody picks some. */
+import { moonAt } from "../../../../src/calendar/moon-names.ts";
 import { gridScene } from "../../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../../src/draw/page/thumbnail-scene.ts";
@@ -38,8 +39,10 @@ function writeDates(choice: DatesChoice): string {
   return writeAddress(datesEntries(choice)).slice(NO_ENTRIES.length + 1);
 }
 
-function datedView({ recipe: written, notebook, choice, book, names }: DatedQuestion): DatedView {
-  const when = whenPicked(written.dates?.span, choice, { book, names });
+function datedView(asked: DatedQuestion): DatedView {
+  const { recipe: written, notebook, choice, book, names, utcOffset } = asked;
+  const moonOn = utcOffset === undefined ? undefined : moonAt(utcOffset);
+  const when = whenPicked(written.dates?.span, choice, { book, names, moonOn });
   const plan = planPattern(written, notebook, when);
   const { span, rule } = when;
   const title = span ? `${written.title}, ${spanTitle(span, rule)}` : written.title;
