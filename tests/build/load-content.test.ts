@@ -137,7 +137,7 @@ describe("the report on a content folder", () => {
     const folder = join(await folderWith({}), "gone");
     expect(await reportOn(folder)).toBe(`${folder}
   This folder is missing.
-  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\`, \`setups\` and \`book.yaml\` in it.
 
 1 problem in 1 file.`);
   });
@@ -200,7 +200,7 @@ notebooks
 
 patterns
   This folder is missing.
-  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\`, \`setups\` and \`book.yaml\` in it.
 
 3 problems in 3 files.`);
   });
@@ -421,7 +421,7 @@ patterns/tool-count
 
 bed-week.md
   The file is not read: it lies in none of the folders.
-  Put it into \`notebooks\`, \`patterns\` or \`strips\`.
+  Put it into \`notebooks\`, \`patterns\`, \`strips\` or \`setups\`.
 
 book.yml
   \`book.yml\` is not read: content has no such name.
@@ -442,7 +442,7 @@ strip
       { strips: "everyday" },
       `strips
   This is a file, not a folder.
-  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\`, \`setups\` and \`book.yaml\` in it.
 
 1 problem in 1 file.`,
     ],

@@ -41,6 +41,7 @@ function bundleStyles(folder) {
       book: "site/style/book.css",
       fit: "site/style/fit.css",
       gallery: "site/style/gallery.css",
+      setups: "site/style/setups.css",
       strips: "site/style/strips.css",
     },
     outdir: folder,

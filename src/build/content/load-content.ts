@@ -6,16 +6,19 @@ import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
-import type { When } from "../../plan/when.ts";
+import { UNDATED, type When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
 import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
 import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
+import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { setupIssues } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
 import { BOOK, findMisplaced, type Misplaced } from "./find-misplaced.ts";
 import { loadFile, openRoot } from "./load-file.ts";
@@ -28,10 +31,12 @@ export interface Content extends CatalogueData {
   readonly notebooks: readonly Notebook[];
   /** The book's: in its order where it lists them, else by slug. */
   readonly recipes: readonly Recipe[];
-  /** Patterns that have no page in the book, but strips carry them. By slug. */
+  /** Patterns that have no page in the book, but strips carry them or set-ups draw them. By slug. */
   readonly unlisted: readonly Recipe[];
   /** By slug. */
   readonly strips: readonly StripRecipe[];
+  /** The book's: in its order where it lists them, else by slug. */
+  readonly setups: readonly SetupRecipe[];
   /** Every file that was read, by its path. */
   readonly texts: ReadonlyMap<string, string>;
 }
@@ -59,6 +64,7 @@ export function openReaders() {
     notebook: remembering(readNotebook),
     recipe: remembering(readRecipe),
     strip: remembering(readStripRecipe),
+    setup: remembering(readSetup),
     /** Ends a round. */
     settle: () => {
       for (const settle of settling) settle();
@@ -73,14 +79,15 @@ export async function loadContent(
 ): Promise<ContentReading> {
   const root = await openRoot(folder);
   if ("about" in root) return { ok: false, issues: [root], texts: new Map() };
-  const [misplaced, bookFile, notebooks, patterns, strips] = await Promise.all([
+  const [misplaced, bookFile, notebooks, patterns, strips, setups] = await Promise.all([
     findMisplaced(root),
     loadFile(root, BOOK),
     loadFolder(root, "notebooks", true),
     loadFolder(root, "patterns", true),
     loadFolder(root, "strips", false),
+    loadFolder(root, "setups", false),
   ]);
-  const reading = checked({ misplaced, bookFile, notebooks, patterns, strips }, readers);
+  const reading = checked({ misplaced, bookFile, notebooks, patterns, strips, setups }, readers);
   readers.settle();
   return reading;
 }
@@ -92,10 +99,11 @@ interface Files {
   readonly notebooks: Folder;
   readonly patterns: Folder;
   readonly strips: Folder;
+  readonly setups: Folder;
 }
 
 function checked(
-  { misplaced, bookFile, notebooks, patterns, strips }: Files,
+  { misplaced, bookFile, notebooks, patterns, strips, setups }: Files,
   readers: Readers,
 ): ContentReading {
   const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
@@ -103,7 +111,9 @@ function checked(
   const recipe = gathered(patterns, patterns.files.map(readers.recipe));
   const stripReadings = strips.files.map(readers.strip);
   const strip = gathered(strips, stripReadings);
-  const named = stripReadings.flatMap((reading) => reading.named);
+  const setupReadings = setups.files.map(readers.setup);
+  const setup = gathered(setups, setupReadings);
+  const named = [...stripReadings, ...setupReadings].flatMap((reading) => reading.named);
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
   const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
   const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
@@ -113,9 +123,12 @@ function checked(
     ...notebook.issues,
     ...recipe.issues,
     ...strip.issues,
+    ...setup.issues,
     ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
+    ...unknownIn(book.chosen.setups, "setup", setups.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
+    ...checkedSetups(setup.values, recipe.values, book),
     ...stripReadings.flatMap(({ divisions }) => takenTitles(divisions, patterns.slugs)),
     ...planned.flatMap((one) => marginClashes(one, booksOfBook)),
     // A book with other problems may have lost its calendar to them.
@@ -125,7 +138,7 @@ function checked(
   ];
   const unexplained = found.filter((issue) => !isExplained(issue, misplaced));
   const issues = [...misplaced.issues, ...unexplained];
-  const files = [notebooks, patterns, strips].flatMap((one) => one.files);
+  const files = [notebooks, patterns, strips, setups].flatMap((one) => one.files);
   const all = bookFile.ok ? [bookFile.value, ...files] : files;
   const texts = new Map(all.map(({ path, text }) => [path, text]));
   if (!book.ok || issues.length > 0) return { ok: false, issues, texts };
@@ -138,6 +151,7 @@ function checked(
     recipes: recipesOfBook,
     unlisted,
     strips: strip.values,
+    setups: chosenOf(book.value.setups, setup.values),
     texts,
   };
   return { ok: true, value };
@@ -151,12 +165,26 @@ function isExplained(issue: Issue, { meant }: Misplaced): boolean {
   return issue.about === "file" && issue.kind === "missing" && meant.has(issue.at.file);
 }
 
+/** What set-ups ask of patterns that they cannot give; of those that the book leaves out, too. */
+function checkedSetups(
+  setups: readonly SetupRecipe[],
+  recipes: readonly Recipe[],
+  book: Reading<BookFile>,
+): readonly Issue[] {
+  const bySlug = new Map(recipes.map((recipe) => [recipe.slug, recipe]));
+  const calendar = book.ok ? book.value.calendar : undefined;
+  const { rule } = calendar ? whenOf(calendar) : UNDATED;
+  return setups.flatMap((setup) =>
+    setupIssues(setup, { recipe: (slug) => bySlug.get(slug), rule }),
+  );
+}
+
 /** What plans take of a calendar; its language is checked. */
 function whenOf({ language, firstWeekday, weekOne }: Calendar): When {
   return { rule: { firstWeekday, weekOne }, names: namesOf(language) ?? ENGLISH };
 }
 
-const ALL = { notebooks: "all", patterns: "all" } as const;
+const ALL = { notebooks: "all", patterns: "all", setups: "all" } as const;
 
 function gathered<T>(
   folder: Folder,

@@ -37,10 +37,12 @@ function unknownSlug({ what, slug, known, nearest }: Of<"unknown-slug">): Said {
   const rest = known.length - named.length;
   const more = rest > 0 ? ` and ${sayCount(rest, "other")}` : "";
   return {
-    sentence: `There is no ${what} ${sayCode(slug)}.`,
+    sentence: `There is no ${WHAT[what]} ${sayCode(slug)}.`,
     hint: `${meant}${known.length === 0 ? `The folder \`${what}s\` is empty.` : `There are ${sayCodes(named)}${more}.`}`,
   };
 }
+
+const WHAT = { notebook: "notebook", pattern: "pattern", setup: "set-up" } as const;
 
 const MOST_KNOWN = 12;
 

@@ -69,6 +69,11 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
   "chosen-patterns": () =>
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
+  "chosen-setups": () => "all, or a list of file names without .md, such as [march, april]",
+  "setup-entries": ({ max }) =>
+    `a list of at most ${max} entries, such as [month-grid, {each: week, pages: [two-row-week, week-notes]}]`,
+  "setup-entry": () =>
+    "the name of a pattern, such as month-grid, or keys such as {pattern: day-notes, times: 2} or {each: week, pages: [two-row-week]}",
   address: () => "an address that begins with https:// or http://",
   calendar: () => "keys such as {region: GB, language: en}",
   region: () => "the code of a country or region, such as GB, or 001 for the world",

@@ -11,11 +11,12 @@ import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import { splitReasons } from "../../plan/explain/split-reasons.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
-import { UNDATED } from "../../plan/when.ts";
 import type { When } from "../../plan/when.ts";
+import { UNDATED } from "../../plan/when.ts";
 import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { planStrip } from "../../strip/plan-strip.ts";
@@ -53,6 +54,9 @@ export function showExample(fence: ExampleFence, context: ExampleContext): reado
       return [notebookDrawn(fence, context)];
     case "strip":
       return fence.on.map((name) => strip(fence, name, context));
+    case "setup":
+      checked(readSetup(fileOf(fence)), fence);
+      return [];
     case "book":
       checked(readBook(fileOf(fence)), fence);
       return [];
@@ -72,6 +76,7 @@ const READERS = {
   pattern: readRecipe,
   notebook: readNotebook,
   strip: readStripRecipe,
+  setup: readSetup,
   book: readBook,
 } as const;
 
