@@ -24,4 +24,8 @@ export interface BookFile extends ChosenFiles {
 }
 
 /** What it names is known even where something else in it is wrong, so that both are told at once. */
-export type BookReading = Reading<BookFile> & { readonly chosen: ChosenFiles };
+export type BookReading = Reading<BookFile> & {
+  readonly chosen: ChosenFiles;
+  /** The folders inside the content folder that it builds on, in their written order. */
+  readonly packs: readonly NamedSlug[];
+};

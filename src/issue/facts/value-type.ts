@@ -56,6 +56,8 @@ export type Form =
   | "chosen-notebooks"
   | "chosen-patterns"
   | "chosen-setups"
+  | "pack"
+  | "packs"
   | "setup-entries"
   | "setup-entry"
   | "address"

@@ -87,6 +87,7 @@ const LISTS = [
   "chosen-notebooks",
   "chosen-patterns",
   "chosen-setups",
+  "packs",
 ];
 
 /** The value with its rest as one text, at the stretch that they take together. */

@@ -132,6 +132,8 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   "chosen-notebooks": undefined,
   "chosen-patterns": undefined,
   "chosen-setups": undefined,
+  pack: undefined,
+  packs: undefined,
   "setup-entries": "setup-entry",
   "setup-entry": "setup-entry",
   address: undefined,
