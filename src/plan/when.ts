@@ -1,6 +1,6 @@
 /** When a dated pattern is planned for: the span of days, how weeks are counted, and what days are called. */
 import { ENGLISH } from "../calendar/english.ts";
-import type { MoonOn } from "../calendar/moon-names.ts";
+import type { MoonOn } from "../calendar/names/moon-names.ts";
 import type { Names } from "../calendar/names.ts";
 import type { Span } from "../calendar/span.ts";
 import { ISO_WEEKS, type WeekRule } from "../calendar/week.ts";

@@ -93,7 +93,7 @@ const SHEETS = [
   ["seven-row-week", "square", [200, 200], 1, "a4, cropped"],
   ["month-spread", "a5", [148, 210], 2, "a4 on its side, cropped"],
   ["seven-row-week", "letter", [215.9, 279.4], 1, "letter, cropped"],
-  ["month-spread", "letter", [215.9, 279.4], 2, "ledger, cropped"],
+  ["ninths-spread", "letter", [215.9, 279.4], 2, "ledger, cropped"],
   ["ninths-spread", "b5-right", [176, 250], 2, "a3 on its side"],
   ["month-spread", "a4", [210, 297], 2, "a3 on its side, cropped"],
 ] as const;

@@ -1,5 +1,5 @@
 /** The fit page's store: what is asked, what follows from it, and what is wrong in a form just now. */
-import type { MoonOn } from "../../../src/calendar/moon-names.ts";
+import type { MoonOn } from "../../../src/calendar/names/moon-names.ts";
 import type { Names } from "../../../src/calendar/names.ts";
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";

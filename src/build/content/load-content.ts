@@ -131,8 +131,7 @@ function checked(files: BookFiles, readers: Readers): ContentReading {
       ? planned.flatMap(moonWithoutOffset)
       : []),
   ];
-  const unexplained = found.filter((issue) => !isExplained(issue, misplaced));
-  const issues = [...misplaced.issues, ...unexplained];
+  const issues = [...misplaced.issues, ...found.filter((one) => !isExplained(one, misplaced))];
   if (!book.ok || issues.length > 0) return { ok: false, issues, notes, texts };
   const { calendar } = book.value;
   const value: Content = {

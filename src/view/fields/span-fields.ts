@@ -2,7 +2,7 @@
 import { type CalendarFields, isRegion, WEEKDAY_WORDS, weeksIn } from "../../calendar/calendar.ts";
 import { weekday } from "../../calendar/day.ts";
 import { isWellFormedTag } from "../../calendar/language.ts";
-import type { MoonOn } from "../../calendar/moon-names.ts";
+import type { MoonOn } from "../../calendar/names/moon-names.ts";
 import type { Names } from "../../calendar/names.ts";
 import { readSpan } from "../../calendar/read-span.ts";
 import {

@@ -1,7 +1,7 @@
 /** For which days the guide draws an example, and how its caption says so. */
 import { weeksIn } from "../../calendar/calendar.ts";
 import { ENGLISH } from "../../calendar/english.ts";
-import { moonAt } from "../../calendar/moon-names.ts";
+import { moonAt } from "../../calendar/names/moon-names.ts";
 import { weekdayName } from "../../calendar/names.ts";
 import { readSpan } from "../../calendar/read-span.ts";
 import { isBeyondYears, type SpanKind, spanHolding } from "../../calendar/span.ts";

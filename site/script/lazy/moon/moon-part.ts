@@ -1,5 +1,5 @@
 /** What the part that knows the moon gives to a page, once it is loaded. */
-import type { moonAt } from "../../../../src/calendar/moon-names.ts";
+import type { moonAt } from "../../../../src/calendar/names/moon-names.ts";
 
 export interface MoonPart {
   readonly moonAt: typeof moonAt;

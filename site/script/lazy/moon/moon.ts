@@ -1,5 +1,5 @@
 /** The part that knows the moon: loaded when days are picked in a book that says by which clock they are reckoned. */
-import { moonAt } from "../../../../src/calendar/moon-names.ts";
+import { moonAt } from "../../../../src/calendar/names/moon-names.ts";
 import type { MoonPart } from "./moon-part.ts";
 
 const part: MoonPart = { moonAt };

@@ -1,8 +1,8 @@
 /** What the moon's phases are called on the day that it reaches them: in English, for the CLDR has no names of them. */
-import type { Day } from "./day.ts";
-import { moonPhaseOn } from "./moon.ts";
-import type { MoonQuarter } from "./moon-series.ts";
-import type { MonthForm } from "./names.ts";
+import type { Day } from "../day.ts";
+import { moonPhaseOn } from "../moon.ts";
+import type { MoonQuarter } from "../moon-series.ts";
+import type { MonthForm } from "../names.ts";
 
 /** A phase's name in as many forms as a month's has, the longer ones first. */
 export type MoonName = Readonly<Record<MonthForm, string>>;
