@@ -16,6 +16,16 @@ export interface CheckSources {
   readonly rule: WeekRule;
 }
 
+/** Every problem of some set-ups with the patterns that there are, whether or not a book has them all. */
+export function issuesOfSetups(
+  setups: readonly SetupRecipe[],
+  recipes: readonly Recipe[],
+  rule: WeekRule,
+): readonly Issue[] {
+  const known = new Map(recipes.map((recipe) => [recipe.slug, recipe]));
+  return setups.flatMap((setup) => setupIssues(setup, { recipe: (slug) => known.get(slug), rule }));
+}
+
 /** Every problem. Pages and boxes are counted as if each first layout fitted, and only where all patterns are known. */
 export function setupIssues(setup: SetupRecipe, sources: CheckSources): readonly Issue[] {
   const nowhere = { file: `setups/${setup.slug}.md`, line: 1, column: 1, width: 0 };

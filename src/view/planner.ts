@@ -1,4 +1,5 @@
 /** Plans of a book's patterns on its notebooks, the strips that carry them, and the set-ups that draw them. */
+import { moonAt } from "../calendar/names/moon-names.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
 import { planPattern } from "../plan/plan-pattern.ts";
@@ -30,12 +31,20 @@ export function openPlanner(content: CatalogueData): Planner {
     strip: stripOf,
     setup,
     when,
+    utcOffset,
   } = openCatalogue(content);
   const planOf = (pattern: string, notebook: string): Plan =>
     planPattern(recipeOf(pattern), notebookOf(notebook), when);
   const stripOn = (slug: string, notebook: string): Strip =>
     planStrip({ recipe: stripOf(slug), notebook: notebookOf(notebook), recipeOf, when });
+  // Of all that is planned here only the pages of a set-up have days, on which the moon may be asked for.
+  const dated = utcOffset === undefined ? when : { ...when, moonOn: moonAt(utcOffset) };
   const setupOn = (slug: string, notebook: string): Setup =>
-    planSetup({ setup: setup(slug), notebook: notebookOf(notebook), recipe: recipeOf, when });
+    planSetup({
+      setup: setup(slug),
+      notebook: notebookOf(notebook),
+      recipe: recipeOf,
+      when: dated,
+    });
   return { recipe: recipeOf, notebook: notebookOf, strip: stripOf, planOf, stripOn, setupOn, when };
 }

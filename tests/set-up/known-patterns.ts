@@ -5,13 +5,7 @@ import { readSetup } from "../../src/recipe/read/read-setup.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import type { SetupRecipe } from "../../src/recipe/setup-recipe.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
-import type {
-  Days,
-  KnownPattern,
-  World,
-  WrittenEntry,
-  WrittenSetup,
-} from "../oracle/set-up-by-the-text.ts";
+import type { Days, KnownPattern, World, WrittenSetup } from "../oracle/set-up-by-the-text.ts";
 
 const PAGE = "page: {rows: 2}";
 const SPREAD = "spread: {left: {rows: 2}, right: {columns: 2}}";
@@ -98,5 +92,3 @@ export function setupOf(written: WrittenSetup): SetupRecipe {
   if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
   return reading.value;
 }
-
-export type { WrittenEntry };

@@ -2,11 +2,12 @@
 import type { Calendar } from "../../calendar/calendar.ts";
 import { ENGLISH } from "../../calendar/english.ts";
 import { namesOf } from "../../calendar/names.ts";
+import { ISO_WEEKS, type WeekRule } from "../../calendar/week.ts";
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
-import { UNDATED, type When } from "../../plan/when.ts";
+import type { When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
 import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
@@ -17,7 +18,7 @@ import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
-import { setupIssues } from "../../setup/check-setup.ts";
+import { issuesOfSetups } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
 import type { Misplaced } from "./find-misplaced.ts";
 import { openRoot } from "./load-file.ts";
@@ -123,7 +124,7 @@ function checked(files: BookFiles, readers: Readers): ContentReading {
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
     ...unknownIn(book.chosen.setups, "setup", setups.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
-    ...checkedSetups(setup.values, recipe.values, book),
+    ...issuesOfSetups(setup.values, recipe.values, weekRuleOf(book)),
     ...stripReadings.flatMap(({ divisions }) => takenTitles(divisions, patterns.slugs)),
     ...planned.flatMap((one) => marginClashes(one, booksOfBook)),
     // A book with other problems may have lost its calendar to them.
@@ -158,23 +159,13 @@ function isExplained(issue: Issue, { meant }: Misplaced): boolean {
   return issue.about === "file" && issue.kind === "missing" && meant.has(issue.at.file);
 }
 
-/** What set-ups ask of patterns that they cannot give; of those that the book leaves out, too. */
-function checkedSetups(
-  setups: readonly SetupRecipe[],
-  recipes: readonly Recipe[],
-  book: Reading<BookFile>,
-): readonly Issue[] {
-  const bySlug = new Map(recipes.map((recipe) => [recipe.slug, recipe]));
-  const calendar = book.ok ? book.value.calendar : undefined;
-  const { rule } = calendar ? whenOf(calendar) : UNDATED;
-  return setups.flatMap((setup) =>
-    setupIssues(setup, { recipe: (slug) => bySlug.get(slug), rule }),
-  );
-}
-
 /** What plans take of a calendar; its language is checked. */
 function whenOf({ language, firstWeekday, weekOne }: Calendar): When {
   return { rule: { firstWeekday, weekOne }, names: namesOf(language) ?? ENGLISH };
+}
+
+function weekRuleOf(book: Reading<BookFile>): WeekRule {
+  return (book.ok && book.value.calendar) || ISO_WEEKS;
 }
 
 function gathered<T>(
