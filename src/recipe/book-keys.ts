@@ -13,6 +13,10 @@ export const BOOK_KEYS = {
       expected: { kind: "form", form: "chosen-patterns" },
       meaning: "Which patterns the book has. Left out: all.",
     },
+    strips: {
+      expected: { kind: "form", form: "chosen-strips" },
+      meaning: "Which strips the book has, in this order. Left out: all, by name.",
+    },
     setups: {
       expected: { kind: "form", form: "chosen-setups" },
       meaning: "Which set-ups the book has, in this order. Left out: all, by name.",

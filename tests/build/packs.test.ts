@@ -79,7 +79,7 @@ describe("a book", () => {
 
   it("chooses from all of them, in its own order", async () => {
     const lists =
-      "notebooks: [a6, a5]\npatterns: [slug-hunt, bed-plan]\nsetups: [march]\nwith: [base]\n";
+      "notebooks: [a6, a5]\npatterns: [slug-hunt, bed-plan]\nstrips: [weeks, everyday]\nsetups: [march]\nwith: [base]\n";
     const folder = scratchWith({
       ...GOOD,
       "content/book.yaml": book(lists),
@@ -88,12 +88,28 @@ describe("a book", () => {
       "shared/patterns/slug-hunt.md": PATTERN,
       "shared/setups/march.md": SETUP,
       "shared/setups/april.md": SETUP,
+      "shared/strips/weeks.md": STRIP,
+      "content/base/strips/all.md": STRIP,
+      "content/base/strips/everyday.md": STRIP,
     });
     const content = await contentIn(folder, ["shared"]);
     expect(slugs(content.notebooks)).toEqual(["a6", "a5"]);
     expect(slugs(content.recipes)).toEqual(["slug-hunt", "bed-plan"]);
     expect(slugs(content.unlisted)).toEqual(["seed-list"]);
+    expect(slugs(content.strips)).toEqual(["weeks", "everyday"]);
     expect(slugs(content.setups)).toEqual(["march"]);
+  });
+
+  it("is told a name in its lists that none of them has", async () => {
+    const lists = "strips: [everyday, evryday]\nwith: [base]\n";
+    const files = { "content/book.yaml": book(lists), "content/base/strips/everyday.md": STRIP };
+    expect(await reportOn(scratchWith({ ...GOOD, ...files }))).toBe(`book.yaml:2:20
+  strips: [everyday, evryday]
+                     ^^^^^^^
+  There is no strip \`evryday\`.
+  Did you mean \`everyday\`? There are \`everyday\`.
+
+1 problem in 1 file.`);
   });
 
   it("may have nothing of its own but a title", async () => {

@@ -11,9 +11,10 @@ describe("a book", () => {
         title: "The Marrow Lane Pattern Book",
         notebooks: "all",
         patterns: "all",
+        strips: "all",
         setups: "all",
       },
-      chosen: { notebooks: "all", patterns: "all", setups: "all" },
+      chosen: { notebooks: "all", patterns: "all", strips: "all", setups: "all" },
       packs: [],
     });
   });

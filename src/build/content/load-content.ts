@@ -35,7 +35,7 @@ export interface Content extends CatalogueData {
   readonly recipes: readonly Recipe[];
   /** Patterns that have no page in the book, but strips carry them or set-ups draw them. By slug. */
   readonly unlisted: readonly Recipe[];
-  /** By slug. */
+  /** The book's: in its order where it lists them, else by slug. */
   readonly strips: readonly StripRecipe[];
   /** The book's: in its order where it lists them, else by slug. */
   readonly setups: readonly SetupRecipe[];
@@ -122,6 +122,7 @@ function checked(files: BookFiles, readers: Readers): ContentReading {
     ...setup.issues,
     ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
+    ...unknownIn(book.chosen.strips, "strip", strips.slugs),
     ...unknownIn(book.chosen.setups, "setup", setups.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
     ...issuesOfSetups(setup.values, recipe.values, weekRuleOf(book)),
@@ -142,7 +143,7 @@ function checked(files: BookFiles, readers: Readers): ContentReading {
     notebooks: booksOfBook,
     recipes: recipesOfBook,
     unlisted,
-    strips: strip.values,
+    strips: chosenOf(book.value.strips, strip.values),
     setups: chosenOf(book.value.setups, setup.values),
     texts: files.bookTexts,
     origins: files.origins,

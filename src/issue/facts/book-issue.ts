@@ -5,7 +5,7 @@ import type { Place } from "./place.ts";
 export type BookIssue = { readonly about: "book"; readonly at: Place } & (
   | {
       readonly kind: "unknown-slug";
-      readonly what: "notebook" | "pattern" | "setup";
+      readonly what: "notebook" | "pattern" | "strip" | "setup";
       readonly slug: string;
       readonly known: readonly string[];
       readonly nearest?: string;

@@ -55,6 +55,7 @@ export type Form =
   | "slug"
   | "chosen-notebooks"
   | "chosen-patterns"
+  | "chosen-strips"
   | "chosen-setups"
   | "pack"
   | "packs"

@@ -18,7 +18,7 @@ export function sayBookIssue(issue: BookIssue): Said {
       return badPack(issue);
     case "twice":
       return {
-        sentence: `There is a ${issue.what === "setup" ? "set-up" : issue.what} ${sayCode(issue.slug)} already: ${sayCode(issue.other)}.`,
+        sentence: `There is a ${WHAT[issue.what]} ${sayCode(issue.slug)} already: ${sayCode(issue.other)}.`,
         hint: "Rename one of the two files, or remove it: folders that make one book cannot share a name.",
       };
     case "ignored-in-pack":
@@ -103,7 +103,12 @@ function unknownSlug({ what, slug, known, nearest }: Of<"unknown-slug">): Said {
   };
 }
 
-const WHAT = { notebook: "notebook", pattern: "pattern", setup: "set-up" } as const;
+const WHAT = {
+  notebook: "notebook",
+  pattern: "pattern",
+  strip: "strip",
+  setup: "set-up",
+} as const;
 
 const MOST_KNOWN = 12;
 

@@ -69,6 +69,7 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
   "chosen-patterns": () =>
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
+  "chosen-strips": () => "all, or a list of file names without .md, such as [everyday, weeks]",
   "chosen-setups": () => "all, or a list of file names without .md, such as [march, april]",
   pack: () => "the name of a folder inside the content folder, such as general",
   packs: ({ max }) =>

@@ -28,6 +28,7 @@ const BOOK_SHAPE = {
     title: textSchema(KEYS.title.expected),
     notebooks: chosen(),
     patterns: chosen(),
+    strips: chosen(),
     setups: chosen(),
     with: z.array(slugSchema()).min(1).max(LIMITS.packs).optional(),
     url: z
@@ -41,7 +42,7 @@ const BOOK_SHAPE = {
 
 /** What a book names that cannot be read. */
 export const NAMES_NOTHING: Pick<BookReading, "chosen" | "packs"> = {
-  chosen: { notebooks: "all", patterns: "all", setups: "all" },
+  chosen: { notebooks: "all", patterns: "all", strips: "all", setups: "all" },
   packs: [],
 };
 
@@ -56,6 +57,7 @@ export function readBook(file: TextFile): BookReading {
   const chosen = {
     notebooks: chosenIn(entryOf(tree, "notebooks"), note),
     patterns: chosenIn(entryOf(tree, "patterns"), note),
+    strips: chosenIn(entryOf(tree, "strips"), note),
     setups: chosenIn(entryOf(tree, "setups"), note),
   };
   const packs = packsIn(entryOf(tree, "with"), note);

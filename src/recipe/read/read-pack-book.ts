@@ -47,5 +47,5 @@ export function readPackBook(file: TextFile): Reading<PackBook> {
 /** A list of files leaves some out, and a calendar changes what pages show; an address and a printer are the host's. */
 function isMissed({ key, value }: SourceEntry): boolean {
   if (key === "calendar") return true;
-  return ["notebooks", "patterns", "setups"].includes(key) && value.kind === "list";
+  return ["notebooks", "patterns", "strips", "setups"].includes(key) && value.kind === "list";
 }

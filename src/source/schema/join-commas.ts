@@ -86,6 +86,7 @@ const LISTS = [
   "setup-entries",
   "chosen-notebooks",
   "chosen-patterns",
+  "chosen-strips",
   "chosen-setups",
   "packs",
 ];

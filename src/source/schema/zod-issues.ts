@@ -59,7 +59,7 @@ function isNames(expected: ValueType): boolean {
   return expected.kind === "form" && NAMES.includes(expected.form);
 }
 
-const NAMES = ["chosen-notebooks", "chosen-patterns", "chosen-setups", "packs"];
+const NAMES = ["chosen-notebooks", "chosen-patterns", "chosen-strips", "chosen-setups", "packs"];
 
 /** One name of a list of names, of files or of folders. */
 function nameOf(key: string, node: SourceNode, list: ValueType): Omit<Unsuitable, "node"> {

@@ -131,6 +131,7 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   slug: undefined,
   "chosen-notebooks": undefined,
   "chosen-patterns": undefined,
+  "chosen-strips": undefined,
   "chosen-setups": undefined,
   pack: undefined,
   packs: undefined,
