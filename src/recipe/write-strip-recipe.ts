@@ -24,6 +24,7 @@ export function writeStripRecipe(recipe: StripRecipe): string {
 /** Names alone in one line; else each entry in a line of its own. */
 function sideLines(axis: Axis, entries: readonly StripEntry[]): string {
   const sources = entries.map((entry) => entrySource(entry, axis));
-  if (sources.every((source) => typeof source === "string")) return `${axis}: ${writeFlow(sources)}`;
+  if (sources.every((source) => typeof source === "string"))
+    return `${axis}: ${writeFlow(sources)}`;
   return `${axis}:\n${sources.map((source) => `  - ${writeFlow(source)}`).join("\n")}`;
 }

@@ -24,6 +24,8 @@ export interface Catalogue extends CatalogueData {
   readonly when: When;
   /** Of the recipes that have pages. */
   readonly slugs: ReadonlySet<string>;
+  /** Of all recipes that a strip can carry. */
+  readonly carried: ReadonlySet<string>;
   readonly titles: ReadonlyMap<string, string>;
 }
 
@@ -38,6 +40,7 @@ export function openCatalogue(content: CatalogueData | undefined): Catalogue {
     notebook: bySlug(notebooks),
     strip: bySlug(strips),
     slugs: new Set(recipes.map(({ slug }) => slug)),
+    carried: new Set([...recipes, ...unlisted].map(({ slug }) => slug)),
     titles: new Map(recipes.map(({ slug, title }) => [slug, title])),
   };
 }

@@ -8,7 +8,6 @@ import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { choiceOfStrip, isListOfPatterns } from "../../src/view/fields/strip-fields.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
@@ -17,7 +16,7 @@ const reader = { readNotebook, readRecipe, readStripRecipe, reportIssues, sayIss
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 const open = (name: string, text: string) =>
-  openedFile({ name, bytes: bytesOf(text) }, reader, catalogue.slugs);
+  openedFile({ name, bytes: bytesOf(text) }, reader, catalogue.carried);
 
 describe("a file that is opened", () => {
   it.each(readdirSync(join(PROJECT, "content/notebooks")))("is the notebook %s", (name) => {
@@ -31,12 +30,7 @@ describe("a file that is opened", () => {
     const text = readFileSync(join(PROJECT, "content/strips", name), "utf8");
     const expected = readStripRecipe({ path: `strips/${name}`, text });
     if (!expected.ok) throw new Error(`${name} is not all right`);
-    const isMore = !isListOfPatterns(expected.value);
-    expect(open(name, text)).toEqual({
-      kind: "strip",
-      strip: choiceOfStrip(expected.value),
-      isMore,
-    });
+    expect(open(name, text)).toEqual({ kind: "strip", strip: expected.value });
   });
 
   it("has a name that the book takes, whatever a browser made of it", () => {
@@ -78,7 +72,7 @@ describe("a file that will not do", () => {
 
   it("is told when it is no text", () => {
     const bytes = new Uint8Array([0x2d, 0xff, 0xfe, 0x2d]);
-    const opened = openedFile({ name: "x.md", bytes }, reader, catalogue.slugs);
+    const opened = openedFile({ name: "x.md", bytes }, reader, catalogue.carried);
     expect(opened.kind === "report" && opened.report).toContain(
       "x.md:1:2\n  The file is not UTF-8 text: in line 1",
     );

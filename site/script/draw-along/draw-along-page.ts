@@ -1,6 +1,8 @@
 /** The script of a pattern's page: its drawing stroke by stroke, what the drawing shows, and its marks to copy. */
 import { readAlongData } from "../../../src/view/draw-along/plan-data.ts";
+import { bindAddToStrip } from "../app/add-to-strip.ts";
 import { type Device, openDevice } from "../device/device.ts";
+import { addToMyStrip } from "../device/my-strip.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { partOf, theOne } from "../ui/parts.ts";
@@ -17,6 +19,13 @@ const device = openDevice(window, own);
 bindSwitches(document, device);
 bindCopying(document);
 startAlong(window, device, scriptLoader(own));
+bindStrip(document, device);
+
+/** A pattern that does not fit has no button for the strip. */
+function bindStrip(page: Document, device: Device): void {
+  const pattern = page.querySelector<HTMLElement>("[data-pattern][data-do]")?.dataset.pattern;
+  if (pattern) bindAddToStrip(page, () => addToMyStrip(device, { across: pattern, down: pattern }));
+}
 
 /** Takes the plan from the page itself, and plans for picked days where the pattern has any. */
 export function startAlong(

@@ -1,6 +1,7 @@
 /** All patterns of the book on this notebook: worked out when there is time, drawn when they come into view. */
 import { blankScene } from "../../../src/draw/page/blank-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
+import { sayAddedToStrip } from "../../../src/issue/words/strip-words.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
@@ -11,14 +12,16 @@ import type { Queue } from "../ui/idle-queue.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import { type Draw, pictureAddress } from "../ui/show-drawing.ts";
+import type { CarriedPatterns } from "./carried-patterns.ts";
 import { bindCardFilter } from "./filter-cards.ts";
 import type { FitStore } from "./fit-store.ts";
 import { type Card, makeCard } from "./pattern-card.ts";
-import { isCarried, toggleCarried } from "./strip-lists.ts";
 
 interface Shows {
   readonly draw: Draw;
   readonly queue: Queue;
+  readonly strip: CarriedPatterns;
+  readonly say: (words: string) => void;
   /** Brings the large drawing into view. */
   readonly toDrawing: () => void;
 }
@@ -27,9 +30,13 @@ interface Shows {
 export function bindCards(
   page: ParentNode,
   store: FitStore,
-  { draw, queue, toDrawing }: Shows,
+  { draw, queue, strip, say, toDrawing }: Shows,
 ): void {
-  const cards = makeCards(store, toDrawing);
+  const add = (slug: string) => {
+    const { outcome, count } = strip.add(slug);
+    say(sayAddedToStrip(outcome, count));
+  };
+  const cards = makeCards(store, add, toDrawing);
   const cardFilter = bindCardFilter(page, cards);
   partOf(page, "cards").append(...groups(store, cards));
   const sight = openSight(cards, (card) => drawSoon(card.slug));
@@ -58,12 +65,13 @@ export function bindCards(
       return false;
     });
   };
+  strip.subscribe((carried) => {
+    for (const card of cards.values()) card.showCarried(carried.has(card.slug));
+  });
   let last: unknown;
   store.subscribe(({ fit, notebook: named, errors }) => {
     cardFilter.age(errors.notebook.length > 0);
-    for (const card of cards.values()) {
-      card.showChosen(card.slug === fit.pattern, isCarried(fit.strip, card.slug));
-    }
+    for (const card of cards.values()) card.showDrawn(card.slug === fit.pattern);
     if (fit.notebook === last) return;
     last = fit.notebook;
     notebook = named;
@@ -72,13 +80,17 @@ export function bindCards(
   });
 }
 
-function makeCards(store: FitStore, toDrawing: () => void): ReadonlyMap<string, Card> {
+function makeCards(
+  store: FitStore,
+  carry: (slug: string) => void,
+  toDrawing: () => void,
+): ReadonlyMap<string, Card> {
   const actions = {
     draw: (pattern: string) => {
       store.update({ pattern });
       toDrawing();
     },
-    carry: (slug: string) => store.update({ strip: toggleCarried(store.state().fit.strip, slug) }),
+    carry,
   };
   return new Map(store.catalogue.recipes.map((recipe) => [recipe.slug, makeCard(recipe, actions)]));
 }
