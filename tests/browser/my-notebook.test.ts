@@ -28,7 +28,7 @@ describe("a notebook that was said on its own page", () => {
         .toContain('"notebook": "b6-23-35"');
     }
     await page.goto(onDisk("strips/everyday/a5/index.html"));
-    await page.getByRole("link", { name: "Change it" }).click();
+    await page.getByRole("link", { name: "Change it" }).first().click();
     await expect
       .poll(() => page.locator("#strip-data").textContent())
       .toContain('"notebook": "b6-23-35"');
