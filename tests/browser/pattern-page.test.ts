@@ -114,7 +114,7 @@ describe("a pattern's page", () => {
     expect(readFileSync(join(book, folder, recipe ?? ""), "utf8")).toBe(
       readFileSync("content/patterns/two-row-week.md", "utf8"),
     );
-    await page.getByRole("link", { name: "Make it yours" }).click();
+    await page.getByRole("link", { name: "Edit this recipe" }).click();
     await page.locator('[data-part="recipe"]').waitFor();
     expect(page.url()).toContain("fit/recipe/index.html#");
     expect(await page.locator("#recipe-text").inputValue()).toContain("title: Week in two rows");

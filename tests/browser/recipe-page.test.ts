@@ -31,7 +31,7 @@ describe.each([
     page = watched.page;
     const home = place === "disk" ? onDisk("/") : testBrowser.address;
     await page.goto(`${home}fit/index.html#v=1&pattern=two-row-week`);
-    await page.getByRole("link", { name: "Make it yours" }).click();
+    await page.getByRole("link", { name: "Edit this recipe" }).click();
     await page.locator(".editor-host").waitFor();
   });
 

@@ -21,7 +21,7 @@ export function workerFile(
   };
 }
 
-/** Folders of single patterns, strips and notebooks, set-ups too, and the workbenches with their large scripts: kept when they are opened. */
+/** Folders of single patterns, strips, set-ups and notebooks, and the workbenches with their large scripts: kept when they are opened. */
 const KEPT_WHEN_OPENED =
   /^(?:(?:patterns|strips|notebooks|setups)\/[^/]+\/|(?:fit|measure|strip|setup|kept)\/)/;
 
