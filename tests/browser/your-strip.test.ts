@@ -214,6 +214,39 @@ describe("what lies on it", () => {
     });
   });
 
+  it("is marked for the days that are typed, and the address has them", async () => {
+    const path = "strip/index.html#v=1&paper=A5&pitch=5&dots=26,38&down=month-grid";
+    await testBrowser.onPage(onDisk(path), {}, async (page) => {
+      const marks = async () => runsOf((await sidesOf(page))[1])[0]?.marks;
+      // Of 38 steps the margin takes 1, the heading 2, the weekdays 1: 34 for the weeks and, half as much, notes.
+      expect(await marks()).toEqual([1, 3, 4, 9, 14, 19, 24, 29, 34, 38]);
+      // February 2027 is four whole weeks from Monday on.
+      await page.getByLabel("Dates").fill("2027-02");
+      expect(await marks()).toEqual([1, 3, 4, 12, 20, 28, 36, 38]);
+      await expect
+        .poll(() => page.locator('[data-part="notes"]').textContent())
+        .toContain("marked for 2027-02");
+      await page.getByLabel("Dates").fill("2027-13");
+      expect(await page.locator("#dates-fault").textContent()).toBe("Months go from 01 to 12.");
+      await page.waitForURL((url) => url.hash.includes("dates=2027-02"));
+      await page.reload();
+      expect(await page.getByLabel("Dates").inputValue()).toBe("2027-02");
+      expect(await marks()).toEqual([1, 3, 4, 12, 20, 28, 36, 38]);
+    });
+  });
+
+  it("is copied by hand from a card that follows it", async () => {
+    await testBrowser.onPage(onDisk("strip/index.html#v=1&across=seed-list"), {}, async (page) => {
+      await page.getByText("Without a printer: copy it by hand").click();
+      const card = page.locator('[data-part="card"] svg');
+      await expect.poll(() => card.textContent()).toContain("Seed list");
+      await page.getByLabel("Layout or division").fill("fifths gap 2");
+      await page.getByLabel("Layout or division").press("Enter");
+      await expect.poll(() => card.textContent()).toContain("Fifths, gap 2");
+      await page.waitForURL((url) => url.hash.includes("Fifths"));
+    });
+  });
+
   it("is offered by taps, on one side alone", async () => {
     const options = { hasTouch: true, viewport: { width: 390, height: 844 } };
     await testBrowser.onPage(onDisk("strip/index.html"), options, async (page) => {

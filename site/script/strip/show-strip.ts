@@ -1,4 +1,5 @@
 /** The strip in true size, what each side carries and had to leave out, and its data. */
+import { cardScene } from "../../../src/draw/card/card-scene.ts";
 import { finishedSize, stripNotes } from "../../../src/draw/strip/strip-body.ts";
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { sayLeftOut, sayStripNote } from "../../../src/issue/words/say-strip-note.ts";
@@ -29,6 +30,14 @@ export function bindStrip(
 ): void {
   const [place, empty] = [partOf(page, "strip"), partOf(page, "empty")];
   const data = theOne(page, "#strip-data", HTMLScriptElement);
+  const [byHand, card] = [
+    theOne(page, "details.by-hand", HTMLDetailsElement),
+    partOf(page, "card"),
+  ];
+  const showCard = () => {
+    if (byHand.open) draw.show(card, cardScene(store.state().strip));
+  };
+  byHand.addEventListener("toggle", showCard);
   let last: unknown;
   store.subscribe((state) => {
     const { carried, fields } = state.errors;
@@ -43,6 +52,7 @@ export function bindStrip(
       draw.show(place, stripScene(strip));
       for (const side of strip.sides) showSide(page, side, strip);
       showNotes(page, store.state(), printer());
+      showCard();
       return false;
     });
   });
@@ -81,6 +91,6 @@ function showNotes(page: ParentNode, state: StripState, { paper, correction }: P
     ...sayDaysNote(largest, strip.dates),
     ...[...stripNotes(strip), ...sheets.notes].map(sayStripNote),
   ];
-  partOf(page, "size").textContent = `${Math.round(length)} × ${Math.round(width)} mm`;
+  partOf(page, "size").textContent = `, ${Math.round(length)} × ${Math.round(width)} mm`;
   partOf(page, "notes").replaceChildren(...notes.map((note) => makeElement("li", {}, note)));
 }
