@@ -1,15 +1,11 @@
 /** A written strip reads back as the same strip. */
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import type { StripRecipe } from "../../src/recipe/strip-recipe.ts";
 import { writeStripRecipe } from "../../src/recipe/write-strip-recipe.ts";
 import { anyStrip } from "../random/any-strip.ts";
-import { PROJECT } from "../setup/run-command.ts";
-
-const FOLDER = join(PROJECT, "content/strips");
+import { demoNames, demoText } from "../setup/demo-files.ts";
 
 /** The strip that a text is. */
 function read(slug: string, text: string): StripRecipe {
@@ -19,9 +15,9 @@ function read(slug: string, text: string): StripRecipe {
 }
 
 describe("a strip that is written and read", () => {
-  it.each(readdirSync(FOLDER))("is the same: %s", (name) => {
+  it.each(demoNames("strips"))("is the same: %s", (name) => {
     const slug = name.replace(".md", "");
-    const strip = read(slug, readFileSync(join(FOLDER, name), "utf8"));
+    const strip = read(slug, demoText(`strips/${name}`));
     expect(read(slug, writeStripRecipe(strip))).toEqual(strip);
   });
 
