@@ -7,6 +7,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
+import { axeFindings } from "./axe-findings.ts";
 import { openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -317,6 +318,103 @@ describe("a pattern's page with picked days", () => {
     expect(await main()).not.toBe(before);
     await page.getByRole("button", { name: "No dates" }).click();
     await expect.poll(main).toBe(before);
+    await close();
+  });
+});
+
+describe("a pattern's page with a whole year", () => {
+  const open = async (hash = "", javaScriptEnabled = true) => {
+    const opened = await watchedPage(testBrowser.browser, { javaScriptEnabled });
+    await opened.page.goto(address("patterns/tall-month/plain/index.html") + hash);
+    return opened;
+  };
+  const words = (page: Page) => page.locator('[data-part="year-words"]');
+  const cell = (page: Page, name: string) => page.getByRole("link", { name, exact: true });
+
+  it("shows the shapes that occur without scripts", async () => {
+    const { page, close } = await open("", false);
+    const section = page.locator('[data-part="year"]');
+    expect(await section.getByText("It fits, but for months of six rows.").isVisible()).toBe(true);
+    expect(await section.locator(".shapes li").allInnerTexts()).toEqual([
+      "Four rows",
+      "Five rows",
+      "Six rows\nDoes not fit",
+    ]);
+    expect(await section.locator(".shapes img").count()).toBe(2);
+    expect(await section.getByRole("button").count()).toBe(0);
+    await close();
+  });
+
+  it("works this year out when somebody asks, by keys alone", async () => {
+    const { page, complaints, close } = await open();
+    await page.getByRole("button", { name: "Show all months of a year" }).press("Enter");
+    await expect.poll(() => page.locator(".year-cells a").count()).toBe(12);
+    const year = await page.evaluate(() => new Date().getFullYear());
+    expect(await page.locator('[data-part="year-number"]').textContent()).toBe(`${year}`);
+    expect(await page.locator(".shapes").isVisible()).toBe(false);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("follows the days that are picked, and picks those of a small drawing", async () => {
+    const { page, complaints, close } = await open("#v=1&dates=2027-02");
+    await expect
+      .poll(() => words(page).textContent())
+      .toBe("It fits, but for months of six rows: May and August 2027.");
+    expect(await cell(page, "Feb 2027").getAttribute("aria-current")).toBe("true");
+    expect(await cell(page, "May 2027: Does not fit").count()).toBe(1);
+    await cell(page, "Mar 2027").press("Enter");
+    await shownDates(page).toEqual({ from: "2027-03-01", to: "2027-03-31" });
+    expect(page.url()).toMatch(/#v=1&dates=2027-03$/);
+    await expect.poll(() => cell(page, "Mar 2027").getAttribute("aria-current")).toBe("true");
+    await page.goBack();
+    await shownDates(page).toEqual({ from: "2027-02-01", to: "2027-02-28" });
+    await page.getByLabel("Month", { exact: true }).fill("2028-12");
+    await expect.poll(() => words(page).textContent()).toContain("2028.");
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("goes to other years and other calendars", async () => {
+    const { page, close } = await open("#v=1&dates=2027-02&week=sunday");
+    await expect
+      .poll(() => words(page).textContent())
+      .toBe("It fits, but for months of six rows: January, May and October 2027.");
+    await page.getByRole("button", { name: "Next year" }).press("Enter");
+    // `ncal -b -S 2028`
+    await expect
+      .poll(() => words(page).textContent())
+      .toBe("It fits, but for months of six rows: January, April, July and December 2028.");
+    expect((await planOn(page)).dates.from).toBe("2027-02-01");
+    expect(await cell(page, "Jun 2028").getAttribute("href")).toBe(
+      "#v=1&dates=2028-06&week=sunday",
+    );
+    await page.getByRole("button", { name: "Previous year" }).click();
+    await expect.poll(() => words(page).textContent()).toContain("2027.");
+    await close();
+  });
+
+  it.each(["light", "dark"] as const)("axe objects to nothing in %s", async (colorScheme) => {
+    const { page, close } = await watchedPage(testBrowser.browser, { colorScheme });
+    await page.goto(`${address("patterns/tall-month/plain/index.html")}#v=1&dates=2027-02`);
+    await expect.poll(() => page.locator(".year-cells a").count()).toBe(12);
+    expect(await axeFindings(page)).toEqual([]);
+    await close();
+  });
+
+  it("gives its days to the pages that it leads to", async () => {
+    const { page, close } = await open();
+    const link = page.getByRole("link", { name: "fit it to a notebook of your own" });
+    const other = page.locator(".lineup a").last();
+    const before = [await link.getAttribute("href"), await other.getAttribute("href")];
+    await page.getByLabel("Month", { exact: true }).fill("2027-06");
+    await shownDates(page).toEqual({ from: "2027-06-01", to: "2027-06-30" });
+    expect([await link.getAttribute("href"), await other.getAttribute("href")]).toEqual([
+      `${before[0]}&dates=2027-06`,
+      `${before[1]}#v=1&dates=2027-06`,
+    ]);
+    await link.click();
+    await shownDates(page).toEqual({ from: "2027-06-01", to: "2027-06-30" });
     await close();
   });
 });

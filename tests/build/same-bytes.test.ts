@@ -10,13 +10,19 @@ import { scratchFolder, writeContent } from "./write-content.ts";
 /** Everything that a book can have, and names whose order depends on whom one asks. */
 const FULL = {
   ...TINY,
-  "book.yaml": "title: Ilk İlk\nurl: https://example.org/ilk/\n",
+  "book.yaml":
+    "title: Ilk İlk\nurl: https://example.org/ilk/\ncalendar: {region: PT, language: tr}\n",
   "notebooks/i-10.md": "---\ntitle: I\npaper: A6\npitch: 4\ndots: [24, 34]\n---\n",
   "notebooks/i-9.md": "---\ntitle: i\npaper: A6\npitch: 4\ndots: [24, 34]\n---\n",
   "patterns/zebra.md":
     "---\ntitle: Äpfel\npurpose: list\ntags: [ı, i, I]\npage: {rows: 7}\n---\nA.\n",
   "patterns/a1.md": "---\ntitle: apples\npurpose: list\ntags: [I, ä]\npage: {rows: 6}\n---\nB.\n",
   "patterns/a-1.md": "---\ntitle: Zebra\npurpose: week\npage: {columns: 5}\n---\nC.\n",
+  "patterns/month.md":
+    "---\ntitle: Ay\npurpose: month\ndates: month\npage: {rows: {tracks: [{label: '{month} {year}', steps: 2}, {columns: {count: weekdays, each: {label: '{weekday}'}}, steps: 1}, {repeat: weeks, columns: {count: days, each: {label: '{day}'}}}]}}\n---\nD.\n",
+  "patterns/week.md":
+    "---\ntitle: Hafta\npurpose: week\ndates: week\npage: {rows: {count: days, each: {label: '{weekday} {day} {month}, {week}'}}}\n---\nE.\n",
+  "strips/days.md": "---\ntitle: Days\nacross: [month, week]\ndown: [month]\n---\n",
   "strips/two.md": "---\ntitle: Two\nacross: [halves, a-1]\ndown: [zebra, a1]\n---\n",
   "strips/one.md": "---\ntitle: One\nacross: [a-1]\nmake: fold\n---\n",
 };
@@ -35,6 +41,10 @@ const TURNED_ROUND = `
   };
   syncBuiltinESMExports();
 `;
+
+/** Two machines that never have the same day and month, nor call them by the same names. */
+const HERE = { TZ: "Pacific/Pago_Pago", LANG: "C", LC_ALL: "C" };
+const ELSEWHERE = { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8" };
 
 interface Circumstances {
   readonly cache: string;
@@ -62,18 +72,20 @@ const differing = (one: ReadonlyMap<string, unknown>, other: ReadonlyMap<string,
 describe("the bytes of a book", () => {
   it("are the same with nothing ready, with all ready, and on a machine that differs in all else", () => {
     const cache = scratchFolder();
-    const cold = built({ cache });
+    const cold = built({ cache, env: HERE });
     expect(cold.said).toMatch(/; 0 of \d+ drawings were ready.*; 0 of \d+ PDF files were ready/);
-    const warm = built({ cache });
+    const warm = built({ cache, env: HERE });
     expect(warm.said).toMatch(/; (\d+) of \1 drawings were ready.*; (\d+) of \2 PDF files were/);
     const elsewhere = built({
       cache: scratchFolder(),
-      env: { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8", NODE_ENV: "" },
+      env: { ...ELSEWHERE, NODE_ENV: "" },
       before: ["--import", `data:text/javascript,${encodeURIComponent(TURNED_ROUND)}`],
     });
     expect(cold.bytes.size).toBeGreaterThan(150);
     expect(cold.bytes.has("feed.xml")).toBe(true);
     expect(differing(cold.bytes, warm.bytes)).toEqual([]);
     expect(differing(cold.bytes, elsewhere.bytes)).toEqual([]);
+    const months = String(cold.bytes.get("patterns/month/plain/index.html"));
+    expect(months).toContain("Does my year fit?");
   });
 });

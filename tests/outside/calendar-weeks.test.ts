@@ -1,6 +1,7 @@
 /** Week numbers beside those that other programs print. */
+import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
-import { dayOf, digits, weekdayOf } from "../../src/calendar/day.ts";
+import { civilDate, day, dayOf, digits, weekdayOf } from "../../src/calendar/day.ts";
 import { spanHolding, spansIn } from "../../src/calendar/span.ts";
 import { ISO_WEEKS, weekOf, weekStart, weeksInYear } from "../../src/calendar/week.ts";
 
@@ -155,4 +156,34 @@ it("the turn of a year differs by the rule: 1 January 2027", () => {
   expect(weekOf(of, { firstWeekday: 1, weekOne: 1 })).toEqual({ year: 2027, number: 1 });
   expect(weekOf(of, { firstWeekday: 1, weekOne: 4 })).toEqual({ year: 2026, number: 53 });
   expect(weekOf(of, { firstWeekday: 7, weekOne: 4 })).toEqual({ year: 2026, number: 52 });
+});
+
+/** SHA-256 of lines for all 146,097 days of 2000 to 2399, one a line, without a line feed at the end. */
+const digest = (lines: readonly string[]) =>
+  createHash("sha256").update(lines.join("\n")).digest("hex");
+const ALL_DAYS = Array.from({ length: 146_097 }, (_, index) => day(january1(2000) + index));
+
+/**
+ * Printed by Python 3.11.7 (`isocalendar`, `strftime`) and by `date` of GNU coreutils 9.1 with the same result: `%G-W%V-%u`,
+ * and `%U` and `%W`, which count weeks from the year's first Sunday or Monday; the days before it are 0.
+ */
+describe("the weeks of all days of 400 years", () => {
+  it("are those of ISO 8601 as two programs print them", () => {
+    const lines = ALL_DAYS.map((of) => {
+      const week = weekOf(of, ISO_WEEKS);
+      return `${week?.year}-W${digits(week?.number ?? 0, 2)}-${weekdayOf(of)}`;
+    });
+    expect(digest(lines)).toBe("fae489b40b93e55cd31b894b71bc1cda063417c626c806e66d8f85f30e3e1c73");
+  });
+
+  it.each([
+    ["Sunday", 7, "2bf25e37ebff380c095c58c1e68edba3200b0d55e74a0f7d4b6b9a382006bbd2"],
+    ["Monday", 1, "ad4b9a09efdd005a3640bd19a9b88158d08d7253aba4bead29b1b0ed64ce8ffb"],
+  ] as const)("from the first %s of the year on are those that they print", (_, first, printed) => {
+    const lines = ALL_DAYS.map((of) => {
+      const week = weekOf(of, { firstWeekday: first, weekOne: 7 });
+      return digits(week?.year === civilDate(of).year ? week.number : 0, 2);
+    });
+    expect(digest(lines)).toBe(printed);
+  });
 });

@@ -158,6 +158,14 @@ describe("units", () => {
     expect(splits.length).toBe(1);
   });
 
+  it("what is left over goes to the first track that is there of those with its label", () => {
+    const page =
+      "{rows: {leftover: More, tracks: [{repeat: weeks, from: 6, steps: 2, label: More}, {steps: 4}, {steps: 3, label: More}]}}";
+    const sizesIn = (span: string) => plan({ kind: "month", span, page }).pages[0].splits[0].sizes;
+    expect(sizesIn("2027-05")).toEqual([53, 4, 3]);
+    expect(sizesIn("2027-06")).toEqual([4, 56]);
+  });
+
   it("six rows in every month, so that one strip serves the year", () => {
     const page =
       "{rows: {tracks: [{repeat: weeks, least: 6, columns: {count: days, each: {label: '{day}'}}}]}}";
@@ -215,6 +223,27 @@ describe("without a span", () => {
     expect([json.dates, json.pages[0].boxes.length]).toEqual([null, boxes]);
     expect(json.pages[0].boxes[0]).not.toHaveProperty("dates");
     expect(json.pages[0].splits[0]).not.toHaveProperty("dates");
+  });
+
+  it.each([
+    [
+      "year",
+      "{columns: {tracks: [{repeat: months, from: 12, least: 2, label: '{month}'}]}}",
+      "December January",
+    ],
+    [
+      "year",
+      "{columns: {tracks: [{repeat: quarters, from: 4, least: 2, label: 'Q{quarter}'}]}}",
+      "Q4 Q1",
+    ],
+    ["month", "{columns: {tracks: [{repeat: days, from: 31, least: 2, label: '{day}'}]}}", "31 1"],
+    [
+      "week",
+      "{columns: {tracks: [{repeat: days, from: 7, least: 2, label: '{weekday}'}]}}",
+      "Sunday Monday",
+    ],
+  ] as const)("what is added to a %s begins again: %s", (kind, page, labels) => {
+    expect(labelsOf({ kind, page }).join(" ")).toBe(labels);
   });
 
   it("labels say what is known: numbers of a month's days, names of weekdays and of a year's months", () => {

@@ -8,7 +8,10 @@ import { namesPart } from "../lazy/names/names-part.ts";
 import { openNotice } from "../ui/notice.ts";
 import { theOne } from "../ui/parts.ts";
 import { openStatus } from "../ui/status.ts";
+import { bindFirstTouch } from "./first-touch.ts";
+import { openDatedLinks } from "./page-address.ts";
 import { openDatedPage } from "./show-dated.ts";
+import { bindYearRow, type ShowYear } from "./year-row.ts";
 
 export interface PatternDates {
   /** Shows the days of an address. */
@@ -31,6 +34,7 @@ export function bindDates(window: Window, { form, whole, load, shown, said }: Da
   const { document } = window;
   const [say, notice] = [openStatus(document), openNotice(document)];
   const show = openDatedPage(document, whole);
+  const carry = openDatedLinks(document);
   const data = theOne(document, "#plan-data", HTMLScriptElement);
   let view: DatedView | undefined;
   let opened: Promise<Opened> | undefined;
@@ -40,15 +44,17 @@ export function bindDates(window: Window, { form, whole, load, shown, said }: Da
         form,
         setStale: (isStale) =>
           theOne(whole, ".plate", HTMLElement).classList.toggle("stale", isStale),
-        changed: (next, isBuilt) => {
-          view = isBuilt ? undefined : next;
+        changed: (next, text) => {
+          view = text === "" ? undefined : next;
           data.textContent = next.planJson;
+          carry(text);
           show(view);
           shown(view);
         },
         said,
         say,
         names: () => namesPart(window, load),
+        showYear,
       }),
     );
     opened.catch(() => {
@@ -57,6 +63,7 @@ export function bindDates(window: Window, { form, whole, load, shown, said }: Da
     });
     return opened;
   };
+  const showYear = bindYearRow(window, { open, goTo: form });
   bindFirstTouch(form, open);
   return {
     view: () => view,
@@ -91,13 +98,16 @@ interface Opened {
 interface Picking {
   readonly form: HTMLFormElement;
   readonly setStale: (isStale: boolean) => void;
-  readonly changed: (view: DatedView, isBuilt: boolean) => void;
+  /** With what the address says of it; "" where what was built is shown. */
+  readonly changed: (view: DatedView, text: string) => void;
   readonly said: (text: string) => void;
   readonly say: (words: string) => void;
   readonly names: () => ReturnType<typeof namesPart>;
+  readonly showYear: ShowYear;
 }
 
-function openPicker(part: Part, { form, setStale, changed, said, say, names }: Picking): Opened {
+function openPicker(part: Part, picking: Picking): Opened {
+  const { form, setStale, changed, said, say, names, showYear } = picking;
   const { catalogue } = part;
   const recipe = catalogue.recipe(form.dataset.pattern ?? "");
   const notebook = catalogue.notebook(form.dataset.notebook ?? "");
@@ -108,8 +118,9 @@ function openPicker(part: Part, { form, setStale, changed, said, say, names }: P
     const known = language ? window.spanbookNames?.namesOf(language) : undefined;
     const view = part.datedView({ recipe, notebook, book, choice: now, names: known });
     setStale(false);
-    changed(view, part.writeDates(now) === "");
+    changed(view, part.writeDates(now));
     showForm({ kind: recipe.dates?.span, choice: now, when: view.when });
+    showYear(part, { recipe, notebook, book, choice: now, when: view.when });
     if (!language || known) return;
     names().then(
       (loaded) => {
@@ -140,44 +151,4 @@ function openPicker(part: Part, { form, setStale, changed, said, say, names }: P
       return undefined;
     },
   };
-}
-
-/** Until the form's own script is there: what was pressed last is pressed again, and what was typed is read. */
-function bindFirstTouch(form: HTMLFormElement, open: () => Promise<unknown>): void {
-  let again: (() => void) | undefined;
-  const wait = (act?: () => void) => {
-    again = act ?? again;
-    void open().then(
-      () => {
-        for (const [name, listener] of listeners) form.removeEventListener(name, listener);
-        again?.();
-        again = undefined;
-      },
-      () => undefined,
-    );
-  };
-  const listeners: readonly (readonly [string, (event: Event) => void])[] = [
-    ["focusin", () => wait()],
-    ["submit", (event) => event.preventDefault()],
-    [
-      "click",
-      ({ target }) => {
-        const button = target instanceof Element ? target.closest("button") : null;
-        if (button) wait(() => button.click());
-      },
-    ],
-    [
-      "input",
-      ({ target }) => {
-        if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
-        const { value } = target;
-        wait(() => {
-          target.value = value;
-          target.dispatchEvent(new Event("input", { bubbles: true }));
-        });
-      },
-    ],
-  ];
-  for (const [name, listener] of listeners) form.addEventListener(name, listener);
-  form.removeAttribute("data-enhance");
 }

@@ -69,3 +69,25 @@ export function bindPageAddress(
     timer = setTimeout(() => setNow(dates), TYPING_REST_MS);
   };
 }
+
+/** Links to pages that can show the same days: they carry what the address says of them, and none where it says nothing. */
+export function openDatedLinks(page: ParentNode): (dates: string) => void {
+  const links = page.querySelectorAll<HTMLAnchorElement>("a[data-dates]");
+  let before = "";
+  return (dates) => {
+    for (const link of links) {
+      // Somebody else may have changed the rest of it meanwhile.
+      const bare = withoutDates(link.getAttribute("href") ?? "", before);
+      const said = bare.includes("#") ? `&${dates}` : writePageAddress({ dates, step: "" });
+      link.setAttribute("href", dates === "" ? bare : bare + said);
+    }
+    before = dates;
+  };
+}
+
+function withoutDates(href: string, dates: string): string {
+  if (dates === "") return href;
+  const ends = [writePageAddress({ dates, step: "" }), `&${dates}`];
+  const end = ends.find((each) => href.endsWith(each)) ?? "";
+  return href.slice(0, href.length - end.length);
+}

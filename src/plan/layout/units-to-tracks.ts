@@ -1,5 +1,5 @@
 /** A dated pattern set on a span of days: each unit gets a track of its own, and each area its days. */
-import type { Weekday } from "../../calendar/day.ts";
+import { type Weekday, weekday } from "../../calendar/day.ts";
 import {
   type BeyondYears,
   isBeyondYears,
@@ -14,6 +14,7 @@ import type { LabelPart } from "../../recipe/label-template.ts";
 import type { Area, Attempt, Leftover, Track } from "../../recipe/recipe.ts";
 import type { When } from "../when.ts";
 import { fillLabel } from "./fill-labels.ts";
+import { type KnownNumbers, knownNumbers } from "./undated-numbers.ts";
 
 /** An attempt without units: those of a dated pattern are written out as tracks that know their days. */
 export type DatedAttempt = Attempt | BeyondYears;
@@ -38,11 +39,9 @@ interface Around {
   /** The nearest month, quarter or year, itself counted. */
   readonly period?: Span | undefined;
   readonly weekday?: Weekday;
+  /** Without a span. */
   readonly known?: KnownNumbers;
 }
-
-/** What is known of an area without a span: its number among its like. */
-export type KnownNumbers = Pick<AreaDates, "number" | "monthNumber">;
 
 interface Writing {
   readonly when: When;
@@ -65,7 +64,7 @@ function writeArea(area: Area, around: Around, writing: Writing): Area {
   const flat = tracks.flat();
   // A split that is left without any track is a blank leaf.
   if (flat.length === 0) return { ...own, place, dates, label: "" };
-  const leftover = movedLeftover(split.leftover, tracks);
+  const leftover = movedLeftover(split.leftover, split.tracks, tracks);
   return { ...dated, split: { ...split, tracks: flat, leftover, origin: split } };
 }
 
@@ -118,8 +117,8 @@ function aroundsOf(units: TrackUnits, around: Around, writing: Writing): readonl
     const run = selectUnits(mostUnits(around.kind, unit) ?? 0, selection);
     return Array.from({ length: run.count }, (_, index) => ({
       kind,
-      known: knownOf(kind, run.first + index, around),
-      ...(around.kind === "week" ? weekdayAt(run.first + index, writing) : {}),
+      known: knownNumbers(kind, run.first + index, around),
+      ...(around.kind === "week" && { weekday: weekday(rule.firstWeekday + run.first + index) }),
     }));
   }
   const spans = unitsOf(around.span, unit, rule, selection);
@@ -130,32 +129,26 @@ function aroundsOf(units: TrackUnits, around: Around, writing: Writing): readonl
   return spans.map((span) => ({ kind, span, period: periodOf(span) ?? around.period }));
 }
 
-function weekdayAt(index: number, { when }: Writing): { readonly weekday: Weekday } {
-  const [weekday] = weekdaysOf(when.rule, { from: index + 1, to: index + 1, least: 1 });
-  return { weekday: weekday ?? when.rule.firstWeekday };
-}
-
-/** A unit's number in the span around it, from 1; of a month also the one in its year, where that is known. */
-function knownOf(kind: SpanKind, index: number, around: Around): KnownNumbers {
-  const number = index + 1;
-  if (kind !== "month") {
-    // A day of a week or a quarter has no number that it could be called by.
-    return kind === "day" && around.kind !== "month" ? {} : { number };
-  }
-  if (around.kind === "year") return { number, monthNumber: number };
-  const quarter = around.known?.number;
-  return quarter === undefined ? { number } : { number, monthNumber: (quarter - 1) * 3 + number };
-}
-
 /** The span itself, where days can lie outside of it. */
 function periodOf(span: Span): Span | undefined {
   return span.kind === "day" || span.kind === "week" ? undefined : span;
 }
 
-/** The named track's place among the tracks written out; at the end where none is left of it. */
-function movedLeftover(leftover: Leftover, tracks: readonly (readonly Track[])[]): Leftover {
+/**
+ * The named track's place among the tracks written out: of the first that has this label, as it is written. At the end
+ * where none is left of these.
+ */
+function movedLeftover(
+  leftover: Leftover,
+  written: readonly Track[],
+  tracks: readonly (readonly Track[])[],
+): Leftover {
   if (leftover.kind !== "track") return leftover;
-  if (tracks[leftover.index]?.length === 0) return { kind: "end" };
-  const before = tracks.slice(0, leftover.index);
+  const label = written[leftover.index]?.area.label;
+  const named = tracks.findIndex(
+    ({ length }, index) => length > 0 && written[index]?.area.label === label,
+  );
+  if (named < 0) return { kind: "end" };
+  const before = tracks.slice(0, named);
   return { kind: "track", index: before.reduce((sum, { length }) => sum + length, 0) };
 }

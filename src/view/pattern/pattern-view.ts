@@ -14,13 +14,14 @@ import { leftoverOf, NO_LEFTOVER } from "../../plan/explain/leftover-of.ts";
 import type { FittingPlan, MisfitPlan } from "../../plan/plan.ts";
 import { planJson } from "../../plan/plan-json.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
-import type { When } from "../../plan/when.ts";
+import { UNDATED, type When } from "../../plan/when.ts";
 import { sheetClass } from "../../print/sheets/css-page.ts";
 import { attemptOf, labelsOf } from "../../recipe/area-tree.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { type AlongView, alongView } from "../draw-along/draw-along-view.ts";
 import { type FitSummary, fitSummary, type MisfitSummary, misfitSummary } from "./plan-summary.ts";
+import { type SpanShapes, spanShapes } from "./span-shapes.ts";
 
 /** Plain JSON: it is kept on disk between builds. */
 export interface PatternView extends PlanWords {
@@ -37,6 +38,8 @@ export interface PatternView extends PlanWords {
   readonly pageSvg: string;
   readonly thumbSvg: string;
   readonly stripSvg: string;
+  /** Of a dated pattern: how it comes out on the longer and the shorter of its spans. */
+  readonly spans?: SpanShapes;
 }
 
 /** What is said of a misfit is "" and empty where it fits, and the other way round. */
@@ -72,6 +75,7 @@ export function makePatternView(
   const stripDrawing = stripScene(strip);
   const sheet = sheetClass(thumb.frame, page.frame);
   const labelAt = labelsOf(attemptOf(recipe, plan.fits ? plan.used : 0));
+  const spans = spanShapes(written, notebook, { write, when: when ?? UNDATED });
   return {
     ...(plan.fits ? fittingParts(plan, recipe, notebook) : misfitWords(plan, recipe)),
     stripLeftOut: strip.sides.flatMap((side) =>
@@ -84,6 +88,7 @@ export function makePatternView(
     pageSvg: write(page),
     thumbSvg: write(thumb),
     stripSvg: write(stripDrawing),
+    ...(spans && { spans }),
   };
 }
 

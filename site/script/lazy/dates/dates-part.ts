@@ -6,6 +6,7 @@ import type { When } from "../../../../src/plan/when.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
 import type { AlongView } from "../../../../src/view/draw-along/draw-along-view.ts";
 import type { DatesChoice } from "../../../../src/view/fields/span-fields.ts";
+import type { YearCell, yearOf } from "../../../../src/view/pattern/year-fit.ts";
 import type { keptPrinter } from "../../device/kept-printer.ts";
 import type { bindSpanPicker } from "../../ui/span-picker.ts";
 
@@ -16,6 +17,10 @@ export interface DatesPart {
   /** What an address says of a choice. */
   writeDates(choice: DatesChoice): string;
   datedView(asked: DatedQuestion): DatedView;
+  /** Nothing for patterns of days and of years. */
+  yearView(asked: YearQuestion): YearView | undefined;
+  /** The year of the days that are picked. */
+  readonly yearOf: typeof yearOf;
   /** How the keeper's printer is corrected: its limits come with the engine. */
   readonly keptPrinter: typeof keptPrinter;
 }
@@ -51,6 +56,26 @@ export interface DatedView {
   summary(): readonly HTMLElement[];
   pageFile(): string;
   stripFile(): string;
+}
+
+export interface YearQuestion extends Omit<DatedQuestion, "names"> {
+  readonly year: number;
+  /** As the days that are shown are planned. */
+  readonly when: When;
+}
+
+/** How a pattern comes out on the spans of a year. */
+export interface YearView {
+  readonly year: number;
+  readonly words: string;
+  readonly cells: readonly YearCellView[];
+}
+
+export interface YearCellView extends Pick<YearCell, "span" | "name" | "title" | "mark"> {
+  /** What an address says of its days. */
+  readonly said: string;
+  /** The address of its small drawing; cells that come out alike have the same. */
+  readonly picture: string;
 }
 
 declare global {

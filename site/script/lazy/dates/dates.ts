@@ -1,4 +1,5 @@
 /** The part that plans a pattern for picked days: the build's own engine, loaded when somebody picks some. */
+import { blankScene } from "../../../../src/draw/page/blank-scene.ts";
 import { gridScene } from "../../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../../src/draw/page/thumbnail-scene.ts";
@@ -19,10 +20,12 @@ import { alongView } from "../../../../src/view/draw-along/draw-along-view.ts";
 import { type DatesChoice, NO_DATES, whenPicked } from "../../../../src/view/fields/span-fields.ts";
 import { fitSummary, misfitReason } from "../../../../src/view/pattern/plan-summary.ts";
 import { spanFileName, spanTitle } from "../../../../src/view/pattern/span-words.ts";
+import { yearFit, yearOf } from "../../../../src/view/pattern/year-fit.ts";
 import { keptPrinter } from "../../device/kept-printer.ts";
 import { summaryElements } from "../../ui/plan-summary.ts";
+import { pictureAddress } from "../../ui/show-drawing.ts";
 import { bindSpanPicker } from "../../ui/span-picker.ts";
-import type { DatedQuestion, DatedView, DatesPart } from "./dates-part.ts";
+import type { DatedQuestion, DatedView, DatesPart, YearQuestion, YearView } from "./dates-part.ts";
 
 const write = createSvgWriter(window);
 const NO_ENTRIES = writeAddress([]);
@@ -64,6 +67,31 @@ function datedView({ recipe: written, notebook, choice, book, names }: DatedQues
   };
 }
 
-const part: DatesPart = { bindSpanPicker, readDates, writeDates, datedView, keptPrinter };
+function yearView(asked: YearQuestion): YearView | undefined {
+  const { recipe, notebook, choice, when, year } = asked;
+  const found = yearFit(recipe, notebook, { year, when });
+  if (!found) return undefined;
+  const pictures = found.plans.map((plan) =>
+    pictureAddress(
+      write(plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook)),
+    ),
+  );
+  const cells = found.cells.map(({ span, name, title, mark, plan }) => ({
+    ...{ span, name, title, mark },
+    said: writeDates({ picked: span, calendar: choice.calendar }),
+    picture: pictures[plan] ?? "",
+  }));
+  return { year: found.year, words: found.words, cells };
+}
+
+const part: DatesPart = {
+  bindSpanPicker,
+  readDates,
+  writeDates,
+  datedView,
+  yearView,
+  yearOf,
+  keptPrinter,
+};
 
 Object.assign(window, { spanbookDates: part });
