@@ -65,7 +65,7 @@ async function openDrawn(window: Window, cards: Cards, isShown: () => boolean): 
   const drawSoon = (slug: string) =>
     queue.put(`picture ${slug}`, () => {
       if (isShown())
-        elements.get(slug)?.querySelector("img")?.setAttribute("src", viewOf(slug).picture());
+        elements.get(slug)?.querySelector("img")?.setAttribute("src", viewOf(slug).picture().src);
       return false;
     });
   const sight = openSight(new Map([...elements].map(([slug, card]) => [card, slug])), drawSoon);

@@ -12,6 +12,7 @@ import { openStatus } from "../ui/status.ts";
 import { bindFirstTouch } from "./first-touch.ts";
 import { isOwnSaid, type SaidParts } from "./page-address.ts";
 import { openPageLinks } from "./page-links.ts";
+import { openAround, type ShowAround } from "./show-around.ts";
 import { openLivePage } from "./show-live.ts";
 import { bindYearRow, type ShowYear } from "./year-row.ts";
 
@@ -64,6 +65,7 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
         say,
         names: () => namesPart(window, load),
         showYear,
+        showAround,
       }),
     );
     opened.catch(() => {
@@ -73,6 +75,7 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
     return opened;
   };
   const showYear = bindYearRow(window, { open, goTo: form ?? whole });
+  const showAround = openAround(window);
   if (form) bindFirstTouch(form, open);
   return {
     view: () => view,
@@ -116,10 +119,11 @@ interface Asked {
   readonly say: (words: string) => void;
   readonly names: () => ReturnType<typeof namesPart>;
   readonly showYear: ShowYear;
+  readonly showAround: ShowAround;
 }
 
 function openAsking(part: Part, asked: Asked): Asking {
-  const { form, slugs, setStale, changed, said, say, names, showYear } = asked;
+  const { form, slugs, setStale, changed, said, say, names, showYear, showAround } = asked;
   const { catalogue } = part;
   const recipe = catalogue.recipe(slugs.pattern);
   const book = catalogue.when;
@@ -131,6 +135,9 @@ function openAsking(part: Part, asked: Asked): Asking {
     const known = language ? window.spanbookNames?.namesOf(language) : undefined;
     const view = part.liveView({ recipe, notebook, book, choice: now, names: known });
     setStale(false);
+    showAround(
+      isOwnSaid(on.said) ? { part, catalogue, pattern: recipe.slug, notebook } : undefined,
+    );
     changed(view, { notebook: on.said, dates: part.writeDates(now) });
     showForm?.({ kind: recipe.dates?.span, choice: now, when: view.when });
     showYear(part, { recipe, notebook, book, choice: now, when: view.when, on: on.said });

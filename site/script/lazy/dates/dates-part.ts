@@ -77,8 +77,8 @@ export interface StripFacts {
 }
 
 export interface CardView extends PlanFacts {
-  /** The address of its small drawing. */
-  picture(): string;
+  /** Its small drawing: the address, and its size in mm. */
+  picture(): { readonly src: string; readonly width: number; readonly height: number };
 }
 
 export interface YearQuestion extends Omit<LiveQuestion, "names"> {

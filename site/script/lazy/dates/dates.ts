@@ -117,10 +117,10 @@ function cardView(written: Recipe, notebook: Notebook, book: When): CardView {
   const { recipe } = plan;
   return {
     ...planFacts(plan, notebook),
-    picture: () =>
-      pictureAddress(
-        write(plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook)),
-      ),
+    picture: () => {
+      const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
+      return { src: pictureAddress(write(scene)), ...scene.frame };
+    },
   };
 }
 
