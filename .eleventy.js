@@ -104,6 +104,7 @@ export default function (cfg) {
   cfg.addGlobalData("lists", () => engine.FORM_LISTS);
   cfg.addGlobalData("pairs", () => stale.pairs);
   cfg.addGlobalData("stripPairs", () => stale.strips);
+  cfg.addGlobalData("setupPairs", () => stale.setups);
   cfg.addGlobalData("notebookSlugs", () => stale.notebooks);
   // Eleventy leaves a template out for which this gives `false`.
   cfg.addPreprocessor("stale", "*", ({ page, pagination }) => {
@@ -112,6 +113,7 @@ export default function (cfg) {
   });
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
   cfg.addNunjucksGlobal("stripPage", (pair) => book.strips.page(pair));
+  cfg.addNunjucksGlobal("setupPage", (pair) => book.setups.page(pair));
   cfg.addNunjucksGlobal("notebookPage", (slug) => book.notebookPage(slug));
   cfg.addNunjucksGlobal("reference", () => engine.reference());
   cfg.addNunjucksGlobal("referenceWords", () => engine.referenceWords());

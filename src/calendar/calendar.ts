@@ -9,11 +9,14 @@ import {
   REGIONS,
   RENAMED_REGIONS,
 } from "./names/regions.ts";
+import { readUtcOffset } from "./utc-offset.ts";
 import { ISO_WEEKS, type WeekRule } from "./week.ts";
 
 /** How weeks are counted, and in which language weekdays and months are named: a BCP 47 tag. */
 export interface Calendar extends WeekRule {
   readonly language: string;
+  /** How many minutes its clock is ahead of UTC, all year round; left out: on which day the moon is full is not asked. */
+  readonly utcOffset?: number;
 }
 
 /** What is said of a calendar; everything may be left out. */
@@ -26,6 +29,8 @@ export interface CalendarFields {
   readonly week?: string;
   /** How many of its days week 1 must have in the year, 1 to 7, whatever the region says. */
   readonly weekOne?: number;
+  /** How far its clock is ahead of UTC, all year round: `+01:00`. */
+  readonly utcOffset?: string;
 }
 
 /** What cannot stand in a field. */
@@ -39,7 +44,8 @@ export type CalendarProblem =
     }
   | { readonly code: "unknown-language"; readonly field: "language"; readonly written: string }
   | { readonly code: "unknown-weekday"; readonly field: "week"; readonly written: string }
-  | { readonly code: "no-week-one"; readonly field: "weekOne"; readonly written: number };
+  | { readonly code: "no-week-one"; readonly field: "weekOne"; readonly written: number }
+  | { readonly code: "no-utc-offset"; readonly field: "utcOffset"; readonly written: string };
 
 export type CalendarReading =
   | { readonly ok: true; readonly value: Calendar }
@@ -66,12 +72,14 @@ export function readCalendar(fields: CalendarFields): CalendarReading {
   const { region, language, week, weekOne } = fields;
   const rule = region === undefined ? ISO_WEEKS : weeksIn(region);
   const position = WEEKDAY_WORDS.indexOf(week ?? "");
+  const utcOffset = readUtcOffset(fields.utcOffset ?? "");
   return {
     ok: true,
     value: {
       firstWeekday: position < 0 ? rule.firstWeekday : weekday(position + 1),
       weekOne: weekOne ?? rule.weekOne,
       language: language === undefined ? DEFAULT_CALENDAR.language : tagOf(language),
+      ...(utcOffset !== undefined && { utcOffset }),
     },
   };
 }
@@ -104,6 +112,7 @@ function problemsOf({
   language,
   week,
   weekOne,
+  utcOffset,
 }: CalendarFields): readonly CalendarProblem[] {
   const problems: CalendarProblem[] = [];
   if (region !== undefined && !isRegion(region)) problems.push(unknownRegion(region));
@@ -115,6 +124,9 @@ function problemsOf({
   }
   if (weekOne !== undefined && !(Number.isInteger(weekOne) && weekOne >= 1 && weekOne <= 7)) {
     problems.push({ code: "no-week-one", field: "weekOne", written: weekOne });
+  }
+  if (utcOffset !== undefined && readUtcOffset(utcOffset) === undefined) {
+    problems.push({ code: "no-utc-offset", field: "utcOffset", written: utcOffset });
   }
   return problems;
 }

@@ -49,6 +49,18 @@ export function spansIn(
   return spansFrom(kind, { range, first: 0, count: countIn(kind, range, rule) }, rule);
 }
 
+/** The same, each told by itself where it leaves the years 1 to 9999. */
+export function spansTouching(
+  kind: SpanKind,
+  range: DayRange,
+  rule: WeekRule,
+): readonly (Span | BeyondYears)[] {
+  const start = ordinalOf(kind, range.from, rule);
+  return Array.from({ length: countIn(kind, range, rule) }, (_, index) =>
+    withinYears(spanAt(kind, start + index, rule)),
+  );
+}
+
 /** How many spans of a kind have a day in a run of days. */
 export function countIn(kind: SpanKind, range: DayRange, rule: WeekRule): number {
   return ordinalOf(kind, range.to, rule) - ordinalOf(kind, range.from, rule) + 1;
@@ -73,6 +85,16 @@ export function weekOfSpan(span: Span, rule: WeekRule): WeekNumber | BeyondYears
 /** Have two runs a day in common? */
 export function overlaps(a: DayRange, b: DayRange): boolean {
   return a.from <= b.to && b.from <= a.to;
+}
+
+/** The days that two runs have in common: `to` is before `from` where there are none. */
+export function commonDays(a: DayRange, b: DayRange): DayRange {
+  return { from: day(Math.max(a.from, b.from)), to: day(Math.min(a.to, b.to)) };
+}
+
+/** The days from the first of two runs to the last. */
+export function rangeOver(a: DayRange, b: DayRange): DayRange {
+  return { from: day(Math.min(a.from, b.from)), to: day(Math.max(a.to, b.to)) };
 }
 
 function withinYears(span: Span): Span | BeyondYears {

@@ -2,5 +2,8 @@
 export const PAPER_SIDES = ["top", "right", "bottom", "left"] as const;
 export type PaperSide = (typeof PAPER_SIDES)[number];
 
-/** A page by itself, or one of the two pages of a spread. */
-export type PageSide = "single" | "left" | "right";
+/** One of two facing pages. */
+export type FacingSide = "left" | "right";
+
+/** A page by itself, or one of two facing pages. */
+export type PageSide = "single" | FacingSide;

@@ -8,10 +8,11 @@ import type { FittingPlan, MisfitPlan, Plan, PlanBox, PlanPage, PlanSplit } from
 
 /** The text of `plan.json`, the same bytes in the build and in the page. */
 export function planJson(plan: Plan): string {
-  return `${JSON.stringify(plan.fits ? fitting(plan) : misfitting(plan), null, 1)}\n`;
+  return `${JSON.stringify(plan.fits ? fittingJson(plan) : misfitting(plan), null, 1)}\n`;
 }
 
-function fitting({ pattern, notebook, dates, used, pages, notes }: FittingPlan) {
+/** What `plan.json` has of a plan that fits, with keys in a fixed order. */
+export function fittingJson({ pattern, notebook, dates, used, pages, notes }: FittingPlan) {
   return {
     pattern,
     notebook,
@@ -69,6 +70,6 @@ function daysJson(dates: DayRange | undefined) {
 }
 
 /** As ISO 8601 writes days: `2027-03-01`. */
-function isoRange({ from, to }: DayRange) {
+export function isoRange({ from, to }: DayRange) {
   return { from: isoText(from), to: isoText(to) };
 }

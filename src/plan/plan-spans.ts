@@ -4,14 +4,14 @@ import type { Notebook } from "../notebook/notebook.ts";
 import { pagesOf } from "../recipe/area-tree.ts";
 import type { Area, Recipe } from "../recipe/recipe.ts";
 import { datedAttempt } from "./layout/units-to-tracks.ts";
-import type { FittingPlan, UnfitPlan } from "./plan.ts";
+import type { Plan } from "./plan.ts";
 import { layOutPattern } from "./plan-pattern.ts";
 import type { When } from "./when.ts";
 
 /** Spans whose plans are the same but for their dates and what labels say, in the order of the first of each. */
 export interface SpanPlan {
-  /** Of the first span. */
-  readonly plan: FittingPlan | UnfitPlan;
+  /** Of the first span, without a search for changes. */
+  readonly plan: Plan;
   readonly spans: readonly Span[];
 }
 

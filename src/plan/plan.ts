@@ -43,9 +43,6 @@ export interface MisfitPlan {
   readonly stop?: SearchStop;
 }
 
-/** A pattern that does not fit, while nobody asks which changes would help. */
-export type UnfitPlan = Omit<MisfitPlan, "near" | "stop">;
-
 /** Edits of one attempt that together make it fit. */
 export interface Change {
   readonly attempt: number;

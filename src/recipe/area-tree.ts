@@ -1,7 +1,7 @@
 /** The one way through a recipe: its attempts, their pages, and the areas in these, by their paths in a plan. */
 import type { LabelAt, PlanPath } from "../issue/words/say-path.ts";
 import type { Axis } from "../measure/axis.ts";
-import type { PageSide } from "../measure/paper-side.ts";
+import type { FacingSide, PageSide } from "../measure/paper-side.ts";
 import type { Area, Attempt, Recipe, Track } from "./recipe.ts";
 
 /** The attempt that a plan used, or another one by its number from 0; throws where the recipe has none of it. */
@@ -22,7 +22,7 @@ export interface AttemptPage {
 
 /** The pages of an attempt, the left one of a spread first. */
 export function pagesOf(attempt: Attempt): readonly AttemptPage[] {
-  if (attempt.kind === "page") return [{ side: "single", area: attempt.page }];
+  if (attempt.kind === "page") return [{ side: attempt.side ?? "single", area: attempt.page }];
   return [
     { side: "left", area: attempt.left },
     { side: "right", area: attempt.right },
@@ -95,6 +95,14 @@ export function labelsOf(attempt: Attempt): LabelAt {
 export function splitPath(areaPath: string, axis: Axis): string {
   const name = axis === "across" ? "columns" : "rows";
   return areaPath === "" ? name : `${areaPath}.${name}`;
+}
+
+/** A recipe whose single pages lie at one side of an open notebook; spreads stay as they are. */
+export function onSide(recipe: Recipe, side: FacingSide): Recipe {
+  const attempts = recipe.attempts.map((attempt) =>
+    attempt.kind === "page" ? { ...attempt, side } : attempt,
+  );
+  return { ...recipe, attempts };
 }
 
 /** An attempt with the area of each page changed, the left one first. */

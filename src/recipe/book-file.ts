@@ -6,10 +6,11 @@ import type { NamedSlug } from "../source/schema/named-slugs.ts";
 /** A list of slugs in its written order, or all there are. */
 export type Chosen = "all" | readonly NamedSlug[];
 
-/** The notebooks and patterns of a book. */
+/** The notebooks, patterns and set-ups of a book. */
 export interface ChosenFiles {
   readonly notebooks: Chosen;
   readonly patterns: Chosen;
+  readonly setups: Chosen;
 }
 
 export interface BookFile extends ChosenFiles {

@@ -13,6 +13,10 @@ export const BOOK_KEYS = {
       expected: { kind: "form", form: "chosen-patterns" },
       meaning: "Which patterns the book has. Left out: all.",
     },
+    setups: {
+      expected: { kind: "form", form: "chosen-setups" },
+      meaning: "Which set-ups the book has, in this order. Left out: all, by name.",
+    },
     url: {
       expected: { kind: "form", form: "address" },
       meaning:
@@ -46,6 +50,11 @@ export const BOOK_KEYS = {
     weekOne: {
       expected: { kind: "whole", unit: "days", min: 1, max: 7 },
       meaning: "How many of its days week 1 must have in the year, whatever the region says.",
+    },
+    utcOffset: {
+      expected: { kind: "form", form: "utc-offset" },
+      meaning:
+        "How far the clock is ahead of UTC, for labels with {moon}: on which day the moon is full depends on it. It holds all year round, summer time or not. Left out: no label can have {moon}.",
     },
   },
 } as const satisfies Grammar;

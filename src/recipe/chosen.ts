@@ -5,7 +5,7 @@ import type { NamedSlug } from "../source/schema/named-slugs.ts";
 import type { Chosen } from "./book-file.ts";
 import type { Recipe } from "./recipe.ts";
 
-type What = "notebook" | "pattern";
+type What = "notebook" | "pattern" | "setup";
 
 /** The chosen ones in the book's order; all in the given order where the book has no list. */
 export function chosenOf<T extends { readonly slug: string }>(
@@ -33,7 +33,7 @@ export function takenTitles(
   return taken.map(({ slug, at }) => ({ about: "book", kind: "title-of-pattern", slug, at }));
 }
 
-/** The patterns that strips name and the book does not list. */
+/** The patterns that strips and set-ups name and the book does not list. */
 export function unlistedOf(
   named: readonly NamedSlug[],
   listed: readonly Recipe[],

@@ -1,4 +1,5 @@
 /** A label of a dated pattern as it is written: text with placeholders in braces, such as `{weekday} {day}`. */
+import type { Place } from "../issue/facts/place.ts";
 import { nearest } from "../source/nearest-word.ts";
 
 export const PLACEHOLDERS = [
@@ -13,13 +14,19 @@ export const PLACEHOLDERS = [
   "last day",
   "last month",
   "last year",
+  "moon",
 ] as const;
 export type Placeholder = (typeof PLACEHOLDERS)[number];
 
 /** Plain text, or what a placeholder stands for. */
 export type LabelPart =
   | { readonly kind: "text"; readonly text: string }
-  | { readonly kind: "placeholder"; readonly name: Placeholder };
+  | {
+      readonly kind: "placeholder";
+      readonly name: Placeholder;
+      /** Of `{moon}`, where it is written: not every book's calendar knows on which day the moon is full. */
+      readonly at?: Place;
+    };
 
 /** What is wrong with a label: `index` counts its UTF-16 units from 0. */
 export type LabelFault =

@@ -2,6 +2,7 @@
 import type { TrackSize } from "../divide/question.ts";
 import type { Place } from "../issue/facts/place.ts";
 import type { Axis } from "../measure/axis.ts";
+import type { FacingSide } from "../measure/paper-side.ts";
 import type { AreaDates, PatternDates, TrackUnits } from "./dates.ts";
 import type { LabelPart } from "./label-template.ts";
 
@@ -38,7 +39,12 @@ export interface Recipe {
 
 /** One way to lay the pattern out: a single page or a spread of two. */
 export type Attempt =
-  | { readonly kind: "page"; readonly page: Area }
+  | {
+      readonly kind: "page";
+      readonly page: Area;
+      /** Which of two facing pages it lies on; left out: a page by itself. */
+      readonly side?: FacingSide;
+    }
   | { readonly kind: "spread"; readonly left: Area; readonly right: Area };
 
 export const MARGIN_KEYS = ["top", "bottom", "left", "right", "inner", "outer"] as const;

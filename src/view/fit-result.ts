@@ -1,5 +1,4 @@
 /** Everything that follows from what the fit page is asked: with the engine of the build, so with its very numbers. */
-import type { Names } from "../calendar/names.ts";
 import type { Axis } from "../measure/axis.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Plan } from "../plan/plan.ts";
@@ -15,7 +14,7 @@ import { entryOfPlan } from "../strip/strip-entry.ts";
 import type { Fit } from "./address/fit-address.ts";
 import type { Catalogue } from "./catalogue.ts";
 import { nameNotebook } from "./fields/name-notebook.ts";
-import { NO_DATES, whenPicked } from "./fields/span-fields.ts";
+import { type LoadedNames, NO_DATES, whenPicked } from "./fields/span-fields.ts";
 import { nameStrip, stripOfChoice } from "./fields/strip-fields.ts";
 
 export interface FitResult {
@@ -29,15 +28,12 @@ export interface FitResult {
   readonly strip: Strip;
 }
 
-/**
- * The drawn pattern's plan and the strip. `names` are those of the chosen language, where it is another than the book's.
- * Throws where the book has no such pattern: addresses are checked before.
- */
-export function fitResult(fit: Fit, catalogue: Catalogue, names?: Names): FitResult {
+/** The drawn pattern's plan and the strip. Throws where the book has no such pattern: addresses are checked before. */
+export function fitResult(fit: Fit, catalogue: Catalogue, loaded: LoadedNames = {}): FitResult {
   const notebook = nameNotebook(fit.notebook, catalogue.notebooks);
   const written = catalogue.recipe(fit.pattern);
   const { dates = NO_DATES } = fit;
-  const when = whenPicked(written.dates?.span, dates, { book: catalogue.when, names });
+  const when = whenPicked(written.dates?.span, dates, { book: catalogue.when, ...loaded });
   const plan = planPattern(written, notebook, when);
   const { recipe } = plan;
   const stripRecipe = chosenStrip(fit, recipe, catalogue);

@@ -139,6 +139,7 @@ describe("what is drawn along", () => {
 
   it("has its marks copied as a table is", async () => {
     const { page, panel, close } = await fitPage(1440);
+    await page.getByLabel("Pattern", { exact: true }).selectOption("two-row-week");
     await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
     await panel.getByText("The marks as tables").click();
     await panel.getByRole("button", { name: "Copy the marks across" }).click();

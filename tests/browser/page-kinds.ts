@@ -10,6 +10,8 @@ export const PAGE_KINDS: Readonly<Record<string, string>> = {
   "a notebook": "notebooks/a5/index.html",
   "the list of strips": "strips/index.html",
   "a strip": "strips/everyday/a5/index.html",
+  "the list of set-ups": "setups/index.html",
+  "a set-up": "setups/march-on-the-lane/a5/index.html",
   "the guide": "guide/index.html",
   "a chapter with figures": "guide/counting/index.html",
   "a chapter with examples": "guide/recipe/index.html",

@@ -91,11 +91,11 @@ const SHEETS = [
   ["seven-row-week", "jis-b5", [182, 257], 1, "a4"],
   ["seven-row-week", "a4", [210, 297], 1, "a4, cropped"],
   ["seven-row-week", "square", [200, 200], 1, "a4, cropped"],
-  ["month-six-rows", "a5", [148, 210], 2, "a4 on its side, cropped"],
+  ["month-spread", "a5", [148, 210], 2, "a4 on its side, cropped"],
   ["seven-row-week", "letter", [215.9, 279.4], 1, "letter, cropped"],
-  ["month-six-rows", "letter", [215.9, 279.4], 2, "ledger, cropped"],
+  ["ninths-spread", "letter", [215.9, 279.4], 2, "ledger, cropped"],
   ["ninths-spread", "b5-right", [176, 250], 2, "a3 on its side"],
-  ["month-six-rows", "a4", [210, 297], 2, "a3 on its side, cropped"],
+  ["month-spread", "a4", [210, 297], 2, "a3 on its side, cropped"],
 ] as const;
 
 describe.each(SHEETS)(

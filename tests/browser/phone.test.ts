@@ -13,7 +13,7 @@ const PAGES = [
   ["a large page", "patterns/seven-row-week/a4"],
   ["a pocket page", "patterns/seed-list/a6"],
   ["a spread", "patterns/ninths-spread/a5"],
-  ["a large spread", "patterns/month-six-rows/a4"],
+  ["a large spread", "patterns/month-spread/a4"],
   ["what does not fit", "patterns/shed-wall/a6"],
   ["a notebook", "notebooks/a4"],
 ] as const;
@@ -96,7 +96,7 @@ describe("a spread", () => {
 
 describe("a pattern on every notebook", () => {
   it.each([390, 820, 1440])("stands picture beside picture on a screen of %d", async (width) => {
-    await on("patterns/month-six-rows/a4", width, async (page) => {
+    await on("patterns/month-spread/a4", width, async (page) => {
       const boxes = await page.locator(".lineup img").evaluateAll((pictures) =>
         pictures.map((picture) => {
           const { left, right, top, bottom } = picture.getBoundingClientRect();

@@ -17,12 +17,14 @@ const MONTH =
   '{rows: {tracks: [{label: "{month} {year}", steps: 2}, {columns: {count: weekdays, each: {label: "{weekday}"}}, steps: 1}, {repeat: weeks, columns: {count: days, each: {label: "{day}"}}}]}}';
 const FILES: Readonly<Record<string, string>> = {
   ...TINY,
+  "book.yaml": `${TINY["book.yaml"]}calendar: {utcOffset: "+01:00"}\n`,
   "patterns/month-grid.md": pattern("Month grid", "month", MONTH),
   "patterns/tall-month.md": pattern(
     "Tall month",
     "month",
     "{rows: {tracks: [{repeat: weeks, steps: 7}]}}",
   ),
+  "patterns/moon.md": pattern("Moon", "month", "{rows: {count: days, each: {label: '{moon}'}}}"),
   "patterns/week.md": pattern(
     "Week",
     "week",
@@ -176,6 +178,27 @@ describe.each(PAGES)("%s", (_, path, hash) => {
     await bare.page.goto(address(path));
     expect(await bare.page.locator('[data-part="dates"]').isVisible()).toBe(false);
     await bare.close();
+  });
+});
+
+/** Moments as outside tables print them, in UTC: full 2026-06-29T23:57, first quarter 2026-06-21T21:55 (see calendar-moon). */
+describe("a pattern that asks for the moon", () => {
+  it.each([
+    ["the fit page", "fit/index.html", "&paper=A5&pitch=5&dots=26,38&pattern=moon"],
+    ["its own page", "patterns/moon/plain/index.html", ""],
+  ])("has it by the book's clock on %s", async (_, path, more) => {
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
+    await page.goto(`${address(path)}#v=1${more}&dates=2026-06`);
+    const named = async () => {
+      const plan = await planOn(page);
+      const boxes: readonly Box[] = plan?.pages?.[0]?.boxes ?? [];
+      return boxes.flatMap(({ label }, index) => (label === "" ? [] : [`${index + 1} ${label}`]));
+    };
+    await expect
+      .poll(named)
+      .toEqual(["8 Last quarter", "15 New moon", "21 First quarter", "30 Full moon"]);
+    expect(complaints).toEqual([]);
+    await close();
   });
 });
 

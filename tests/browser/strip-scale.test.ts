@@ -85,7 +85,7 @@ const PAGES = [
   ["season-spread", "jis-b5"],
   ["year-in-twelve", "fine"],
   ["week-by-the-hour", "b5-right"],
-  ["month-five-rows", "lined"],
+  ["month-grid", "lined"],
   ["bed-plan", "square"],
 ] as const;
 

@@ -193,14 +193,17 @@ describe("a build into a folder that is not its own", () => {
     expect(stderr).toContain("choose a folder of its own");
   });
 
-  it.each(["notebooks", "patterns", "strips"])("never lies in the content's %s", (name) => {
-    const content = writeContent(TINY);
-    const output = join(content, name, "book");
-    const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
-    expect(code).toBe(1);
-    expect(stderr).toBe(
-      `The output ${output} lies in ${join(content, name)}, where the next build reads: choose a folder of its own.\n`,
-    );
-    expect(existsSync(output)).toBe(false);
-  });
+  it.each(["notebooks", "patterns", "strips", "setups"])(
+    "never lies in the content's %s",
+    (name) => {
+      const content = writeContent(TINY);
+      const output = join(content, name, "book");
+      const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+      expect(code).toBe(1);
+      expect(stderr).toBe(
+        `The output ${output} lies in ${join(content, name)}, where the next build reads: choose a folder of its own.\n`,
+      );
+      expect(existsSync(output)).toBe(false);
+    },
+  );
 });

@@ -109,7 +109,7 @@ describe("a check", () => {
     const { code, stdout } = runCommand(["check"]);
     expect(code).toBe(0);
     expect(stdout).toMatch(
-      /^Checking content …\nAll is well: \d+ patterns, \d+ notebooks and \d+ strips\.\n$/,
+      /^Checking content …\nAll is well: \d+ patterns, \d+ notebooks, \d+ strips and \d+ set-ups\.\n$/,
     );
   });
 

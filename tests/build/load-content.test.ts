@@ -77,6 +77,15 @@ describe("a content folder", () => {
     ]);
   });
 
+  it("has the clock that its calendar states, for the moon", async () => {
+    const content = await contentOf({
+      ...GOOD,
+      "book.yaml": 'title: The Book\ncalendar: {utcOffset: "+01:00"}\n',
+      "patterns/moon.md": pattern('{label: "{moon}"}\ndates: day'),
+    });
+    expect(content.utcOffset).toBe(60);
+  });
+
   it("has the notebooks and patterns that the book lists, in the book's order", async () => {
     const content = await contentOf({
       ...GOOD,
@@ -128,7 +137,7 @@ describe("the report on a content folder", () => {
     const folder = join(await folderWith({}), "gone");
     expect(await reportOn(folder)).toBe(`${folder}
   This folder is missing.
-  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\`, \`setups\` and \`book.yaml\` in it.
 
 1 problem in 1 file.`);
   });
@@ -191,7 +200,7 @@ notebooks
 
 patterns
   This folder is missing.
-  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\`, \`setups\` and \`book.yaml\` in it.
 
 3 problems in 3 files.`);
   });
@@ -226,6 +235,17 @@ book.yaml:3:12
                    ^^^^^^^^^^^^^
   A plain division cannot be called so: \`seed-list\` is a pattern.
   Give it another title, or mean the pattern: \`{pattern: seed-list}\`.
+
+1 problem in 1 file.`,
+    ],
+    [
+      "a label that asks for the moon in a book without a clock",
+      { "patterns/seed-list.md": pattern('{label: "{moon}"}\ndates: day') },
+      `patterns/seed-list.md:4:15
+  page: {label: "{moon}"}
+                ^^^^^^^^
+  On which day the moon is full depends on the clock, and this book names none.
+  Add \`calendar: {utcOffset: "+00:00"}\` to \`book.yaml\`, with the hours that your clock is ahead of UTC, or leave \`{moon}\` out.
 
 1 problem in 1 file.`,
     ],
@@ -401,7 +421,7 @@ patterns/tool-count
 
 bed-week.md
   The file is not read: it lies in none of the folders.
-  Put it into \`notebooks\`, \`patterns\` or \`strips\`.
+  Put it into \`notebooks\`, \`patterns\`, \`strips\` or \`setups\`.
 
 book.yml
   \`book.yml\` is not read: content has no such name.
@@ -422,7 +442,7 @@ strip
       { strips: "everyday" },
       `strips
   This is a file, not a folder.
-  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\` and \`book.yaml\` in it.
+  Content is a folder with \`notebooks\`, \`patterns\`, \`strips\`, \`setups\` and \`book.yaml\` in it.
 
 1 problem in 1 file.`,
     ],

@@ -12,7 +12,7 @@ const files = filesIn(book);
 const pdfs = files.filter((path) => path.endsWith(".pdf"));
 const content = await loadContent(`${PROJECT}content`);
 if (!content.ok) throw new Error("the demo content has a problem");
-const { recipes, notebooks, strips } = content.value;
+const { recipes, notebooks, strips, setups } = content.value;
 
 const bytesOf = (path: string) => new Uint8Array(readFileSync(join(book, path)));
 const jsonOf = (path: string) => JSON.parse(readFileSync(join(book, path), "utf8"));
@@ -34,13 +34,16 @@ function expectSizes(
 }
 
 describe("the PDF files of a book", () => {
-  it("are a page for each pattern on each notebook, sheets and a card for each strip, and a book for each notebook", () => {
+  it("are a page for each pattern on each notebook, sheets and a card for each strip, pages and a strip for each set-up, and a book for each notebook", () => {
     const wanted = notebooks.flatMap(({ slug }) => [
       ...recipes.map((recipe) => `patterns/${recipe.slug}/${slug}/page.pdf`),
       ...strips.flatMap((strip) =>
         ["strip.pdf", "strip-letter.pdf", "card.pdf"].map(
           (name) => `strips/${strip.slug}/${slug}/${name}`,
         ),
+      ),
+      ...setups.flatMap((setup) =>
+        ["pages.pdf", "strip.pdf"].map((name) => `setups/${setup.slug}/${slug}/${name}`),
       ),
       `notebooks/${slug}/book.pdf`,
     ]);

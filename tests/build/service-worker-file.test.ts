@@ -16,6 +16,8 @@ describe("what a device keeps from the start", () => {
     ["patterns/seed-list/a5/index.html", false],
     ["notebooks/a5/index.html", false],
     ["strips/everyday/a5/index.html", false],
+    ["setups/index.html", true],
+    ["setups/march-on-the-lane/a5/index.html", false],
     ["fit/index.html", false],
     ["measure/index.html", false],
     ["assets/book.css", false],

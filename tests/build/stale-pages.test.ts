@@ -24,6 +24,8 @@ const FILES: Readonly<Record<string, string>> = {
   ...TINY,
   "patterns/thirds.md": THIRDS,
   "strips/daily.md": "---\ntitle: Daily\nacross: [halves]\ndown: [halves]\n---\nBoth.\n",
+  "setups/may.md":
+    "---\ntitle: May\ndates: 2027-05\npages: [halves, {each: week, pages: [halves]}]\n---\nMay.\n",
 };
 
 async function bookOf(files: Readonly<Record<string, string>>): Promise<Book> {
@@ -51,9 +53,10 @@ function pagesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, s
   return new Map(pages);
 }
 
-const pathsOf = ({ pairs, strips, notebooks }: StalePages) => [
+const pathsOf = ({ pairs, strips, setups, notebooks }: StalePages) => [
   ...pairs.map(({ pattern, notebook }) => `patterns/${pattern}/${notebook}/index.html`),
   ...strips.map(({ strip, notebook }) => `strips/${strip}/${notebook}/index.html`),
+  ...setups.map(({ setup, notebook }) => `setups/${setup}/${notebook}/index.html`),
   ...notebooks.map((slug) => `notebooks/${slug}/index.html`),
 ];
 
@@ -63,24 +66,25 @@ const edited = (path: string, from: string, to: string) => ({
 });
 
 /** The page of a pattern or a strip on a notebook, or of a notebook. */
-const ONE_OF_MANY = /^(patterns|strips)\/.+\/.+\/index|^notebooks\/.+\/index/;
+const ONE_OF_MANY = /^(patterns|strips|setups)\/.+\/.+\/index|^notebooks\/.+\/index/;
 
 describe("the pages that are stale", () => {
   let before: ReadonlyMap<string, string> | undefined;
 
   it.each([
     ["a recipe's text", edited("patterns/wide.md", "Twenty.", "Twenty of them."), 2, false],
-    ["a recipe's layout", edited("patterns/thirds.md", "count: 3", "count: 40"), 8, false],
-    ["a recipe's title", edited("patterns/halves.md", "Halves", "Two halves"), 10, false],
+    ["a recipe's layout", edited("patterns/thirds.md", "count: 3", "count: 40"), 10, false],
+    ["a recipe's title", edited("patterns/halves.md", "Halves", "Two halves"), 12, false],
     ["a strip's title", edited("strips/daily.md", "Daily", "Every day"), 6, false],
-    ["a notebook's title", edited("notebooks/plain.md", "Plain", "Plainer"), 10, true],
-    ["a notebook's grid", edited("notebooks/plain.md", "26, 38", "25, 37"), 10, true],
-    ["the book's title", edited("book.yaml", "Tiny", "Small"), 10, true],
+    ["a notebook's title", edited("notebooks/plain.md", "Plain", "Plainer"), 12, true],
+    ["a notebook's grid", edited("notebooks/plain.md", "26, 38", "25, 37"), 12, true],
+    ["the book's title", edited("book.yaml", "Tiny", "Small"), 12, true],
+    ["a set-up's dates", edited("setups/may.md", "2027-05", "2027-06"), 2, false],
   ])("after an edit of %s are all that it changes", async (_, files, most, hasGuide) => {
     const pages = openPagesWritten();
     before ??= pagesOf(FILES);
     const atFirst = pathsOf(pages.stale(await bookOf(FILES), ""));
-    expect(atFirst).toHaveLength(10);
+    expect(atFirst).toHaveLength(12);
     pages.settle();
     const stale = pages.stale(await bookOf(files), "");
     const after = pagesOf(files);
@@ -99,16 +103,17 @@ describe("the pages that are stale", () => {
     const pages = openPagesWritten();
     const book = await bookOf(FILES);
     pages.stale(book, "");
-    expect(pathsOf(pages.stale(book, ""))).toHaveLength(10);
+    expect(pathsOf(pages.stale(book, ""))).toHaveLength(12);
     pages.settle();
     expect(pages.stale(book, "")).toEqual({
       pairs: [],
       strips: [],
+      setups: [],
       notebooks: [],
       hasGuide: false,
       hasLists: false,
     });
-    expect(pathsOf(pages.stale(book, "other code"))).toHaveLength(10);
+    expect(pathsOf(pages.stale(book, "other code"))).toHaveLength(12);
   });
 });
 

@@ -2,10 +2,15 @@
 import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { pairSources, stripSources } from "../../src/build/artifacts/cache/sources.ts";
+import {
+  pairSources,
+  setupSources,
+  stripSources,
+} from "../../src/build/artifacts/cache/sources.ts";
 import { openCaches } from "../../src/build/artifacts/caches.ts";
 import { pairsOf } from "../../src/build/artifacts/make/page-artifacts.ts";
 import { openPatternRenderer } from "../../src/build/artifacts/make/pattern-renderer.ts";
+import { openSetupRenderer, setupPairs } from "../../src/build/artifacts/make/setup-renderer.ts";
 import { openStripRenderer, stripPairs } from "../../src/build/artifacts/make/strip-renderer.ts";
 import { pdfFiles } from "../../src/build/artifacts/pdf/pdf-file.ts";
 import { startWorkers } from "../../src/build/artifacts/prebuild/start-workers.ts";
@@ -27,6 +32,7 @@ async function contentOf(files: Readonly<Record<string, string>>): Promise<Conte
 const MANY = {
   ...TINY,
   "strips/rows.md": "---\ntitle: Rows\nacross: [row-1]\ndown: [row-1, row-2]\n---\nRows.\n",
+  "setups/may.md": "---\ntitle: May\ndates: 2027-05\npages: [row-1, row-2]\n---\nMay.\n",
   ...Object.fromEntries(
     Array.from({ length: 70 }, (_, index) => [
       `patterns/row-${index + 1}.md`,
@@ -66,6 +72,7 @@ describe("what is made with two workers", () => {
     await workers.makeArtifacts();
     await workers.finish();
     const [render, renderStrip] = [openPatternRenderer(content), openStripRenderer(content)];
+    const renderSetup = openSetupRenderer(content);
     const pairs = pairsOf(content);
     const strips = stripPairs(content);
     expect([pairs.length, strips.length]).toEqual([144, 2]);
@@ -77,7 +84,11 @@ describe("what is made with two workers", () => {
       const sources = [engine.version, ...stripSources(pair, content)];
       expect(caches.strips.take(sources, unmade)).toEqual(renderStrip(pair));
     }
-    expect(caches.settle()).toEqual({ found: 0, made: 146 });
+    for (const pair of setupPairs(content)) {
+      const sources = [engine.version, ...setupSources(pair, content)];
+      expect(caches.setups.take(sources, unmade)).toEqual(renderSetup(pair));
+    }
+    expect(caches.settle()).toEqual({ found: 0, made: 148 });
   });
 
   it("are all PDF files of the book, each in its place", async () => {

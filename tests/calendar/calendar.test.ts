@@ -61,6 +61,13 @@ describe("a calendar", () => {
     expect(readCalendar(fields)).toEqual({ ok: true, value: expected });
   });
 
+  it.each([
+    ["+00:00", 0],
+    ["-08:00", -480],
+  ])("has the clock that is written: %s", (utcOffset, minutes) => {
+    expect(readCalendar({ utcOffset })).toMatchObject({ value: { utcOffset: minutes } });
+  });
+
   it("knows seven weekdays", () => {
     const firsts = WEEKDAY_WORDS.map((week) => {
       const reading = readCalendar({ week });
@@ -94,6 +101,7 @@ describe("what is wrong", () => {
     [{ week: "" }, [{ code: "unknown-weekday", field: "week", written: "" }]],
     [{ weekOne: 0 }, [{ code: "no-week-one", field: "weekOne", written: 0 }]],
     [{ weekOne: 8 }, [{ code: "no-week-one", field: "weekOne", written: 8 }]],
+    [{ utcOffset: "+15:00" }, [{ code: "no-utc-offset", field: "utcOffset", written: "+15:00" }]],
     [{ weekOne: 1.5 }, [{ code: "no-week-one", field: "weekOne", written: 1.5 }]],
     [
       { region: "QQ", language: "q", week: "noday", weekOne: -1 },

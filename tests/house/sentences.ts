@@ -3,7 +3,7 @@
 /** The folders that ask for their words, and what may stand in them: the meaning of a key, and names of a table. */
 const SILENT =
   /^src\/(measure|divide|source|calendar|notebook|recipe|plan|strip|setup|draw|print)\//;
-const TABLES = /-keys\.ts$|^src\/calendar\/names\//;
+const TABLES = /-keys\.ts$|^src\/calendar\/(names\/|moon-names\.ts)/;
 
 /** A text in quotes that begins with a capital and goes on with a word. */
 const SENTENCE = /["`][A-Z][a-z’]*,? [a-z]+[^"`]*["`]/;

@@ -30,7 +30,7 @@ const sheetOf = (slug: string, notebook: string, paper: "A4" | "letter", copies 
 /** A few patterns are enough for a picture, and do not change with every new one. */
 function smallBook(): Promise<Uint8Array> {
   const notebook = notebookOf("a5");
-  const chosen = ["two-row-week", "seed-list", "month-five-rows"];
+  const chosen = ["two-row-week", "seed-list", "month-grid"];
   const groups = PURPOSES.map((title) => ({
     title,
     entries: RECIPES.filter(({ slug, purpose }) => purpose === title && chosen.includes(slug)).map(

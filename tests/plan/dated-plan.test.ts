@@ -3,6 +3,7 @@
  * a printed calendar: `cal`, `ncal -w` and Python's `calendar` and `isocalendar` give the same for all of them.
  */
 import { describe, expect, it } from "vitest";
+import { type MoonOn, moonAt } from "../../src/calendar/names/moon-names.ts";
 import { namesOf } from "../../src/calendar/names.ts";
 import { readSpan } from "../../src/calendar/read-span.ts";
 import type { Span, SpanKind } from "../../src/calendar/span.ts";
@@ -32,17 +33,17 @@ interface Asked {
   readonly rule?: WeekRule;
   readonly language?: string;
   readonly outside?: string;
+  readonly moonOn?: MoonOn;
 }
 
 /** The plan's JSON, of a page of 60 × 60 steps. */
-function plan({ kind, span, page, rule, language, outside }: Asked) {
+function plan({ kind, span, page, rule, language, outside, moonOn }: Asked) {
   const text = `---\ntitle: Tried\npurpose: page\ndates: ${kind}\n${outside ? `outside: ${outside}\n` : ""}page: ${page}\n---\n`;
   const reading = readRecipe({ path: "patterns/tried.md", text });
   if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
   const { value } = reading;
-  return JSON.parse(
-    planJson(planPattern(value, notebookOf(60, 60), when(span, kind, rule, language))),
-  );
+  const asked = { ...when(span, kind, rule, language), ...(moonOn && { moonOn }) };
+  return JSON.parse(planJson(planPattern(value, notebookOf(60, 60), asked)));
 }
 
 const labelsOf = (asked: Asked): readonly string[] =>
@@ -254,7 +255,67 @@ describe("without a span", () => {
     expect(labelsOf({ kind: "week", page: week })[0]).toBe("Monday");
     const year = "{columns: {count: months, each: {label: '{month} {year}'}}}";
     expect(labelsOf({ kind: "year", page: year })[11]).toBe("December");
-    expect(labelsOf({ kind: "month", page: "{label: 'Week {week}'}" })).toEqual(["Week"]);
+    const weeks = labelsOf({
+      kind: "year",
+      page: "{rows: {count: weeks, each: {label: '{week}'}}}",
+    });
+    expect(weeks.slice(0, 3)).toEqual(["1", "2", "3"]);
+  });
+
+  it.each([
+    ["month", "{month} {year}", "Month"],
+    ["week", "Week {week} · {day} {month} – {last day} {last month}", "Week"],
+    ["week", "Week {week}, {week year}", "Week"],
+    ["week", "{day} – {last day} {month}", "Dates"],
+    ["day", "{weekday}, {day} {month} {year}", "Date"],
+    ["day", "Show day, {weekday} {day}", "Show day"],
+    ["quarter", "Quarter {quarter}, {year}", "Quarter"],
+    ["year", "{year}", "Year"],
+    ["year", "{year}, week by week", "week by week"],
+    ["year", " – ", ""],
+  ] as const)("a label of a %s says plainly what will stand there: %s", (kind, label, text) => {
+    expect(labelsOf({ kind, page: `{label: '${label}'}` })).toEqual([text]);
+  });
+
+  it("small boxes of which nothing is known stay empty, and months are called so", () => {
+    const weeks = "{rows: {count: weeks, each: {label: '{week}'}}}";
+    expect(labelsOf({ kind: "month", page: weeks })).toEqual(["", "", "", "", "", ""]);
+    const months = "{rows: {count: months, each: {label: '{month}'}}}";
+    expect(labelsOf({ kind: "quarter", page: months })).toEqual(["Month", "Month", "Month"]);
+  });
+});
+
+/** Moments as outside tables print them, in UTC: full 2026-06-29T23:57, first quarter 2026-06-21T21:55 (see calendar-moon). */
+describe("the moon", () => {
+  const page = "{columns: {count: days, each: {label: '{moon}'}}}";
+  const shown = (span: string, moonOn?: MoonOn) => {
+    const asked = { kind: "month", span, page, ...(moonOn && { moonOn }) } as const;
+    return labelsOf(asked).flatMap((label, index) =>
+      label === "" ? [] : [`${index + 1} ${label}`],
+    );
+  };
+
+  it("is named on the day that it reaches a quarter, and on no other", () => {
+    expect(shown("2026-06", moonAt(0))).toEqual([
+      "8 Last quarter",
+      "15 New moon",
+      "21 First quarter",
+      "29 Full moon",
+    ]);
+  });
+
+  it.each([
+    ["+01:00", 60, "30 Full moon"],
+    ["-12:00", -720, "29 Full moon"],
+  ])("has its day by the clock at %s", (_, offset, full) => {
+    expect(shown("2026-06", moonAt(offset)).at(-1)).toBe(full);
+  });
+
+  it("is not named where nobody says by which clock, nor without days", () => {
+    expect(shown("2026-06")).toEqual([]);
+    expect(labelsOf({ kind: "month", page: "{label: 'Moon {moon}'}", moonOn: moonAt(0) })).toEqual([
+      "Moon",
+    ]);
   });
 });
 

@@ -7,8 +7,13 @@ describe("a book", () => {
   it("needs no more than a title", () => {
     expect(read("title: The Marrow Lane Pattern Book")).toEqual({
       ok: true,
-      value: { title: "The Marrow Lane Pattern Book", notebooks: "all", patterns: "all" },
-      chosen: { notebooks: "all", patterns: "all" },
+      value: {
+        title: "The Marrow Lane Pattern Book",
+        notebooks: "all",
+        patterns: "all",
+        setups: "all",
+      },
+      chosen: { notebooks: "all", patterns: "all", setups: "all" },
     });
   });
 

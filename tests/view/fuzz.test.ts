@@ -122,10 +122,10 @@ describe("whatever is typed", () => {
         check(answer);
         expect(ms).toBeLessThan(LONGEST_MS);
       }),
-      { seed: 70_030, numRuns: 1_500 },
+      { seed: 70_030, numRuns: 600 },
     );
-    expect(counts.drawings).toBeGreaterThan(100);
-    expect(counts.words).toBeGreaterThan(300);
+    expect(counts.drawings).toBeGreaterThan(50);
+    expect(counts.words).toBeGreaterThan(150);
   });
 
   it("into an address", { timeout: 300_000 }, () => {
@@ -157,10 +157,10 @@ describe("whatever is typed", () => {
         check(answer);
         expect(ms).toBeLessThan(LONGEST_MS);
       }),
-      { seed: 70_031, numRuns: 1_500 },
+      { seed: 70_031, numRuns: 600 },
     );
-    expect(counts.drawings).toBeGreaterThan(100);
-    expect(counts.words).toBeGreaterThan(300);
+    expect(counts.drawings).toBeGreaterThan(50);
+    expect(counts.words).toBeGreaterThan(150);
   });
 
   it("into a recipe", { timeout: 300_000 }, () => {
@@ -171,9 +171,9 @@ describe("whatever is typed", () => {
         check(answer);
         expect(ms).toBeLessThan(LONGEST_MS);
       }),
-      { seed: 70_032, numRuns: 2_000 },
+      { seed: 70_032, numRuns: 1_000 },
     );
-    expect(counts.drawings).toBeGreaterThan(100);
-    expect(counts.words).toBeGreaterThan(300);
+    expect(counts.drawings).toBeGreaterThan(50);
+    expect(counts.words).toBeGreaterThan(150);
   });
 });

@@ -7,6 +7,7 @@ import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
+import { readSetup } from "../../src/recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { type Expected, expectedIssues, withoutExpectations } from "./expected-problems.ts";
 
@@ -16,6 +17,7 @@ const FOLDERS: readonly (readonly [folder: string, read: Read, atLeast: number])
   ["patterns", readRecipe, 36],
   ["notebooks", readNotebook, 10],
   ["strips", readStripRecipe, 4],
+  ["setups", readSetup, 5],
   ["books", readBook, 5],
 ];
 

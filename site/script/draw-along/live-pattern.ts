@@ -126,14 +126,14 @@ function openAsking(part: Part, asked: Asked): Asking {
   const { form, slugs, setStale, changed, said, say, names, showYear, showAround } = asked;
   const { catalogue } = part;
   const recipe = catalogue.recipe(slugs.pattern);
-  const book = catalogue.when;
+  const { when: book, utcOffset } = catalogue;
   let now: DatesChoice = { calendar: {} };
   let on = { said: "", notebook: catalogue.notebook(slugs.notebook) };
   const showNow = () => {
     const { language } = now.calendar;
     const { notebook } = on;
     const known = language ? window.spanbookNames?.namesOf(language) : undefined;
-    const view = part.liveView({ recipe, notebook, book, choice: now, names: known });
+    const view = part.liveView({ recipe, notebook, book, choice: now, names: known, utcOffset });
     setStale(false);
     showAround(
       isOwnSaid(on.said) ? { part, catalogue, pattern: recipe.slug, notebook } : undefined,

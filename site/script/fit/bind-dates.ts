@@ -2,6 +2,7 @@
 import { saySpanFault } from "../../../src/issue/words/say-span-fault.ts";
 import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
 import { deviceToday } from "../app/today.ts";
+import { moonPart } from "../lazy/moon/moon-part.ts";
 import { namesPart } from "../lazy/names/names-part.ts";
 import { enhancePart, theOne } from "../ui/parts.ts";
 import { bindSpanPicker } from "../ui/span-picker.ts";
@@ -26,9 +27,18 @@ export function bindDates(window: Window, store: FitStore, { load, say }: Loadin
   });
   enhancePart(document, "dates");
   let asked = "";
+  let isMoonAsked = false;
+  const { utcOffset } = store.catalogue;
   store.subscribe(({ fit, when }) => {
     const { dates = NO_DATES, pattern } = fit;
     show({ kind: store.catalogue.recipe(pattern).dates?.span, choice: dates, when });
+    if (when.span && utcOffset !== undefined && !isMoonAsked) {
+      isMoonAsked = true;
+      moonPart(window, load).then(
+        ({ moonAt }) => store.addMoon(moonAt(utcOffset)),
+        () => say("The moon could not be loaded: a part of this page is missing."),
+      );
+    }
     const { language = "" } = dates.calendar;
     if (language === asked) return;
     asked = language;

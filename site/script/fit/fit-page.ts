@@ -52,7 +52,7 @@ function openPage(): void {
   const printer = bindPrinterForm(document, store, device);
   bindSaving(document, store, { draw, printer, load, say });
   bindKeeping(document, store, { device, load, say });
-  keepParts(window, own, ["print.js", "reader.js", "names.js"]);
+  keepParts(window, own, ["print.js", "reader.js", "names.js", "moon.js"]);
   bindFitAddress(window, store, { device, start });
 }
 

@@ -1,4 +1,5 @@
 /** The fit page's store: what is asked, what follows from it, and what is wrong in a form just now. */
+import type { MoonOn } from "../../../src/calendar/names/moon-names.ts";
 import type { Names } from "../../../src/calendar/names.ts";
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
@@ -25,6 +26,8 @@ export interface FitStore extends Pick<Store<FitPageState>, "state" | "subscribe
   update(part: Partial<Fit>): void;
   /** Brings the names of a language, for whoever chooses it. */
   addNames(language: string, names: Names): void;
+  /** Brings the moon, for labels that ask for it. */
+  addMoon(moonOn: MoonOn): void;
   /** Says what is wrong in a form now: what is shown stays, as an old one. */
   setErrors(form: FormName, issues: readonly FieldIssue[]): void;
 }
@@ -35,7 +38,8 @@ export function isSameDrawing(one: FitPageState, other: FitPageState): boolean {
     one.fit.notebook === other.fit.notebook &&
     one.fit.pattern === other.fit.pattern &&
     one.fit.dates === other.fit.dates &&
-    one.when.names === other.when.names
+    one.when.names === other.when.names &&
+    one.when.moonOn === other.when.moonOn
   );
 }
 
@@ -47,8 +51,9 @@ export function titledRecipe({ recipe, when: { span, rule } }: FitPageState): Re
 /** A store that shows something from the start. */
 export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
   const known = new Map<string, Names>();
+  let moonOn: MoonOn | undefined;
   const resultOf = (fit: Fit) =>
-    fitResult(fit, catalogue, known.get(fit.dates?.calendar.language ?? ""));
+    fitResult(fit, catalogue, { names: known.get(fit.dates?.calendar.language ?? ""), moonOn });
   const { state, set, subscribe } = openStore<FitPageState>({
     fit: start,
     errors: NO_ERRORS,
@@ -72,6 +77,11 @@ export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
       known.set(language, names);
       const { fit, errors } = state();
       if (fit.dates?.calendar.language === language) set({ fit, errors, ...resultOf(fit) });
+    },
+    addMoon: (moon) => {
+      moonOn = moon;
+      const { fit, errors } = state();
+      set({ fit, errors, ...resultOf(fit) });
     },
     setErrors: (form, issues) => {
       const { errors } = state();

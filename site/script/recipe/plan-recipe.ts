@@ -4,6 +4,7 @@ import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
 import { marginClashes } from "../../../src/recipe/margin-clashes.ts";
+import { moonWithoutOffset } from "../../../src/recipe/moon-without-offset.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
 import type { RecipeDraft } from "../../../src/view/address/recipe-address.ts";
 import type { CatalogueData } from "../../../src/view/catalogue.ts";
@@ -20,7 +21,7 @@ export type RecipeResult =
 export function planRecipe(
   { text, slug, notebook: asked }: RecipeDraft,
   reader: Pick<ReaderPart, "readRecipe">,
-  { notebooks: known, when }: Pick<CatalogueData, "notebooks" | "when">,
+  { notebooks: known, when, utcOffset }: Pick<CatalogueData, "notebooks" | "when" | "utcOffset">,
 ): RecipeResult {
   const path = `patterns/${slug || "recipe"}.md`;
   if (isTooLarge(text)) {
@@ -32,8 +33,11 @@ export function planRecipe(
   }
   const reading = reader.readRecipe({ path, text });
   if (!reading.ok) return reading;
-  const clashes = marginClashes(reading.value, known);
-  if (clashes.length > 0) return { ok: false, issues: clashes };
+  const issues = [
+    ...marginClashes(reading.value, known),
+    ...(utcOffset === undefined ? moonWithoutOffset(reading.value) : []),
+  ];
+  if (issues.length > 0) return { ok: false, issues };
   const recipe = { ...reading.value, slug: slug || slugOfTitle(reading.value.title) };
   const notebook = nameNotebook(asked, known);
   const plan = planPattern(recipe, notebook, when);

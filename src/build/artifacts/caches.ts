@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { NotebookView } from "../../view/notebook/notebook-view.ts";
 import type { PatternView } from "../../view/pattern/pattern-view.ts";
 import type { PlanFacts } from "../../view/pattern/plan-status.ts";
+import type { SetupView } from "../../view/setup/setup-view.ts";
 import type { StripView } from "../../view/strip/strip-view.ts";
 import { openRecent, type Recent } from "../content/recent.ts";
 import { type Cache, type CacheTally, openCache } from "./cache/cache.ts";
@@ -16,6 +17,7 @@ export interface Caches {
   /** The HTML beside each fence of a chapter of the guide, in their order. */
   readonly chapters: Cache<readonly string[]>;
   readonly strips: Cache<StripView>;
+  readonly setups: Cache<SetupView>;
   readonly pdfs: PdfCache;
   /** Counts all kinds but the PDF files since the last call, and clears away what is too much. */
   settle(): CacheTally;
@@ -27,6 +29,7 @@ export function openCaches(folder: string): Caches {
   const notebooks = openCache<NotebookView>(join(folder, "notebooks"));
   const chapters = openCache<readonly string[]>(join(folder, "chapters"));
   const strips = openCache<StripView>(join(folder, "strips"));
+  const setups = openCache<SetupView>(join(folder, "setups"));
   const facts = openRecent<PlanFacts>();
   return {
     patterns,
@@ -34,10 +37,13 @@ export function openCaches(folder: string): Caches {
     notebooks,
     chapters,
     strips,
+    setups,
     pdfs: openPdfCache(join(folder, "pdfs")),
     settle: () => {
       facts.settle();
-      const tallies = [patterns, notebooks, chapters, strips].map((cache) => cache.settle());
+      const tallies = [patterns, notebooks, chapters, strips, setups].map((cache) =>
+        cache.settle(),
+      );
       return {
         found: tallies.reduce((sum, { found }) => sum + found, 0),
         made: tallies.reduce((sum, { made }) => sum + made, 0),

@@ -20,9 +20,9 @@ export async function checkContent(folder: string): Promise<number> {
     console.error(read.report);
     return 1;
   }
-  const { recipes, notebooks, strips } = read.content;
+  const { recipes, notebooks, strips, setups } = read.content;
   console.log(
-    `All is well: ${counted(recipes.length, "pattern")}, ${counted(notebooks.length, "notebook")} and ${counted(strips.length, "strip")}.`,
+    `All is well: ${counted(recipes.length, "pattern")}, ${counted(notebooks.length, "notebook")}, ${counted(strips.length, "strip")} and ${counted(setups.length, "set-up")}.`,
   );
   return 0;
 }

@@ -9,6 +9,11 @@ export function notebookPath(slug: string): string {
   return `notebooks/${slug}.md`;
 }
 
+/** Where a set-up is written, from the content folder. */
+export function setupPath(slug: string): string {
+  return `setups/${slug}.md`;
+}
+
 /** Where a strip's recipe is written, from the content folder. */
 export function stripPath(slug: string): string {
   return `strips/${slug}.md`;

@@ -7,7 +7,7 @@ import { type Root, wholeFileIssue } from "./load-file.ts";
 import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./misplaced-file.ts";
 
 export const BOOK = "book.yaml";
-export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips"] as const;
+export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips", "setups"] as const;
 
 export interface Misplaced {
   readonly issues: readonly Issue[];

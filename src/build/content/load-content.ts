@@ -2,6 +2,7 @@
 import type { Calendar } from "../../calendar/calendar.ts";
 import { ENGLISH } from "../../calendar/english.ts";
 import { namesOf } from "../../calendar/names.ts";
+import { ISO_WEEKS, type WeekRule } from "../../calendar/week.ts";
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
@@ -10,11 +11,15 @@ import type { When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
 import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
+import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
+import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import { issuesOfSetups } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
 import { BOOK, findMisplaced, type Misplaced } from "./find-misplaced.ts";
 import { loadFile, openRoot } from "./load-file.ts";
@@ -27,10 +32,12 @@ export interface Content extends CatalogueData {
   readonly notebooks: readonly Notebook[];
   /** The book's: in its order where it lists them, else by slug. */
   readonly recipes: readonly Recipe[];
-  /** Patterns that have no page in the book, but strips carry them. By slug. */
+  /** Patterns that have no page in the book, but strips carry them or set-ups draw them. By slug. */
   readonly unlisted: readonly Recipe[];
   /** By slug. */
   readonly strips: readonly StripRecipe[];
+  /** The book's: in its order where it lists them, else by slug. */
+  readonly setups: readonly SetupRecipe[];
   /** Every file that was read, by its path. */
   readonly texts: ReadonlyMap<string, string>;
 }
@@ -58,6 +65,7 @@ export function openReaders() {
     notebook: remembering(readNotebook),
     recipe: remembering(readRecipe),
     strip: remembering(readStripRecipe),
+    setup: remembering(readSetup),
     /** Ends a round. */
     settle: () => {
       for (const settle of settling) settle();
@@ -72,14 +80,15 @@ export async function loadContent(
 ): Promise<ContentReading> {
   const root = await openRoot(folder);
   if ("about" in root) return { ok: false, issues: [root], texts: new Map() };
-  const [misplaced, bookFile, notebooks, patterns, strips] = await Promise.all([
+  const [misplaced, bookFile, notebooks, patterns, strips, setups] = await Promise.all([
     findMisplaced(root),
     loadFile(root, BOOK),
     loadFolder(root, "notebooks", true),
     loadFolder(root, "patterns", true),
     loadFolder(root, "strips", false),
+    loadFolder(root, "setups", false),
   ]);
-  const reading = checked({ misplaced, bookFile, notebooks, patterns, strips }, readers);
+  const reading = checked({ misplaced, bookFile, notebooks, patterns, strips, setups }, readers);
   readers.settle();
   return reading;
 }
@@ -91,10 +100,11 @@ interface Files {
   readonly notebooks: Folder;
   readonly patterns: Folder;
   readonly strips: Folder;
+  readonly setups: Folder;
 }
 
 function checked(
-  { misplaced, bookFile, notebooks, patterns, strips }: Files,
+  { misplaced, bookFile, notebooks, patterns, strips, setups }: Files,
   readers: Readers,
 ): ContentReading {
   const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
@@ -102,24 +112,33 @@ function checked(
   const recipe = gathered(patterns, patterns.files.map(readers.recipe));
   const stripReadings = strips.files.map(readers.strip);
   const strip = gathered(strips, stripReadings);
-  const named = stripReadings.flatMap((reading) => reading.named);
+  const setupReadings = setups.files.map(readers.setup);
+  const setup = gathered(setups, setupReadings);
+  const named = [...stripReadings, ...setupReadings].flatMap((reading) => reading.named);
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
   const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
   const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
+  const planned = [...recipesOfBook, ...unlisted];
   const found = [
     ...(book.ok ? [] : book.issues),
     ...notebook.issues,
     ...recipe.issues,
     ...strip.issues,
+    ...setup.issues,
     ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
+    ...unknownIn(book.chosen.setups, "setup", setups.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
+    ...issuesOfSetups(setup.values, recipe.values, weekRuleOf(book)),
     ...stripReadings.flatMap(({ divisions }) => takenTitles(divisions, patterns.slugs)),
-    ...[...recipesOfBook, ...unlisted].flatMap((one) => marginClashes(one, booksOfBook)),
+    ...planned.flatMap((one) => marginClashes(one, booksOfBook)),
+    // A book with other problems may have lost its calendar to them.
+    ...(book.ok && book.value.calendar?.utcOffset === undefined
+      ? planned.flatMap(moonWithoutOffset)
+      : []),
   ];
-  const unexplained = found.filter((issue) => !isExplained(issue, misplaced));
-  const issues = [...misplaced.issues, ...unexplained];
-  const files = [notebooks, patterns, strips].flatMap((one) => one.files);
+  const issues = [...misplaced.issues, ...found.filter((one) => !isExplained(one, misplaced))];
+  const files = [notebooks, patterns, strips, setups].flatMap((one) => one.files);
   const all = bookFile.ok ? [bookFile.value, ...files] : files;
   const texts = new Map(all.map(({ path, text }) => [path, text]));
   if (!book.ok || issues.length > 0) return { ok: false, issues, texts };
@@ -127,10 +146,12 @@ function checked(
   const value: Content = {
     book: book.value,
     ...(calendar ? { when: whenOf(calendar) } : {}),
+    ...(calendar?.utcOffset === undefined ? {} : { utcOffset: calendar.utcOffset }),
     notebooks: booksOfBook,
     recipes: recipesOfBook,
     unlisted,
     strips: strip.values,
+    setups: chosenOf(book.value.setups, setup.values),
     texts,
   };
   return { ok: true, value };
@@ -145,11 +166,15 @@ function isExplained(issue: Issue, { meant }: Misplaced): boolean {
 }
 
 /** What plans take of a calendar; its language is checked. */
-function whenOf({ language, ...rule }: Calendar): When {
-  return { rule, names: namesOf(language) ?? ENGLISH };
+function whenOf({ language, firstWeekday, weekOne }: Calendar): When {
+  return { rule: { firstWeekday, weekOne }, names: namesOf(language) ?? ENGLISH };
 }
 
-const ALL = { notebooks: "all", patterns: "all" } as const;
+function weekRuleOf(book: Reading<BookFile>): WeekRule {
+  return (book.ok && book.value.calendar) || ISO_WEEKS;
+}
+
+const ALL = { notebooks: "all", patterns: "all", setups: "all" } as const;
 
 function gathered<T>(
   folder: Folder,

@@ -10,9 +10,11 @@ import type { AroundPattern } from "../../view/pattern/around-pattern.ts";
 import type { PatternCard, PurposeGroup } from "../../view/pattern/pattern-cards.ts";
 import type { PatternView } from "../../view/pattern/pattern-view.ts";
 import type { PlanStatus } from "../../view/pattern/plan-status.ts";
+import type { SetupPair } from "../../view/setup/setup-view.ts";
 import type { StripPair } from "../../view/strip/strip-view.ts";
 import type { AskPdf } from "../artifacts/pdf/ask-pdf.ts";
 import type { ListFile, SideFile } from "../artifacts/side-files.ts";
+import { NO_SETUPS, type SetupBook } from "./setup-pages.ts";
 import { NO_STRIPS, type StripBook } from "./strip-pages.ts";
 
 export interface Book {
@@ -30,6 +32,7 @@ export interface Book {
   /** Every page of a pattern, a strip or a notebook. */
   readonly all: BookPages;
   readonly strips: StripBook;
+  readonly setups: SetupBook;
   patternPage(pair: Pair): PatternPage;
   notebookPage(slug: string): NotebookPage;
   /** The drawing of equal parts on the first notebook; "" in a book without one. */
@@ -51,6 +54,7 @@ export interface PageKeys {
   readonly lists: string;
   pair(pair: Pair): string;
   strip(pair: StripPair): string;
+  setup(pair: SetupPair): string;
   notebook(slug: string): string;
 }
 
@@ -59,11 +63,12 @@ export interface BookPages {
   /** Of a pattern on a notebook. */
   readonly pairs: readonly Pair[];
   readonly strips: readonly StripPair[];
+  readonly setups: readonly SetupPair[];
   /** By their slugs. */
   readonly notebooks: readonly string[];
 }
 
-const NO_PAGES: BookPages = { pairs: [], strips: [], notebooks: [] };
+const NO_PAGES: BookPages = { pairs: [], strips: [], setups: [], notebooks: [] };
 
 export interface PatternPage {
   readonly title: string;
@@ -127,10 +132,11 @@ export function emptyBook(): Book {
     tags: [],
     all: NO_PAGES,
     strips: NO_STRIPS,
+    setups: NO_SETUPS,
     patternPage: noPage,
     notebookPage: noPage,
     frontSvg: () => "",
-    keys: { shared: "", lists: "", pair: noPage, strip: noPage, notebook: noPage },
+    keys: { shared: "", lists: "", pair: noPage, strip: noPage, setup: noPage, notebook: noPage },
     sideFiles: () => [],
     listFiles: [],
     askPdf: () => undefined,

@@ -17,6 +17,7 @@ import { notebookPage } from "./notebook-page.ts";
 import { fitFiles, galleryFiles } from "./page-data.ts";
 import { openPageKeys } from "./page-keys.ts";
 import { type PatternPageSources, patternPage } from "./pattern-page.ts";
+import { openSetupBook } from "./setup-pages.ts";
 import { openStripBook } from "./strip-pages.ts";
 
 export interface BookSources {
@@ -43,6 +44,7 @@ export function makeBook(sources: BookSources): Book {
     sourceHtml: (path: string) => highlight("yaml", frontMatterOf(artifacts.text(path))),
   };
   const strips = openStripBook({ ...pageSources, cache: caches.strips, version });
+  const setups = openSetupBook({ ...pageSources, cache: caches.setups, version });
   const [first] = content.notebooks;
   const notebooks = content.notebooks.map(notebookEntry);
   return {
@@ -53,6 +55,7 @@ export function makeBook(sources: BookSources): Book {
     groups: first ? cards.groupsOn(first.slug) : [],
     tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
     strips,
+    setups,
     patternPage: (pair) => patternPage(pair, pageSources),
     frontSvg: () => (first ? artifacts.notebookView(first.slug).partsSvg : ""),
     notebookPage: (slug) => notebookPage(slug, pageSources),
@@ -60,12 +63,14 @@ export function makeBook(sources: BookSources): Book {
     all: {
       pairs: pairsOf(content),
       strips: strips.pairs,
+      setups: setups.pairs,
       notebooks: content.notebooks.map(({ slug }) => slug),
     },
     keys: openPageKeys({ ...pageSources, strips, version }),
     sideFiles: function* (pages) {
       yield* sideFiles(pages, pageSources);
       yield* strips.sideFiles(pages.strips);
+      yield* setups.sideFiles(pages.setups);
       yield manifestFile(content.book.title);
     },
     listFiles: [

@@ -2,7 +2,7 @@
 import { uneval } from "devalue";
 import type { MarkdownIt } from "markdown-it";
 import { mapAreas } from "../../recipe/area-tree.ts";
-import type { Recipe } from "../../recipe/recipe.ts";
+import type { Area, Recipe } from "../../recipe/recipe.ts";
 import type { StripEntry, StripRecipe } from "../../recipe/strip-recipe.ts";
 import { isListOfPatterns } from "../../view/fields/strip-fields.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
@@ -12,17 +12,19 @@ import { patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { searchIndex } from "./search-index.ts";
 
-/** The book's checked content for the page's engine, and the recipes as written. */
+/** The book's checked content for the page's engine, without its texts, and the recipes as written. */
 export function fitFiles({
   notebooks,
   recipes,
   strips,
   texts,
   when,
+  utcOffset,
 }: Content): readonly ListFile[] {
   const book = () => ({
-    notebooks,
+    notebooks: notebooks.map((notebook) => ({ ...notebook, body: "" })),
     ...(when ? { when } : {}),
+    ...(utcOffset === undefined ? {} : { utcOffset }),
     recipes: recipes.map(forPage),
     strips: strips.flatMap((strip) => listedOnly(strip, recipes)),
   });
@@ -36,11 +38,7 @@ export function fitFiles({
 
 /** What the page draws by, without text, tags and places in files: it is loaded before anything is drawn. */
 function forPage(recipe: Recipe): Recipe {
-  const attempts = recipe.attempts.map((attempt) =>
-    mapAreas(attempt, (area) =>
-      area.margin.place ? { ...area, margin: { steps: area.margin.steps } } : area,
-    ),
-  );
+  const attempts = recipe.attempts.map((attempt) => mapAreas(attempt, withoutPlaces));
   return { ...recipe, attempts, tags: [], body: "" };
 }
 
@@ -50,7 +48,7 @@ function listedOnly(strip: StripRecipe, recipes: readonly Recipe[]): readonly St
   const isListed = ({ slug }: StripEntry) => recipes.some((recipe) => recipe.slug === slug);
   const across = strip.across.filter(isListed);
   const down = strip.down.filter(isListed);
-  return across.length + down.length === 0 ? [] : [{ ...strip, across, down }];
+  return across.length + down.length === 0 ? [] : [{ ...strip, across, down, body: "" }];
 }
 
 /** The facts, loaded with the page, and the index, loaded when somebody searches. */
@@ -73,4 +71,18 @@ export function galleryFiles(
  */
 export function pageScript(name: string, data: unknown): string {
   return `window.${name}=${uneval(data)};\n`;
+}
+
+function withoutPlaces(area: Area): Area {
+  const { margin, labelParts = [] } = area;
+  const hasPlace = labelParts.some((part) => part.kind === "placeholder" && part.at);
+  if (!margin.place && !hasPlace) return area;
+  const parts = labelParts.map((part) =>
+    part.kind === "placeholder" ? { kind: part.kind, name: part.name } : part,
+  );
+  return {
+    ...area,
+    margin: { steps: margin.steps },
+    ...(hasPlace ? { labelParts: parts } : {}),
+  };
 }

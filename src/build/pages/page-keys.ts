@@ -1,8 +1,13 @@
 /** For each page a key that changes with everything that it shows, so that pages may stay that would come out the same. */
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
-import { digestsOf, notebookSources, stripSources } from "../artifacts/cache/sources.ts";
-import { notebookPath, patternPath, stripPath } from "../content/content-paths.ts";
+import {
+  digestsOf,
+  notebookSources,
+  setupSources,
+  stripSources,
+} from "../artifacts/cache/sources.ts";
+import { notebookPath, patternPath, setupPath, stripPath } from "../content/content-paths.ts";
 import type { PageKeys } from "./book.ts";
 import type { PatternPageSources } from "./pattern-page.ts";
 import type { StripBook } from "./strip-pages.ts";
@@ -30,6 +35,9 @@ export function openPageKeys(sources: KeySources): PageKeys {
       ...cardKeys.values(),
       ...notebooks.flatMap(({ slug }) => notebookSources(slug, content)),
       ...strips.pairs.flatMap((pair) => stripSources(pair, content)),
+      ...content.setups.flatMap(({ slug: setup }) =>
+        notebooks.flatMap(({ slug: notebook }) => setupSources({ setup, notebook }, content)),
+      ),
     ]),
     // There are thousands of these, and all are needed after each edit: put together, not digested.
     pair: (pair) =>
@@ -48,6 +56,13 @@ export function openPageKeys(sources: KeySources): PageKeys {
         textOf(stripPath(pair.strip)),
         ...stripSources(pair, content),
         JSON.stringify([strips.factsOf(pair.strip), titles]),
+      ]),
+    setup: (pair) =>
+      keyOf([
+        shared,
+        textOf(setupPath(pair.setup)),
+        ...setupSources(pair, content),
+        JSON.stringify(titles),
       ]),
     notebook: (slug) => {
       const facts = recipes.map((recipe) =>

@@ -3,11 +3,15 @@ import { existsSync, readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import type { BookPages } from "./book.ts";
 
-/** Removes the folders of patterns, strips and notebooks that are not among these, with all that lies in them. */
-export function removeStrays(output: string, { pairs, strips, notebooks }: BookPages): void {
+/** Removes the folders of patterns, strips, set-ups and notebooks that are not among these, with all that lies in them. */
+export function removeStrays(
+  output: string,
+  { pairs, strips, setups, notebooks }: BookPages,
+): void {
   const kept = new Set([
     ...pairs.flatMap(({ pattern, notebook }) => withParent(`patterns/${pattern}`, notebook)),
     ...strips.flatMap(({ strip, notebook }) => withParent(`strips/${strip}`, notebook)),
+    ...setups.flatMap(({ setup, notebook }) => withParent(`setups/${setup}`, notebook)),
     ...notebooks.map((slug) => `notebooks/${slug}`),
   ]);
   const clear = (folder: string, depth: number): void => {
@@ -18,6 +22,7 @@ export function removeStrays(output: string, { pairs, strips, notebooks }: BookP
   };
   clear("patterns", 2);
   clear("strips", 2);
+  clear("setups", 2);
   clear("notebooks", 1);
 }
 

@@ -35,6 +35,9 @@ export function openPagesWritten(): PagesWritten {
         strips: all.strips.filter((pair) =>
           isStale(`strips/${pair.strip}/${pair.notebook}`, keys.strip(pair)),
         ),
+        setups: all.setups.filter((pair) =>
+          isStale(`setups/${pair.setup}/${pair.notebook}`, keys.setup(pair)),
+        ),
         notebooks: all.notebooks.filter((slug) =>
           isStale(`notebooks/${slug}`, keys.notebook(slug)),
         ),

@@ -21,8 +21,8 @@ export function workerFile(
   };
 }
 
-/** Folders of single patterns, strips and notebooks, and the workbenches with their large scripts: kept when they are opened. */
-const KEPT_WHEN_OPENED = /^(?:(?:patterns|strips|notebooks)\/[^/]+\/|fit\/|measure\/)/;
+/** Folders of single patterns, strips, set-ups and notebooks, and the workbenches with their large scripts: kept when they are opened. */
+const KEPT_WHEN_OPENED = /^(?:(?:patterns|strips|setups|notebooks)\/[^/]+\/|fit\/|measure\/)/;
 
 /** The search, which its page calls for when it is wanted. */
 const SEARCH = /^(?:assets\/search|patterns\/[^/]+)\.js$/;

@@ -48,8 +48,11 @@ export function isLabelWhole(paperBox: PaperBox, kind: LabelKind, label: string)
 
 function labelRoom(paperBox: PaperBox, kind: LabelKind): LabelRoom {
   const zone = labelZone(paperBox);
-  // A name that has shorter forms may come near the lines of its cell: a longer one can be read more easily.
-  const padding = kind === "cell" && paperBox.box.labelForms ? CLOSE : PADDING;
+  // A name that has shorter forms may come near the lines of its cell, for a longer one can be read more easily; and so
+  // may a number, which has none.
+  const { label, labelForms } = paperBox.box;
+  const isClose = kind === "cell" && (labelForms !== undefined || /^\d+$/.test(label));
+  const padding = isClose ? CLOSE : PADDING;
   return {
     width: zone.width - 2 * padding,
     height: zone.height - 2 * ABOVE,

@@ -5,7 +5,7 @@ import type { Place } from "./place.ts";
 export type BookIssue = { readonly about: "book"; readonly at: Place } & (
   | {
       readonly kind: "unknown-slug";
-      readonly what: "notebook" | "pattern";
+      readonly what: "notebook" | "pattern" | "setup";
       readonly slug: string;
       readonly known: readonly string[];
       readonly nearest?: string;
@@ -13,6 +13,8 @@ export type BookIssue = { readonly about: "book"; readonly at: Place } & (
   | { readonly kind: "repeated-slug"; readonly slug: string; readonly first: Place }
   /** A plain division of a strip whose title makes the slug of a pattern. */
   | { readonly kind: "title-of-pattern"; readonly slug: string }
+  /** A label asks for the moon, and the book's calendar does not say by which clock. */
+  | { readonly kind: "moon-without-offset" }
   /** Margin keys that land on one side of a page, with a binding that a notebook of the book has. */
   | {
       readonly kind: "margin-clash";

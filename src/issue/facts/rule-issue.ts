@@ -26,6 +26,7 @@ export type RuleIssue = { readonly about: "rule"; readonly at: Place } & (
   | CalendarIssue
   | UnitIssue
   | LabelIssue
+  | SetupIssue
   | GridFault
 );
 
@@ -36,7 +37,7 @@ export type DaysIssue =
 
 /** What a calendar cannot be set to. */
 export interface CalendarIssue {
-  readonly kind: "unknown-region" | "unknown-language" | "unknown-weekday";
+  readonly kind: "unknown-region" | "unknown-language" | "unknown-weekday" | "no-utc-offset";
   readonly written: string;
   /** What was probably meant. */
   readonly meant?: string;
@@ -71,3 +72,20 @@ export type LabelIssue =
       readonly nearest?: string;
       readonly placeholders: readonly string[];
     };
+
+/** What a set-up cannot be: days that are none, too much of something, or a pattern that has no meaning where it stands. */
+export type SetupIssue =
+  | { readonly kind: "too-many-entries" | "each-too-deep"; readonly limit: number }
+  /** Counted before anything is planned, up to where it was clear that there are too many. */
+  | { readonly kind: "too-many-pages" | "too-many-boxes"; readonly limit: number }
+  | { readonly kind: "times-with-dates"; readonly pattern: string; readonly span: string }
+  /** Inside `each`: a pattern of a larger span, or a larger `each`. */
+  | {
+      readonly kind: "larger-than-each";
+      readonly pattern?: string;
+      readonly span: string;
+      readonly each: string;
+    }
+  | { readonly kind: "fill-with-dates" | "fill-is-spread"; readonly pattern: string }
+  /** A span that the days need has a day outside the years 1 to 9999. */
+  | { readonly kind: "span-beyond-years"; readonly span: string; readonly pattern?: string };

@@ -1,7 +1,17 @@
 /** What a key takes, as facts: the kind of value and its limits. */
 
 /** What a whole number counts. */
-type Unit = "days" | "steps" | "tracks" | "copies" | "dots" | "lanes" | "uses" | "parts";
+type Unit =
+  | "days"
+  | "steps"
+  | "tracks"
+  | "copies"
+  | "dots"
+  | "lanes"
+  | "uses"
+  | "pages"
+  | "times"
+  | "parts";
 
 export type ValueType =
   | { readonly kind: "text"; readonly longest: number }
@@ -45,11 +55,15 @@ export type Form =
   | "slug"
   | "chosen-notebooks"
   | "chosen-patterns"
+  | "chosen-setups"
+  | "setup-entries"
+  | "setup-entry"
   | "address"
   | "printer"
   | "calendar"
   | "region"
   | "language"
+  | "utc-offset"
   | "repeat"
   | "unit-count"
   | "unit-number";

@@ -19,6 +19,11 @@ export function sayBookIssue(issue: BookIssue): Said {
         sentence: `A plain division cannot be called so: \`${issue.slug}\` is a pattern.`,
         hint: `Give it another title, or mean the pattern: ${sayCode(`{pattern: ${issue.slug}}`)}.`,
       };
+    case "moon-without-offset":
+      return {
+        sentence: "On which day the moon is full depends on the clock, and this book names none.",
+        hint: 'Add `calendar: {utcOffset: "+00:00"}` to `book.yaml`, with the hours that your clock is ahead of UTC, or leave `{moon}` out.',
+      };
     case "margin-clash":
       return marginClash(issue);
   }
@@ -32,10 +37,12 @@ function unknownSlug({ what, slug, known, nearest }: Of<"unknown-slug">): Said {
   const rest = known.length - named.length;
   const more = rest > 0 ? ` and ${sayCount(rest, "other")}` : "";
   return {
-    sentence: `There is no ${what} ${sayCode(slug)}.`,
+    sentence: `There is no ${WHAT[what]} ${sayCode(slug)}.`,
     hint: `${meant}${known.length === 0 ? `The folder \`${what}s\` is empty.` : `There are ${sayCodes(named)}${more}.`}`,
   };
 }
+
+const WHAT = { notebook: "notebook", pattern: "pattern", setup: "set-up" } as const;
 
 const MOST_KNOWN = 12;
 

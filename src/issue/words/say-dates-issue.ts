@@ -78,7 +78,7 @@ export function sayDaysIssue(issue: DaysIssue): Said {
   };
 }
 
-/** Sentence and remedy for a region, a language or a weekday that there is not. */
+/** Sentence and remedy for a region, a language, a weekday or a clock that there is not. */
 export function sayCalendarIssue({ kind, written, meant }: CalendarIssue): Said {
   const guess = meant ? `Did you mean ${sayCode(meant)}? ` : "";
   switch (kind) {
@@ -96,6 +96,11 @@ export function sayCalendarIssue({ kind, written, meant }: CalendarIssue): Said 
       return {
         sentence: `There is no weekday ${sayCode(written)}.`,
         hint: `${guess}Weeks begin with monday, tuesday and so on.`,
+      };
+    case "no-utc-offset":
+      return {
+        sentence: `No clock is ${sayCode(written)} ahead of UTC.`,
+        hint: 'Write hours and minutes with a sign, from "-12:00" to "+14:00": "+00:00" for Greenwich, "+01:00" for Berlin in winter.',
       };
   }
 }

@@ -36,7 +36,7 @@ export function sayFileIssue(issue: FileIssue): Said {
     case "misplaced":
       return {
         sentence: "The file is not read: it lies in none of the folders.",
-        hint: "Put it into `notebooks`, `patterns` or `strips`.",
+        hint: "Put it into `notebooks`, `patterns`, `strips` or `setups`.",
       };
     case "unread-folder":
       return unreadFolder(issue);
@@ -70,7 +70,8 @@ export function sayFileIssue(issue: FileIssue): Said {
 }
 
 const MISSING: Readonly<Record<"folder" | "file", string>> = {
-  folder: "Content is a folder with `notebooks`, `patterns`, `strips` and `book.yaml` in it.",
+  folder:
+    "Content is a folder with `notebooks`, `patterns`, `strips`, `setups` and `book.yaml` in it.",
   file: "A content folder has a `book.yaml` that gives at least a title.",
 };
 

@@ -21,7 +21,7 @@ export function sayListSlip(source: string, form: Form): string {
 }
 
 function isNames(form: Form): boolean {
-  return form === "strip-entries" || form === "chosen-notebooks" || form === "chosen-patterns";
+  return form === "strip-entries" || form === "setup-entries" || form.startsWith("chosen-");
 }
 
 /** Names of files. */

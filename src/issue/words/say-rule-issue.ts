@@ -5,6 +5,7 @@ import { sayCode, sayCodes } from "./say-code.ts";
 import { sayCount } from "./say-count.ts";
 import { sayCalendarIssue, sayDaysIssue, sayLabelIssue, sayUnitIssue } from "./say-dates-issue.ts";
 import { sayGridFaultInFile } from "./say-grid-fault.ts";
+import { saySetupIssue } from "./say-setup-issue.ts";
 
 /** Sentence and remedy for one. */
 export function sayRuleIssue(issue: RuleIssue): Said {
@@ -38,6 +39,7 @@ export function sayRuleIssue(issue: RuleIssue): Said {
     case "unknown-region":
     case "unknown-language":
     case "unknown-weekday":
+    case "no-utc-offset":
       return sayCalendarIssue(issue);
     case "unit-without-dates":
     case "unit-in-weekdays":
@@ -54,6 +56,8 @@ export function sayRuleIssue(issue: RuleIssue): Said {
     case "first-dot-beyond-paper":
     case "empty-edge-step":
       return sayGridFaultInFile(issue);
+    default:
+      return saySetupIssue(issue);
   }
 }
 

@@ -65,6 +65,8 @@ const NEEDS: Readonly<Partial<Record<Owner, string>>> = {
   recipe: "Write `page: {rows: 7}`, or `spread: {left: {…}, right: {…}}` for two pages.",
   attempt: "Write `page: {rows: 7}`, or `spread: {left: {…}, right: {…}}` for two pages.",
   strip: "Name at least one pattern: `across: [two-row-week]`.",
+  "setup-entry":
+    "Name a pattern, such as `month-grid` or `{pattern: day-notes, times: 2}`, or write `{each: week, pages: [two-row-week]}`.",
   "strip-entry":
     "`{pattern: seed-list, uses: 3}` names a pattern, `{title: Thirds, split: {count: 3}}` divides the page.",
   split:
@@ -124,6 +126,9 @@ const REASONS: Readonly<Record<string, string>> = {
   "same steps": "`steps` is an exact size already.",
   "min steps": "`steps` is an exact size already.",
   "max steps": "`steps` is an exact size already.",
+  "each pattern": "Put the pattern into the `pages` of `each`.",
+  "pages pattern": "`pages` belongs to `each`; a pattern has `times` and `borders`.",
+  "each times": "`times` belongs to a pattern inside `pages`.",
 };
 
 function hex(codePoint: number): string {

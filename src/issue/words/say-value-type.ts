@@ -69,10 +69,16 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
   "chosen-patterns": () =>
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
+  "chosen-setups": () => "all, or a list of file names without .md, such as [march, april]",
+  "setup-entries": ({ max }) =>
+    `a list of at most ${max} entries, such as [month-grid, {each: week, pages: [two-row-week, week-notes]}]`,
+  "setup-entry": () =>
+    "the name of a pattern, such as month-grid, or keys such as {pattern: day-notes, times: 2} or {each: week, pages: [two-row-week]}",
   address: () => "an address that begins with https:// or http://",
   calendar: () => "keys such as {region: GB, language: en}",
   region: () => "the code of a country or region, such as GB, or 001 for the world",
   language: () => "the code of a language, such as en or de-AT",
+  "utc-offset": () => 'hours and minutes with a sign, such as "+00:00" or "-08:00"',
   repeat: ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
   "unit-count": ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
   "unit-number": ({ max }) => `a whole number from 1 to ${max}, or from −1 to −${max}`,

@@ -26,6 +26,7 @@ export function fillLabel(
   const names = new Set(parts.flatMap((part) => (part.kind === "placeholder" ? [part.name] : [])));
   const week = weekNumbers(names, dates, when);
   if (week && isBeyondYears(week)) return week;
+  const moon = names.has("moon") && dates.span && when.moonOn?.(dates.span.from);
   const facts = { ...(dates.span ? spanFacts(dates) : undatedFacts(dates)), ...week };
   return FORMS.map((form) => {
     const month = (of: number | undefined, inDate: boolean) =>
@@ -42,6 +43,7 @@ export function fillLabel(
       "last day": text(facts.lastDay),
       "last month": month(facts.lastMonth, names.has("last day")),
       "last year": text(facts.lastYear),
+      moon: moon ? moon[form.month] : "",
     };
     return parts.map((part) => (part.kind === "text" ? part.text : written[part.name])).join("");
   });
@@ -92,11 +94,34 @@ function spanFacts({ span, weekday }: AreaDates): Facts {
   };
 }
 
-/** The third day of any month is a 3; the third month of any year is March. */
+/**
+ * What an undated label says when nothing is known of what it names: the first of these that it names. In English, like
+ * the book's own words on drawings.
+ */
+const UNKNOWN: readonly (readonly [Placeholder, string])[] = [
+  ["last day", "Dates"],
+  ["day", "Date"],
+  ["week", "Week"],
+  ["month", "Month"],
+  ["quarter", "Quarter"],
+  ["year", "Year"],
+];
+
+/** An undated label without what was to stand between, or a word for what will stand there: `Week 9, 2027` is `Week`. */
+export function tidyUndated(text: string, parts: readonly LabelPart[], isNamed: boolean): string {
+  const tidy = text.replace(/\s+/g, " ").replace(/^[\s,:·–]+|[\s,:·–]+$/g, "");
+  if (tidy !== "" || !isNamed) return tidy;
+  const has = (name: Placeholder) =>
+    parts.some((part) => part.kind === "placeholder" && part.name === name);
+  return UNKNOWN.find(([name]) => has(name))?.[1] ?? "";
+}
+
+/** The third day of any month is a 3; the third month of any year is March; so is a year's third week in most years. */
 function undatedFacts({ kind, number, monthNumber, weekday }: AreaDates): Facts {
   return {
     weekday,
     day: kind === "day" ? number : undefined,
+    week: kind === "week" ? number : undefined,
     month: monthNumber,
     quarter: kind === "quarter" ? number : undefined,
   };

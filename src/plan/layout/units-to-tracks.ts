@@ -13,7 +13,7 @@ import type { AreaDates, Outside, PatternDates, TrackUnits } from "../../recipe/
 import type { LabelPart } from "../../recipe/label-template.ts";
 import type { Area, Attempt, Leftover, Track } from "../../recipe/recipe.ts";
 import type { When } from "../when.ts";
-import { fillLabel } from "./fill-labels.ts";
+import { fillLabel, tidyUndated } from "./fill-labels.ts";
 import { type KnownNumbers, knownNumbers } from "./undated-numbers.ts";
 
 /** An attempt without units: those of a dated pattern are written out as tracks that know their days. */
@@ -58,7 +58,7 @@ function writeArea(area: Area, around: Around, writing: Writing): Area {
   places.set(area, place);
   const { split, labelParts, label, ...own } = area;
   const dates = datesOf(around);
-  const dated = { ...own, place, dates, ...labelsOf(labelParts, dates, writing) };
+  const dated = { ...own, place, dates, ...labelsOf(labelParts, around, writing) };
   if (!split) return dated;
   const tracks = split.tracks.map((track) => writeTrack(track, around, writing));
   const flat = tracks.flat();
@@ -71,16 +71,19 @@ function writeArea(area: Area, around: Around, writing: Writing): Area {
 /** The label of an area; none of a day outside, where these are left away. */
 function labelsOf(
   parts: readonly LabelPart[] = [],
-  dates: AreaDates,
+  around: Around,
   { when, outside, beyond }: Writing,
 ): Pick<Area, "label" | "labelForms"> {
+  const dates = datesOf(around);
   if (dates.isOutside && outside === "blank") return { label: "" };
   const forms = fillLabel(parts, dates, when);
   if ("code" in forms) {
     beyond.push(forms);
     return { label: "" };
   }
-  const texts = dates.span ? forms : forms.map((form) => form.trim().replace(/\s+/g, " "));
+  // Many small boxes that all say "Date" or "Week" would tell nobody anything.
+  const isNamed = !around.known || (around.kind !== "day" && around.kind !== "week");
+  const texts = dates.span ? forms : forms.map((form) => tidyUndated(form, parts, isNamed));
   const hasForms = texts.some((each) => each !== texts[0]);
   return { label: texts[0] ?? "", ...(hasForms ? { labelForms: texts } : {}) };
 }

@@ -1,8 +1,10 @@
 /** The file `page.pdf`: a pattern's page in true size on the notebook's own paper, the page alone. */
 import type { Scene } from "../../draw/scene.ts";
+import { sayFirstSide } from "../../issue/words/setup-words.ts";
 import type { PrinterCorrection } from "../printer-correction.ts";
 import { type BookQuestion, bookSheets } from "../sheets/book-sheets.ts";
 import { type PagesQuestion, pageSheets } from "../sheets/page-sheets.ts";
+import { type SetupSheetsQuestion, setupBookmarks, setupSheets } from "../sheets/setup-sheets.ts";
 import { type StripsQuestion, stripSheets } from "../sheets/strip-sheets.ts";
 import type { FontLists } from "./font/print-font.ts";
 import { writePdf } from "./write-pdf.ts";
@@ -23,7 +25,25 @@ export function pagePdf(question: PagesQuestion, settings: PrintSettings): Promi
     ...settings,
     pages,
     title: `${recipe.title} · ${notebook.title}`,
-    isSpread: pages.length > 1,
+    ...(pages.length > 1 && { facing: { firstNumber: 2, isFromRight: false } }),
+  });
+}
+
+/** The file. Its title says on which side the first page lies, and a reader that shows two pages at once lays it there. */
+export function setupPdf(
+  question: SetupSheetsQuestion,
+  settings: PrintSettings,
+): Promise<Uint8Array> {
+  const { setup, notebook } = question;
+  const [first] = setup.pages;
+  const title = `${setup.recipe.title} · ${notebook.title}`;
+  return writePdf({
+    ...settings,
+    pages: setupSheets(question),
+    bookmarks: setupBookmarks(setup),
+    title: first ? `${title}: ${sayFirstSide(first)}` : title,
+    facing: { firstNumber: setup.recipe.first, isFromRight: notebook.binding === "right" },
+    hasNumbers: true,
   });
 }
 

@@ -9,15 +9,17 @@ import type { PdfWriter } from "./write/pdf-writer.ts";
 import { writeSheet } from "./write/write-sheet.ts";
 
 export interface PdfQuestion {
-  readonly pages: readonly Sheet[];
+  readonly pages: Iterable<Sheet>;
   readonly title: string;
   /** A language tag (BCP 47), such as `en`. */
   readonly language: string;
   readonly fonts: FontLists;
   readonly bookmarks?: readonly Bookmark[];
   readonly printer?: PrinterCorrection;
-  /** Pages come in pairs, left and right. */
-  readonly isSpread?: boolean;
+  /** Pages lie in an open notebook: the number of the first one, and whether they are turned from the right side. */
+  readonly facing?: { readonly firstNumber: number; readonly isFromRight: boolean };
+  /** Do pages have their numbers in the notebook, and not in the file? */
+  readonly hasNumbers?: boolean;
 }
 
 /** A build has no clock, so a file has no date; PDFKit wants one. */
@@ -33,8 +35,11 @@ export async function writePdf(question: PdfQuestion): Promise<Uint8Array> {
   const writer: PdfWriter = { pdf, fonts, missing };
   const document = pdf.struct("Document");
   pdf.addStructure(document);
-  for (const [index, page] of pages.entries())
+  let index = 0;
+  for (const page of pages) {
     writeSheet(writer, { page, index, document, printer });
+    index += 1;
+  }
   document.end();
   missing.end();
   addBookmarks(pdf.outline, bookmarks);
@@ -42,7 +47,7 @@ export async function writePdf(question: PdfQuestion): Promise<Uint8Array> {
   return bytes;
 }
 
-function openDocument({ title, language, isSpread = false }: PdfQuestion): PDFDocument {
+function openDocument({ title, language, facing, hasNumbers }: PdfQuestion): PDFDocument {
   const pdf = new PDFDocument({
     pdfVersion: "1.7",
     lang: language,
@@ -58,9 +63,16 @@ function openDocument({ title, language, isSpread = false }: PdfQuestion): PDFDo
     DisplayDocTitle: true,
     PrintScaling: "None",
     PickTrayByPDFSize: true,
+    ...(facing?.isFromRight && { Direction: "R2L" }),
   });
   pdf._root.data.ViewerPreferences = preferences;
-  if (isSpread) pdf._root.data.PageLayout = "TwoPageLeft";
+  if (facing) {
+    // Pairs begin with an even page; an odd first one lies alone (ISO 32000-1, table 28).
+    const isPaired = facing.firstNumber % 2 === 0;
+    pdf._root.data.PageLayout = isPaired ? "TwoPageLeft" : "TwoPageRight";
+    // Table 159: decimal figures, from the first page's number on.
+    if (hasNumbers) pdf._root.data.PageLabels = { Nums: [0, { S: "D", St: facing.firstNumber }] };
+  }
   return pdf;
 }
 

@@ -27,6 +27,7 @@ const BOOK_SHAPE = {
     title: textSchema(KEYS.title.expected),
     notebooks: chosen(),
     patterns: chosen(),
+    setups: chosen(),
     url: z
       .string()
       .refine((text) => addressFaults(text).length === 0)
@@ -39,7 +40,7 @@ const BOOK_SHAPE = {
 /** The checked book, or every problem in it. Whether its notebooks and patterns exist is not known here. */
 export function readBook(file: TextFile): BookReading {
   const yaml = readYamlFile(file);
-  if (!yaml.ok) return { ...yaml, chosen: { notebooks: "all", patterns: "all" } };
+  if (!yaml.ok) return { ...yaml, chosen: { notebooks: "all", patterns: "all", setups: "all" } };
   const { tree, faults } = yaml.value;
   const issues: Issue[] = [...faults];
   const note: Note = (issue) => issues.push(issue);
@@ -47,6 +48,7 @@ export function readBook(file: TextFile): BookReading {
   const chosen = {
     notebooks: chosenIn(entryOf(tree, "notebooks"), note),
     patterns: chosenIn(entryOf(tree, "patterns"), note),
+    setups: chosenIn(entryOf(tree, "setups"), note),
   };
   const calendar = readBookCalendar(entryOf(tree, "calendar"), note);
   if (!head) return { ok: false, issues, chosen };

@@ -33,7 +33,7 @@ export function readBookCalendar(entry: SourceEntry | undefined, note: Note): Ca
 }
 
 function fieldsIn(map: SourceMapping, note: Note): CalendarFields {
-  const text = (key: "region" | "language" | "week") => {
+  const text = (key: "region" | "language" | "week" | "utcOffset") => {
     const node = entryOf(map, key)?.value;
     return node && { [key]: takeText({ key, node, expected: TEXT, note }) };
   };
@@ -43,6 +43,7 @@ function fieldsIn(map: SourceMapping, note: Note): CalendarFields {
     ...text("region"),
     ...text("language"),
     ...text("week"),
+    ...text("utcOffset"),
     ...(node && { weekOne: takeWhole({ key: "weekOne", node, expected, note }) }),
   };
 }

@@ -38,7 +38,10 @@ export function readLabel(
       note({ ...about, kind, written, ...meant, placeholders: PLACEHOLDERS });
     }
   }
-  return { label, labelParts: parts };
+  const labelParts = parts.map((part) =>
+    part.kind === "placeholder" && part.name === "moon" ? { ...part, at: node.at } : part,
+  );
+  return { label, labelParts };
 }
 
 /** Braces without quotes are a map to YAML: `label: {day}` was meant as a text. */

@@ -79,7 +79,15 @@ function isList(expected: ValueType | undefined): boolean {
   return expected?.kind === "form" && LISTS.includes(expected.form);
 }
 
-const LISTS = ["labels", "tags", "strip-entries", "chosen-notebooks", "chosen-patterns"];
+const LISTS = [
+  "labels",
+  "tags",
+  "strip-entries",
+  "setup-entries",
+  "chosen-notebooks",
+  "chosen-patterns",
+  "chosen-setups",
+];
 
 /** The value with its rest as one text, at the stretch that they take together. */
 function joined(head: SourceScalar, rest: readonly SourceEntry[]): SourceScalar {

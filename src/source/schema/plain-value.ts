@@ -36,12 +36,12 @@ function isText(expected: ValueType): boolean {
 /** A file may be called `null`. */
 function isSlugs(expected: ValueType | undefined): boolean {
   if (expected?.kind !== "form") return false;
-  return ["chosen-notebooks", "chosen-patterns"].includes(expected.form);
+  return ["chosen-notebooks", "chosen-patterns", "chosen-setups"].includes(expected.form);
 }
 
-/** Areas, entries of strips and days are read by hand: their schema lets the written tree through as it is. */
+/** Areas, entries of strips and set-ups, and days are read by hand: their schema lets the written tree through as it is. */
 function isTree(expected: ValueType): boolean {
   return expected.kind === "form" && TREES.includes(expected.form);
 }
 
-const TREES = ["area", "spread", "attempts", "strip-entries", "days"];
+const TREES = ["area", "spread", "attempts", "strip-entries", "setup-entries", "days"];

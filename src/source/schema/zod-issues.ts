@@ -59,7 +59,7 @@ function isNames(expected: ValueType): boolean {
   return expected.kind === "form" && NAMES.includes(expected.form);
 }
 
-const NAMES = ["chosen-notebooks", "chosen-patterns"];
+const NAMES = ["chosen-notebooks", "chosen-patterns", "chosen-setups"];
 
 /** One name of a list of file names. */
 function nameOf(key: string, node: SourceNode): Omit<Unsuitable, "node"> {

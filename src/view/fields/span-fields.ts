@@ -2,6 +2,7 @@
 import { type CalendarFields, isRegion, WEEKDAY_WORDS, weeksIn } from "../../calendar/calendar.ts";
 import { weekday } from "../../calendar/day.ts";
 import { isWellFormedTag } from "../../calendar/language.ts";
+import type { MoonOn } from "../../calendar/names/moon-names.ts";
 import type { Names } from "../../calendar/names.ts";
 import { readSpan } from "../../calendar/read-span.ts";
 import {
@@ -29,7 +30,8 @@ export const NO_DATES: DatesChoice = { calendar: {} };
 
 /** The calendar as it is typed or picked; "" is as the book has it. */
 export type CalendarTexts = Readonly<Record<CalendarFieldName, string>>;
-export type CalendarFieldName = keyof CalendarFields;
+/** A page has no field for the clock: the book says it. */
+export type CalendarFieldName = Exclude<keyof CalendarFields, "utcOffset">;
 
 export const CALENDAR_FIELD_NAMES = ["region", "language", "week", "weekOne"] as const;
 
@@ -128,17 +130,26 @@ export function pickedSpan(
   return picked && spanHolding(kind, picked.from, rule);
 }
 
-/** What a pattern is planned for; `names` are those of the chosen language, or the book's while they are on their way. */
+/** What a page loads when it is wanted. */
+export interface LoadedNames {
+  /** Those of the chosen language, once they are there; the book's until then. */
+  readonly names?: Names | undefined;
+  /** The moon by the book's clock, where it has one. */
+  readonly moonOn?: MoonOn | undefined;
+}
+
+/** What a pattern is planned for. */
 export function whenPicked(
   kind: SpanKind | undefined,
   choice: DatesChoice,
-  { book, names }: { readonly book: When; readonly names?: Names | undefined },
+  { book, names, moonOn }: LoadedNames & { readonly book: When },
 ): When {
   const rule = weekRuleOf(choice.calendar, book.rule);
   const span = kind && pickedSpan(kind, choice, rule);
   return {
     rule,
     names: names ?? book.names,
+    ...(moonOn && { moonOn }),
     ...(span !== undefined && !isBeyondYears(span) && { span }),
   };
 }

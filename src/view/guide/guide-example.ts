@@ -11,14 +11,16 @@ import { saySplitReason } from "../../issue/words/say-split-reason.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import { splitReasons } from "../../plan/explain/split-reasons.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
-import { UNDATED } from "../../plan/when.ts";
+import { UNDATED, type When } from "../../plan/when.ts";
 import { areaAt, attemptOf } from "../../recipe/area-tree.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { planStrip } from "../../strip/plan-strip.ts";
 import { type MisfitSummary, misfitSummary } from "../pattern/plan-summary.ts";
+import { guideDates, guideDatesWords } from "./guide-dates.ts";
 import type { ExampleFence } from "./guide-fence.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 
@@ -44,15 +46,16 @@ export function showExample(fence: ExampleFence, context: ExampleContext): reado
   if (fence.isWrong) return [reportOf(fence)];
   switch (fence.kind) {
     case "pattern":
-      return fence.on.map((name, index) =>
-        drawn(readPattern(fence), name, `${context.id}-${index}`),
-      );
+      return patternsDrawn(fence, context);
     case "split":
       return fence.on.map((name) => slice(fence, name, context.id));
     case "notebook":
       return [notebookDrawn(fence, context)];
     case "strip":
       return fence.on.map((name) => strip(fence, name, context));
+    case "setup":
+      checked(readSetup(fileOf(fence)), fence);
+      return [];
     case "book":
       checked(readBook(fileOf(fence)), fence);
       return [];
@@ -72,6 +75,7 @@ const READERS = {
   pattern: readRecipe,
   notebook: readNotebook,
   strip: readStripRecipe,
+  setup: readSetup,
   book: readBook,
 } as const;
 
@@ -92,10 +96,24 @@ function textsOf({ path, text }: TextFile): ReadonlyMap<string, string> {
   return new Map([[path, text]]);
 }
 
+/** A pattern on each of its notebooks, there for each of its spans. */
+function patternsDrawn(fence: ExampleFence, { id }: ExampleContext): readonly ShownExample[] {
+  const written = readPattern(fence);
+  const whens = guideDates(fence, written.dates?.span);
+  const asked = fence.on.flatMap((name) => whens.map((when) => ({ name, when })));
+  return asked.map(({ name, when }, index) => drawn(written, { name, when, id: `${id}-${index}` }));
+}
+
+interface DrawnOn {
+  readonly name: string;
+  readonly when: When;
+  readonly id: string;
+}
+
 /** A pattern on a notebook, or why it does not fit and what would. */
-function drawn(written: Recipe, name: string, id: string): ShownExample {
+function drawn(written: Recipe, { name, when, id }: DrawnOn): ShownExample {
   const notebook = guideNotebook(name);
-  const plan = planPattern(written, notebook);
+  const plan = planPattern(written, notebook, when);
   const { recipe } = plan;
   if (plan.fits) {
     const shape = plan.pages.length > 1 ? "spread" : "page";
@@ -104,7 +122,7 @@ function drawn(written: Recipe, name: string, id: string): ShownExample {
       kind: "drawing",
       shape,
       scene: { ...scene, id },
-      caption: `On ${notebook.title}`,
+      caption: guideDatesWords(when, notebook.title),
     };
   }
   return { kind: "misfit", ...misfitSummary(plan, recipe) };

@@ -4,6 +4,7 @@ import type { Owner } from "../../issue/facts/shape-issue.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 
 /** Keys that must be there, and sets of which one must. */
@@ -25,6 +26,8 @@ const PROBES: readonly (readonly [Read, string])[] = [
   [readNotebook, "---\n---\n"],
   [readStripRecipe, "---\n---\n"],
   [readStripRecipe, "---\nacross: [{}]\n---\n"],
+  [readSetup, "---\npages: [{}]\n---\n"],
+  [readSetup, "---\n---\n"],
   [readBook, "{}\n"],
 ];
 

@@ -7,6 +7,7 @@ import { sayValueType } from "../../issue/words/say-value-type.ts";
 import { NOTEBOOK_KEYS } from "../../notebook/notebook-keys.ts";
 import { BOOK_KEYS } from "../../recipe/book-keys.ts";
 import { RECIPE_KEYS } from "../../recipe/recipe-keys.ts";
+import { SETUP_KEYS } from "../../recipe/setup-keys.ts";
 import { STRIP_KEYS } from "../../recipe/strip-keys.ts";
 import type { Grammar, KeyEntry } from "../../source/schema/keys.ts";
 import { neededKeys } from "./reference-needed.ts";
@@ -60,6 +61,12 @@ const FILES: readonly (Omit<ReferenceFile, "groups"> & { readonly grammar: Gramm
     title: "A strip",
     about: "strips/NAME.md, between two lines of dashes",
     grammar: STRIP_KEYS,
+  },
+  {
+    id: "setups",
+    title: "A set-up",
+    about: "setups/NAME.md, between two lines of dashes",
+    grammar: SETUP_KEYS,
   },
   { id: "book", title: "The book", about: "book.yaml, the whole file", grammar: BOOK_KEYS },
 ];
@@ -124,11 +131,15 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   slug: undefined,
   "chosen-notebooks": undefined,
   "chosen-patterns": undefined,
+  "chosen-setups": undefined,
+  "setup-entries": "setup-entry",
+  "setup-entry": "setup-entry",
   address: undefined,
   printer: undefined,
   calendar: "calendar",
   region: undefined,
   language: undefined,
+  "utc-offset": undefined,
   repeat: undefined,
   "unit-count": undefined,
   "unit-number": undefined,

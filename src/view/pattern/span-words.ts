@@ -2,7 +2,14 @@
 import { civilDate, type Day, weekdayOf } from "../../calendar/day.ts";
 import { ENGLISH } from "../../calendar/english.ts";
 import { monthName, weekdayName } from "../../calendar/names.ts";
-import { countIn, type DayRange, type Span } from "../../calendar/span.ts";
+import {
+  countIn,
+  type DayRange,
+  isBeyondYears,
+  SPAN_KINDS,
+  type Span,
+  spanHolding,
+} from "../../calendar/span.ts";
 import { type WeekRule, weekOf } from "../../calendar/week.ts";
 import { spanText } from "../../calendar/write-span.ts";
 
@@ -23,6 +30,17 @@ export function spanTitle(span: Span, rule: WeekRule): string {
     case "year":
       return `${year}`;
   }
+}
+
+/** A run of days as the span that it is, else by its first and last day. */
+export function rangeTitle(range: DayRange, rule: WeekRule): string {
+  for (const kind of SPAN_KINDS) {
+    const span = spanHolding(kind, range.from, rule);
+    if (!isBeyondYears(span) && span.from === range.from && span.to === range.to) {
+      return spanTitle(span, rule);
+    }
+  }
+  return daysWords(range);
 }
 
 /** What is worth knowing of it before drawing: `31 days, in 6 weeks`, `1 March to 7 March 2027`. */

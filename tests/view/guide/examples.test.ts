@@ -81,8 +81,13 @@ describe.each([...chapters])("%s", (_, written) => {
   });
 
   it.each(examples)("shows what becomes of $name", ({ fence, shown }) => {
-    const drawings = { pattern: fence.on.length, split: fence.on.length, strip: fence.on.length };
-    const expected = { ...drawings, notebook: 1, book: 0 }[fence.kind];
+    const { on, spans = [""] } = fence;
+    const drawings = {
+      pattern: on.length * spans.length,
+      split: fence.on.length,
+      strip: fence.on.length,
+    };
+    const expected = { ...drawings, notebook: 1, setup: 0, book: 0 }[fence.kind];
     expect(shown).toHaveLength(fence.isWrong ? 1 : expected);
     for (const one of shown) expectShown(one, fence.isWrong);
   });
@@ -94,8 +99,7 @@ describe.each([...chapters])("%s", (_, written) => {
       examples.every(
         ({ fence }) =>
           fence.isWrong === (fence.on.length === 0) ||
-          fence.kind === "notebook" ||
-          fence.kind === "book",
+          ["notebook", "setup", "book"].includes(fence.kind),
       ),
     ).toBe(true);
   });

@@ -7,6 +7,14 @@ describe("the words of a fence", () => {
     ["yaml pattern seed-list on square", { kind: "pattern", slug: "seed-list", on: ["square"] }],
     ["yaml pattern seed-list on square, a6", { slug: "seed-list", on: ["square", "a6"] }],
     ["yaml pattern on-the-lane on a5", { slug: "on-the-lane", on: ["a5"] }],
+    [
+      "yaml pattern month on a5 for 2027-05, 2028-02",
+      { slug: "month", on: ["a5"], spans: ["2027-05", "2028-02"] },
+    ],
+    [
+      "yaml pattern month on a5 for 2027-W09 in US",
+      { slug: "month", on: ["a5"], spans: ["2027-W09"], region: "US" },
+    ],
     ["yaml pattern seed-list wrong", { kind: "pattern", slug: "seed-list", isWrong: true }],
     ["yaml split on a5", { kind: "split", on: ["a5"] }],
     ["yaml notebook a5", { kind: "notebook", slug: "a5" }],

@@ -9,6 +9,7 @@ import { readRecipe } from "../../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../../src/recipe/read/read-strip-recipe.ts";
 import { FILLS, PURPOSES } from "../../../src/recipe/recipe.ts";
 import { RECIPE_KEYS } from "../../../src/recipe/recipe-keys.ts";
+import { SETUP_KEYS } from "../../../src/recipe/setup-keys.ts";
 import { STRIP_KEYS } from "../../../src/recipe/strip-keys.ts";
 import { FORM_GROUPS, reference } from "../../../src/view/guide/reference.ts";
 import { neededKeys } from "../../../src/view/guide/reference-needed.ts";
@@ -18,7 +19,7 @@ const groups = files.flatMap((file) => file.groups);
 
 describe("the reference", () => {
   it("has every key of every table, in the table's order, and no other", () => {
-    const tables = [RECIPE_KEYS, NOTEBOOK_KEYS, STRIP_KEYS, BOOK_KEYS];
+    const tables = [RECIPE_KEYS, NOTEBOOK_KEYS, STRIP_KEYS, SETUP_KEYS, BOOK_KEYS];
     const written = tables.map((table) =>
       Object.fromEntries(
         Object.entries(table).map(([owner, keys]) => [`of-${owner}`, Object.keys(keys)]),

@@ -28,6 +28,14 @@ describe("an example", () => {
     expect(() => shown("yaml pattern halves on a3", GOOD)).toThrow("has no notebook a3");
   });
 
+  it.each([
+    ["2027-13", "dates: month\n"],
+    ["2027-05", ""],
+  ])("for days that are none of its pattern's is told: %s", (span, dates) => {
+    const text = GOOD.replace("page:", `${dates}page:`);
+    expect(() => shown(`yaml pattern halves on square for ${span}`, text)).toThrow("no days");
+  });
+
   it("of a split that does not fit its notebook is told", () => {
     expect(() => shown("yaml split on square", "columns: 40\n")).toThrow("does not fit square");
   });

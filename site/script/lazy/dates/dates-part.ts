@@ -38,6 +38,8 @@ export interface LiveQuestion {
   readonly book: When;
   /** Of the chosen language, once they are there. */
   readonly names?: Names | undefined;
+  /** How many minutes the book's clock is ahead of UTC, where it says so. */
+  readonly utcOffset?: number | undefined;
 }
 
 /** All that a page shows of a pattern for some days on a notebook. */

@@ -1,4 +1,5 @@
 /** The part that plans patterns for picked days and for other notebooks: the build's own engine, loaded when somebody asks for that. */
+import { moonAt } from "../../../../src/calendar/names/moon-names.ts";
 import { blankScene } from "../../../../src/draw/page/blank-scene.ts";
 import { gridScene } from "../../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../../src/draw/page/page-scene.ts";
@@ -73,8 +74,10 @@ function readNotebook(text: string, { notebooks }: Catalogue): Notebook | string
   return nameNotebook(reading.value, notebooks);
 }
 
-function liveView({ recipe: written, notebook, choice, book, names }: LiveQuestion): LiveView {
-  const when = whenPicked(written.dates?.span, choice, { book, names });
+function liveView(asked: LiveQuestion): LiveView {
+  const { recipe: written, notebook, choice, book, names, utcOffset } = asked;
+  const moonOn = utcOffset === undefined ? undefined : moonAt(utcOffset);
+  const when = whenPicked(written.dates?.span, choice, { book, names, moonOn });
   const plan = planPattern(written, notebook, when);
   const { span, rule } = when;
   const title = span ? `${written.title}, ${spanTitle(span, rule)}` : written.title;

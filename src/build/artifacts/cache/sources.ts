@@ -1,8 +1,10 @@
 /** What each artifact is made from: two with the same sources are the same, and one whose sources change is made again. */
 import { patternsOf } from "../../../recipe/strip-recipe.ts";
+import { slugsOf } from "../../../setup/check-setup.ts";
 import { frontMatterOf } from "../../../source/front-matter/read-front-matter.ts";
 import type { Pair } from "../../../view/entries.ts";
-import { notebookPath, patternPath, stripPath } from "../../content/content-paths.ts";
+import type { SetupPair } from "../../../view/setup/setup-view.ts";
+import { notebookPath, patternPath, setupPath, stripPath } from "../../content/content-paths.ts";
 import type { Content } from "../../content/load-content.ts";
 import { keyOf } from "./cache.ts";
 
@@ -40,6 +42,17 @@ export function stripSources(
   const slugs = strip ? patternsOf(strip) : [];
   const own = [slug, digestsOf(stripPath(slug), content).frontMatter];
   return [...own, ...printedSources(notebook, content), ...patternSources(slugs, content)];
+}
+
+/** Of a set-up on a notebook. */
+export function setupSources(
+  { setup: slug, notebook }: SetupPair,
+  content: Content,
+): readonly string[] {
+  const setup = content.setups.find((one) => one.slug === slug);
+  const own = [slug, digestsOf(setupPath(slug), content).frontMatter];
+  const patterns = patternSources(setup ? slugsOf(setup) : [], content);
+  return [...own, ...printedSources(notebook, content), ...patterns];
 }
 
 /** What stands for the text of a file, and for its front matter alone. */

@@ -7,9 +7,11 @@ import {
   type PrintSettings,
   pagePdf,
   scenePdf,
+  setupPdf,
   stripPdf,
 } from "../../../print/pdf/pdf-files.ts";
 import { PURPOSES } from "../../../recipe/recipe.ts";
+import { setupStrip } from "../../../setup/setup-strip.ts";
 import { PURPOSE_WORDS } from "../../../view/pattern/purpose-words.ts";
 import type { Planner } from "../../../view/planner.ts";
 import type { Content } from "../../content/load-content.ts";
@@ -40,6 +42,16 @@ export function makePdf(file: PdfFile, context: PdfContext, fonts: FontLists): P
     }
     case "card":
       return scenePdf(cardScene(planner.stripOn(file.strip, file.notebook)), settings);
+    case "setup-pages": {
+      const notebook = planner.notebook(file.notebook);
+      return setupPdf({ setup: planner.setupOn(file.setup, file.notebook), notebook }, settings);
+    }
+    case "setup-strip": {
+      const setup = planner.setupOn(file.setup, file.notebook);
+      const strip = setupStrip(setup, planner.notebook(file.notebook));
+      const title = `${strip.title} · ${strip.notebook.title}`;
+      return stripPdf({ title, strips: [strip], paper: "A4" }, settings);
+    }
     case "book":
       return notebookPdf(file.notebook, context, settings);
   }

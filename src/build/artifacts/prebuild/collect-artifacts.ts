@@ -11,8 +11,11 @@ export interface Collection {
 }
 
 /** Starts empty. */
-export function openCollection({ strips, patterns }: MissingArtifacts, caches: Caches): Collection {
-  let left = strips.length + patterns.length;
+export function openCollection(
+  { strips, setups, patterns }: MissingArtifacts,
+  caches: Caches,
+): Collection {
+  let left = strips.length + setups.length + patterns.length;
   let tell = () => {};
   const isWhole = new Promise<void>((resolve) => {
     tell = resolve;
@@ -22,6 +25,7 @@ export function openCollection({ strips, patterns }: MissingArtifacts, caches: C
     isWhole,
     keep: (made) => {
       if (made.kind === "strip") put(caches.strips, strips[made.index], made.artifact);
+      else if (made.kind === "setup") put(caches.setups, setups[made.index], made.artifact);
       else put(caches.patterns, patterns[made.index], made.artifact);
       left -= 1;
       if (left === 0) tell();

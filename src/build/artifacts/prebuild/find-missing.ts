@@ -1,10 +1,12 @@
 /** What of a book is not ready from before. */
 import type { Pair } from "../../../view/entries.ts";
+import type { SetupPair } from "../../../view/setup/setup-view.ts";
 import type { StripPair } from "../../../view/strip/strip-view.ts";
 import type { Content } from "../../content/load-content.ts";
-import { pairSources, stripSources } from "../cache/sources.ts";
+import { pairSources, setupSources, stripSources } from "../cache/sources.ts";
 import type { Caches } from "../caches.ts";
 import { pairsOf } from "../make/page-artifacts.ts";
+import { setupPairs } from "../make/setup-renderer.ts";
 import { stripPairs } from "../make/strip-renderer.ts";
 import { type PdfTask, pdfTasks } from "../pdf/pdf-task.ts";
 
@@ -16,10 +18,11 @@ export interface Missing<Page> {
 
 export interface MissingArtifacts {
   readonly strips: readonly Missing<StripPair>[];
+  readonly setups: readonly Missing<SetupPair>[];
   readonly patterns: readonly Missing<Pair>[];
 }
 
-/** Strips and patterns that no cache has. */
+/** Strips, set-ups and patterns that no cache has. */
 export function missingArtifacts(
   content: Content,
   caches: Caches,
@@ -28,11 +31,15 @@ export function missingArtifacts(
   const strips = stripPairs(content).map((pair) => {
     return { pair, sources: [version, ...stripSources(pair, content)] };
   });
+  const setups = setupPairs(content).map((pair) => {
+    return { pair, sources: [version, ...setupSources(pair, content)] };
+  });
   const patterns = pairsOf(content).map((pair) => {
     return { pair, sources: [version, ...pairSources(pair, content)] };
   });
   return {
     strips: strips.filter(({ sources }) => !caches.strips.has(sources)),
+    setups: setups.filter(({ sources }) => !caches.setups.has(sources)),
     patterns: patterns.filter(({ sources }) => !caches.patterns.has(sources)),
   };
 }

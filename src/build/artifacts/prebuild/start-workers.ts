@@ -17,7 +17,7 @@ import {
   type SortedPdfs,
   sortPdfs,
 } from "./find-missing.ts";
-import { type Made, makePatterns, makeStrips } from "./make-artifacts.ts";
+import { type Made, makePatterns, makeSetups, makeStrips } from "./make-artifacts.ts";
 import type { WorkerOrder } from "./worker.ts";
 import { endOf, openWorker, workersFor } from "./worker-thread.ts";
 
@@ -58,7 +58,7 @@ export function startWorkers(call: WorkerCall): Workers {
   const ended = Promise.all(workers.map(endOf));
   const copied = copyReady(pdfs.ready, caches.pdfs, output);
   // Both are told when the build asks, which may be later than they fail.
-  ended.catch(() => [order.patterns, order.strips].map(closeWorkQueue));
+  ended.catch(() => [order.patterns, order.setups, order.strips].map(closeWorkQueue));
   copied.catch(() => undefined);
   const stop = async () => {
     await Promise.all(workers.map((worker) => worker.terminate()));
@@ -87,12 +87,13 @@ export function startWorkers(call: WorkerCall): Workers {
 /** What is to be made, in queues of which nothing is taken yet. */
 function orderFor(
   { content, caches, output = "" }: WorkerCall,
-  { strips, patterns }: MissingArtifacts,
+  { strips, setups, patterns }: MissingArtifacts,
   pdfs: SortedPdfs,
 ): WorkerOrder {
   return {
     content,
     strips: openWorkQueue(strips.map(({ pair }) => pair)),
+    setups: openWorkQueue(setups.map(({ pair }) => pair)),
     patterns: openWorkQueue(patterns.map(({ pair }) => pair)),
     pdfs: openWorkQueue(pdfs.missing),
     pdfCache: caches.pdfs.folder,
@@ -118,6 +119,7 @@ async function makeBeside(
 /** Patterns first, for workers begin with the strips. */
 function* makeHere(order: WorkerOrder): Iterable<Made> {
   yield* makePatterns(order);
+  yield* makeSetups(order);
   yield* makeStrips(order);
 }
 

@@ -16,8 +16,8 @@ const MOST = 2;
 
 /** As many as there are idle processors and enough to do; one at least for PDF files, which nobody else makes. */
 export function workersFor(order: WorkerOrder, most = availableParallelism() - 1): number {
-  const { strips, patterns, pdfs } = order;
-  const things = [strips, patterns, pdfs].reduce((sum, { items }) => sum + items.length, 0);
+  const { strips, setups, patterns, pdfs } = order;
+  const things = [strips, setups, patterns, pdfs].reduce((sum, { items }) => sum + items.length, 0);
   const least = pdfs.items.length > 0 ? 1 : 0;
   return Math.max(least, Math.min(most, MOST, Math.floor(things / WORTH_A_WORKER)));
 }

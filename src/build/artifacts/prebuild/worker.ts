@@ -1,7 +1,7 @@
-/** What a worker thread does: PDF files, then strips and patterns, which the build's own thread takes the other way round. */
+/** What a worker thread does: PDF files, then strips, set-ups and patterns, which the build's own thread takes the other way round. */
 import { parentPort } from "node:worker_threads";
 import { type PrintOrder, printFiles } from "../pdf/print-files.ts";
-import { type ArtifactOrder, makePatterns, makeStrips } from "./make-artifacts.ts";
+import { type ArtifactOrder, makePatterns, makeSetups, makeStrips } from "./make-artifacts.ts";
 
 export interface WorkerOrder extends ArtifactOrder, PrintOrder {}
 
@@ -9,5 +9,6 @@ export interface WorkerOrder extends ArtifactOrder, PrintOrder {}
 export async function work(order: WorkerOrder): Promise<void> {
   await printFiles(order);
   for (const made of makeStrips(order)) parentPort?.postMessage(made);
+  for (const made of makeSetups(order)) parentPort?.postMessage(made);
   for (const made of makePatterns(order)) parentPort?.postMessage(made);
 }
