@@ -68,6 +68,7 @@ function bundleScripts(folder) {
       measure: "site/script/measure/measure-page.ts",
       dates: "site/script/lazy/dates/dates.ts",
       names: "site/script/lazy/names/names.ts",
+      notebook: "site/script/lazy/notebook/notebook.ts",
       moon: "site/script/lazy/moon/moon.ts",
       offline: "site/script/offline/offline.mjs",
       print: "site/script/lazy/print/print.ts",
