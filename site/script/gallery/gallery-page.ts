@@ -10,6 +10,7 @@ import {
 import { openOwnCards } from "../app/own-cards.ts";
 import { type Device, openDevice } from "../device/device.ts";
 import { keptNotebook, type OwnNotebook, ownNotebook } from "../device/own-notebook.ts";
+import { keepParts } from "../offline/prefetch-scripts.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
@@ -34,6 +35,7 @@ if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
     facts,
     device: openDevice(window, ownAddress()),
     loadSearch: searchLoader(window),
+    own: ownAddress(),
     load: scriptLoader(ownAddress()),
   });
 }
@@ -42,6 +44,8 @@ export interface GalleryTools {
   readonly facts: GalleryFacts;
   readonly device: Device;
   readonly loadSearch: () => Promise<Search>;
+  /** The address that the parts lie beside, and what loads them. */
+  readonly own: string;
   readonly load: (name: string) => Promise<void>;
 }
 
@@ -58,7 +62,10 @@ export function openGallery(window: Window, tools: GalleryTools): void {
     tags: facts.patterns.flatMap(({ tags }) => tags),
   };
   const own = () => (mine ? MINE : (keptNotebook(page, device) ?? facts.notebooks[0] ?? ""));
-  if (mine) offerMine(page, mine);
+  if (mine) {
+    offerMine(page, mine);
+    keepParts(window, tools.own, ["dates.js", "../fit/book.js"]);
+  }
   const controls = openControls(page, known);
   // Whoever types on while the search is on its way keeps what is in the field.
   const showAgain = () => view(store.state(), store.notebook());
