@@ -43,7 +43,6 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
   const plate = theOne(whole, ".plate", HTMLElement);
   let view: LiveView | undefined;
   let last: SaidParts = { notebook: "", dates: "" };
-  let opened: Promise<Asking> | undefined;
   const setStale = (isStale: boolean) => plate.classList.toggle("stale", isStale);
   const show = (next: LiveView | undefined, now: SaidParts) => {
     const isBuilt = !isOwnSaid(now.notebook) && now.dates === "";
@@ -54,28 +53,20 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
     page.show(view, now.notebook === own?.said);
     shown(view);
   };
-  const open = () => {
-    opened ??= openPart(window, load).then((part) =>
-      openAsking(part, {
-        form,
-        slugs: { pattern, notebook: slug },
-        setStale,
-        changed: show,
-        said,
-        say,
-        names: () => namesPart(window, load),
-        showYear,
-        showAround,
-      }),
-    );
-    opened.catch(() => {
-      opened = undefined;
+  const open = openOnce(
+    async () => {
+      const part = await openPart(window, load);
+      const names = () => namesPart(window, load);
+      const slugs = { pattern, notebook: slug };
+      const told = { setStale, changed: show, said, say, showYear, showAround };
+      return openAsking(part, { form, slugs, names, ...told });
+    },
+    () => {
       setStale(false);
       say("It could not be worked out: a part of this page is missing.");
-    });
-    return opened;
-  };
-  const begin = () => open().then((asking) => asking.begin(last));
+    },
+  );
+  const begin = () => open.now().then((asking) => asking.begin(last));
   const showYear = bindYearRow(window, { open: begin, goTo: form ?? whole });
   const showAround = openAround(window);
   if (form) bindFirstTouch(form, begin);
@@ -83,17 +74,33 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
     view: () => view,
     take: async (now) => {
       // What was built needs no engine.
-      if (!opened && !isOwnSaid(now.notebook) && now.dates === "") return show(undefined, now);
+      if (!open.isUnderWay() && !isOwnSaid(now.notebook) && now.dates === "")
+        return show(undefined, now);
       try {
         setStale(true);
-        const { take } = await open();
-        const issue = take(now);
+        const issue = (await open.now()).take(now);
         setStale(false);
         if (issue === undefined) notice.clear();
         else notice.broken(issue, "What was shown before stays.");
       } catch {
         // It was said already that the part is missing.
       }
+    },
+  };
+}
+
+/** Does something at the first call; where that fails it is said, and tried anew at the next. */
+function openOnce(start: () => Promise<Asking>, failed: () => void) {
+  let opened: Promise<Asking> | undefined;
+  return {
+    isUnderWay: () => opened !== undefined,
+    now: () => {
+      opened ??= start();
+      opened.catch(() => {
+        opened = undefined;
+        failed();
+      });
+      return opened;
     },
   };
 }

@@ -22,10 +22,10 @@ export function openPageLinks(page: Document, linked: Linked): (said: SaidParts)
       setHash(link, { notebook: linked.own ? `on=${link.dataset.on}` : "", dates });
     for (const link of links("a[data-dates]")) {
       // Somebody else may have changed the rest of it meanwhile.
-      const hash = link.hash.endsWith(`&${before}`)
-        ? link.hash.slice(0, -before.length - 1)
-        : link.hash;
-      link.hash = dates === "" ? hash : `${hash}&${dates}`;
+      const href = link.getAttribute("href") ?? "";
+      const end = `&${before}`;
+      const bare = before !== "" && href.endsWith(end) ? href.slice(0, -end.length) : href;
+      link.setAttribute("href", dates === "" ? bare : `${bare}&${dates}`);
     }
     before = dates;
     showWays(page, said, linked);
