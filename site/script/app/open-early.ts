@@ -2,42 +2,21 @@
 import { openDevice } from "../device/device.ts";
 // So no picture of another notebook is loaded first. What it misses is opened once more when the page is whole.
 import { openOnNotebook, openOnOwn } from "../device/open-on-notebook.ts";
-import { keptNotebook, type OwnNotebook, ownNotebook } from "../device/own-notebook.ts";
+import { keptNotebook, ownNotebook } from "../device/own-notebook.ts";
 import { ownAddress } from "../ui/load-script.ts";
 
 const device = openDevice(window, ownAddress());
 /** An address such as `#on=a6` asks for a notebook by itself. */
 const asked = new URLSearchParams(location.hash.slice(1)).get("on");
 
-/** Is this a page that turns to another notebook than it was built for? */
-const isTurning = document.currentScript?.dataset.turns !== undefined;
-
 const open = () => {
   if (!document.body) return;
   const own = ownNotebook(document, device);
-  if (isTurning) return turn(own);
   const known = (document.body.dataset.notebooks ?? "").split(" ");
   const slug = asked && known.includes(asked) ? asked : keptNotebook(document, device);
   if (slug) openOnNotebook(document, slug, own !== undefined);
   else if (own) openOnOwn(document, own);
 };
-
-/** What is soon replaced is not shown before it is, or all below it would jump. */
-function turn(own: OwnNotebook | undefined): void {
-  const isNamed = /[#&]paper=/.test(location.hash);
-  const whose = document.querySelector<HTMLElement>('[data-part="whose"]');
-  if (whose) whose.hidden = !(own || isNamed);
-  const { classList } = document.documentElement;
-  if ((isNamed || (own && !/[#&]on=/.test(location.hash))) && !classList.contains("turns"))
-    classList.add("turning");
-}
-
-// Should what turns it not come, what was built is shown.
-if (isTurning)
-  window.addEventListener("load", () => {
-    const { classList } = document.documentElement;
-    if (!classList.contains("turns")) classList.remove("turning");
-  });
 
 // What is going to be sifted is not shown before it is, or all would jump. Should the filter not come, all is shown.
 if (/[#&](for|tag|fit|pages|lines|sort|find)=/.test(location.hash)) {

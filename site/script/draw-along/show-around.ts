@@ -1,4 +1,5 @@
 /** What lies around a pattern on its page, for another notebook than it was built for: the pattern itself on that notebook, first in the row, and patterns near it. */
+import { usableSteps } from "../../../src/measure/grid-axis.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import type { CardView, DatesPart } from "../lazy/dates/dates-part.ts";
@@ -69,7 +70,7 @@ function lineupEntry({ state, picture }: CardView, notebook: Notebook): HTMLElem
     "li",
     { class: "here" },
     makeElement("span", { "aria-current": "page" }, image, makeElement("b", {}, notebook.title)),
-    makeElement("span", { class: "numbers" }, `${across.dots} × ${down.dots} dots`),
+    makeElement("span", { class: "numbers" }, `${usableSteps(across)} × ${usableSteps(down)}`),
     makeElement("span", {}, ...stateWords(state)),
   );
 }

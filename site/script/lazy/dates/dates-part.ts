@@ -23,6 +23,8 @@ export interface DatesPart {
   liveView(asked: LiveQuestion): LiveView;
   /** How a pattern comes out on a notebook, without any days, as a card says it. */
   cardView(recipe: Recipe, notebook: Notebook, book: When): CardView;
+  /** Shows patterns of the book on their cards; or why the notebook cannot be read. */
+  openCards(question: CardsQuestion): DrawnCards | string;
   /** Nothing for patterns of days and of years. */
   yearView(asked: YearQuestion): YearView | undefined;
   /** The year of the days that are picked. */
@@ -76,6 +78,22 @@ export interface StripFacts {
   readonly width: number;
   readonly height: number;
   readonly leftOut: readonly string[];
+}
+
+export interface CardsQuestion {
+  /** The entries of the notebook in an address. */
+  readonly said: string;
+  /** The elements of the cards by their patterns. */
+  readonly elements: ReadonlyMap<string, HTMLElement>;
+  /** Do the cards show this notebook now? */
+  readonly isShown: () => boolean;
+  /** Told when all outcomes are known. */
+  readonly told: (outcomes: ReadonlyMap<string, CardView>) => void;
+}
+
+export interface DrawnCards {
+  /** Writes all that is known onto the cards once more. */
+  again(): void;
 }
 
 export interface CardView extends PlanFacts {

@@ -20,19 +20,14 @@ import type { Recipe } from "../../../../src/recipe/recipe.ts";
 import { buildSingleStrip } from "../../../../src/strip/single-strip.ts";
 import type { Strip } from "../../../../src/strip/strip.ts";
 import { readAddress, writeAddress } from "../../../../src/view/address/hash-params.ts";
-import {
-  NOTEBOOK_ADDRESS_KEYS,
-  notebookEntries,
-  readNotebookEntries,
-} from "../../../../src/view/address/notebook-address.ts";
+import { notebookEntries } from "../../../../src/view/address/notebook-address.ts";
 import {
   DATES_ADDRESS_KEYS,
   datesEntries,
   readDatesEntries,
 } from "../../../../src/view/address/span-address.ts";
-import type { Catalogue } from "../../../../src/view/catalogue.ts";
 import { alongView } from "../../../../src/view/draw-along/draw-along-view.ts";
-import { nameNotebook, unnamed } from "../../../../src/view/fields/name-notebook.ts";
+import { unnamed } from "../../../../src/view/fields/name-notebook.ts";
 import { type DatesChoice, NO_DATES, whenPicked } from "../../../../src/view/fields/span-fields.ts";
 import { planFacts } from "../../../../src/view/pattern/plan-status.ts";
 import { fitSummary, misfitReason } from "../../../../src/view/pattern/plan-summary.ts";
@@ -42,6 +37,7 @@ import { keptPrinter } from "../../device/kept-printer.ts";
 import { summaryElements } from "../../ui/plan-summary.ts";
 import { pictureAddress } from "../../ui/show-drawing.ts";
 import { bindSpanPicker } from "../../ui/span-picker.ts";
+import { openCards } from "./cards.ts";
 import type {
   CardView,
   DatesPart,
@@ -51,6 +47,7 @@ import type {
   YearQuestion,
   YearView,
 } from "./dates-part.ts";
+import { readNotebook } from "./read-notebook.ts";
 
 const write = createSvgWriter(window);
 const NO_ENTRIES = writeAddress([]);
@@ -64,14 +61,6 @@ function readDates(text: string): DatesChoice | string {
 
 function writeDates(choice: DatesChoice): string {
   return writeAddress(datesEntries(choice)).slice(NO_ENTRIES.length + 1);
-}
-
-function readNotebook(text: string, { notebooks }: Catalogue): Notebook | string {
-  const values = readAddress(`${NO_ENTRIES}&${text}`, NOTEBOOK_ADDRESS_KEYS);
-  const reading = values.ok ? readNotebookEntries(values.value) : values;
-  if (!reading.ok) return sayAddressIssue(reading.issue);
-  if (!reading.value) throw new RangeError("an address without a notebook");
-  return nameNotebook(reading.value, notebooks);
 }
 
 function liveView(asked: LiveQuestion): LiveView {
@@ -151,6 +140,7 @@ const part: DatesPart = {
   readNotebook,
   liveView,
   cardView,
+  openCards: (question) => openCards(window, question, cardView),
   yearView,
   yearOf,
   keptPrinter,
