@@ -21,7 +21,9 @@ const HIGHLIGHTING = { preAttributes: { tabindex: 0 } };
 
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
-  const { content: contentFolder = "content", mode = "build", host, first, onSettled } = settings;
+  const { content: contentFolder = "content", packs = [], host, first, onSettled } = settings;
+  const { mode = "build" } = settings;
+  const contentFolders = [contentFolder, ...packs.map(({ folder }) => folder)];
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;
@@ -29,6 +31,7 @@ export default function (cfg) {
   let readers;
   let book;
   let report = "";
+  let notes = "";
   let ready = first;
   // An edit of the content is to show at once: nothing is bundled for it, and pages that stay as they are stay.
   let isCodeOld = true;
@@ -44,11 +47,14 @@ export default function (cfg) {
       readers = engine.openReaders();
     }
     caches ??= ready?.caches ?? engine.openCaches(CACHE);
-    const read = ready ?? (await engine.readContent(contentFolder, readers));
+    const read = ready ?? (await engine.readContent(contentFolder, { packs, readers }));
     const { workers } = ready ?? {};
     ready = undefined;
     if (read.report) throw new ContentError(read.report);
     const { content } = read;
+    // A build has said them before; while serving, they are said once.
+    if (read.notes && read.notes !== notes) console.log("%s\n", read.notes);
+    notes = read.notes ?? "";
     const calling = () => engine.startWorkers({ content, caches, engine, project: PROJECT });
     await (workers ?? calling()).makeArtifacts();
     const highlight = (language, text) =>
@@ -66,7 +72,7 @@ export default function (cfg) {
   cfg.benchmarks.config.setMinimumThresholdMs(0);
 
   cfg.on("eleventy.beforeWatch", (edited) => {
-    if (edited.every((path) => isWithin(path, contentFolder))) return;
+    if (edited.every((path) => contentFolders.some((folder) => isWithin(path, folder)))) return;
     isCodeOld = true;
     codeEdits += 1;
   });
@@ -134,7 +140,7 @@ export default function (cfg) {
   cfg.setLibrary("md", markdown);
   cfg.addPlugin(syntaxHighlight, HIGHLIGHTING);
 
-  for (const folder of ["src", "layouts", "site/style", "site/script", contentFolder]) {
+  for (const folder of ["src", "layouts", "site/style", "site/script", ...contentFolders]) {
     cfg.addWatchTarget(`${folder}/`);
   }
   // An edit is there when its file has not grown for so long.

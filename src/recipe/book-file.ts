@@ -6,10 +6,11 @@ import type { NamedSlug } from "../source/schema/named-slugs.ts";
 /** A list of slugs in its written order, or all there are. */
 export type Chosen = "all" | readonly NamedSlug[];
 
-/** The notebooks, patterns and set-ups of a book. */
+/** The notebooks, patterns, strips and set-ups of a book. */
 export interface ChosenFiles {
   readonly notebooks: Chosen;
   readonly patterns: Chosen;
+  readonly strips: Chosen;
   readonly setups: Chosen;
 }
 
@@ -24,4 +25,8 @@ export interface BookFile extends ChosenFiles {
 }
 
 /** What it names is known even where something else in it is wrong, so that both are told at once. */
-export type BookReading = Reading<BookFile> & { readonly chosen: ChosenFiles };
+export type BookReading = Reading<BookFile> & {
+  readonly chosen: ChosenFiles;
+  /** The folders inside the content folder that it builds on, in their written order. */
+  readonly packs: readonly NamedSlug[];
+};

@@ -13,9 +13,18 @@ export const BOOK_KEYS = {
       expected: { kind: "form", form: "chosen-patterns" },
       meaning: "Which patterns the book has. Left out: all.",
     },
+    strips: {
+      expected: { kind: "form", form: "chosen-strips" },
+      meaning: "Which strips the book has, in this order. Left out: all, by name.",
+    },
     setups: {
       expected: { kind: "form", form: "chosen-setups" },
       meaning: "Which set-ups the book has, in this order. Left out: all, by name.",
+    },
+    with: {
+      expected: { kind: "form", form: "packs", max: LIMITS.packs },
+      meaning:
+        "Folders inside the content folder that the book builds on: their notebooks, patterns, strips and set-ups are the book's, too. Left out: none.",
     },
     url: {
       expected: { kind: "form", form: "address" },

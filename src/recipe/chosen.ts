@@ -5,7 +5,7 @@ import type { NamedSlug } from "../source/schema/named-slugs.ts";
 import type { Chosen } from "./book-file.ts";
 import type { Recipe } from "./recipe.ts";
 
-type What = "notebook" | "pattern" | "setup";
+type What = "notebook" | "pattern" | "strip" | "setup";
 
 /** The chosen ones in the book's order; all in the given order where the book has no list. */
 export function chosenOf<T extends { readonly slug: string }>(

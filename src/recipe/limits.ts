@@ -20,6 +20,8 @@ export const LIMITS = {
   /** Pages or spreads of `otherwise`. */
   attempts: 40,
   tags: 40,
+  /** Folders that a book builds on, as `book.yaml` names them. */
+  packs: 100,
 } as const;
 
 /** A printer that is off by more than a tenth does not print at actual size. */

@@ -47,7 +47,10 @@ function buildPairs() {
         for (const made of ["book", "memo"]) rmSync(place(made), { recursive: true, force: true });
       }
       if (measuredIn === "changed") {
-        appendFileSync(place("content/patterns/two-row-week.md"), `\nRound ${round}, ${turn}.\n`);
+        appendFileSync(
+          place("content/general/patterns/two-row-week.md"),
+          `\nRound ${round}, ${turn}.\n`,
+        );
       }
       costs[turn].push(build(turn));
     }

@@ -33,7 +33,7 @@ eleventy.disableLogger();
 await eleventy.init();
 await eleventy.watch();
 
-const file = join(content, "patterns/two-row-week.md");
+const file = join(content, "general/patterns/two-row-week.md");
 const before = readFileSync(file);
 const costs = { with: [], without: [] };
 for (let round = 0; round <= PAIRS; round += 1) {

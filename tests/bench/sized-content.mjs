@@ -1,32 +1,44 @@
 /** Content of any size for the measurements: a book's own recipes and notebooks, taken round again under new names. */
-import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  writeFileSync,
+} from "node:fs";
+import { basename, join } from "node:path";
 
 /** Writes so many patterns and notebooks into a folder; the strips are the book's own. */
 export function writeSizedContent(book, folder, { patterns, notebooks }) {
-  mkdirSync(folder, { recursive: true });
-  cpSync(join(book, "strips"), join(folder, "strips"), { recursive: true });
+  mkdirSync(join(folder, "strips"), { recursive: true });
+  const strips = filesOf(book, "strips");
+  for (const file of strips) copyFileSync(file, join(folder, "strips", basename(file)));
   writeFileSync(join(folder, "book.yaml"), "title: Bench\npatterns: all\n");
-  const strips = readdirSync(join(book, "strips"));
-  const onStrips = strips.map((name) => readFileSync(join(book, "strips", name), "utf8")).join(" ");
-  const isOnStrip = (name) => onStrips.includes(name.replace(".md", ""));
-  const [recipes, papers] = ["patterns", "notebooks"].map((kind) => readdirSync(join(book, kind)));
+  const onStrips = strips.map((file) => readFileSync(file, "utf8")).join(" ");
+  const isOnStrip = (file) => onStrips.includes(basename(file, ".md"));
+  const recipes = filesOf(book, "patterns");
   const stripsFirst = recipes.toSorted((one, other) => isOnStrip(other) - isOnStrip(one));
-  copyRound(stripsFirst, patterns, { from: join(book, "patterns"), to: join(folder, "patterns") });
-  copyRound(papers, notebooks, {
-    from: join(book, "notebooks"),
-    to: join(folder, "notebooks"),
-    change: fewerDots,
-  });
+  copyRound(stripsFirst, patterns, { to: join(folder, "patterns") });
+  const papers = filesOf(book, "notebooks");
+  copyRound(papers, notebooks, { to: join(folder, "notebooks"), change: fewerDots });
+}
+
+/** Those of the book and of the folder that the demo builds on, by their names. */
+function filesOf(book, kind) {
+  const folders = [join(book, kind), join(book, "general", kind)].filter((one) => existsSync(one));
+  const files = folders.flatMap((one) => readdirSync(one).map((name) => join(one, name)));
+  return files.toSorted((one, other) => (basename(one) < basename(other) ? -1 : 1));
 }
 
 /** The first of the files, or all of them and then again, changed by how many times they have been taken. */
-function copyRound(names, count, { from, to, change = (text) => text }) {
+function copyRound(files, count, { to, change = (text) => text }) {
   mkdirSync(to, { recursive: true });
   for (let index = 0; index < count; index += 1) {
-    const name = names[index % names.length];
-    const round = Math.floor(index / names.length);
-    const text = readFileSync(join(from, name), "utf8").replace(
+    const file = files[index % files.length];
+    const name = basename(file);
+    const round = Math.floor(index / files.length);
+    const text = readFileSync(file, "utf8").replace(
       /^title: .*$/m,
       (title) => title + (round ? ` ${round + 1}` : ""),
     );

@@ -18,8 +18,8 @@ describe("a notebook that was said on its own page", () => {
     expect(await mine.textContent()).toBe("B6, 23 × 35");
     for (const name of [
       "fit it to a notebook of your own",
-      "Make it yours",
-      "change it on the recipe desk",
+      "Edit this recipe",
+      "edit it here",
     ]) {
       await page.goto(onDisk("patterns/two-row-week/a5/index.html"));
       await page.getByRole("link", { name }).click();

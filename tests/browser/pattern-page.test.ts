@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
+import { demoText } from "../setup/demo-files.ts";
 import { expectedSteps } from "./expected-steps.ts";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
@@ -112,9 +113,9 @@ describe("a pattern's page", () => {
   it("leads to files that are there", async () => {
     const recipe = await page.getByRole("link", { name: "Recipe, Markdown" }).getAttribute("href");
     expect(readFileSync(join(book, folder, recipe ?? ""), "utf8")).toBe(
-      readFileSync("content/patterns/two-row-week.md", "utf8"),
+      demoText("patterns/two-row-week.md"),
     );
-    await page.getByRole("link", { name: "Make it yours" }).click();
+    await page.getByRole("link", { name: "Edit this recipe" }).click();
     await page.locator('[data-part="recipe"]').waitFor();
     expect(page.url()).toContain("fit/recipe/index.html#");
     expect(await page.locator("#recipe-text").inputValue()).toContain("title: Week in two rows");

@@ -5,12 +5,12 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoText } from "../setup/demo-files.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const WEEK = readFileSync(join(PROJECT, "content/patterns/two-row-week.md"), "utf8");
+const WEEK = demoText("patterns/two-row-week.md");
 const testBrowser = openTestBrowser(book);
 
 const editorOf = (page: Page) => page.getByRole("textbox", { name: "The recipe" });
@@ -31,7 +31,7 @@ describe.each([
     page = watched.page;
     const home = place === "disk" ? onDisk("/") : testBrowser.address;
     await page.goto(`${home}fit/index.html#v=1&pattern=two-row-week`);
-    await page.getByRole("link", { name: "Make it yours" }).click();
+    await page.getByRole("link", { name: "Edit this recipe" }).click();
     await page.locator(".editor-host").waitFor();
   });
 

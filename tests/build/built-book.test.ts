@@ -127,3 +127,12 @@ function leadsSomewhere(address: string, from: string): boolean {
 function withoutText(html: string): string {
   return html.replace(/>[^<]*</g, "><");
 }
+
+describe("the reference", () => {
+  it("says of every key what it takes and what it means", () => {
+    const html = readFileSync(join(book, "guide/reference/index.html"), "utf8");
+    const takes = [...html.matchAll(/<p class="takes">Takes ([^<]*)/g)].map(([, words]) => words);
+    expect(takes.length).toBeGreaterThan(60);
+    expect(takes.filter((words = "") => !/^\S.*\w/.test(words))).toEqual([]);
+  });
+});

@@ -13,6 +13,8 @@ describe("the words of a command", () => {
     [["build"], { name: "build" }],
     [["build", "--content=a", "--output=b"], { name: "build", content: "a", output: "b" }],
     [["build", "--content", "a"], { name: "build", content: "a" }],
+    [["build", "--with=a", "--with", "b"], { name: "build", with: ["a", "b"] }],
+    [["start", "--with=a"], { name: "start", with: ["a"] }],
     [["check", "--content=a"], { name: "check", content: "a" }],
     [["start"], { name: "start" }],
     [["start", "--port=9000"], { name: "start", port: 9000 }],
@@ -28,19 +30,25 @@ describe("the words of a command", () => {
     [["bulid"], "There is no command `bulid`: use build, check or start."],
     [
       ["build", "--outptu=b"],
-      "`build` does not know `--outptu`: it takes --content=FOLDER and --output=FOLDER.",
+      "`build` does not know `--outptu`: it takes --content=FOLDER, --with=FOLDER and --output=FOLDER.",
     ],
-    [["check", "--output=b"], "`check` does not know `--output`: it takes --content=FOLDER."],
-    [["check", "there"], "`check` does not know `there`: it takes --content=FOLDER."],
-    [["check", "-c"], "`check` does not know `-c`: it takes --content=FOLDER."],
+    [
+      ["check", "--output=b"],
+      "`check` does not know `--output`: it takes --content=FOLDER and --with=FOLDER.",
+    ],
+    [
+      ["check", "there"],
+      "`check` does not know `there`: it takes --content=FOLDER and --with=FOLDER.",
+    ],
+    [["check", "-c"], "`check` does not know `-c`: it takes --content=FOLDER and --with=FOLDER."],
     [["build", "--content"], "`--content` needs a folder: --content=FOLDER."],
     [
       ["build", "--port=9000"],
-      "`build` does not know `--port`: it takes --content=FOLDER and --output=FOLDER.",
+      "`build` does not know `--port`: it takes --content=FOLDER, --with=FOLDER and --output=FOLDER.",
     ],
     [
       ["start", "--output=b"],
-      "`start` does not know `--output`: it takes --content=FOLDER, --port=NUMBER and --host=ADDRESS.",
+      "`start` does not know `--output`: it takes --content=FOLDER, --with=FOLDER, --port=NUMBER and --host=ADDRESS.",
     ],
     [["start", "--port"], "`--port` needs a number: --port=NUMBER."],
     [["start", "--port=garden"], "`--port` takes a whole number from 1 to 65535, not `garden`."],
@@ -56,6 +64,7 @@ describe("the words of a command", () => {
       ["build", "--output=bo\nok\u001b[2J"],
       "`--output` takes a folder without characters that nobody can see, not `bo\\u{a}ok\\u{1b}[2J`.",
     ],
+    [["check", "--with=a", "--with="], "`--with` needs a folder: --with=FOLDER."],
     [["build", "--content="], "`--content` needs a folder: --content=FOLDER."],
   ])("%j are refused in one line", (words, wrong) => {
     expect(parseCommand(words)).toEqual({ wrong });
@@ -65,7 +74,8 @@ describe("the words of a command", () => {
     expect(runCommand(["build", "--outptu=b"])).toEqual({
       code: 1,
       stdout: "",
-      stderr: "`build` does not know `--outptu`: it takes --content=FOLDER and --output=FOLDER.\n",
+      stderr:
+        "`build` does not know `--outptu`: it takes --content=FOLDER, --with=FOLDER and --output=FOLDER.\n",
     });
   });
 });
@@ -75,6 +85,8 @@ describe("a command that begins", () => {
     [{ name: "build" }, "Building the book from content into _site …"],
     [{ name: "build", content: "a", output: "b" }, "Building the book from a into b …"],
     [{ name: "check", content: "a" }, "Checking a …"],
+    [{ name: "check", content: "a", with: ["b", "c"] }, "Checking a with b and c …"],
+    [{ name: "build", with: ["b"] }, "Building the book from content with b into _site …"],
     [{ name: "start" }, "Opening the book from content …"],
   ] as const)("%j says so", (command, line) => {
     expect(sayBeginning(command)).toBe(line);

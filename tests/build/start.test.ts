@@ -1,64 +1,18 @@
 /** `npm start` as an author meets it: the address, an edit that shows, a mistake told while the last good page stays. */
-import { type ChildProcess, spawn } from "node:child_process";
 import { rmSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { connect, createServer } from "node:net";
 import { join } from "node:path";
-import { expect, it, onTestFinished } from "vitest";
-import { PROJECT, runCommand } from "../setup/run-command.ts";
+import { expect, it } from "vitest";
+import { runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
+import { startOn, until } from "./serving.ts";
 import { scratchFolder, writeContent } from "./write-content.ts";
-
-const PATIENCE_MS = 60_000;
-
-/** Starts the server on a content folder and waits for the address that it prints. */
-async function startOn(
-  content: string,
-  more: readonly string[] = [],
-): Promise<{ address: string; said: () => string }> {
-  const server = spawn(
-    process.execPath,
-    [`${PROJECT}src/build/cli/launch.mjs`, "start", `--content=${content}`, ...more],
-    { cwd: PROJECT, stdio: ["ignore", "pipe", "pipe"] },
-  );
-  onTestFinished(() => stop(server));
-  let said = "";
-  const hear = (chunk: Buffer) => {
-    said += chunk.toString();
-  };
-  server.stdout.on("data", hear);
-  server.stderr.on("data", hear);
-  const address = await until(
-    () => /http:\/\/localhost:\d+\//.exec(said)?.[0],
-    () => said,
-  );
-  return { address, said: () => said };
-}
-
-async function stop(server: ChildProcess): Promise<void> {
-  const ended = new Promise((resolve) => server.once("exit", resolve));
-  server.kill("SIGTERM");
-  await ended;
-}
-
-/** What `look` finds, as soon as it finds something. */
-async function until<T>(
-  look: () => T | undefined | Promise<T | undefined>,
-  said: () => string,
-): Promise<T> {
-  const end = Date.now() + PATIENCE_MS;
-  while (Date.now() < end) {
-    const found = await look();
-    if (found !== undefined) return found;
-    await new Promise((resolve) => setTimeout(resolve, 100));
-  }
-  throw new Error(`waited in vain; the server said:\n${said()}`);
-}
 
 it("opens the book, follows edits, and tells a mistake in the page", async () => {
   const content = writeContent(TINY);
   const recipe = join(content, "patterns/halves.md");
-  const { address, said } = await startOn(content);
+  const { address, said } = await startOn(["start", `--content=${content}`]);
   const page = `${address}patterns/halves/plain/index.html`;
   const shows = (words: string) =>
     until(async () => {
@@ -95,7 +49,7 @@ it("opens the book, follows edits, and tells a mistake in the page", async () =>
 
 it("opens wrong content with its report, and the book once that is mended", async () => {
   const content = writeContent({ ...TINY, "book.yaml": "titel: Tiny\n" });
-  const { address, said } = await startOn(content);
+  const { address, said } = await startOn(["start", `--content=${content}`]);
   const shows = (words: string) =>
     until(async () => {
       const html = await fetch(address).then((answer) => answer.text());
@@ -116,7 +70,7 @@ it("opens the book at the port that was asked for, and at no other where it is t
     stderr: `Port ${port} is taken: choose another with --port=NUMBER.\n`,
   });
   await close();
-  const { address } = await startOn(content, [`--port=${port}`]);
+  const { address } = await startOn(["start", `--content=${content}`, `--port=${port}`]);
   expect(address).toBe(`http://localhost:${port}/`);
 });
 
@@ -133,7 +87,7 @@ it.each([
 });
 
 it("answers what it cannot read, and goes on", async () => {
-  const { address } = await startOn(writeContent(TINY));
+  const { address } = await startOn(["start", `--content=${writeContent(TINY)}`]);
   const { port } = new URL(address);
   for (const path of BAD_ADDRESSES) {
     expect([path, await statusOf(Number(port), path)]).toEqual([path, 400]);
@@ -186,7 +140,7 @@ it.each<[string, readonly string[], boolean]>([
   ["is not found at another address of the computer", [], false],
   ["is found at all of them when it is asked to", ["--host=0.0.0.0"], true],
 ])("%s", async (_, words, isFound) => {
-  const { address } = await startOn(writeContent(TINY), words);
+  const { address } = await startOn(["start", `--content=${writeContent(TINY)}`, ...words]);
   const { port } = new URL(address);
   const answer = fetch(`http://127.0.0.2:${port}/`).then(({ status }) => status);
   await (isFound ? expect(answer).resolves.toBe(200) : expect(answer).rejects.toThrow());

@@ -1,5 +1,5 @@
-/** What README and DEVELOPERS say can be done: every command is there, and something runs it. */
-import { existsSync, readFileSync } from "node:fs";
+/** What README, DEVELOPERS and the guide say can be done: every command is there, and something runs it. */
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 
@@ -17,6 +17,10 @@ const RUN_BY: Readonly<Record<string, string>> = {
   "npm start": "tests/build/start.test.ts",
   "npm run build": "tests/build/build.test.ts",
   "npm run build -- --content=content --output=_site": "tests/build/build.test.ts",
+  "npm start -- --host=0.0.0.0": "tests/build/start.test.ts",
+  "npm start -- --content=my-book --with=content/general": "tests/build/new-book.test.ts",
+  "npm run build -- --content=my-book --with=content/general --output=my-site":
+    "tests/build/new-book.test.ts",
 };
 
 /** The commands of all `sh` fences. */
@@ -47,6 +51,13 @@ describe.each(["README.md", "DEVELOPERS.md"])("%s", (path) => {
     const paths = files.map(([, code, link]) => code ?? link ?? "");
     expect(paths.filter((file) => !existsSync(ROOT + file))).toEqual([]);
   });
+});
+
+it("the guide shows only commands that something runs", () => {
+  const chapters = readdirSync(`${ROOT}site/guide`).filter((name) => name.endsWith(".md"));
+  const commands = chapters.flatMap((name) => commandsIn(read(`site/guide/${name}`)));
+  expect(commands.length).toBeGreaterThan(3);
+  expect(commands.filter((command) => !(command in RUN_BY))).toEqual([]);
 });
 
 it("the gate runs what it is said to run", () => {

@@ -1,21 +1,19 @@
 /** A written notebook reads back as the same notebook. */
-import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { writeNotebook } from "../../src/notebook/write-notebook.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
-
-const FOLDER = new URL("../../content/notebooks/", import.meta.url);
+import { demoNames, demoText } from "../setup/demo-files.ts";
 
 function roundTrip(slug: string, text: string) {
   return readNotebook({ path: `notebooks/${slug}.md`, text });
 }
 
 describe("a notebook that is written and read", () => {
-  it.each(readdirSync(FOLDER))("is the same: %s", (name) => {
+  it.each(demoNames("notebooks"))("is the same: %s", (name) => {
     const slug = name.replace(".md", "");
-    const first = roundTrip(slug, readFileSync(new URL(name, FOLDER), "utf8"));
+    const first = roundTrip(slug, demoText(`notebooks/${name}`));
     if (!first.ok) throw new Error(`${name} is not all right`);
     expect(roundTrip(slug, writeNotebook(first.value))).toEqual(first);
   });

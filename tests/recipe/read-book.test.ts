@@ -11,10 +11,21 @@ describe("a book", () => {
         title: "The Marrow Lane Pattern Book",
         notebooks: "all",
         patterns: "all",
+        strips: "all",
         setups: "all",
       },
-      chosen: { notebooks: "all", patterns: "all", setups: "all" },
+      chosen: { notebooks: "all", patterns: "all", strips: "all", setups: "all" },
+      packs: [],
     });
+  });
+
+  it.each([
+    ["with: [general, winter]", ["general", "winter"]],
+    ["with: general", ["general"]],
+    ["with: [../general, general, general]", ["general"]],
+    ["with: {general: yes}", []],
+  ])("is known to build on what it names: %s", (line, packs) => {
+    expect(read(`title: A\n${line}`).packs.map(({ slug }) => slug)).toEqual(packs);
   });
 
   it("lists notebooks and patterns in its own order", () => {

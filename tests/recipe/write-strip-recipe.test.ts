@@ -1,6 +1,4 @@
 /** A written strip reads back as the same strip. */
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { day } from "../../src/calendar/day.ts";
@@ -17,9 +15,7 @@ import {
 import { writeStripRecipe } from "../../src/recipe/write-strip-recipe.ts";
 import { plainSlug } from "../../src/source/slug.ts";
 import { anyLine } from "../random/any-notebook.ts";
-import { PROJECT } from "../setup/run-command.ts";
-
-const FOLDER = join(PROJECT, "content/strips");
+import { demoNames, demoText } from "../setup/demo-files.ts";
 
 const uses = fc.option(
   fc.integer(STRIP_BOUNDS.uses).map((count) => ({ uses: count })),
@@ -106,9 +102,9 @@ function read(slug: string, text: string): StripRecipe {
 }
 
 describe("a strip that is written and read", () => {
-  it.each(readdirSync(FOLDER))("is the same: %s", (name) => {
+  it.each(demoNames("strips"))("is the same: %s", (name) => {
     const slug = name.replace(".md", "");
-    const strip = read(slug, readFileSync(join(FOLDER, name), "utf8"));
+    const strip = read(slug, demoText(`strips/${name}`));
     expect(read(slug, writeStripRecipe(strip))).toEqual(strip);
   });
 

@@ -1,6 +1,4 @@
 /** A file that is opened in the page is read as the build reads it, with the build's own report. */
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { openedFile } from "../../site/script/lazy/reader/open-file.ts";
 import { reportIssues } from "../../src/issue/report/report.ts";
@@ -10,7 +8,7 @@ import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { choiceOfStrip, isListOfPatterns } from "../../src/view/fields/strip-fields.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoNames, demoText } from "../setup/demo-files.ts";
 
 const { content, catalogue } = await demoCatalogue();
 const reader = { readNotebook, readRecipe, readStripRecipe, reportIssues, sayIssue };
@@ -20,15 +18,15 @@ const open = (name: string, text: string) =>
   openedFile({ name, bytes: bytesOf(text) }, reader, catalogue.slugs);
 
 describe("a file that is opened", () => {
-  it.each(readdirSync(join(PROJECT, "content/notebooks")))("is the notebook %s", (name) => {
-    const text = readFileSync(join(PROJECT, "content/notebooks", name), "utf8");
+  it.each(demoNames("notebooks"))("is the notebook %s", (name) => {
+    const text = demoText(`notebooks/${name}`);
     const expected = readNotebook({ path: `notebooks/${name}`, text });
     if (!expected.ok) throw new Error(`${name} is not all right`);
     expect(open(name, text)).toEqual({ kind: "notebook", notebook: expected.value });
   });
 
   it.each(content.strips.map(({ slug }) => `${slug}.md`))("is the strip %s", (name) => {
-    const text = readFileSync(join(PROJECT, "content/strips", name), "utf8");
+    const text = demoText(`strips/${name}`);
     const expected = readStripRecipe({ path: `strips/${name}`, text });
     if (!expected.ok) throw new Error(`${name} is not all right`);
     const isMore = !isListOfPatterns(expected.value);

@@ -1,6 +1,4 @@
 /** The recipe page: what it keeps, and that it reads and plans as the build does. */
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { openDevice } from "../../site/script/device/device.ts";
@@ -21,11 +19,11 @@ import {
 } from "../../src/view/address/recipe-address.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoText } from "../setup/demo-files.ts";
 import { BOOK_SCRIPT, openWebSpace } from "../setup/web-space.ts";
 
 const { content, catalogue } = await demoCatalogue();
-const textOf = (slug: string) => readFileSync(join(PROJECT, `content/patterns/${slug}.md`), "utf8");
+const textOf = (slug: string) => demoText(`patterns/${slug}.md`);
 
 function anyDraft(): fc.Arbitrary<RecipeDraft> {
   const text = fc.oneof(

@@ -1,5 +1,5 @@
 /** Whatever is written, reading it ends, soon, with a value or with problems that lie inside the file. */
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Issue } from "../../src/issue/facts/issue.ts";
@@ -9,24 +9,23 @@ import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
+import { demoNames, demoText } from "../setup/demo-files.ts";
+import { PROJECT } from "../setup/run-command.ts";
 
 type Read = (file: TextFile) => Reading<unknown>;
 
-const CONTENT = new URL("../../content/", import.meta.url);
 const SEED = 20_270_501;
 
-const KINDS: readonly (readonly [name: string, folder: string, read: Read])[] = [
-  ["patterns", "patterns/", readRecipe],
-  ["notebooks", "notebooks/", readNotebook],
-  ["strips", "strips/", readStripRecipe],
-  ["books", "", readBook],
+/** How each kind is read, and the valid texts of it, which the mutations start from. */
+const KINDS: readonly (readonly [name: string, texts: readonly string[], read: Read])[] = [
+  ["patterns", textsOf("patterns"), readRecipe],
+  ["notebooks", textsOf("notebooks"), readNotebook],
+  ["strips", textsOf("strips"), readStripRecipe],
+  ["books", [readFileSync(`${PROJECT}content/book.yaml`, "utf8")], readBook],
 ];
 
-/** The valid texts of a folder, which the mutations start from. */
-function textsIn(folder: string): readonly string[] {
-  const directory = new URL(folder, CONTENT);
-  const names = readdirSync(directory).filter((name) => /\.(md|yaml)$/.test(name));
-  return names.sort().map((name) => readFileSync(new URL(name, directory), "utf8"));
+function textsOf(kind: "patterns" | "notebooks" | "strips"): readonly string[] {
+  return demoNames(kind).map((name) => demoText(`${kind}/${name}`));
 }
 
 function expectSound(read: Read, text: string): void {
@@ -134,9 +133,7 @@ function mutations(texts: readonly string[]): fc.Arbitrary<string> {
     );
 }
 
-describe.each(KINDS)("reading %s", (_, folder, read) => {
-  const texts = textsIn(folder);
-
+describe.each(KINDS)("reading %s", (_, texts, read) => {
   it("starts from texts that are all right", () => {
     expect(texts.length).toBeGreaterThan(0);
     for (const text of texts) expect(read({ path: "a.md", text }).ok).toBe(true);

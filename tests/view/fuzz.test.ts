@@ -1,6 +1,4 @@
 /** Whatever is typed, the page has a drawing or words for it: never an exception, and never long to wait. */
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import fc from "fast-check";
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
@@ -24,12 +22,10 @@ import { fitResult } from "../../src/view/fit-result.ts";
 import { wildFields } from "../random/any-fields.ts";
 import { wildRecipe } from "../random/wild-recipe.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoText } from "../setup/demo-files.ts";
 
 const { content, catalogue } = await demoCatalogue();
-const texts = content.recipes.map(({ slug }) =>
-  readFileSync(join(PROJECT, `content/patterns/${slug}.md`), "utf8"),
-);
+const texts = content.recipes.map(({ slug }) => demoText(`patterns/${slug}.md`));
 const write = createSvgWriter(createSVGWindow());
 
 /** A drawing as text, or the words that stand in its place. */

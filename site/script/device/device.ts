@@ -16,6 +16,8 @@ export type KeptName =
   /** What the drawing of a page was told not to show, and the hand that draws. */
   | "drawing"
   | "hand"
+  /** Which pages of which set-ups are drawn. */
+  | "ticks"
   /** Ways of counting that the keeper was asked about and stays with. */
   | "count-habits"
   | "printer"

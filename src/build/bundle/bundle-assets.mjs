@@ -73,6 +73,7 @@ function bundleScripts(folder) {
       offline: "site/script/offline/offline.mjs",
       print: "site/script/lazy/print/print.ts",
       reader: "site/script/lazy/reader/reader.ts",
+      setup: "site/script/setup/setup-page.ts",
       turn: "site/script/app/turn-early.ts",
       strips: "site/script/strip/strip-page.ts",
     },

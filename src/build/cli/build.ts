@@ -4,9 +4,10 @@ import type { CacheTally } from "../artifacts/cache/cache.ts";
 import { openCaches } from "../artifacts/caches.ts";
 import { startWorkers, type Workers } from "../artifacts/prebuild/start-workers.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
-import { counted, readContent } from "../content/check-content.ts";
+import { counted, readContent, sayNotes } from "../content/check-content.ts";
 import { CONTENT_FOLDERS } from "../content/find-misplaced.ts";
 import type { Content } from "../content/load-content.ts";
+import type { NamedFolder } from "../content/open-packs.ts";
 import { openRecord } from "../output/build-record.ts";
 import { freshFolder, recoverOutput } from "../output/fresh-folder.ts";
 import { type Guarded, ownFolders, realFolder, whyNotReplace } from "../output/why-not-replace.ts";
@@ -19,6 +20,8 @@ import { tuneForBuild } from "./v8-flags.ts";
 
 export interface BuildCall {
   readonly content: string;
+  /** Folders to build on that `book.yaml` does not name. */
+  readonly packs?: readonly NamedFolder[];
   readonly output: string;
   readonly project: string;
   readonly engine: Engine;
@@ -32,20 +35,23 @@ export async function buildBook(call: BuildCall): Promise<number> {
   const start = performance.now();
   tuneForBuild();
   const output = await realFolder(call.output);
-  const guarded: Guarded = {
-    whole: [project, call.content, process.cwd()],
-    read: CONTENT_FOLDERS.map((name) => join(call.content, name)),
-    own: await ownFolders(project),
-  };
   // Before anything can be refused, for a killed build may have left the last good book beside its place.
-  const objection = await recoverOutput(output).then(
-    () => objectionTo(output, guarded),
+  const unrecovered = await recoverOutput(output).then(
+    () => undefined,
     (error: unknown) => sayUnbuilt(output, error),
   );
-  const read = await readContent(call.content);
+  const { packs = [] } = call;
+  const read = await readContent(call.content, { packs });
   if ("report" in read) return refuse(read.report);
-  if (objection) return refuse(objection);
   const { content } = read;
+  const guarded: Guarded = {
+    whole: [project, call.content, process.cwd(), ...content.packs],
+    read: [...CONTENT_FOLDERS.map((name) => join(call.content, name)), ...content.packs],
+    own: await ownFolders(project),
+  };
+  const objection = unrecovered ?? (await objectionTo(output, guarded));
+  if (objection) return refuse(objection);
+  sayNotes(read.notes);
   const place = { output, project, engine, content, records: join(cache, "books") };
   const record = openRecord(place);
   if (record.isCurrent()) return tell(`${output}: nothing has changed since it was built.`);

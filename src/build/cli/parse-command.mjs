@@ -4,10 +4,13 @@ import { parseArgs } from "node:util";
 
 /** Which options each command takes, and what stands behind each. */
 const OPTIONS = {
-  build: { content: "FOLDER", output: "FOLDER" },
-  check: { content: "FOLDER" },
-  start: { content: "FOLDER", port: "NUMBER", host: "ADDRESS" },
+  build: { content: "FOLDER", with: "FOLDER", output: "FOLDER" },
+  check: { content: "FOLDER", with: "FOLDER" },
+  start: { content: "FOLDER", with: "FOLDER", port: "NUMBER", host: "ADDRESS" },
 };
+
+/** The one that may stand there several times. */
+const REPEATED = "with";
 
 /** TCP has no more ports (RFC 9293, 3.1: sixteen bits), and 0 stands for none. */
 const LAST_PORT = 65_535;
@@ -38,7 +41,8 @@ function parseOptions(name, words) {
     const what = known[token.name];
     const wrong = wrongWith(word, what, token.value);
     if (wrong) return { wrong };
-    found[token.name] = what === "NUMBER" ? portIn(token.value) : token.value;
+    const value = what === "NUMBER" ? portIn(token.value) : token.value;
+    found[token.name] = token.name === REPEATED ? [...(found[REPEATED] ?? []), value] : value;
   }
   return found;
 }
@@ -75,13 +79,14 @@ function portIn(text) {
 }
 
 /** The line that stands there while everything else is loaded. */
-export function sayBeginning({ name, content = "content", output = "_site" }) {
+export function sayBeginning({ name, content = "content", with: packs = [], output = "_site" }) {
+  const from = packs.length > 0 ? `${content} with ${listed(packs)}` : content;
   switch (name) {
     case "build":
-      return `Building the book from ${content} into ${output} …`;
+      return `Building the book from ${from} into ${output} …`;
     case "check":
-      return `Checking ${content} …`;
+      return `Checking ${from} …`;
     default:
-      return `Opening the book from ${content} …`;
+      return `Opening the book from ${from} …`;
   }
 }

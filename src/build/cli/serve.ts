@@ -5,6 +5,7 @@ import { reportIssues } from "../../issue/report/report.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { openRoot } from "../content/load-file.ts";
 import { isLeftAlone } from "../content/misplaced-file.ts";
+import { type NamedFolder, openPacks } from "../content/open-packs.ts";
 import { guardServer } from "../pages/guard-server.ts";
 import { openEleventy } from "../pages/run-eleventy.ts";
 import { freePort, LOOPBACK } from "./free-port.ts";
@@ -15,6 +16,8 @@ const SERVED = ".cache/served";
 
 interface ServeCall {
   readonly content: string;
+  /** Folders to build on that `book.yaml` does not name. */
+  readonly packs?: readonly NamedFolder[];
   readonly project: string;
   /** The one that was asked for. */
   readonly port?: number;
@@ -22,25 +25,34 @@ interface ServeCall {
   readonly host?: string;
 }
 
-/** Serves until it is stopped; the exit code then. Wrong content is served with its report, but there must be a folder to watch. */
+/** Serves until it is stopped; the exit code then. Wrong content is served with its report, but there must be folders to watch. */
 export async function serveBook(call: ServeCall): Promise<number> {
-  const { content, port: named, host = LOOPBACK } = call;
+  const { content, packs = [], port: named, host = LOOPBACK } = call;
   const folder = await openRoot(content);
   if ("about" in folder) return refuse(reportIssues([folder], new Map()));
+  const { issues } = await openPacks(folder, [], packs);
+  const unopened = issues.filter(({ about }) => about === "book");
+  if (unopened.length > 0) return refuse(reportIssues(unopened, new Map()));
   const found = await freePort(named, host);
   if ("wrong" in found) return refuse(found.wrong);
   try {
-    return await serveOn({ ...call, ...found, host });
+    return await serveOn({ ...call, ...found, packs, host });
   } catch (error) {
     return refuse(sayFailure("The book cannot be opened.", error));
   }
 }
 
-async function serveOn({ port, host, content, project }: Required<ServeCall>): Promise<number> {
+async function serveOn({
+  port,
+  host,
+  content,
+  packs,
+  project,
+}: Required<ServeCall>): Promise<number> {
   const eleventy = await openEleventy({
     project,
-    output: join(project, SERVED, keyOf([content])),
-    settings: { content, host },
+    output: join(project, SERVED, keyOf([content, ...packs.map(({ folder }) => folder)])),
+    settings: { content, packs, host },
     mode: "serve",
   });
   guardServer(eleventy.eleventyServe, host);
@@ -51,12 +63,16 @@ async function serveOn({ port, host, content, project }: Required<ServeCall>): P
   });
   const rebuild: unknown = await eleventy.watch();
   if (typeof rebuild !== "function") throw new TypeError("Eleventy gave no way to build again");
-  const unwatch = watchRemovals(content, (path) => {
-    if (!existsSync(content)) console.error(`${content} is gone: start again when it is back.`);
-    void rebuild(path);
-  });
+  const unwatch = [content, ...packs.map(({ folder }) => folder)].map((folder) =>
+    watchRemovals(folder, (path) => {
+      if (!existsSync(folder)) console.error(`${folder} is gone: start again when it is back.`);
+      void rebuild(path);
+    }),
+  );
   await eleventy.serve(port);
-  return stopped.finally(unwatch);
+  return stopped.finally(() => {
+    for (const end of unwatch) end();
+  });
 }
 
 function refuse(why: string): number {

@@ -8,6 +8,7 @@ import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./mispla
 
 export const BOOK = "book.yaml";
 export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips", "setups"] as const;
+export type ContentFolder = (typeof CONTENT_FOLDERS)[number];
 
 export interface Misplaced {
   readonly issues: readonly Issue[];
@@ -15,12 +16,13 @@ export interface Misplaced {
   readonly meant: ReadonlySet<string>;
 }
 
-/** Other folders and files are nobody's business: pictures, drafts, a readme. */
-export async function findMisplaced(root: Root): Promise<Misplaced> {
+/** Other folders and files are nobody's business: pictures, drafts, a readme; and so are those that the content builds on. */
+export async function findMisplaced(root: Root, packs: readonly string[]): Promise<Misplaced> {
   const names = await readdir(root.folder).catch(() => []);
-  const found = await Promise.all(names.map((name) => factAbout(root, name, names)));
+  const own = names.filter((name) => !packs.includes(name));
+  const found = await Promise.all(own.map((name) => factAbout(root, name, names)));
   const issues = found.flatMap((fact, index) =>
-    fact ? [wholeFileIssue(names[index] ?? "", fact)] : [],
+    fact ? [wholeFileIssue(`${root.prefix}${own[index] ?? ""}`, fact)] : [],
   );
   const meant = found.flatMap((fact) =>
     fact?.kind === "misnamed" && !fact.taken ? [fact.better] : [],

@@ -12,7 +12,6 @@ import type { BookFile } from "../../recipe/book-file.ts";
 import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
 import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
-import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
@@ -21,9 +20,11 @@ import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { issuesOfSetups } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
-import { BOOK, findMisplaced, type Misplaced } from "./find-misplaced.ts";
-import { loadFile, openRoot } from "./load-file.ts";
-import { type Folder, loadFolder } from "./load-folder.ts";
+import type { Misplaced } from "./find-misplaced.ts";
+import { openRoot } from "./load-file.ts";
+import { type BookFiles, loadFiles } from "./load-files.ts";
+import type { Folder } from "./load-folder.ts";
+import type { NamedFolder } from "./open-packs.ts";
 import { openRecent } from "./recent.ts";
 
 export interface Content extends CatalogueData {
@@ -34,21 +35,27 @@ export interface Content extends CatalogueData {
   readonly recipes: readonly Recipe[];
   /** Patterns that have no page in the book, but strips carry them or set-ups draw them. By slug. */
   readonly unlisted: readonly Recipe[];
-  /** By slug. */
+  /** The book's: in its order where it lists them, else by slug. */
   readonly strips: readonly StripRecipe[];
   /** The book's: in its order where it lists them, else by slug. */
   readonly setups: readonly SetupRecipe[];
-  /** Every file that was read, by its path. */
+  /** Every file that was read, by its path in the book, in whichever folder it lies. */
   readonly texts: ReadonlyMap<string, string>;
+  /** By such a path, the title of the folder that the book builds on and has the file from; none for its own. */
+  readonly origins: ReadonlyMap<string, string>;
+  /** Where the folders that it builds on lie. */
+  readonly packs: readonly string[];
 }
 
-export type ContentReading =
+export type ContentReading = {
+  /** What folders to build on say in vain: no problems. */
+  readonly notes: readonly Issue[];
+  /** The text of each file by its path as issues and notes name it. */
+  readonly texts: ReadonlyMap<string, string>;
+} & (
   | { readonly ok: true; readonly value: Content }
-  | {
-      readonly ok: false;
-      readonly issues: readonly Issue[];
-      readonly texts: ReadonlyMap<string, string>;
-    };
+  | { readonly ok: false; readonly issues: readonly Issue[] }
+);
 
 /** How files are read; who reads a folder again and again reads only those anew that have changed. */
 export type Readers = ReturnType<typeof openReaders>;
@@ -73,41 +80,28 @@ export function openReaders() {
   };
 }
 
+/** What else a reading of content takes. */
+export interface ContentOptions {
+  /** Folders to build on that `book.yaml` does not name. */
+  readonly packs?: readonly NamedFolder[];
+  readonly readers?: Readers;
+}
+
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
 export async function loadContent(
   folder: string,
-  readers: Readers = openReaders(),
+  { packs = [], readers = openReaders() }: ContentOptions = {},
 ): Promise<ContentReading> {
   const root = await openRoot(folder);
-  if ("about" in root) return { ok: false, issues: [root], texts: new Map() };
-  const [misplaced, bookFile, notebooks, patterns, strips, setups] = await Promise.all([
-    findMisplaced(root),
-    loadFile(root, BOOK),
-    loadFolder(root, "notebooks", true),
-    loadFolder(root, "patterns", true),
-    loadFolder(root, "strips", false),
-    loadFolder(root, "setups", false),
-  ]);
-  const reading = checked({ misplaced, bookFile, notebooks, patterns, strips, setups }, readers);
+  if ("about" in root) return { ok: false, issues: [root], notes: [], texts: new Map() };
+  const reading = checked(await loadFiles(root, packs), readers);
   readers.settle();
   return reading;
 }
 
-/** What lies on disk, before anything is understood. */
-interface Files {
-  readonly misplaced: Misplaced;
-  readonly bookFile: Reading<TextFile>;
-  readonly notebooks: Folder;
-  readonly patterns: Folder;
-  readonly strips: Folder;
-  readonly setups: Folder;
-}
-
-function checked(
-  { misplaced, bookFile, notebooks, patterns, strips, setups }: Files,
-  readers: Readers,
-): ContentReading {
-  const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, chosen: ALL };
+function checked(files: BookFiles, readers: Readers): ContentReading {
+  const { book, misplaced, notes, texts } = files;
+  const { notebooks, patterns, strips, setups } = files.folders;
   const notebook = gathered(notebooks, notebooks.files.map(readers.notebook));
   const recipe = gathered(patterns, patterns.files.map(readers.recipe));
   const stripReadings = strips.files.map(readers.strip);
@@ -121,12 +115,14 @@ function checked(
   const planned = [...recipesOfBook, ...unlisted];
   const found = [
     ...(book.ok ? [] : book.issues),
+    ...files.issues,
     ...notebook.issues,
     ...recipe.issues,
     ...strip.issues,
     ...setup.issues,
     ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
+    ...unknownIn(book.chosen.strips, "strip", strips.slugs),
     ...unknownIn(book.chosen.setups, "setup", setups.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
     ...issuesOfSetups(setup.values, recipe.values, weekRuleOf(book)),
@@ -138,10 +134,7 @@ function checked(
       : []),
   ];
   const issues = [...misplaced.issues, ...found.filter((one) => !isExplained(one, misplaced))];
-  const files = [notebooks, patterns, strips, setups].flatMap((one) => one.files);
-  const all = bookFile.ok ? [bookFile.value, ...files] : files;
-  const texts = new Map(all.map(({ path, text }) => [path, text]));
-  if (!book.ok || issues.length > 0) return { ok: false, issues, texts };
+  if (!book.ok || issues.length > 0) return { ok: false, issues, notes, texts };
   const { calendar } = book.value;
   const value: Content = {
     book: book.value,
@@ -150,11 +143,13 @@ function checked(
     notebooks: booksOfBook,
     recipes: recipesOfBook,
     unlisted,
-    strips: strip.values,
+    strips: chosenOf(book.value.strips, strip.values),
     setups: chosenOf(book.value.setups, setup.values),
-    texts,
+    texts: files.bookTexts,
+    origins: files.origins,
+    packs: files.packs.map(({ root }) => root.real),
   };
-  return { ok: true, value };
+  return { ok: true, value, notes, texts };
 }
 
 /** Where a folder has a wrong name, all that it lacks under the right one has one cause. */
@@ -173,8 +168,6 @@ function whenOf({ language, firstWeekday, weekOne }: Calendar): When {
 function weekRuleOf(book: Reading<BookFile>): WeekRule {
   return (book.ok && book.value.calendar) || ISO_WEEKS;
 }
-
-const ALL = { notebooks: "all", patterns: "all", setups: "all" } as const;
 
 function gathered<T>(
   folder: Folder,

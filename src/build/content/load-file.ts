@@ -7,30 +7,45 @@ import { utf8Text } from "../../source/front-matter/utf8-text.ts";
 
 const MOST_KIB = 256;
 
-/** The content folder: as it was named, and where it really lies once links are followed. */
+/** A folder of content: as it was named, and where it really lies once links are followed. */
 export interface Root {
   readonly folder: string;
   readonly real: string;
+  /** What stands before a path in it where the path is told: "" in the content folder, `general/` in one that it builds on. */
+  readonly prefix: string;
+}
+
+/** Why there is no folder to read. */
+export type NoFolder = "missing" | "not-a-folder" | "unreadable-folder";
+
+/** Where a folder really lies, or why it cannot be one. */
+export async function realFolderOf(
+  folder: string,
+): Promise<{ readonly real: string } | { readonly why: NoFolder }> {
+  try {
+    const real = await realpath(folder);
+    return (await stat(real)).isDirectory() ? { real } : { why: "not-a-folder" };
+  } catch (error) {
+    const isGone = error instanceof Error && "code" in error && error.code === "ENOENT";
+    return { why: isGone ? "missing" : "unreadable-folder" };
+  }
 }
 
 /** The content folder, or why there is none. */
 export async function openRoot(folder: string): Promise<Root | Issue> {
-  try {
-    const real = await realpath(folder);
-    if ((await stat(real)).isDirectory()) return { folder, real };
-    return wholeFileIssue(folder, { kind: "not-a-folder" });
-  } catch (error) {
-    const isGone = error instanceof Error && "code" in error && error.code === "ENOENT";
-    return wholeFileIssue(
-      folder,
-      isGone ? { kind: "missing", what: "folder" } : { kind: "unreadable-folder" },
-    );
-  }
+  const found = await realFolderOf(folder);
+  if ("real" in found) return { folder, real: found.real, prefix: "" };
+  const { why } = found;
+  return wholeFileIssue(
+    folder,
+    why === "missing" ? { kind: "missing", what: "folder" } : { kind: why },
+  );
 }
 
 /** The file at a path below the root, or why it cannot be taken. */
-export async function loadFile(root: Root, path: string): Promise<Reading<TextFile>> {
-  const full = join(root.folder, path);
+export async function loadFile(root: Root, below: string): Promise<Reading<TextFile>> {
+  const full = join(root.folder, below);
+  const path = `${root.prefix}${below}`;
   try {
     if (!isInside(root, await realpath(full))) return failed(path, { kind: "leaves-folder" });
     const found = await stat(full);

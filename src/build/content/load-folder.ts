@@ -28,7 +28,11 @@ export async function loadFolder(root: Root, name: string, isNeeded: boolean): P
   const entries = await entriesIn(root, name);
   if (!Array.isArray(entries)) {
     const isTold = entries !== "absent" || isNeeded;
-    return { files: [], slugs: [], issues: isTold ? [folderIssue(name, entries)] : [] };
+    return {
+      files: [],
+      slugs: [],
+      issues: isTold ? [folderIssue(root.prefix + name, entries)] : [],
+    };
   }
   const names = entries.map((entry) => entry.name);
   const found = await Promise.all(entries.map((entry) => sortEntry(root, { name, names }, entry)));
@@ -42,7 +46,9 @@ export async function loadFolder(root: Root, name: string, isNeeded: boolean): P
     issues: [
       ...told,
       ...readings.flatMap((reading) => (reading.ok ? [] : reading.issues)),
-      ...(isNeeded && isEmpty ? [wholeFileIssue(name, { kind: "empty-folder" })] : []),
+      ...(isNeeded && isEmpty
+        ? [wholeFileIssue(root.prefix + name, { kind: "empty-folder" })]
+        : []),
     ],
   };
 }
@@ -66,10 +72,10 @@ async function entriesIn(root: Root, name: string): Promise<Dirent[] | WhyNot> {
   }
 }
 
-function folderIssue(name: string, kind: WhyNot): Issue {
+function folderIssue(path: string, kind: WhyNot): Issue {
   return kind === "absent" || kind === "missing"
-    ? wholeFileIssue(name, { kind: "missing", what: "folder" })
-    : wholeFileIssue(name, { kind });
+    ? wholeFileIssue(path, { kind: "missing", what: "folder" })
+    : wholeFileIssue(path, { kind });
 }
 
 type Sorted =
@@ -87,8 +93,8 @@ async function sortEntry(
   const { name } = entry;
   if (slugIn(name) !== undefined) return { kind: "read", file: name };
   if (isLeftAlone(name)) return LEFT;
-  const path = `${folder}/${name}`;
-  const full = join(root.folder, path);
+  const path = `${root.prefix}${folder}/${name}`;
+  const full = join(root.folder, folder, name);
   if (await isFolder(full, entry)) {
     const count = await countMeant(full);
     if (count === 0) return LEFT;
@@ -113,7 +119,7 @@ async function isFolder(path: string, entry: Dirent): Promise<boolean> {
 }
 
 /** By the characters' numbers alone, so that the order is the same on every machine. */
-function byCharacters(a: string, b: string): number {
+export function byCharacters(a: string, b: string): number {
   if (a === b) return 0;
   return a < b ? -1 : 1;
 }

@@ -55,7 +55,7 @@ function sourcesHash({ project, engine, content }: BookPlace): string {
     file,
     readFileSync(join(project, file), "latin1"),
   ]);
-  return keyOf([engine.version, ...written, ...parts]);
+  return keyOf([engine.version, ...written, ...[...content.origins].sort().flat(), ...parts]);
 }
 
 /** Every file with its size and when it was written, which changes when anybody touches it. */

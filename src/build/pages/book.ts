@@ -78,6 +78,8 @@ export interface PatternPage {
   readonly bodyHtml: string;
   /** The recipe's front matter as written, highlighted. */
   readonly sourceHtml: string;
+  /** The title of the folder that the book builds on and has it from; "" for the book's own. */
+  readonly origin: string;
   readonly around: AroundPattern;
   /** Where the recipe can be changed on this notebook, and where the pattern can be tried on any other: the parts from # on. */
   /** The kind of days that it stands for, where it has any. */
@@ -90,6 +92,8 @@ export interface NotebookPage {
   readonly entry: NotebookEntry;
   readonly bodyHtml: string;
   readonly sourceHtml: string;
+  /** The title of the folder that the book builds on and has it from; "" for the book's own. */
+  readonly origin: string;
   readonly gridSvg: string;
   readonly partsSvg: string;
   readonly facts: readonly AxisFact[];

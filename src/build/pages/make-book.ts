@@ -41,6 +41,7 @@ export function makeBook(sources: BookSources): Book {
     cards,
     around: openAround(content, cards),
     bodyHtml: (text: string) => bodyHtml(markdown, text),
+    originOf: (path: string) => content.origins.get(path) ?? "",
     sourceHtml: (path: string) => highlight("yaml", frontMatterOf(artifacts.text(path))),
   };
   const strips = openStripBook({ ...pageSources, cache: caches.strips, version });

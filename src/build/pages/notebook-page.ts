@@ -9,7 +9,7 @@ import type { PatternPageSources } from "./pattern-page.ts";
 
 /** What the template of a notebook's page shows. */
 export function notebookPage(slug: string, sources: PatternPageSources): NotebookPage {
-  const { artifacts, cards, bodyHtml, sourceHtml } = sources;
+  const { artifacts, cards, bodyHtml, originOf, sourceHtml } = sources;
   const notebook = artifacts.notebook(slug);
   const view = artifacts.notebookView(slug);
   const all = cards.groupsOn(slug).flatMap((group) => group.cards);
@@ -18,6 +18,7 @@ export function notebookPage(slug: string, sources: PatternPageSources): Noteboo
     entry: notebookEntry(notebook),
     bodyHtml: bodyHtml(notebook.body),
     sourceHtml: sourceHtml(notebookPath(slug)),
+    origin: originOf(notebookPath(slug)),
     gridSvg: view.gridSvg,
     partsSvg: view.partsSvg,
     facts: notebookFacts(notebook),

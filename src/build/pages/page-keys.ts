@@ -27,7 +27,7 @@ export function openPageKeys(sources: KeySources): PageKeys {
     recipes.map(({ slug }) => [slug, JSON.stringify(strips.carrying(slug))]),
   );
   const titles = recipes.map(({ slug, title, purpose }) => [slug, title, purpose]);
-  const textOf = (path: string) => digestsOf(path, content).text;
+  const textOf = (path: string) => `${digestsOf(path, content).text} ${sources.originOf(path)}`;
   return {
     shared,
     lists: keyOf([

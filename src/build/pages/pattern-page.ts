@@ -21,7 +21,7 @@ export interface PatternPageSources extends PageSources {
 
 /** What the template of a pattern's page shows. */
 export function patternPage(pair: Pair, sources: PatternPageSources): PatternPage {
-  const { artifacts, around, bodyHtml, sourceHtml } = sources;
+  const { artifacts, around, bodyHtml, originOf, sourceHtml } = sources;
   const recipe = artifacts.recipe(pair.pattern);
   const notebook = artifacts.notebook(pair.notebook);
   const fit = { notebook: unnamed(notebook), pattern: pair.pattern, strip: NO_STRIP };
@@ -36,6 +36,7 @@ export function patternPage(pair: Pair, sources: PatternPageSources): PatternPag
     shown,
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(patternPath(pair.pattern)),
+    origin: originOf(patternPath(pair.pattern)),
     around: around.on(recipe, pair),
     recipeHash: writeRecipeLink(fit),
     fitHash: writeFitAddress(fit),

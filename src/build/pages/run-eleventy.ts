@@ -5,6 +5,7 @@ import type { Caches } from "../artifacts/caches.ts";
 import type { Workers } from "../artifacts/prebuild/start-workers.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
+import type { NamedFolder } from "../content/open-packs.ts";
 
 /** The engine that runs, the content as it was just read, its finished artifacts, and the threads that make the others. */
 export interface First {
@@ -21,6 +22,8 @@ type Mode = "build" | "serve";
 export interface Settings {
   /** The content folder. */
   readonly content: string;
+  /** Folders to build on that `book.yaml` does not name. */
+  readonly packs?: readonly NamedFolder[];
   /** What the first build need not load again, and the workers that are at it already. */
   readonly first?: First;
   /** The IP address that it is served at. */

@@ -64,7 +64,7 @@ export const NO_SETUPS: SetupBook = {
 
 function setupPage(
   pair: SetupPair,
-  { content, bodyHtml, sourceHtml }: SetupBookSources,
+  { content, bodyHtml, originOf, sourceHtml }: SetupBookSources,
   viewOf: ViewOf,
 ): SetupPageView {
   const setup = content.setups.find(({ slug }) => slug === pair.setup);
@@ -78,6 +78,7 @@ function setupPage(
     shown: viewOf(pair),
     bodyHtml: bodyHtml(setup.body),
     sourceHtml: sourceHtml(setupPath(pair.setup)),
+    origin: originOf(setupPath(pair.setup)),
     listed: content.recipes.map(({ slug }) => slug),
     elsewhere: content.notebooks.filter((one) => one !== notebook).map(notebookEntry),
   };

@@ -20,7 +20,7 @@ export interface StripPageSources extends PageSources {
 
 /** What the template of a strip's page shows. */
 export function stripPage(pair: StripPair, sources: StripPageSources): StripPage {
-  const { content, planner, viewOf, factsOf, bodyHtml, sourceHtml } = sources;
+  const { content, planner, viewOf, factsOf, bodyHtml, originOf, sourceHtml } = sources;
   const recipe = planner.strip(pair.strip);
   const notebook = planner.notebook(pair.notebook);
   const listed = content.recipes.map(({ slug }) => slug);
@@ -32,6 +32,7 @@ export function stripPage(pair: StripPair, sources: StripPageSources): StripPage
     shown: viewOf(pair),
     bodyHtml: bodyHtml(recipe.body),
     sourceHtml: sourceHtml(stripPath(pair.strip)),
+    origin: originOf(stripPath(pair.strip)),
     listed: patternsOf(recipe).filter((slug) => listed.includes(slug)),
     elsewhere: factsOf(pair.strip).filter((one) => one.notebook.slug !== pair.notebook),
     fitHash: fitHash(recipe, notebook, listed),

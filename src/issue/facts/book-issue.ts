@@ -5,12 +5,35 @@ import type { Place } from "./place.ts";
 export type BookIssue = { readonly about: "book"; readonly at: Place } & (
   | {
       readonly kind: "unknown-slug";
-      readonly what: "notebook" | "pattern" | "setup";
+      readonly what: "notebook" | "pattern" | "strip" | "setup";
       readonly slug: string;
       readonly known: readonly string[];
       readonly nearest?: string;
     }
   | { readonly kind: "repeated-slug"; readonly slug: string; readonly first: Place }
+  /** A folder to build on that cannot be one; `at` is where it is named, or the folder itself. */
+  | {
+      readonly kind: "bad-pack";
+      readonly name: string;
+      readonly why: PackFault;
+      /** The folder that it is, where that is another one's, too. */
+      readonly other?: string;
+    }
+  /** Two files of one name in the folders that a book is made of. */
+  | {
+      readonly kind: "twice";
+      readonly what: "notebook" | "pattern" | "strip" | "setup";
+      readonly slug: string;
+      /** The path of the other file. */
+      readonly other: string;
+    }
+  /** What the `book.yaml` of a folder that a book builds on says in vain. */
+  | {
+      readonly kind: "ignored-in-pack";
+      readonly key: string;
+      /** Of its own `with`, the folders that the book does not name. */
+      readonly folders: readonly string[];
+    }
   /** A plain division of a strip whose title makes the slug of a pattern. */
   | { readonly kind: "title-of-pattern"; readonly slug: string }
   /** A label asks for the moon, and the book's calendar does not say by which clock. */
@@ -25,3 +48,16 @@ export type BookIssue = { readonly about: "book"; readonly at: Place } & (
       readonly notebooks: readonly string[];
     }
 );
+
+/** Why a book cannot build on a folder. */
+export type PackFault =
+  | "missing"
+  | "not-a-folder"
+  | "unreadable-folder"
+  | "leaves-folder"
+  /** It has no folder of content. */
+  | "empty"
+  /** One of the content's own folders. */
+  | "own"
+  /** Named twice, or the content folder itself. */
+  | "same";

@@ -11,7 +11,7 @@ const MOST_PER_FILE = 50;
 
 /** The report, without a line end at its end. `texts` are the files by path; a file without one gets no excerpt. */
 export function reportIssues(issues: readonly Issue[], texts: ReadonlyMap<string, string>): string {
-  const lines = new Map([...texts].map(([path, text]) => [path, linesOf(text)]));
+  const lines = linesByPath(texts);
   const sorted = [...issues].sort(byPlace);
   const files = new Set(sorted.map(({ at }) => at.file));
   const blocks = [...files].flatMap((file) => {
@@ -23,6 +23,17 @@ export function reportIssues(issues: readonly Issue[], texts: ReadonlyMap<string
   });
   const total = `${sayCount(issues.length, "problem")} in ${sayCount(files.size, "file")}.`;
   return [...blocks, total].join("\n\n");
+}
+
+/** What is no problem and worth a word, each as in a report; "" where there is none. */
+export function reportNotes(notes: readonly Issue[], texts: ReadonlyMap<string, string>): string {
+  const lines = linesByPath(texts);
+  const sorted = [...notes].sort(byPlace);
+  return sorted.map((note) => block(note, lines.get(note.at.file))).join("\n\n");
+}
+
+function linesByPath(texts: ReadonlyMap<string, string>): ReadonlyMap<string, readonly string[]> {
+  return new Map([...texts].map(([path, text]) => [path, linesOf(text)]));
 }
 
 /** By file, line and column; by the characters' numbers alone, so that no locale has a say. */

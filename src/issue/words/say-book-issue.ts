@@ -14,6 +14,15 @@ export function sayBookIssue(issue: BookIssue): Said {
         sentence: `${sayCode(issue.slug)} is named twice.`,
         hint: `It stands in line ${issue.first.line} already: keep one of the two.`,
       };
+    case "bad-pack":
+      return badPack(issue);
+    case "twice":
+      return {
+        sentence: `There is a ${WHAT[issue.what]} ${sayCode(issue.slug)} already: ${sayCode(issue.other)}.`,
+        hint: "Rename one of the two files, or remove it: folders that make one book cannot share a name.",
+      };
+    case "ignored-in-pack":
+      return ignoredInPack(issue);
     case "title-of-pattern":
       return {
         sentence: `A plain division cannot be called so: \`${issue.slug}\` is a pattern.`,
@@ -29,6 +38,58 @@ export function sayBookIssue(issue: BookIssue): Said {
   }
 }
 
+/** Of a folder to build on that cannot be one. */
+function badPack({ name, why, other }: Of<"bad-pack">): Said {
+  const folder = sayCode(name);
+  switch (why) {
+    case "missing":
+      return {
+        sentence: `There is no folder ${folder} to build on.`,
+        hint: "`with` names folders inside the content folder; `--with=FOLDER` names any other, from where you are.",
+      };
+    case "not-a-folder":
+      return { sentence: `${folder} is a file, not a folder.`, hint: PARTS_OF_PACK };
+    case "unreadable-folder":
+      return {
+        sentence: `The folder ${folder} cannot be read.`,
+        hint: "It must be a folder that you are allowed to read.",
+      };
+    case "leaves-folder":
+      return {
+        sentence: `${folder} is a link that leads out of the content folder.`,
+        hint: "Name the folder that it leads to by `--with=FOLDER`, or copy it into the content folder.",
+      };
+    case "empty":
+      return { sentence: `There is nothing to build on in ${folder}.`, hint: PARTS_OF_PACK };
+    case "own":
+      return {
+        sentence: `${folder} is a folder of the content's own, which is read anyway.`,
+        hint: `Take it out of \`with\`. ${PARTS_OF_PACK}`,
+      };
+    case "same":
+      return {
+        sentence: `${folder} is the same folder as ${other === undefined ? "the content folder itself" : sayCode(other)}.`,
+        hint: "Name it once.",
+      };
+  }
+}
+
+const PARTS_OF_PACK =
+  "A folder to build on has `notebooks`, `patterns`, `strips` or `setups` in it.";
+
+function ignoredInPack({ key, folders }: Of<"ignored-in-pack">): Said {
+  const said = `${sayCode(key)} says nothing here: of a folder that a book builds on, only the title is read`;
+  return key === "with"
+    ? {
+        sentence: `${said}, and it brings no others.`,
+        hint: `Where the book needs ${sayCodes(folders)}, name ${folders.length === 1 ? "it" : "them"} for it by \`--with=FOLDER\`.`,
+      }
+    : {
+        sentence: `${said}.`,
+        hint: "Where it is wanted, write it into the `book.yaml` of the book itself.",
+      };
+}
+
 type Of<K extends BookIssue["kind"]> = Extract<BookIssue, { kind: K }>;
 
 function unknownSlug({ what, slug, known, nearest }: Of<"unknown-slug">): Said {
@@ -42,7 +103,12 @@ function unknownSlug({ what, slug, known, nearest }: Of<"unknown-slug">): Said {
   };
 }
 
-const WHAT = { notebook: "notebook", pattern: "pattern", setup: "set-up" } as const;
+const WHAT = {
+  notebook: "notebook",
+  pattern: "pattern",
+  strip: "strip",
+  setup: "set-up",
+} as const;
 
 const MOST_KNOWN = 12;
 

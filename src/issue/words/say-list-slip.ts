@@ -21,10 +21,12 @@ export function sayListSlip(source: string, form: Form): string {
 }
 
 function isNames(form: Form): boolean {
-  return form === "strip-entries" || form === "setup-entries" || form.startsWith("chosen-");
+  return LISTS_OF_NAMES.includes(form) || form.startsWith("chosen-");
 }
 
-/** Names of files. */
+const LISTS_OF_NAMES: readonly Form[] = ["strip-entries", "setup-entries", "packs"];
+
+/** Names of files and folders. */
 const NAME = /^[a-z0-9][a-z0-9-]*$/;
 
 /** What YAML takes between brackets as it stands. */

@@ -69,7 +69,11 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   "chosen-notebooks": () => "all, or a list of file names without .md, such as [a5, a6]",
   "chosen-patterns": () =>
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
+  "chosen-strips": () => "all, or a list of file names without .md, such as [everyday, weeks]",
   "chosen-setups": () => "all, or a list of file names without .md, such as [march, april]",
+  pack: () => "the name of a folder inside the content folder, such as general",
+  packs: ({ max }) =>
+    `a list of at most ${max} names of folders inside the content folder, such as [general]`,
   "setup-entries": ({ max }) =>
     `a list of at most ${max} entries, such as [month-grid, {each: week, pages: [two-row-week, week-notes]}]`,
   "setup-entry": () =>

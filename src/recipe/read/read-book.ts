@@ -4,13 +4,14 @@ import type { Issue } from "../../issue/facts/issue.ts";
 import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readYamlFile } from "../../source/front-matter/read-front-matter.ts";
 import { checkSchema } from "../../source/schema/check-schema.ts";
-import { namedSlugs } from "../../source/schema/named-slugs.ts";
+import { type NamedSlug, namedSlugs } from "../../source/schema/named-slugs.ts";
 import { addressFaults } from "../../source/schema/url-faults.ts";
 import { slugSchema, textSchema } from "../../source/schema/value-schema.ts";
+import { isSlug } from "../../source/slug.ts";
 import { entryOf, type SourceEntry, type SourceNode } from "../../source/tree.ts";
 import type { BookFile, BookReading, Chosen } from "../book-file.ts";
 import { BOOK_KEYS } from "../book-keys.ts";
-import { STRETCH } from "../limits.ts";
+import { LIMITS, STRETCH } from "../limits.ts";
 import { readBookCalendar } from "./read-calendar.ts";
 
 const { book: KEYS } = BOOK_KEYS;
@@ -27,7 +28,9 @@ const BOOK_SHAPE = {
     title: textSchema(KEYS.title.expected),
     notebooks: chosen(),
     patterns: chosen(),
+    strips: chosen(),
     setups: chosen(),
+    with: z.array(slugSchema()).min(1).max(LIMITS.packs).optional(),
     url: z
       .string()
       .refine((text) => addressFaults(text).length === 0)
@@ -37,10 +40,16 @@ const BOOK_SHAPE = {
   }),
 } as const;
 
+/** What a book names that cannot be read. */
+export const NAMES_NOTHING: Pick<BookReading, "chosen" | "packs"> = {
+  chosen: { notebooks: "all", patterns: "all", strips: "all", setups: "all" },
+  packs: [],
+};
+
 /** The checked book, or every problem in it. Whether its notebooks and patterns exist is not known here. */
 export function readBook(file: TextFile): BookReading {
   const yaml = readYamlFile(file);
-  if (!yaml.ok) return { ...yaml, chosen: { notebooks: "all", patterns: "all", setups: "all" } };
+  if (!yaml.ok) return { ...yaml, ...NAMES_NOTHING };
   const { tree, faults } = yaml.value;
   const issues: Issue[] = [...faults];
   const note: Note = (issue) => issues.push(issue);
@@ -48,10 +57,12 @@ export function readBook(file: TextFile): BookReading {
   const chosen = {
     notebooks: chosenIn(entryOf(tree, "notebooks"), note),
     patterns: chosenIn(entryOf(tree, "patterns"), note),
+    strips: chosenIn(entryOf(tree, "strips"), note),
     setups: chosenIn(entryOf(tree, "setups"), note),
   };
+  const packs = packsIn(entryOf(tree, "with"), note);
   const calendar = readBookCalendar(entryOf(tree, "calendar"), note);
-  if (!head) return { ok: false, issues, chosen };
+  if (!head) return { ok: false, issues, chosen, packs };
   const book: BookFile = {
     title: head.title,
     ...chosen,
@@ -59,11 +70,19 @@ export function readBook(file: TextFile): BookReading {
     ...(calendar ? { calendar } : {}),
     ...(head.printer === undefined ? {} : { printer: head.printer }),
   };
-  return { ...readingOf(book, issues), chosen };
+  return { ...readingOf(book, issues), chosen, packs };
 }
 
 function chosenIn(entry: SourceEntry | undefined, note: Note): Chosen {
   return entry?.value.kind === "list" ? namedSlugs(entry, note) : "all";
+}
+
+/** A name without its brackets is told, and taken for what it is: not everything that lies there is missing as well. */
+function packsIn(entry: SourceEntry | undefined, note: Note): readonly NamedSlug[] {
+  const { value } = entry ?? {};
+  return value?.kind === "scalar" && isSlug(value.source)
+    ? [{ slug: value.source, at: value.at }]
+    : namedSlugs(entry, note);
 }
 
 /**

@@ -86,7 +86,9 @@ const LISTS = [
   "setup-entries",
   "chosen-notebooks",
   "chosen-patterns",
+  "chosen-strips",
   "chosen-setups",
+  "packs",
 ];
 
 /** The value with its rest as one text, at the stretch that they take together. */

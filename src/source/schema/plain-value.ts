@@ -36,7 +36,13 @@ function isText(expected: ValueType): boolean {
 /** A file may be called `null`. */
 function isSlugs(expected: ValueType | undefined): boolean {
   if (expected?.kind !== "form") return false;
-  return ["chosen-notebooks", "chosen-patterns", "chosen-setups"].includes(expected.form);
+  return [
+    "chosen-notebooks",
+    "chosen-patterns",
+    "chosen-strips",
+    "chosen-setups",
+    "packs",
+  ].includes(expected.form);
 }
 
 /** Areas, entries of strips and set-ups, and days are read by hand: their schema lets the written tree through as it is. */

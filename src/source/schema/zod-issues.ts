@@ -49,7 +49,7 @@ export function noteZodIssue(zodIssue: ZodIssue, around: ZodContext, base: Path 
     note(
       unsuitable({
         node,
-        ...(path.length > 1 && isNames(expected) ? nameOf(key, node) : { key, expected }),
+        ...(path.length > 1 && isNames(expected) ? nameOf(key, node, expected) : { key, expected }),
       }),
     );
   }
@@ -59,11 +59,12 @@ function isNames(expected: ValueType): boolean {
   return expected.kind === "form" && NAMES.includes(expected.form);
 }
 
-const NAMES = ["chosen-notebooks", "chosen-patterns", "chosen-setups"];
+const NAMES = ["chosen-notebooks", "chosen-patterns", "chosen-strips", "chosen-setups", "packs"];
 
-/** One name of a list of file names. */
-function nameOf(key: string, node: SourceNode): Omit<Unsuitable, "node"> {
-  return { key, expected: { kind: "form", form: "slug" }, isEntry: true, meant: nameMeantBy(node) };
+/** One name of a list of names, of files or of folders. */
+function nameOf(key: string, node: SourceNode, list: ValueType): Omit<Unsuitable, "node"> {
+  const form = list.kind === "form" && list.form === "packs" ? "pack" : "slug";
+  return { key, expected: { kind: "form", form }, isEntry: true, meant: nameMeantBy(node) };
 }
 
 /** A number for across and one for down. */

@@ -102,6 +102,8 @@ export interface SetupPageView {
   readonly bodyHtml: string;
   /** The front matter as written, highlighted. */
   readonly sourceHtml: string;
+  /** The title of the folder that the book builds on and has it from; "" for the book's own. */
+  readonly origin: string;
   /** Slugs of the patterns that have a page in the book. */
   readonly listed: readonly string[];
   /** The other notebooks of the book. */

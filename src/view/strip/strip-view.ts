@@ -143,6 +143,8 @@ export interface StripPage {
   readonly bodyHtml: string;
   /** The strip's front matter as written, highlighted. */
   readonly sourceHtml: string;
+  /** The title of the folder that the book builds on and has it from; "" for the book's own. */
+  readonly origin: string;
   /** Slugs of the patterns that have a page in the book. */
   readonly listed: readonly string[];
   /** The strip on the other notebooks. */
