@@ -74,3 +74,12 @@ describe.each([390, 1440])("%i px wide, the gallery", (width) => {
     await close();
   });
 });
+
+it("a page of one of the book's notebooks leads to patterns on that", async () => {
+  const { page, close } = await openGallery(1440);
+  await page.goto(book.address("notebooks/small/index.html"));
+  await page.getByRole("link", { name: "Halves" }).click();
+  await expect.poll(() => page.url()).toContain("halves/small/index.html#v=1&on=small");
+  await expect.poll(() => page.locator(".lede").textContent()).toContain("Drawn for Small.");
+  await close();
+});

@@ -11,6 +11,7 @@ export function bindMyNotebook(page: Document, device: Device): void {
   const own = ownNotebook(page, device);
   if (chosen) openOnNotebook(page, chosen);
   else if (own) openOnOwn(page, own);
+  if (own) nameOnLinks(page);
   showKept(page, chosen);
   showMine(page, device);
   device.subscribe("notebook", () => showMine(page, device));
@@ -25,6 +26,12 @@ export function bindMyNotebook(page: Document, device: Device): void {
       focusKept(page, slug);
     });
   }
+}
+
+/** Links to a pattern on a notebook of the book say so: its page would else turn to the keeper's own. */
+function nameOnLinks(page: Document): void {
+  for (const link of page.querySelectorAll<HTMLAnchorElement>("a[data-on]"))
+    link.hash = `${link.hash || "#v=1"}&on=${link.dataset.on}`;
 }
 
 /** Keeps a notebook as the keeper's: by its address, and by its name where the page lists it among the book's. */
