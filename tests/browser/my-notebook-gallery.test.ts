@@ -2,7 +2,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
-import { keepNotebook, OWN, openOwnBook } from "./own-book.ts";
+import { keepNotebook, OWN, openOwnBook, withoutFiles } from "./own-book.ts";
 import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
@@ -81,5 +81,17 @@ it("a page of one of the book's notebooks leads to patterns on that", async () =
   await page.getByRole("link", { name: "Halves" }).click();
   await expect.poll(() => page.url()).toContain("halves/small/index.html#v=1&on=small");
   await expect.poll(() => page.locator(".lede").textContent()).toContain("Drawn for Small.");
+  await close();
+});
+
+it("shows the book's first notebook, and says why, where the engine does not come", async () => {
+  const folder = withoutFiles(book.folder, ["assets/dates.js"]);
+  const { page, close } = await watchedPage(testBrowser.browser);
+  await keepNotebook(page, `file://${folder}/fit/index.html`);
+  await page.goto(`file://${folder}/patterns/index.html`);
+  const found = page.locator('[data-part="found"]');
+  await expect.poll(() => found.textContent()).toContain("could not be worked out");
+  expect(await page.getByLabel("Drawn for").inputValue()).toBe("plain");
+  expect(await page.locator(".card img").first().getAttribute("src")).toContain("thumb.svg");
   await close();
 });

@@ -7,18 +7,16 @@ import {
   MINE,
   without,
 } from "../../../src/view/gallery/gallery-query.ts";
-import { openOwnCards } from "../app/own-cards.ts";
 import { type Device, openDevice } from "../device/device.ts";
-import { keptNotebook, type OwnNotebook, ownNotebook } from "../device/own-notebook.ts";
-import { keepParts } from "../offline/prefetch-scripts.ts";
+import { keptNotebook, ownNotebook } from "../device/own-notebook.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
-import { makeElement } from "../ui/make-element.ts";
-import { onPress, partOf, theOne } from "../ui/parts.ts";
+import { onPress, partOf } from "../ui/parts.ts";
 import { type Controls, openControls } from "./controls.ts";
 import { bindGalleryAddress, type GalleryStore, openGalleryStore } from "./gallery-store.ts";
+import { NOT_WORKED_OUT, offerMine } from "./own-notebook.ts";
 import type { Search } from "./search-patterns.ts";
 import { openQuery, type Query, searchLoader } from "./search-request.ts";
-import { type OwnCardsTools, openView } from "./show-gallery.ts";
+import { openView } from "./show-gallery.ts";
 import { showWords } from "./show-summary.ts";
 
 declare global {
@@ -62,16 +60,18 @@ export function openGallery(window: Window, tools: GalleryTools): void {
     tags: facts.patterns.flatMap(({ tags }) => tags),
   };
   const own = () => (mine ? MINE : (keptNotebook(page, device) ?? facts.notebooks[0] ?? ""));
-  if (mine) {
-    offerMine(page, mine);
-    keepParts(window, tools.own, ["dates.js", "../fit/book.js"]);
-  }
+  if (mine) offerMine(window, mine, tools.own);
   const controls = openControls(page, known);
   // Whoever types on while the search is on its way keeps what is in the field.
   const showAgain = () => view(store.state(), store.notebook());
   const query = openQuery(loadSearch, showAgain);
   const takeBack = (filter: Filter) => widen(without(store.state(), filter));
-  const ownCards = mine && ownCardsTools(window, { mine, load: tools.load, showAgain });
+  const told = (isWorkedOut: boolean) => {
+    if (isWorkedOut) return showAgain();
+    store.set({ ...store.state(), notebook: facts.notebooks[0] ?? "" });
+    showWords(page, NOT_WORKED_OUT);
+  };
+  const ownCards = mine && { notebook: mine, load: tools.load, told };
   const view = openView(page, { facts, own: ownCards, query, takeBack });
   const store = openGalleryStore(own);
   const widen = (next: GalleryQuery) => {
@@ -93,33 +93,6 @@ export function openGallery(window: Window, tools: GalleryTools): void {
     controls.fill(state, store.notebook());
     view(state, store.notebook());
   });
-}
-
-/** The keeper's own notebook is the first choice, before those of the book. */
-function offerMine(page: Document, { label }: OwnNotebook): void {
-  const select = theOne(page, "[name=on]", HTMLSelectElement);
-  select.prepend(makeElement("option", { value: MINE }, `your notebook (${label})`));
-}
-
-interface OwnCardsPlace {
-  readonly mine: OwnNotebook;
-  readonly load: GalleryTools["load"];
-  readonly showAgain: () => void;
-}
-
-function ownCardsTools(window: Window, { mine, load, showAgain }: OwnCardsPlace): OwnCardsTools {
-  return {
-    notebook: mine,
-    open: (elements, told) => openOwnCards(window, { own: mine, load, elements, told }),
-    told: (isWorkedOut) => {
-      if (isWorkedOut) showAgain();
-      else
-        showWords(
-          window.document,
-          "Your notebook could not be worked out: a part of this page is missing",
-        );
-    },
-  };
 }
 
 interface Bound {

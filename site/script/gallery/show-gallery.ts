@@ -7,12 +7,9 @@ import {
   type GalleryQuery,
   MINE,
 } from "../../../src/view/gallery/gallery-query.ts";
-import { withOwnNotebook } from "../../../src/view/gallery/own-facts.ts";
-import type { PlanFacts } from "../../../src/view/pattern/plan-status.ts";
-import type { OwnCards } from "../app/own-cards.ts";
-import type { OwnNotebook } from "../device/own-notebook.ts";
 import { partOf } from "../ui/parts.ts";
-import { openPatternList, type PatternList } from "./pattern-list.ts";
+import { type OwnCardsTools, openMine } from "./own-notebook.ts";
+import { openPatternList } from "./pattern-list.ts";
 import type { Query } from "./search-request.ts";
 import { sayResult, showRelaxations, showWords } from "./show-summary.ts";
 
@@ -24,24 +21,13 @@ export interface ViewTools {
   readonly takeBack: (filter: Filter) => void;
 }
 
-/** What draws the cards for the keeper's own notebook. */
-export interface OwnCardsTools {
-  readonly notebook: OwnNotebook;
-  readonly open: (
-    elements: ReadonlyMap<string, HTMLElement>,
-    told: (outcomes: ReadonlyMap<string, PlanFacts>) => void,
-  ) => OwnCards;
-  /** Told when there is more to show, or when it could not be worked out. */
-  readonly told: (isWorkedOut: boolean) => void;
-}
-
 /** Shows what is asked for on a notebook; while a search is on its way, what was shown before stays. */
 export function openView(
   page: Document,
   { facts: bookFacts, own, query, takeBack }: ViewTools,
 ): (state: GalleryQuery, notebook: string) => void {
   const list = openPatternList(page, own?.notebook);
-  const mine = own && openMine(bookFacts, own, list);
+  const mine = own && openMine(bookFacts, own, list.cards);
   let opened = "";
   return (state, notebook) => {
     const facts = mine?.facts() ?? bookFacts;
@@ -72,25 +58,6 @@ export function openView(
     );
     const relaxed = patterns.length > 0 ? [] : relaxations(patternFilter, state);
     showRelaxations(page, patterns.length === 0, { state, relaxed, takeBack });
-  };
-}
-
-/** The facts of the keeper's own notebook: all of them, or none yet. */
-function openMine(bookFacts: GalleryFacts, { open, told }: OwnCardsTools, list: PatternList) {
-  let facts = withOwnNotebook(bookFacts, new Map());
-  let isKnown = false;
-  const cards = open(list.cards, (outcomes) => {
-    facts = withOwnNotebook(bookFacts, outcomes);
-    isKnown = true;
-    told(true);
-  });
-  return {
-    facts: () => facts,
-    isKnown: () => isKnown,
-    show: (isShown: boolean) => {
-      if (isShown) cards.show().catch(() => told(false));
-      else cards.hide();
-    },
   };
 }
 
