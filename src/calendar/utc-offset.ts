@@ -14,3 +14,10 @@ export function readUtcOffset(written: string): number | undefined {
   const offset = sign === "-" ? 0 - ahead : ahead;
   return offset >= BEHIND && offset <= AHEAD ? offset : undefined;
 }
+
+/** An offset as it is written; in whole minutes. */
+export function writeUtcOffset(minutes: number): string {
+  const ahead = Math.abs(minutes);
+  const two = (number: number) => `${number}`.padStart(2, "0");
+  return `${minutes < 0 ? "-" : "+"}${two(Math.floor(ahead / 60))}:${two(ahead % 60)}`;
+}

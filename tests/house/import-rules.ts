@@ -40,7 +40,7 @@ export const FLOORS: Readonly<Record<string, readonly (readonly string[])[]>> = 
     ["lazy", "offline"],
     ["app"],
     ["draw-along"],
-    ["home", "fit", "recipe", "gallery", "measure", "notebook", "strip", "setup", "kept"],
+    ["home", "fit", "recipe", "gallery", "measure", "notebook", "strip", "setup", "kept", "words"],
   ],
 };
 

@@ -2,6 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { openDevice } from "../../site/script/device/device.ts";
 import { keptText, openEntry } from "../../site/script/device/kept-entry.ts";
+import { keptFiles, keptSlugs, subscribeFiles } from "../../site/script/device/kept-files.ts";
+import { asKeptPath, KEPT_KINDS } from "../../src/view/kept/kept-file.ts";
 import { BOOK_SCRIPT, openWebSpace } from "../setup/web-space.ts";
 
 /** What the form without a version kept for every book of a web space. */
@@ -39,7 +41,7 @@ describe("what the form before this one kept", () => {
     expect(openDevice(openTab(), BOOK_SCRIPT).get("hand")).toBe("right");
     openDevice(openTab(), BOOK_SCRIPT).clear();
     expect(openDevice(openTab(), BOOK_SCRIPT).get("hand")).toBeUndefined();
-    expect([...items.values()]).toEqual(["2"]);
+    expect([...items.values()]).toEqual(["3"]);
   });
 
   it("is for every book of the web space, each of which goes on by itself", () => {
@@ -48,6 +50,87 @@ describe("what the form before this one kept", () => {
     const other = openDevice(openTab(), "https://plots.example/two/assets/fit.js");
     expect(other.get("hand")).toBe("left");
   });
+});
+
+/** What form 2 kept: one thing of each kind. */
+const FORM_2 = {
+  "spanbook / version": "2",
+  "spanbook / book-notebook": "a6",
+  "spanbook / notebook": "4 #v=1&paper=A6&pitch=5&dots=19,28",
+  "spanbook / strip": "2 #v=1&across=seed-list",
+  "spanbook / pattern": "#v=1&pattern=seed-list",
+  "spanbook / dates": "#v=1&span=2027-03",
+  "spanbook / recipe": "7 #v=1&paper=A6&pitch=5&dots=19,28&text=abc",
+  "spanbook / count-habits": "across",
+  "spanbook / printer": "1.01 1 A4",
+} as const;
+
+describe("what form 2 kept", () => {
+  it("is there under its names, and the first page of this form says so", () => {
+    const { items, openTab } = openWebSpace(FORM_2);
+    const device = openDevice(openTab(), BOOK_SCRIPT);
+    expect(device.get("notebook")).toBe(FORM_2["spanbook / notebook"]);
+    expect(keptText(device, "recipe")).toBe("#v=1&paper=A6&pitch=5&dots=19,28&text=abc");
+    expect(Object.fromEntries(items)).toEqual({ ...FORM_2, "spanbook / version": "3" });
+  });
+
+  it("has no lists yet", () => {
+    const device = openDevice(openWebSpace(FORM_2).openTab(), BOOK_SCRIPT);
+    expect(KEPT_KINDS.flatMap((kind) => keptFiles(device, kind))).toEqual([]);
+  });
+});
+
+describe("files that are kept", () => {
+  it("are listed by kind and name, and a removed one is gone", () => {
+    const device = openDevice(openWebSpace().openTab(), BOOK_SCRIPT);
+    device.set("patterns/week.md", "w");
+    device.set("strips/every-day.md", "s");
+    device.set("patterns/week-2.md", "w2");
+    device.set("patterns/habits.md", "h");
+    expect(keptFiles(device, "patterns")).toEqual([
+      { path: "patterns/habits.md", text: "h" },
+      { path: "patterns/week.md", text: "w" },
+      { path: "patterns/week-2.md", text: "w2" },
+    ]);
+    device.remove("patterns/habits.md");
+    expect(keptSlugs(device, "patterns")).toEqual(["week", "week-2"]);
+    expect(device.get("patterns/habits.md")).toBeUndefined();
+  });
+
+  it("are each tab's at once, of this book alone", () => {
+    const { openTab } = openWebSpace();
+    const [one, two] = [openDevice(openTab(), BOOK_SCRIPT), openDevice(openTab(), BOOK_SCRIPT)];
+    const other = openDevice(openTab(), "https://plots.example/two/assets/book.js");
+    const told: string[] = [];
+    subscribeFiles(two, () => told.push(keptSlugs(two, "notebooks").join(" ")));
+    one.set("notebooks/mine.md", "m");
+    one.set("hand", "left");
+    one.remove("notebooks/mine.md");
+    expect(told).toEqual(["mine", ""]);
+    expect(keptSlugs(other, "notebooks")).toEqual([]);
+  });
+
+  it.each([
+    ["refuses", { isRefused: true }],
+    ["has no room", { isFull: true }],
+  ])("last as long as the page where the browser %s", (_, refusals) => {
+    const device = openDevice(openWebSpace({}, refusals).openTab(), BOOK_SCRIPT);
+    device.set("patterns/week.md", "w");
+    expect(keptSlugs(device, "patterns")).toEqual(["week"]);
+    expect(device.persists()).toBe(false);
+    device.remove("patterns/week.md");
+    expect(keptSlugs(device, "patterns")).toEqual([]);
+  });
+
+  it.each(["patterns/Week.md", "patterns/../x.md", "patterns/week", "recipes/week.md", "week.md"])(
+    "are none under the name %s",
+    (name) => {
+      const { openTab } = openWebSpace({ [`spanbook / ${name}`]: "x", "spanbook / version": "3" });
+      const device = openDevice(openTab(), BOOK_SCRIPT);
+      expect(KEPT_KINDS.flatMap((kind) => keptFiles(device, kind))).toEqual([]);
+      expect(asKeptPath(name)).toBeUndefined();
+    },
+  );
 });
 
 describe("two books on one web space", () => {
@@ -109,7 +192,7 @@ describe("a browser that keeps nothing", () => {
   });
 
   it("is told apart from one with what a later edition keeps, which is left as it is", () => {
-    const kept = { "spanbook / version": "3", "spanbook / hand": "both" };
+    const kept = { "spanbook / version": "4", "spanbook / hand": "both" };
     const { items, openTab } = openWebSpace(kept);
     const device = openDevice(openTab(), BOOK_SCRIPT);
     expect(device.get("hand")).toBeUndefined();

@@ -70,6 +70,10 @@ describe("the recipe page's address", () => {
     ["#v=1&text=%C3%A9", "What it says as “text” was changed or cut off on its way."],
     ["#v=1&text=AAAA", "What it says as “text” was changed or cut off on its way."],
     [
+      "#v=1&mine=..%2Fx",
+      "What it says as “mine” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
+    ],
+    [
       "#v=1&recipe=..%2Fx",
       "What it says as “recipe” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
     ],
@@ -116,6 +120,17 @@ describe("what the page holds first", () => {
       kept: { text: "mine" },
     });
     expect(start("").draft.text).toBe("mine");
+  });
+
+  it("is the layout of one's own that the address names, under its name", () => {
+    device.set("patterns/nights.md", "of mine");
+    expect(start("#v=1&mine=nights").draft).toMatchObject({ text: "of mine", slug: "nights" });
+  });
+
+  it("is what is kept where a layout is kept no longer, and that is said", () => {
+    const { draft, issue } = start("#v=1&mine=gone");
+    expect(draft.text).toBe("mine");
+    expect(issue && sayAddressIssue(issue)).toBe("The layout “gone” is not kept on this device.");
   });
 
   it("is what is kept where the address is broken, with what is wrong", () => {

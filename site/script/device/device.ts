@@ -1,7 +1,11 @@
 /** What is kept on the device between visits: its names, their form, and where each book of a web space has its own. */
 
+import type { KeptPath } from "../../../src/view/kept/kept-file.ts";
+
 /** What is kept, by name. Of those marked as entries `kept-entry` says how several tabs share them. */
 export type KeptName =
+  /** Each the text of its file; see `kept-files`. */
+  | KeptPath
   /** The slug of the book's notebook that the keeper's is; "" where it is none of them. */
   | "book-notebook"
   /** Entries: the notebook and the strip, as the addresses of their pages have them. */
@@ -26,16 +30,24 @@ export type KeptName =
 export interface Device {
   get(name: KeptName): string | undefined;
   set(name: KeptName, text: string): void;
+  remove(name: KeptName): void;
+  /** The names of all that is kept, in no order, and those that no page of today knows. */
+  names(): readonly string[];
   /** Forgets all that is kept for this book. */
   clear(): void;
   /** Tells what another tab has kept or forgotten, and what was kept before. */
   subscribe(name: KeptName, show: (text?: string, before?: string) => void): void;
+  /** Tells of each name under which another tab has kept or forgotten something. */
+  subscribeAll(show: (name: string) => void): void;
   /** Will all that was kept be there at the next visit? A browser may refuse, or have no room: then the page remembers. */
   persists(): boolean;
 }
 
-/** The form that is written. In form 1 all books of a web space had the same names, without a version. */
-const VERSION = 2;
+/**
+ * The form that is written. In form 1 all books of a web space had the same names, without a version. Form 2 had one
+ * thing of each kind and no lists; its names mean the same in form 3, so that nothing has to be moved.
+ */
+const VERSION = 3;
 
 /** What each name of form 1 is in form 2: an address that held three things is read for each of them. */
 const NAMES_OF_FORM_1: Readonly<Record<string, readonly KeptName[]>> = {
@@ -73,6 +85,11 @@ export function openDevice(window: StorageWindow, script: string): Device {
   return {
     get: (name) => storage.get(prefix + name),
     set: (name, text) => storage.set(prefix + name, text),
+    remove: (name) => storage.remove(prefix + name),
+    names: () => {
+      const own = storage.keys().filter((key) => key.startsWith(prefix));
+      return own.map((key) => key.slice(prefix.length));
+    },
     clear: () => {
       storage.clear((key) => key.startsWith(prefix) || key in NAMES_OF_FORM_1);
       prepare();
@@ -80,6 +97,10 @@ export function openDevice(window: StorageWindow, script: string): Device {
     subscribe: (name, show) =>
       window.addEventListener("storage", ({ key, newValue, oldValue }) => {
         if (key === prefix + name) show(newValue ?? undefined, oldValue ?? undefined);
+      }),
+    subscribeAll: (show) =>
+      window.addEventListener("storage", ({ key }) => {
+        if (key?.startsWith(prefix)) show(key.slice(prefix.length));
       }),
     persists: storage.persists,
   };
@@ -109,6 +130,14 @@ function openStorage(browsers: () => StorageWindow["localStorage"]) {
       return undefined;
     }
   };
+  const browsersKeys = () =>
+    attempt((storage) =>
+      Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? ""),
+    ) ?? [];
+  const remove = (key: string) => {
+    memory.delete(key);
+    attempt((storage) => storage.removeItem(key));
+  };
   return {
     get: (key: string) =>
       memory.get(key) ?? attempt((storage) => storage.getItem(key)) ?? undefined,
@@ -120,12 +149,11 @@ function openStorage(browsers: () => StorageWindow["localStorage"]) {
       if (isKept) memory.delete(key);
       else memory.set(key, text);
     },
+    remove,
+    keys: () => [...new Set([...memory.keys(), ...browsersKeys()])],
     clear: (isMeant: (key: string) => boolean) => {
       memory.clear();
-      attempt((storage) => {
-        const keys = Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? "");
-        for (const key of keys.filter(isMeant)) storage.removeItem(key);
-      });
+      for (const key of browsersKeys().filter(isMeant)) remove(key);
     },
     leave: () => {
       isLeft = true;

@@ -14,8 +14,10 @@ import type { Device } from "../device/device.ts";
 import { type KeptEntry, keptText, openEntry } from "../device/kept-entry.ts";
 import { openNotice } from "../ui/notice.ts";
 import { theOne } from "../ui/parts.ts";
-import type { InitialRecipe, RecipeTexts } from "./initial-recipe.ts";
+import { askedRecipe, type InitialRecipe, type RecipeTexts } from "./initial-recipe.ts";
 import type { RecipeStore } from "./recipe-store.ts";
+
+const WHAT_STAYS = "What was on the desk before stays.";
 
 interface Keeping {
   readonly device: Device;
@@ -46,13 +48,19 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
     read: async (hash, take) => {
       const reading = readRecipeAddress(hash, slugs);
       if (!reading.ok) {
-        notice.broken(sayAddressIssue(reading.issue), "What was on the desk before stays.");
+        notice.broken(sayAddressIssue(reading.issue), WHAT_STAYS);
         return;
       }
       // A pattern's text may have to be loaded first.
-      const { from, ...said } = reading.value;
-      const text = said.text ?? (from === undefined ? undefined : (await texts())[from]);
-      const part = { ...said, ...(text !== undefined && { text }) };
+      const { from, notebook } = reading.value;
+      const written = from === undefined ? {} : await texts();
+      const { text, slug, issue } = askedRecipe(reading.value, { device, texts: written });
+      if (issue) return notice.broken(sayAddressIssue(issue), WHAT_STAYS);
+      const part = {
+        ...(notebook && { notebook }),
+        ...(slug !== undefined && { slug }),
+        ...(text !== undefined && { text }),
+      };
       if (Object.keys(part).length === 0) return;
       take(() => store.update(part));
       showLink();

@@ -1,11 +1,13 @@
 /** What lies on the recipe page first: what the address says, else what was kept on the device, else a small recipe. */
 import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
 import {
+  type RecipeAddress,
   type RecipeDraft,
   readKeptRecipe,
   readRecipeAddress,
 } from "../../../src/view/address/recipe-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
+import { keptPath } from "../../../src/view/kept/kept-file.ts";
 import { startFit } from "../app/initial-state.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
@@ -39,14 +41,35 @@ export function initialRecipe(hash: string, { device, catalogue, texts }: Source
   const { notebook: usual } = startFit("", device, catalogue).fit;
   const notebook = said.notebook ?? usual;
   const kept = readKeptRecipe(keptText(device, "recipe") ?? "", catalogue.slugs);
-  const written = said.text ?? (said.from === undefined ? undefined : texts[said.from]);
-  const issue = address.ok ? {} : { issue: address.issue };
+  const asked = askedRecipe(said, { device, texts });
+  const found = address.ok ? asked.issue : address.issue;
+  const issue = found ? { issue: found } : {};
+  const written = asked.text;
   if (written === undefined) {
     const state = kept ?? { notebook, slug: "", text: FIRST_RECIPE };
     return { draft: { ...state, notebook: said.notebook ?? kept?.notebook ?? usual }, ...issue };
   }
-  const draft = { notebook, slug: said.slug ?? "", text: written };
+  const draft = { notebook, slug: asked.slug ?? "", text: written };
   return { draft, ...issue, ...(kept && kept.text !== written && { kept }) };
+}
+
+interface Asked {
+  readonly text?: string | undefined;
+  readonly slug?: string | undefined;
+  readonly issue?: AddressIssue;
+}
+
+/** The text and the name that an address asks for: its own, or those of a pattern of the book or of one's own. */
+export function askedRecipe(
+  { text, slug, from, mine }: RecipeAddress,
+  { device, texts }: Pick<Sources, "device" | "texts">,
+): Asked {
+  if (text !== undefined) return { text, slug };
+  if (mine === undefined) return { text: from === undefined ? undefined : texts[from], slug };
+  const kept = device.get(keptPath("patterns", mine));
+  return kept === undefined
+    ? { issue: { kind: "not-kept", slug: mine } }
+    : { text: kept, slug: mine };
 }
 
 /** Enough to see what there is to change. */

@@ -13,6 +13,8 @@ import type { RecipeState, RecipeStore } from "./recipe-store.ts";
 interface Asks {
   readonly texts: () => Promise<RecipeTexts>;
   readonly say: (words: string) => void;
+  /** A layout of one's own, as it is kept. */
+  readonly own: (slug: string) => string | undefined;
   /** A file without a name that will do is not saved. */
   readonly disable: DisabledButtons;
 }
@@ -21,14 +23,14 @@ interface Asks {
 export function bindRecipeForm(
   page: ParentNode,
   store: RecipeStore,
-  { texts, say, disable }: Asks,
+  { texts, say, own, disable }: Asks,
 ): void {
   const form = theOne(page, '[data-part="recipe-fields"]', HTMLFormElement);
   const note = partOf(page, "file-note");
   form.addEventListener("submit", (event) => event.preventDefault());
   // The file's name stands apart from the form, so the fields are listened to one by one.
   const nameFile = bindFileName(form, store, disable);
-  bindStart(form, store, { texts, say, nameFile });
+  bindStart(form, store, { texts, say, own, nameFile });
   bindNotebook(form, store);
   store.subscribe((state) => {
     note.textContent = store.catalogue.slugs.has(nameOf(state))
@@ -76,7 +78,7 @@ function bindFileName(
   return nameFile;
 }
 
-interface StartAsks extends Pick<Asks, "texts" | "say"> {
+interface StartAsks extends Pick<Asks, "texts" | "say" | "own"> {
   readonly nameFile: (name: string) => void;
 }
 
@@ -84,18 +86,20 @@ interface StartAsks extends Pick<Asks, "texts" | "say"> {
 function bindStart(
   form: HTMLFormElement,
   store: RecipeStore,
-  { texts, say, nameFile }: StartAsks,
+  { texts, say, own, nameFile }: StartAsks,
 ): void {
   const field = fieldOf(form, "from");
   /** The text that was started from last. */
   let taken: string | undefined;
-  const take = async (slug: string) => {
+  const take = async (chosen: string) => {
     try {
-      const text = (await texts())[slug];
+      const mine = mineIn(chosen);
+      const text = mine === undefined ? (await texts())[chosen] : own(mine);
       if (text === undefined) return;
       taken = text;
-      nameFile("");
-      store.update({ text, slug: "" });
+      const slug = mine ?? "";
+      nameFile(slug);
+      store.update({ text, slug });
     } catch {
       say("The recipe could not be loaded: a part of this page is missing.");
     }
@@ -104,6 +108,13 @@ function bindStart(
   store.subscribe(({ draft }) => {
     if (draft.text !== taken) fillForm(form, { from: "" });
   });
+}
+
+/** Layouts of one's own stand in the list of starts by this before their names. */
+export const MINE = "mine/";
+
+function mineIn(chosen: string): string | undefined {
+  return chosen.startsWith(MINE) ? chosen.slice(MINE.length) : undefined;
 }
 
 /** The book's notebook; where none is chosen, the one that lay on the recipe page first. */

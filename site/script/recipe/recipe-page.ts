@@ -1,6 +1,8 @@
 /** The recipe page: puts its parts together. */
 import { openCatalogue } from "../../../src/view/catalogue.ts";
+import { keptPath } from "../../../src/view/kept/kept-file.ts";
 import { openDevice } from "../device/device.ts";
+import { keptPaper, keptPrinter } from "../device/kept-printer.ts";
 import { type Editor, plainEditor } from "../lazy/editor/editor-part.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
@@ -10,15 +12,17 @@ import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { enhancePart, partOf, theOne } from "../ui/parts.ts";
 import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
+import { bindRecipePrinting } from "./bind-printing.ts";
 import { bindRecipeAddress } from "./bind-recipe-address.ts";
 import { bindRecipeSaving } from "./bind-saving.ts";
 import { initialRecipe, needsTexts, recipeTexts } from "./initial-recipe.ts";
+import { bindKeepLayout } from "./keep-layout.ts";
 import { bindRecipeForm } from "./recipe-form.ts";
 import { openRecipeStore } from "./recipe-store.ts";
 import { recipeView } from "./show-recipe.ts";
 
-const own = ownAddress();
-const load = scriptLoader(own);
+const script = ownAddress();
+const load = scriptLoader(script);
 void openPage().catch((error: unknown) => {
   console.error(error);
   const notice = partOf(document, "notice");
@@ -31,7 +35,7 @@ async function openPage(): Promise<void> {
   const catalogue = openCatalogue(window.spanbookContent);
   const texts = () => recipeTexts(window, load);
   const reader = await readerPart(window, load);
-  const device = openDevice(window, own);
+  const device = openDevice(window, script);
   const written = needsTexts(location.hash, catalogue) ? await texts() : {};
   const start = initialRecipe(location.hash, { device, catalogue, texts: written });
   const store = openRecipeStore(start.draft, catalogue, reader);
@@ -39,16 +43,20 @@ async function openPage(): Promise<void> {
   const field = theOne(document, "#recipe-text", HTMLTextAreaElement);
   const changed = () => store.update({ text: editor.text() });
   let editor: Editor = plainEditor(field, changed);
-  for (const name of ["recipe", "keep-part"]) enhancePart(document, name);
-  bindRecipeForm(document, store, { texts, say, disable: disableButtons(document, say) });
+  for (const name of ["recipe", "print-part", "keep-part"]) enhancePart(document, name);
+  const own = (slug: string) => device.get(keptPath("patterns", slug));
+  bindKeepLayout(document, store, { device, reader, say });
+  bindRecipeForm(document, store, { texts, say, own, disable: disableButtons(document, say) });
   store.subscribe(({ draft }) => {
     if (editor.text() !== draft.text) editor.setText(draft.text);
   });
   const show = recipeView(document, { draw, queue, reader, editor: () => editor });
   store.subscribe(({ result }) => show(result));
   bindRecipeSaving(document, store, { draw, say });
+  const printer = () => ({ paper: keptPaper(device), correction: keptPrinter(device) });
+  bindRecipePrinting(document, store, { draw, say, load, printer });
   bindRecipeAddress(window, store, { device, start, texts });
-  keepParts(window, own, ["reader.js", "editor.js", "../fit/recipe/texts.js"]);
+  keepParts(window, script, ["reader.js", "editor.js", "../fit/recipe/texts.js"]);
   // The plain field serves until then, and for good where the editor cannot be loaded.
   await load("editor.js").catch(() => undefined);
   if (!window.spanbookEditor) return;

@@ -6,6 +6,7 @@ export const KINDS = {
   json: "application/json",
   md: "text/markdown;charset=utf-8",
   pdf: "application/pdf",
+  zip: "application/zip",
 } as const;
 
 /** Offers the file under a name with its ending. */

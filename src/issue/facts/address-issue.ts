@@ -10,6 +10,8 @@ export type AddressIssue =
   | { readonly kind: "missing-key"; readonly key: string }
   /** Not a pattern of this book, or one that was named before. */
   | { readonly kind: "unknown-pattern"; readonly key: string; readonly slug: string }
+  /** Not kept on this device. */
+  | { readonly kind: "not-kept"; readonly slug: string }
   | { readonly kind: "too-many-patterns"; readonly key: string; readonly limit: number }
   /** Packed text that does not come apart. */
   | { readonly kind: "spoilt-text"; readonly key: string }

@@ -21,6 +21,8 @@ export function sayAddressIssue(issue: AddressIssue): string {
       return `It does not say “${issue.key}”.`;
     case "unknown-pattern":
       return `What it says as “${issue.key}” names “${harmless(issue.slug.slice(0, LONGEST_SLUG))}”, which this book does not have, or has named already.`;
+    case "not-kept":
+      return `The layout “${harmless(issue.slug)}” is not kept on this device.`;
     case "too-many-patterns":
       return `What it says as “${issue.key}” names more than ${sayCount(issue.limit, "pattern")}.`;
     case "spoilt-text":

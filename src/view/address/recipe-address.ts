@@ -14,10 +14,13 @@ export interface RecipeDraft {
   readonly text: string;
 }
 
-/** What an address may say; `from` is a pattern of the book to start from. */
-export type RecipeAddress = Partial<RecipeDraft> & { readonly from?: string };
+/** What an address may say; `from` is a pattern of the book to start from, `mine` one that is kept on the device. */
+export type RecipeAddress = Partial<RecipeDraft> & {
+  readonly from?: string;
+  readonly mine?: string;
+};
 
-const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "from", "recipe", "text"];
+const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "from", "mine", "recipe", "text"];
 
 /** What is kept on the device may be as long as the longest recipe, packed. */
 const LONGEST_KEPT = 400_000;
@@ -50,11 +53,16 @@ export function readRecipeAddress(
   const notebook = readNotebookEntries(values);
   if (!notebook.ok) return notebook;
   const [from, slug, packed] = [values.get("from"), values.get("recipe"), values.get("text")];
+  const mine = values.get("mine");
   if (from !== undefined && !patterns.has(from))
     return { ok: false, issue: { kind: "unknown-pattern", key: "from", slug: from } };
-  if (slug !== undefined && slug !== "" && !isSlug(slug)) {
-    const field = { field: "recipe", kind: "no-file-name" } as const;
-    return { ok: false, issue: { kind: "bad-value", key: "recipe", field } };
+  for (const [key, name] of [
+    ["recipe", slug],
+    ["mine", mine],
+  ] as const) {
+    if (name === undefined || name === "" || isSlug(name)) continue;
+    const field = { field: key, kind: "no-file-name" } as const;
+    return { ok: false, issue: { kind: "bad-value", key, field } };
   }
   const text = packed === undefined ? undefined : unpackText(packed);
   if (packed !== undefined && text === undefined)
@@ -64,6 +72,7 @@ export function readRecipeAddress(
     value: {
       ...(notebook.value && { notebook: notebook.value }),
       ...(from !== undefined && { from }),
+      ...(mine && { mine }),
       ...(slug !== undefined && { slug }),
       ...(text !== undefined && { text }),
     },

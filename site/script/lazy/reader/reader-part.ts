@@ -1,8 +1,9 @@
-/** What the part that reads files gives to a page, once it is loaded: the build's own readers and their words, and the writer of strips. */
+/** What the part that reads files gives to a page, once it is loaded: the build's own readers and their words, the writer of strips, and what changes the words of a file. */
 import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Said } from "../../../../src/issue/words/said.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
+import type { retyped, writtenLabels } from "../../../../src/recipe/retype.ts";
 import type { StripRecipe } from "../../../../src/recipe/strip-recipe.ts";
 import type { FileReaders, Opened, PickedFile } from "./open-file.ts";
 
@@ -12,6 +13,8 @@ export interface ReaderPart extends FileReaders {
   readRecipe(file: TextFile): Reading<Recipe>;
   sayIssue(issue: Issue): Said;
   writeStripRecipe(recipe: StripRecipe): string;
+  readonly writtenLabels: typeof writtenLabels;
+  readonly retyped: typeof retyped;
 }
 
 declare global {

@@ -5,6 +5,7 @@ import { sayIssue } from "../../../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
+import { retyped, writtenLabels } from "../../../../src/recipe/retype.ts";
 import { writeStripRecipe } from "../../../../src/recipe/write-strip-recipe.ts";
 import { openedFile } from "./open-file.ts";
 import type { ReaderPart } from "./reader-part.ts";
@@ -17,6 +18,8 @@ const part: ReaderPart = {
   readRecipe,
   sayIssue,
   writeStripRecipe,
+  writtenLabels,
+  retyped,
 };
 
 Object.assign(window, { spanbookReader: part });

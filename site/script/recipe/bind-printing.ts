@@ -1,0 +1,82 @@
+/** Prints the recipe's page and its strip, and makes PDF files of them, as the book's own pages do. */
+import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
+import { buildSingleStrip } from "../../../src/strip/single-strip.ts";
+import type { Strip } from "../../../src/strip/strip.ts";
+import { type Printer, pagePrintOut, stripPrintOut, stripTitle } from "../app/print.ts";
+import { printPart } from "../lazy/print/print-part.ts";
+import { onPress } from "../ui/parts.ts";
+import { openPrinting } from "../ui/print-drawings.ts";
+import { saveFile } from "../ui/save-file.ts";
+import type { Draw } from "../ui/show-drawing.ts";
+import { whileBusy } from "../ui/while-busy.ts";
+import type { RecipeResult } from "./plan-recipe.ts";
+import type { RecipeStore } from "./recipe-store.ts";
+
+interface Printing {
+  readonly draw: Draw;
+  readonly printer: () => Printer;
+  readonly load: (name: string) => Promise<void>;
+  readonly say: (words: string) => void;
+}
+
+type Planned = Extract<RecipeResult, { ok: true }>;
+type Fitting = Planned & { readonly plan: { readonly fits: true } };
+
+/** Only what can be read and fits is printed. */
+export function bindRecipePrinting(page: Document, store: RecipeStore, printing: Printing): void {
+  const { draw, printer, say } = printing;
+  const print = openPrinting(window, () => usualPrintOut(store, printing));
+  const press = (doing: string, act: (result: Fitting, button: HTMLElement) => void) =>
+    onPress(page, doing, (button) => {
+      const { result } = store.state();
+      if (!result.ok) say("The recipe has problems: see the list below it.");
+      else if (!isFitting(result)) say("The pattern does not fit this notebook.");
+      else act(result, button);
+    });
+  const name = ({ recipe, notebook }: Planned) => `${recipe.slug}-${notebook.slug}`;
+  press("print-page", (result) => print(pagePrintOut(result, printer(), draw)));
+  press("print-strip", (result) => print(stripPrintOut(stripOf(result), printer(), draw)));
+  press("save-strip-svg", (result) =>
+    saveFile(`${name(result)}-strip`, "svg", draw.file(stripScene(stripOf(result)))),
+  );
+  press("save-page-pdf", (result, button) => {
+    const make = (part: PrintPart) => part.pagePdf(result, printer().correction);
+    savePdf(name(result), make, { button, ...printing });
+  });
+  press("save-strip-pdf", (result, button) => {
+    const strip = stripOf(result);
+    const make = (part: PrintPart) => {
+      const { paper, correction } = printer();
+      return part.stripPdf({ title: stripTitle(strip), strips: [strip], paper }, correction);
+    };
+    savePdf(`${name(result)}-strip`, make, { button, ...printing });
+  });
+}
+
+type PrintPart = Awaited<ReturnType<typeof printPart>>;
+
+/** The browser's own command prints the page's drawing, and nothing of it while the recipe is wrong. */
+function usualPrintOut(store: RecipeStore, { draw, printer }: Printing) {
+  const { result } = store.state();
+  return result.ok ? pagePrintOut(result, printer(), draw) : { sheet: "", pages: [] };
+}
+
+function isFitting(result: Planned): result is Fitting {
+  return result.plan.fits;
+}
+
+/** The strip of this recipe alone, as each pattern of the book has one. */
+function stripOf({ recipe, notebook, plan }: Planned): Strip {
+  return buildSingleStrip(recipe, notebook, plan);
+}
+
+function savePdf(
+  name: string,
+  make: (part: PrintPart) => Promise<Uint8Array>,
+  { button, load, say }: Printing & { readonly button: HTMLElement },
+): void {
+  void whileBusy(button, say, async () => {
+    const pdf = await make(await printPart(window, load));
+    saveFile(name, "pdf", new Uint8Array(pdf));
+  });
+}

@@ -1,0 +1,147 @@
+/** Files that somebody brings, each read as the build reads content: what is good can be kept, what is wrong is told. */
+import type { Issue } from "../../issue/facts/issue.ts";
+import type { Reading, TextFile } from "../../issue/facts/reading.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
+import { readNotebook } from "../../notebook/read-notebook.ts";
+import { UNDATED, type When } from "../../plan/when.ts";
+import { takenTitles, unknownIn } from "../../recipe/chosen.ts";
+import { marginClashes } from "../../recipe/margin-clashes.ts";
+import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
+import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import { readSetup } from "../../recipe/read/read-setup.ts";
+import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import { setupIssues } from "../../setup/check-setup.ts";
+import type { NamedSlug } from "../../source/schema/named-slugs.ts";
+import { slugOf } from "../../source/slug.ts";
+import type { CatalogueData } from "../catalogue.ts";
+import { type KeptFile, type KeptKind, kindOf } from "./kept-file.ts";
+
+/** What is known beside the files: the book, and what is kept already. */
+export interface Around {
+  readonly book: Pick<CatalogueData, "recipes" | "unlisted" | "notebooks" | "when" | "utcOffset">;
+  readonly kept: readonly KeptFile[];
+}
+
+export interface ContentFile extends KeptFile {
+  readonly title: string;
+}
+
+export interface ContentFiles {
+  readonly files: readonly ContentFile[];
+  readonly issues: readonly Issue[];
+}
+
+/** The good files with their titles, and every problem of the others. */
+export function readContentFiles(files: readonly KeptFile[], around: Around): ContentFiles {
+  const known = recipesAround(files, around);
+  const notebooks = [...around.book.notebooks, ...goodOf(files, "notebooks", readNotebook)];
+  const read = files.map((file) => {
+    const { title, issues } = checked(file, { ...around.book, notebooks, known });
+    return { file: { ...file, title }, issues };
+  });
+  return {
+    files: read.flatMap(({ file, issues }) => (issues.length === 0 ? [file] : [])),
+    issues: read.flatMap(({ issues }) => issues),
+  };
+}
+
+/** What is read of any file: its title, or what is wrong with it by itself. */
+export function readTitle(file: KeptFile): Reading<{ readonly title: string }> {
+  return READERS[kindOf(file.path)](file);
+}
+
+/** The title that a file gives; its name where it cannot be read. */
+export function titleOf(file: KeptFile): string {
+  const reading = readTitle(file);
+  return reading.ok ? reading.value.title : slugOf(file.path);
+}
+
+const READERS: Readonly<Record<KeptKind, (file: TextFile) => Reading<{ readonly title: string }>>> =
+  {
+    patterns: readRecipe,
+    notebooks: readNotebook,
+    strips: readStripRecipe,
+    setups: readSetup,
+  };
+
+interface Known {
+  readonly notebooks: readonly Notebook[];
+  readonly known: ReadonlyMap<string, Recipe>;
+  readonly when?: When;
+  readonly utcOffset?: number;
+}
+
+interface Checked {
+  readonly title: string;
+  readonly issues: readonly Issue[];
+}
+
+function checked(file: KeptFile, known: Known): Checked {
+  switch (kindOf(file.path)) {
+    case "notebooks":
+      return plain(readNotebook(file));
+    case "patterns":
+      return checkedPattern(file, known);
+    case "strips": {
+      const reading = readStripRecipe(file);
+      const slugs = [...known.known.keys()];
+      return plain(reading, [
+        ...unknownIn(reading.named, "pattern", slugs),
+        ...takenTitles(reading.divisions, slugs),
+      ]);
+    }
+    case "setups":
+      return checkedSetup(file, known);
+  }
+}
+
+function plain(reading: Reading<{ readonly title: string }>, more: readonly Issue[] = []): Checked {
+  return reading.ok
+    ? { title: reading.value.title, issues: more }
+    : { title: "", issues: [...reading.issues, ...more] };
+}
+
+function checkedPattern(file: KeptFile, { notebooks, utcOffset }: Known): Checked {
+  const reading = readRecipe(file);
+  if (!reading.ok) return plain(reading);
+  return plain(reading, [
+    ...marginClashes(reading.value, notebooks),
+    ...(utcOffset === undefined ? moonWithoutOffset(reading.value) : []),
+  ]);
+}
+
+function checkedSetup(file: KeptFile, { known, when = UNDATED }: Known): Checked {
+  const reading = readSetup(file);
+  const named: readonly NamedSlug[] = reading.named;
+  const strangers = unknownIn(named, "pattern", [...known.keys()]);
+  const sources = { recipe: (slug: string) => known.get(slug), rule: when.rule };
+  return plain(reading, [...strangers, ...(reading.ok ? setupIssues(reading.value, sources) : [])]);
+}
+
+/** Every pattern that a strip or a set-up may name: what is brought goes before what is kept, and that before the book's. */
+function recipesAround(
+  files: readonly KeptFile[],
+  { book, kept }: Around,
+): ReadonlyMap<string, Recipe> {
+  const own = [...kept, ...files];
+  const recipes = [
+    ...book.recipes,
+    ...(book.unlisted ?? []),
+    ...goodOf(own, "patterns", readRecipe),
+  ];
+  return new Map(recipes.map((recipe) => [recipe.slug, recipe]));
+}
+
+function goodOf<Value>(
+  files: readonly KeptFile[],
+  kind: KeptKind,
+  read: (file: TextFile) => Reading<Value>,
+): readonly Value[] {
+  return files
+    .filter(({ path }) => kindOf(path) === kind)
+    .flatMap((file) => {
+      const reading = read(file);
+      return reading.ok ? [reading.value] : [];
+    });
+}
