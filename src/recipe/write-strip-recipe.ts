@@ -1,14 +1,10 @@
 /** Writes a strip's recipe as the file that reads back as the same recipe. */
 import { spanText } from "../calendar/write-span.ts";
 import type { Axis } from "../measure/axis.ts";
-import { writeFlowText, writeText } from "../source/front-matter/quote-text.ts";
-import {
-  type DivisionEntry,
-  END_SIDES,
-  type StripEntry,
-  type StripRecipe,
-} from "./strip-recipe.ts";
-import { writeSplit } from "./write-split.ts";
+import { writeText } from "../source/front-matter/quote-text.ts";
+import { writeFlow } from "../source/front-matter/write-flow.ts";
+import { entrySource } from "./strip-entry-source.ts";
+import type { StripEntry, StripRecipe } from "./strip-recipe.ts";
 
 /** The file's text for `strips/<slug>.md`. */
 export function writeStripRecipe(recipe: StripRecipe): string {
@@ -27,23 +23,8 @@ export function writeStripRecipe(recipe: StripRecipe): string {
 
 /** Names alone in one line; else each entry in a line of its own. */
 function sideLines(axis: Axis, entries: readonly StripEntry[]): string {
-  const written = entries.map((entry) => writeEntry(entry, axis));
-  const isShort = entries.every(({ kind, uses }) => kind === "pattern" && uses === undefined);
-  if (isShort) return `${axis}: [${written.join(", ")}]`;
-  return `${axis}:\n${written.map((entry) => `  - ${entry}`).join("\n")}`;
-}
-
-function writeEntry(entry: StripEntry, axis: Axis): string {
-  const uses = entry.uses === undefined ? "" : `, uses: ${entry.uses}`;
-  if (entry.kind === "pattern") {
-    return uses === "" ? entry.slug : `{pattern: ${entry.slug}${uses}}`;
-  }
-  const { title, split } = entry;
-  return `{title: ${writeFlowText(title)}, split: ${writeSplit(split)}${endWords(entry, axis)}${uses}}`;
-}
-
-function endWords({ margin: { start, end } }: DivisionEntry, axis: Axis): string {
-  if (start === 0 && end === 0) return "";
-  const [first, last] = END_SIDES[axis];
-  return `, margin: ${start === end ? start : `{${first}: ${start}, ${last}: ${end}}`}`;
+  const sources = entries.map((entry) => entrySource(entry, axis));
+  if (sources.every((source) => typeof source === "string"))
+    return `${axis}: ${writeFlow(sources)}`;
+  return `${axis}:\n${sources.map((source) => `  - ${writeFlow(source)}`).join("\n")}`;
 }

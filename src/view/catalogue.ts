@@ -30,6 +30,8 @@ export interface Catalogue extends CatalogueData {
   readonly when: When;
   /** Of the recipes that have pages. */
   readonly slugs: ReadonlySet<string>;
+  /** Of all recipes that a strip can carry. */
+  readonly carried: ReadonlySet<string>;
   readonly titles: ReadonlyMap<string, string>;
 }
 
@@ -45,6 +47,7 @@ export function openCatalogue(content: CatalogueData | undefined): Catalogue {
     strip: bySlug(strips),
     setup: bySlug(setups),
     slugs: new Set(recipes.map(({ slug }) => slug)),
+    carried: new Set([...recipes, ...unlisted].map(({ slug }) => slug)),
     titles: new Map(recipes.map(({ slug, title }) => [slug, title])),
   };
 }

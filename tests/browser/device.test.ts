@@ -6,8 +6,10 @@ import { openTestBrowser } from "./test-browser.ts";
 const book = inject("book");
 const testBrowser = openTestBrowser(book);
 
-/** A notebook of 20 dots across, and a pattern for its strip. */
+/** A notebook of 20 dots across, and a pattern on it. */
 const TWENTY = "#v=1&paper=A6&pitch=5&dots=20,28&pattern=seed-list";
+/** As the fit page wrote it while it had the strip. */
+const WITH_STRIP = `${TWENTY}&across=rain-gauge&sfile=rain`;
 
 let context: BrowserContext;
 let complaints: string[];
@@ -31,7 +33,20 @@ async function openFit(hash = ""): Promise<Page> {
 const dots = (page: Page) => page.locator("#dots-across");
 const untilDots = (page: Page, count: string) =>
   expect.poll(() => dots(page).inputValue()).toBe(count);
-const carry = (page: Page, slug: string) => page.locator("#add-across").selectOption(slug);
+async function openStrip(hash = ""): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(`${testBrowser.address}strip/index.html${hash}`);
+  await page.locator(".plate svg").first().waitFor();
+  return page;
+}
+
+/** Put on the side across by its name. */
+async function carry(page: Page, words: string): Promise<void> {
+  await page.getByLabel("across", { exact: true }).check();
+  const field = page.getByLabel("Layout or division");
+  await field.fill(words);
+  await field.press("Enter");
+}
 const carried = (page: Page) =>
   page
     .locator('[data-side="across"] li')
@@ -39,16 +54,44 @@ const carried = (page: Page) =>
 /** Waits until what the page shows is in its address, and so on the device. */
 const untilKept = (page: Page, part: string) => page.waitForURL((url) => url.hash.includes(part));
 
-describe("two tabs on the fit page", () => {
-  it("have one strip: what both put on it is on it in both", async () => {
-    const [one, two] = [await openFit(), await openFit()];
-    await carry(one, "seed-list");
+describe("two tabs on the strip page", () => {
+  it("have one strip: what both put on it is on it in both, and what another page adds", async () => {
+    const [one, two] = [await openStrip(), await openStrip()];
+    await carry(one, "seed list");
     await expect.poll(() => carried(two)).toEqual(["seed-list"]);
-    await carry(two, "rain-gauge");
+    await carry(two, "rain gauge");
     await expect.poll(() => carried(one)).toEqual(["seed-list", "rain-gauge"]);
-    expect(await carried(await openFit())).toEqual(["seed-list", "rain-gauge"]);
+    const pattern = await context.newPage();
+    await pattern.goto(`${testBrowser.address}patterns/two-row-week/a5/index.html`);
+    await pattern.getByRole("button", { name: "Add to strip" }).click();
+    await expect
+      .poll(() => pattern.locator('[data-part="added"]').textContent())
+      .toContain("3 layouts lie on it now");
+    const all = ["seed-list", "rain-gauge", "two-row-week"];
+    for (const page of [one, two, await openStrip()])
+      await expect.poll(() => carried(page)).toEqual(all);
   });
 
+  it("go on with the notebook that is said on another page", async () => {
+    const [fit, strip] = [await openFit(), await openStrip()];
+    await dots(fit).fill("23");
+    await expect.poll(() => strip.locator('[data-part="for"]').textContent()).toContain("23 ×");
+  });
+
+  it("keep the strip that was kept when a link brings another", async () => {
+    const mine = await openStrip();
+    await carry(mine, "seed list");
+    await untilKept(mine, "across=seed-list");
+    const visit = await openStrip("#v=1&across=rain-gauge");
+    await carry(visit, "two-row");
+    await untilKept(visit, "two-row-week");
+    expect(await carried(mine)).toEqual(["seed-list"]);
+    await visit.getByRole("button", { name: "Show mine" }).click();
+    await expect.poll(() => carried(visit)).toEqual(["seed-list"]);
+  });
+});
+
+describe("two tabs on the fit page", () => {
   it("have one notebook, and each its own pattern", async () => {
     const [one, two] = [await openFit(), await openFit()];
     await one.locator("#pattern").selectOption("seed-list");
@@ -115,10 +158,11 @@ describe("two tabs on the recipe page", () => {
 it("a notebook that was kept before there was a version is still there", async () => {
   const before = await context.newPage();
   await before.goto(`${testBrowser.address}assets/icon.svg`);
-  await before.evaluate((hash) => localStorage.setItem("spanbook.fit", hash), TWENTY);
+  await before.evaluate((hash) => localStorage.setItem("spanbook.fit", hash), WITH_STRIP);
   const page = await openFit();
   await untilDots(page, "20");
   expect(await page.locator("#pattern").inputValue()).toBe("seed-list");
+  expect(await carried(await openStrip())).toEqual(["rain-gauge"]);
   await dots(page).fill("19");
   await untilKept(page, "dots=19");
   await untilDots(await openFit(), "19");

@@ -61,7 +61,7 @@ describe("on the fit page", () => {
       expect(await page.locator(SHOWN.tally).textContent()).toMatch(/26 across.*38 down/);
       await page.getByLabel("Dots across").fill("");
       expect(await page.locator(SHOWN.status).textContent()).toMatch(OLD);
-      for (const plate of [".drawn .plate", ".ledger .little", '[data-part="strip"]'])
+      for (const plate of [".drawn .plate", ".ledger .little"])
         expect(await isDim(page, plate), plate).toBe(true);
       expect(await page.locator(SHOWN.tally).textContent()).not.toMatch(/\d/);
       expect(await page.locator('[data-part="plan-summary"]').isVisible()).toBe(false);
@@ -97,21 +97,13 @@ describe("on the fit page", () => {
     "save-page-pdf",
     "save-page-svg",
     "save-plan",
-    "print-strip",
-    "save-strip-pdf",
-    "save-strip-svg",
-    "save-strip-json",
     "save-notebook",
     "copy-link",
   ];
 
   it.each([
     ["Dots across", NOTEBOOKS],
-    [
-      "Lanes a side",
-      ["print-strip", "save-strip-pdf", "save-strip-json", "save-strip", "copy-link"],
-    ],
-    ["Stretch x", ["print-page", "save-page-pdf", "print-strip", "save-strip-pdf"]],
+    ["Stretch x", ["print-page", "save-page-pdf"]],
   ])(
     "while “%s” will not do, nothing goes out by it, and why is said at the press",
     async (label, held) => {
@@ -129,13 +121,10 @@ describe("on the fit page", () => {
   );
 
   it("what does not go by the field is saved all the same", async () => {
-    await page.getByLabel("Lanes a side").fill("x");
+    await page.getByLabel("Stretch x").fill("x");
     await press(page, "save-plan");
     await press(page, "save-notebook");
-    await page.getByLabel("Lanes a side").fill("4");
-    await page.getByLabel("Dots across").fill("x");
-    await press(page, "save-strip");
-    expect(await handedOver(page)).toEqual(["two-row-week-a5.json", "a5.md", "two-row-week.md"]);
+    expect(await handedOver(page)).toEqual(["two-row-week-a5.json", "a5.md"]);
   });
 
   it("a fault that is folded away is unfolded by the press", async () => {

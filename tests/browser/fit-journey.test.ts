@@ -2,8 +2,6 @@
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
-import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { patternEntry } from "../../src/recipe/strip-recipe.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -90,20 +88,17 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       expect(await page.evaluate(() => document.activeElement?.id)).toBe("pattern");
     });
 
-    it("puts patterns on a strip and orders them, without a mouse", async () => {
-      await page.getByRole("button", { name: "Put it on the strip" }).press("Enter");
-      await page.getByLabel("Add to the side across").selectOption("two-row-week");
-      expect(await orderOf(page, "across")).toEqual(["Seed list", "Week in two rows"]);
-      expect(await orderOf(page, "down")).toEqual(["Seed list"]);
-      const up = page.getByRole("button", { name: "Move Week in two rows up" });
-      await up.press("Enter");
-      expect(await orderOf(page, "across")).toEqual(["Week in two rows", "Seed list"]);
-      const focused = page.locator(":focus");
-      expect(await focused.textContent()).toContain("Move Week in two rows up");
-      await page.getByLabel("Lanes a side").fill("3");
-      const strip = JSON.parse((await page.locator("#strip-data").textContent()) ?? "");
-      expect(strip.strip).toBe("my-strip");
-      expect(strip.sides[0].lanes[0].runs[0].patterns).toContain("two-row-week");
+    it("adds it to the strip, and is told what lies there", async () => {
+      await page.getByRole("button", { name: "Add to strip", exact: true }).press("Enter");
+      const added = page.locator('[data-part="added"]');
+      await expectText(added, "Added to your strip: 1 layout lies on it now.");
+      const card = page.locator(".card").filter({ hasText: "Seed list" });
+      expect(await card.getByRole("button", { name: "On your strip" }).count()).toBe(1);
+      const week = page.locator(".card").filter({ hasText: "Week in two rows" });
+      await week.getByRole("button", { name: "Add to strip" }).press("Enter");
+      await expectText(page.locator('[data-part="status"]'), "2 layouts lie on it now.");
+      const href = await added.getByRole("link").getAttribute("href");
+      expect(href).toBe("../strip/index.html");
     });
 
     it("saves files that the build reads as what the page shows", async () => {
@@ -113,24 +108,12 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       if (!read.ok) throw new Error("the build refuses the notebook");
       expect(read.value.axes.across).toMatchObject({ dots: 23, count: "edge-to-dot" });
       expect(read.value.axes.down).toMatchObject({ dots: 35, count: "edge-to-edge" });
-      const strip = await saved(page, "save-strip");
-      const readStrip = readStripRecipe({ path: `strips/${strip.name}`, text: strip.text });
-      expect(readStrip).toMatchObject({
-        ok: true,
-        value: {
-          across: [patternEntry("two-row-week"), patternEntry("seed-list")],
-          down: [patternEntry("seed-list")],
-          lanes: 3,
-        },
-      });
     });
 
     it("saves drawings and data as they are shown", async () => {
       const plan = await saved(page, "save-plan");
       expect(plan.name).toBe("seed-list-120-180-mm-23-35.json");
       expect(plan.text).toBe(await page.locator("#plan-data").textContent());
-      const strip = await saved(page, "save-strip-json");
-      expect(strip.text).toBe(await page.locator("#strip-data").textContent());
       const drawing = await saved(page, "save-page-svg");
       expect(drawing.text).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg"/);
       expect(drawing.text).toContain("Seed list, on 120 × 180 mm");
@@ -140,25 +123,21 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       const scripts = () =>
         page.evaluate(() => [...document.scripts].map(({ src }) => src.split("/").pop()));
       expect(await scripts()).not.toContain("print.js");
-      const strip = await saved(page, "save-strip-pdf");
-      expect(strip.text.slice(0, 8)).toBe("%PDF-1.7");
-      expect(await scripts()).toContain("print.js");
       const sheet = await saved(page, "save-page-pdf");
+      expect(await scripts()).toContain("print.js");
       expect(sheet.name).toBe("seed-list-120-180-mm-23-35.pdf");
       expect(sheet.text.slice(0, 8)).toBe("%PDF-1.7");
     });
 
     it("brings all of it back with a link, on a device that knows nothing", async () => {
-      const field = page.getByLabel("Link to this notebook and strip");
+      const field = page.getByLabel("Link to this notebook");
       await expect.poll(async () => (await field.inputValue()) === page.url()).toBe(true);
       const link = await field.inputValue();
       const other = await watchedPage(testBrowser.browser);
       await other.page.goto(link);
-      for (const data of ["#plan-data", "#strip-data"]) {
-        expect(await other.page.locator(data).textContent()).toBe(
-          await page.locator(data).textContent(),
-        );
-      }
+      expect(await other.page.locator("#plan-data").textContent()).toBe(
+        await page.locator("#plan-data").textContent(),
+      );
       expect(other.complaints).toEqual([]);
       await other.close();
     });
@@ -168,7 +147,6 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       await page.goto(page.url().replace(/#.*/, ""));
       await page.reload();
       expect(await page.locator("#plan-data").textContent()).toBe(plan);
-      expect(await orderOf(page, "across")).toEqual(["Week in two rows", "Seed list"]);
     });
 
     it("opens files, good and bad", async () => {
@@ -215,10 +193,6 @@ async function expectText(part: Locator, words: string): Promise<void> {
   await expect.poll(() => part.textContent()).toContain(words);
 }
 
-function orderOf(page: Page, side: string): Promise<string[]> {
-  return page.locator(`[data-side="${side}"] .order .name`).allInnerTexts();
-}
-
 async function saved(page: Page, doing: string): Promise<{ name: string; text: string }> {
   const [download] = await Promise.all([
     page.waitForEvent("download"),
@@ -230,5 +204,5 @@ async function saved(page: Page, doing: string): Promise<{ name: string; text: s
 
 async function open(page: Page, name: string, text: string): Promise<void> {
   const file = { name, mimeType: "text/markdown", buffer: Buffer.from(text) };
-  await page.getByLabel("Open a file of a notebook or of a strip").setInputFiles(file);
+  await page.getByLabel("Open the file of a notebook").setInputFiles(file);
 }

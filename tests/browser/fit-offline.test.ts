@@ -1,4 +1,4 @@
-/** The fit page and the recipe page after one visit on the web, without a connection: all of their parts are there. */
+/** The fit page, the strip page and the recipe page after one visit on the web, without a connection: all of their parts are there. */
 import { describe, expect, inject, it } from "vitest";
 import { downloaded, openTestBrowser } from "./test-browser.ts";
 
@@ -6,7 +6,13 @@ const testBrowser = openTestBrowser(inject("book"));
 
 describe("without a connection, after one visit", () => {
   it.each([
-    ["the fit page makes PDF files", "fit/index.html", "print.js", 'data-do="save-strip-pdf"'],
+    ["the fit page makes PDF files", "fit/index.html", "print.js", 'data-do="save-page-pdf"'],
+    [
+      "the strip page makes PDF files",
+      "strip/index.html#v=1&across=seed-list",
+      "print.js",
+      'data-do="save-strip-pdf"',
+    ],
     [
       "the recipe page reads and saves",
       "fit/recipe/index.html",

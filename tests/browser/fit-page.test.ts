@@ -12,7 +12,7 @@ import { type WatchedPage, watchedPage } from "./watched-page.ts";
 const book = inject("book");
 const reading = await loadContent(`${PROJECT}content`);
 if (!reading.ok) throw new Error("the demo content has a problem");
-const { notebooks, recipes, strips } = reading.value;
+const { notebooks, recipes } = reading.value;
 const built = (path: string) => readFileSync(join(book, path), "utf8");
 
 const testBrowser = openTestBrowser();
@@ -49,28 +49,6 @@ describe("what the page says of a plan", () => {
   });
 });
 
-describe("what the page says of a strip", () => {
-  it.each(strips.map(({ slug }) => slug))("is the build's strip.json, for %s", async (strip) => {
-    for (const { slug } of notebooks) {
-      const said = await watched.page.evaluate(
-        ([notebookSlug, stripSlug]) => {
-          const choose = (selector: string, value: string) => {
-            const select = document.querySelector<HTMLSelectElement>(selector);
-            if (!select) throw new Error(`the page has no ${selector}`);
-            select.value = value;
-            select.dispatchEvent(new Event("input", { bubbles: true }));
-          };
-          choose("#start", notebookSlug);
-          choose("#book-strip", stripSlug);
-          return document.querySelector("#strip-data")?.textContent ?? "";
-        },
-        [slug, strip] as const,
-      );
-      expect(said).toBe(built(`strips/${strip}/${slug}/strip.json`));
-    }
-  });
-});
-
 describe("the fields that others rely on", () => {
   it.each(["Paper", "Pitch (mm)", "Dots across", "Dots down", "Pattern"])(
     "include exactly one that is labelled %s",
@@ -98,13 +76,10 @@ describe("a file that the page makes", () => {
   it.each([
     ["save-page-svg", "patterns/two-row-week/a6/page.svg"],
     ["save-page-pdf", "patterns/two-row-week/a6/page.pdf"],
-    ["save-strip-svg", "strips/everyday/a6/strip.svg"],
-    ["save-strip-pdf", "strips/everyday/a6/strip.pdf"],
   ])("by %s is the build's %s", async (doing, path) => {
     const { page } = watched;
     await page.getByLabel("Start from").first().selectOption("a6");
     await page.getByLabel("Pattern").selectOption("two-row-week");
-    await page.locator("#book-strip").selectOption("everyday");
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.locator(`[data-do="${doing}"]`).click(),

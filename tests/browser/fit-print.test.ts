@@ -1,4 +1,4 @@
-/** What the fit page prints is in true size, and stretched as the printer needs it. */
+/** What the fit page and the strip page print is in true size, and stretched as the printer needs it. */
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
@@ -12,13 +12,13 @@ let page: Page;
 const MM = 96 / 25.4;
 
 /** Opens the page with a print dialog that nobody sees: what is to be printed stays in the document. */
-async function openPage(hash: string): Promise<void> {
+async function openPage(path: string, hash: string): Promise<void> {
   watched = await watchedPage(testBrowser.browser);
   page = watched.page;
   await page.addInitScript(() => {
     window.print = () => {};
   });
-  await page.goto(onDisk("fit/index.html") + hash);
+  await page.goto(onDisk(path) + hash);
   await page.emulateMedia({ media: "print" });
 }
 
@@ -44,7 +44,7 @@ describe("a printed strip", () => {
     ["A4", [297, 210]],
     ["letter", [279.4, 215.9]],
   ] as const)("lies on a sheet of %s on its side, in true size", async (paper, [width, height]) => {
-    await openPage("#v=1&across=two-row-week,seed-list&down=two-row-week");
+    await openPage("strip/index.html", "#v=1&across=two-row-week,seed-list&down=two-row-week");
     await page.locator("#sheet").evaluate((select, name) => {
       if (select instanceof HTMLSelectElement) select.value = name;
     }, paper);
@@ -61,7 +61,7 @@ describe("a printed strip", () => {
   });
 
   it("is stretched along the sides that the printer draws in", async () => {
-    await openPage("#v=1&across=two-row-week&down=two-row-week");
+    await openPage("strip/index.html", "#v=1&across=two-row-week&down=two-row-week");
     for (const [id, factor] of [
       ["stretch-x", "1.02"],
       ["stretch-y", "0.99"],
@@ -83,7 +83,7 @@ describe("a printed strip", () => {
 
 describe("a printed pattern", () => {
   it("is alone on its sheet, in true size, below a line of 100 mm", async () => {
-    await openPage("#v=1&paper=A5&pitch=5&dots=26,38&pattern=two-row-week");
+    await openPage("fit/index.html", "#v=1&paper=A5&pitch=5&dots=26,38&pattern=two-row-week");
     await press("print-page");
     const paper = await page
       .locator(".print-out svg .d-paper")
@@ -98,7 +98,7 @@ describe("a printed pattern", () => {
   });
 
   it("leaves nothing behind when the print is over", async () => {
-    await openPage("");
+    await openPage("fit/index.html", "");
     await press("print-page");
     await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
     expect(await page.locator(".print-out").count()).toBe(0);

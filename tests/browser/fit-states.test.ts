@@ -1,4 +1,4 @@
-/** The fit page, the recipe page and the measure page in their less usual states: nobody is shut out there either. */
+/** The fit page, the recipe page, the measure page and the strip page in their less usual states: nobody is shut out there either. */
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
@@ -15,7 +15,6 @@ const STATES: Readonly<
       await page.getByLabel("Paper").selectOption("own");
       await page.getByLabel("Dots across").fill("x");
       await page.getByLabel("Pitch (mm)").fill("");
-      await page.getByLabel("Lanes a side").fill("99");
       for (const fold of await page.locator("summary:visible").all()) await fold.click();
     },
   ],
@@ -25,10 +24,25 @@ const STATES: Readonly<
       await page.getByText("Why it does not fit").waitFor();
     },
   ],
-  "a full strip": [
+  "a link with a strip from before": [
     "fit/index.html#v=1&across=seed-list,two-row-week,seven-row-week&down=seed-list,two-row-week",
     async (page) => {
-      await page.locator('[data-side="across"] li').nth(2).waitFor();
+      await page.getByText("This link brings a strip as well").waitFor();
+    },
+  ],
+  "a full strip with faults at its fields": [
+    "strip/index.html#v=1&across=seed-list:3,two-row-week:9,seven-row-week&down=seed-list,two-row-week&lanes=1",
+    async (page) => {
+      await page.locator('[data-side="across"] .left-out li').first().waitFor();
+      await page.getByLabel("Lanes a side").fill("99");
+      await page.getByLabel("Uses of Seed list, across").fill("x");
+    },
+  ],
+  "offers for the strip": [
+    "strip/index.html",
+    async (page) => {
+      await page.getByLabel("Layout or division").fill("thir");
+      await page.getByRole("option").first().waitFor();
     },
   ],
   "a broken address": [
@@ -75,7 +89,7 @@ describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
   });
 });
 
-const PAGES = ["fit/index.html", "fit/recipe/index.html", "measure/index.html"];
+const PAGES = ["fit/index.html", "fit/recipe/index.html", "measure/index.html", "strip/index.html"];
 
 describe.each(PAGES)("%s", (path) => {
   const address = () => onDisk(path);

@@ -28,6 +28,7 @@ describe("the scripts of a page, compressed, without the editor and the PDF part
     ["fit/index.html", 120],
     ["fit/recipe/index.html", 120],
     ["measure/index.html", 120],
+    ["strip/index.html", 120],
   ])("of %s weigh less than %i KB", async (path, most) => {
     expect(await weightOf(path)).toBeLessThan(most * 1_000);
   });

@@ -16,11 +16,7 @@ describe("a notebook that was said on its own page", () => {
     await expect.poll(() => mine.textContent()).toBe("B6, 23 × 35");
     await page.goto(onDisk("patterns/two-row-week/a5/index.html"));
     expect(await mine.textContent()).toBe("B6, 23 × 35");
-    for (const name of [
-      "fit it to a notebook of your own",
-      "Edit this recipe",
-      "edit it here",
-    ]) {
+    for (const name of ["fit it to a notebook of your own", "Edit this recipe", "edit it here"]) {
       await page.goto(onDisk("patterns/two-row-week/a5/index.html"));
       await page.getByRole("link", { name }).click();
       await expect
@@ -28,7 +24,7 @@ describe("a notebook that was said on its own page", () => {
         .toContain('"notebook": "b6-23-35"');
     }
     await page.goto(onDisk("strips/everyday/a5/index.html"));
-    await page.getByRole("link", { name: "Change it" }).click();
+    await page.getByRole("link", { name: "Change it" }).first().click();
     await expect
       .poll(() => page.locator("#strip-data").textContent())
       .toContain('"notebook": "b6-23-35"');

@@ -20,6 +20,11 @@ describe("what a device keeps from the start", () => {
     ["setups/march-on-the-lane/a5/index.html", false],
     ["fit/index.html", false],
     ["measure/index.html", false],
+    ["strip/index.html", false],
+    ["setup/index.html", false],
+    ["kept/index.html", false],
+    ["setups/index.html", true],
+    ["setups/march/a5/index.html", false],
     ["assets/book.css", false],
   ])("of pages: %s %s", (path, isKept) => {
     expect(isShellPage(path)).toBe(isKept);

@@ -4,7 +4,6 @@ import { type FormName, openFitStore } from "../../site/script/fit/fit-store.ts"
 import type { FieldIssue } from "../../src/issue/facts/field-issue.ts";
 import { USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
-import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
 const { catalogue } = await demoCatalogue();
@@ -16,11 +15,11 @@ function storeWith(form: FormName) {
   const store = openFitStore(catalogue, {
     notebook: reading.value,
     pattern: "seed-list",
-    strip: NO_STRIP,
+    dates: { calendar: {} },
   });
   const told: (readonly number[])[] = [];
   store.subscribe(({ errors }) =>
-    told.push([errors.notebook.length, errors.strip.length, errors.printer.length]),
+    told.push([errors.notebook.length, errors.dates.length, errors.printer.length]),
   );
   const before = store.state();
   store.setErrors(form, [FAULT]);
@@ -33,7 +32,7 @@ describe("a form with a fault", () => {
     const { errors, ...shown } = store.state();
     const { errors: none, ...was } = before;
     expect(shown).toEqual(was);
-    expect(none).toEqual({ notebook: [], dates: [], strip: [], printer: [] });
+    expect(none).toEqual({ notebook: [], dates: [], printer: [] });
     expect(errors.notebook).toEqual([FAULT]);
     expect(told).toEqual([
       [0, 0, 0],
@@ -41,12 +40,12 @@ describe("a form with a fault", () => {
     ]);
   });
 
-  it.each<[FormName, "notebook" | "pattern" | "strip", number]>([
+  it.each<[FormName, "notebook" | "pattern" | "dates", number]>([
     ["notebook", "notebook", 0],
     ["notebook", "pattern", 1],
-    ["notebook", "strip", 1],
-    ["strip", "strip", 0],
-    ["strip", "notebook", 1],
+    ["notebook", "dates", 1],
+    ["dates", "dates", 0],
+    ["dates", "notebook", 1],
     ["printer", "notebook", 1],
   ])("of the %s is over with another %s: %i left", (form, part, left) => {
     const { store } = storeWith(form);

@@ -6,7 +6,6 @@ import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
-import { choiceOfStrip, isListOfPatterns } from "../../src/view/fields/strip-fields.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { demoNames, demoText } from "../setup/demo-files.ts";
 
@@ -15,7 +14,7 @@ const reader = { readNotebook, readRecipe, readStripRecipe, reportIssues, sayIss
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 const open = (name: string, text: string) =>
-  openedFile({ name, bytes: bytesOf(text) }, reader, catalogue.slugs);
+  openedFile({ name, bytes: bytesOf(text) }, reader, catalogue.carried);
 
 describe("a file that is opened", () => {
   it.each(demoNames("notebooks"))("is the notebook %s", (name) => {
@@ -29,12 +28,7 @@ describe("a file that is opened", () => {
     const text = demoText(`strips/${name}`);
     const expected = readStripRecipe({ path: `strips/${name}`, text });
     if (!expected.ok) throw new Error(`${name} is not all right`);
-    const isMore = !isListOfPatterns(expected.value);
-    expect(open(name, text)).toEqual({
-      kind: "strip",
-      strip: choiceOfStrip(expected.value),
-      isMore,
-    });
+    expect(open(name, text)).toEqual({ kind: "strip", strip: expected.value });
   });
 
   it("has a name that the book takes, whatever a browser made of it", () => {
@@ -76,7 +70,7 @@ describe("a file that will not do", () => {
 
   it("is told when it is no text", () => {
     const bytes = new Uint8Array([0x2d, 0xff, 0xfe, 0x2d]);
-    const opened = openedFile({ name: "x.md", bytes }, reader, catalogue.slugs);
+    const opened = openedFile({ name: "x.md", bytes }, reader, catalogue.carried);
     expect(opened.kind === "report" && opened.report).toContain(
       "x.md:1:2\n  The file is not UTF-8 text: in line 1",
     );

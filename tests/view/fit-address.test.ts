@@ -2,11 +2,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sayAddressIssue } from "../../src/issue/words/say-address-issue.ts";
-import { MAKES } from "../../src/recipe/strip-recipe.ts";
+import { patternEntry } from "../../src/recipe/strip-recipe.ts";
 import { type Fit, readFitAddress, writeFitAddress } from "../../src/view/address/fit-address.ts";
 import { USUAL_FIELDS } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
-import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { anyDates } from "../random/any-dates.ts";
 import { anyLine, anyNotebook } from "../random/any-notebook.ts";
 
@@ -18,7 +17,6 @@ function anyFit(): fc.Arbitrary<Fit> {
     fc.constant(""),
     anyLine().map((line) => line.trim()),
   );
-  const list = fc.shuffledSubarray([...PATTERNS]);
   return fc.record({
     notebook: fc.tuple(anyNotebook(), title, fc.boolean()).map(([notebook, own, isNamed]) => ({
       ...notebook,
@@ -28,16 +26,6 @@ function anyFit(): fc.Arbitrary<Fit> {
     })),
     pattern: fc.constantFrom(...PATTERNS),
     dates: anyDates(),
-    strip: fc.record({
-      title,
-      slug: fc.constantFrom("", "my-strip", "0"),
-      body: fc.constant(""),
-      across: list,
-      down: list,
-      lanes: fc.integer({ min: 1, max: 12 }),
-      make: fc.constantFrom(...MAKES),
-      width: fc.integer({ min: 100, max: 1000 }).map((tenths) => tenths / 10),
-    }),
   });
 }
 
@@ -45,10 +33,7 @@ describe("an address", () => {
   it("is read as it was written, whatever it says", () => {
     fc.assert(
       fc.property(anyFit(), (fit) => {
-        const { strip, ...rest } = fit;
-        const isEmpty = strip.across.length + strip.down.length === 0;
-        const expected = isEmpty ? rest : fit;
-        expect(readFitAddress(writeFitAddress(fit), known)).toEqual({ ok: true, value: expected });
+        expect(readFitAddress(writeFitAddress(fit), known)).toEqual({ ok: true, value: fit });
       }),
       { seed: 70_003, numRuns: 1_000 },
     );
@@ -66,9 +51,23 @@ describe("an address", () => {
   it("is short for what is usual", () => {
     const notebook = readFields(USUAL_FIELDS);
     if (!notebook.ok) throw new Error("the usual fields are not all right");
-    expect(
-      writeFitAddress({ notebook: notebook.value, pattern: "seed-list", strip: NO_STRIP }),
-    ).toBe("#v=1&paper=A5&pitch=5&dots=26,38&pattern=seed-list");
+    expect(writeFitAddress({ notebook: notebook.value, pattern: "seed-list" })).toBe(
+      "#v=1&paper=A5&pitch=5&dots=26,38&pattern=seed-list",
+    );
+  });
+
+  it("of the time when the page had a strip brings that, too, and its days are the pattern's", () => {
+    const hash = "#v=1&pattern=seed-list&dates=2027-03&across=seed-list&lanes=2&sfile=mine";
+    const reading = readFitAddress(hash, known);
+    expect(reading).toMatchObject({
+      ok: true,
+      value: {
+        pattern: "seed-list",
+        dates: { calendar: {} },
+        strip: { across: [patternEntry("seed-list")], down: [], lanes: 2, slug: "mine" },
+      },
+    });
+    expect(reading.ok && reading.value.strip).not.toHaveProperty("dates");
   });
 
   it.each(["", "#", "#content", "#week"])("says nothing where it is %j", (hash) => {

@@ -9,9 +9,10 @@ import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { stripJsonText } from "../../src/strip/strip-json.ts";
 import { fieldsOf } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
-import { choiceOfStrip, isListOfPatterns, NO_STRIP } from "../../src/view/fields/strip-fields.ts";
+import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../src/view/fit-result.ts";
 import { openPlanner } from "../../src/view/planner.ts";
+import { stripResult } from "../../src/view/strip/strip-result.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
@@ -45,7 +46,7 @@ describe("a plan of the page", () => {
     "is the build's, for every pattern on %s",
     (_, notebook) => {
       for (const recipe of content.recipes) {
-        const fit = { notebook: filledIn(notebook), pattern: recipe.slug, strip: NO_STRIP };
+        const fit = { notebook: filledIn(notebook), pattern: recipe.slug };
         expect(planJson(fitResult(fit, catalogue).plan)).toBe(
           planJson(planPattern(recipe, notebook)),
         );
@@ -60,10 +61,7 @@ describe("a plan of the page", () => {
     for (const asked of notebooks) {
       const notebook = fileOf(asked);
       for (const recipe of content.recipes) {
-        const { plan } = fitResult(
-          { notebook: asked, pattern: recipe.slug, strip: NO_STRIP },
-          catalogue,
-        );
+        const { plan } = fitResult({ notebook: asked, pattern: recipe.slug }, catalogue);
         expect(planJson(plan)).toBe(planJson(planPattern(recipe, notebook)));
         if (plan.fits) fitting += 1;
       }
@@ -82,25 +80,28 @@ function fileOf(notebook: Notebook): Notebook {
 }
 
 describe("a strip of the page", () => {
-  const lists = content.strips.filter(isListOfPatterns);
-  it.each(lists.map((strip) => [strip.slug, strip] as const))(
+  it.each(content.strips.map((strip) => [strip.slug, strip] as const))(
     "is the build's, for %s on every notebook",
-    (_, recipe) => {
+    (slug, recipe) => {
       for (const notebook of content.notebooks) {
-        const asked = { ...choiceOfStrip(recipe), title: "", slug: "" };
-        const fit = { notebook: filledIn(notebook), pattern: "seed-list", strip: asked };
-        expect(stripJsonText(fitResult(fit, catalogue).strip)).toBe(
-          stripJsonText(openPlanner(content).stripOn(recipe.slug, notebook.slug)),
+        const strip = { ...recipe, title: "", slug: "" };
+        const shown = stripResult({ notebook: filledIn(notebook), strip }, catalogue);
+        expect(stripJsonText(shown.strip)).toBe(
+          stripJsonText(openPlanner(content).stripOn(slug, notebook.slug)),
         );
       }
     },
     30_000,
   );
 
-  it("carries the drawn pattern alone while nothing was chosen", () => {
+  it("is a plain ruler while nothing lies on it", () => {
     const [notebook] = content.notebooks;
     if (!notebook) throw new Error("the demo book has no notebook");
-    const { strip } = fitResult({ notebook, pattern: "seed-list", strip: NO_STRIP }, catalogue);
-    expect(strip.patterns.map(({ slug }) => slug)).toEqual(["seed-list"]);
+    const { strip, isDated } = stripResult({ notebook, strip: NO_STRIP }, catalogue);
+    expect(strip.sides.map(({ lanes, leftOut }) => [lanes, leftOut])).toEqual([
+      [[], []],
+      [[], []],
+    ]);
+    expect([strip.slug, isDated]).toEqual(["my-strip", false]);
   });
 });

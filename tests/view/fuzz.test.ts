@@ -15,10 +15,12 @@ import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
+import { patternEntry } from "../../src/recipe/strip-recipe.ts";
 import { readFitAddress } from "../../src/view/address/fit-address.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../src/view/fit-result.ts";
+import { stripResult } from "../../src/view/strip/strip-result.ts";
 import { wildFields } from "../random/any-fields.ts";
 import { wildRecipe } from "../random/wild-recipe.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
@@ -39,8 +41,13 @@ function drawn(plan: Plan, recipe: Recipe, notebook: Notebook): Answer {
 function answerToFields(fields: Parameters<typeof readFields>[0], pattern: string): Answer {
   const reading = readFields(fields);
   if (!reading.ok) return { words: reading.issues.map(sayFieldIssue) };
-  const shown = fitResult({ notebook: reading.value, pattern, strip: NO_STRIP }, catalogue);
-  const scenes = [gridScene(shown.notebook), stripScene(shown.strip)].map((scene) => write(scene));
+  const shown = fitResult({ notebook: reading.value, pattern }, catalogue);
+  const asked = {
+    notebook: reading.value,
+    strip: { ...NO_STRIP, across: [patternEntry(pattern)] },
+  };
+  const { strip } = stripResult(asked, catalogue);
+  const scenes = [gridScene(shown.notebook), stripScene(strip)].map((scene) => write(scene));
   if (scenes.some((svg) => !svg.startsWith("<svg"))) return { words: [] };
   return drawn(shown.plan, shown.recipe, shown.notebook);
 }
@@ -59,7 +66,9 @@ function answerToAddress(hash: string): Answer {
   if (!reading.ok) return { words: [sayAddressIssue(reading.issue)] };
   const { notebook, pattern = "seed-list", strip = NO_STRIP } = reading.value;
   const [usual] = content.notebooks;
-  const shown = fitResult({ notebook: notebook ?? usual ?? fail(), pattern, strip }, catalogue);
+  const own = notebook ?? usual ?? fail();
+  write(stripScene(stripResult({ notebook: own, strip }, catalogue).strip));
+  const shown = fitResult({ notebook: own, pattern }, catalogue);
   return drawn(shown.plan, shown.recipe, shown.notebook);
 }
 
@@ -139,6 +148,8 @@ describe("whatever is typed", () => {
         "binding=top",
         "pattern=seed-list",
         "across=seed-list&lanes=2",
+        "across=seed-list:7&down=[]",
+        'across=["seed-list",{"title":"Thirds","split":{"count":3,"gap":1}}]',
       ),
       fc
         .tuple(fc.constantFrom("dots", "pitch", "first", "name", "width", "pattern"), fc.string())

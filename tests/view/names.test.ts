@@ -10,7 +10,7 @@ import {
 } from "../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { slugFault, slugFor } from "../../src/view/fields/slug-for.ts";
-import { choiceOfStrip, NO_STRIP, nameStrip } from "../../src/view/fields/strip-fields.ts";
+import { NO_STRIP, nameStrip } from "../../src/view/fields/strip-fields.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
 const { catalogue } = await demoCatalogue();
@@ -64,7 +64,7 @@ it("a notebook of the book that is changed is not called what nobody typed", () 
 
 describe("a strip", () => {
   const everyday = catalogue.strips.find(({ slug }) => slug === "everyday");
-  const asked = { ...NO_STRIP, ...(everyday && choiceOfStrip(everyday)), title: "", slug: "" };
+  const asked = { ...NO_STRIP, ...everyday, title: "", slug: "" };
   it.each([
     ["that the book has goes by the book's name", {}, ["Everyday strip", "everyday"]],
     ["without a name is somebody's", { lanes: 11 }, ["My strip", "my-strip"]],

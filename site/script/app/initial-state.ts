@@ -6,7 +6,7 @@ import { unnamed } from "../../../src/view/fields/name-notebook.ts";
 import { USUAL_FIELDS } from "../../../src/view/fields/notebook-fields.ts";
 import { readFields, type UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
 import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
-import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
+import type { StripChoice } from "../../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../../src/view/fit-result.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import type { Device } from "../device/device.ts";
@@ -14,6 +14,8 @@ import { keptText } from "../device/kept-entry.ts";
 
 export interface Start {
   readonly fit: Fit;
+  /** A strip that the address brings, from the time when this page had it. */
+  readonly strip?: StripChoice;
   /** What is wrong with the address, where it cannot be read. */
   readonly issue?: AddressIssue;
   /** Does the address show another notebook than the one that is kept? */
@@ -25,9 +27,7 @@ export function startFit(hash: string, device: Device, catalogue: Catalogue): St
   const kept = keptFit(device, catalogue);
   const address = readFitAddress(hash, catalogue.slugs);
   const said = address.ok ? address.value : {};
-  const notebook =
-    said.notebook ?? kept.notebook ?? chosenNotebook(device, catalogue) ?? usualNotebook(catalogue);
-  const strip = said.strip ?? kept.strip ?? NO_STRIP;
+  const notebook = said.notebook ?? kept.notebook ?? firstNotebook(device, catalogue);
   const dates = said.dates ?? kept.dates ?? NO_DATES;
   const pattern = said.pattern ?? kept.pattern ?? usualPattern(notebook, catalogue);
   const isVisit =
@@ -35,7 +35,8 @@ export function startFit(hash: string, device: Device, catalogue: Catalogue): St
     said.notebook !== undefined &&
     JSON.stringify(kept.notebook) !== JSON.stringify(said.notebook);
   return {
-    fit: { notebook, pattern, dates, strip },
+    fit: { notebook, pattern, dates },
+    ...(said.strip ? { strip: said.strip } : {}),
     ...(address.ok ? {} : { issue: address.issue }),
     isVisit,
   };
@@ -47,10 +48,14 @@ export function keptFit(device: Device, { slugs }: Catalogue): Partial<Fit> {
     const reading = readFitAddress(keptText(device, part) ?? "", slugs);
     return reading.ok && reading.value[part] ? { [part]: reading.value[part] } : {};
   };
-  return { ...kept("notebook"), ...kept("pattern"), ...kept("dates"), ...kept("strip") };
+  return { ...kept("notebook"), ...kept("pattern"), ...kept("dates") };
 }
 
-/** The notebook of the book that was chosen on its own page. */
+/** Where no notebook is kept: the one that was chosen on its own page, else a usual one. */
+export function firstNotebook(device: Device, catalogue: Catalogue): UnnamedNotebook {
+  return chosenNotebook(device, catalogue) ?? usualNotebook(catalogue);
+}
+
 function chosenNotebook(device: Device, { notebooks }: Catalogue): UnnamedNotebook | undefined {
   const slug = device.get("book-notebook");
   const chosen = notebooks.find((notebook) => notebook.slug === slug);
@@ -69,7 +74,7 @@ function usualNotebook({ notebooks: [first] }: Catalogue): UnnamedNotebook {
 function usualPattern(notebook: UnnamedNotebook, catalogue: Catalogue): string {
   const weeks = catalogue.recipes.filter(({ purpose }) => purpose === "week");
   const fitting = [...weeks, ...catalogue.recipes].find(({ slug }) => {
-    const { plan } = fitResult({ notebook, pattern: slug, strip: NO_STRIP }, catalogue);
+    const { plan } = fitResult({ notebook, pattern: slug }, catalogue);
     return statusWords(plan).state !== "misfit";
   });
   return (fitting ?? catalogue.recipes[0])?.slug ?? "";

@@ -8,7 +8,7 @@ export type KeptName =
   | KeptPath
   /** The slug of the book's notebook that the keeper's is; "" where it is none of them. */
   | "book-notebook"
-  /** Entries: the notebook and the strip of the fit page, as its address has them. */
+  /** Entries: the notebook and the strip, as the addresses of their pages have them. */
   | "notebook"
   | "strip"
   /** The pattern that the fit page showed last, as its address has it. */

@@ -35,15 +35,11 @@ async function openFile(picked: File, store: FitStore, { load, say }: Keeping): 
   try {
     const reader = await readerPart(window, load);
     const bytes = new Uint8Array(await picked.arrayBuffer());
-    const opened = reader.openedFile({ name: picked.name, bytes }, store.catalogue.slugs);
+    const opened = reader.openedFile({ name: picked.name, bytes }, store.catalogue.carried);
     if (opened.kind === "report") return show(opened.report);
     if (opened.kind === "notebook") store.update({ notebook: opened.notebook });
-    else store.update({ strip: opened.strip });
-    const less =
-      opened.kind === "strip" && opened.isMore
-        ? " This page has no place for uses, dates and plain divisions: they are left away."
-        : "";
-    say(`The ${opened.kind} of ${picked.name} is shown now.${less}`);
+    else return show("This is the file of a strip. Open it on the page of your strip.");
+    say(`The notebook of ${picked.name} is shown now.`);
   } catch (error) {
     console.error(error);
     show("The file could not be read: a part of this page is missing.");

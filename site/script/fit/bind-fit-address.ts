@@ -1,11 +1,15 @@
 /** Keeps the fit page in the address and on the device, and says what came with the address. */
 import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
 import { readFitAddress, writeFitAddress } from "../../../src/view/address/fit-address.ts";
+import { writeStripAddress } from "../../../src/view/address/strip-address.ts";
+import type { StripChoice } from "../../../src/view/fields/strip-fields.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
 import { keptFit, type Start } from "../app/initial-state.ts";
 import { showPersistence } from "../app/show-persistence.ts";
 import type { Device } from "../device/device.ts";
+import { makeElement } from "../ui/make-element.ts";
 import { type Notice, openNotice } from "../ui/notice.ts";
+import { partOf } from "../ui/parts.ts";
 import type { FitStore } from "./fit-store.ts";
 import { bindKeptFit } from "./keep-fit.ts";
 
@@ -18,6 +22,7 @@ interface Keeping {
 export function bindFitAddress(window: Window, store: FitStore, { device, start }: Keeping): void {
   const notice = openNotice(window.document);
   sayStart(notice, store, { device, start });
+  if (start.strip) offerStrip(window.document, store, start.strip);
   showPersistence(window.document, device);
   const kept = bindKeptFit(store, device);
   bindAddress(window, store, {
@@ -37,7 +42,9 @@ export function bindFitAddress(window: Window, store: FitStore, { device, start 
         notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
       else if (Object.keys(reading.value).length > 0) {
         notice.clear();
-        take(() => store.update(reading.value));
+        const { strip, ...fit } = reading.value;
+        take(() => store.update(fit));
+        if (strip) offerStrip(window.document, store, strip);
       }
     },
   });
@@ -57,4 +64,14 @@ function sayStart(notice: Notice, store: FitStore, { device, start }: Keeping): 
       store.update(kept()),
     );
   }
+}
+
+/** A strip that came with the address is for its own page; the words stay, so that it is not lost. */
+function offerStrip(page: ParentNode, store: FitStore, strip: StripChoice): void {
+  const place = partOf(page, "brought-strip");
+  const { notebook } = store.state().fit;
+  const href = `../strip/index.html${writeStripAddress({ notebook, strip })}`;
+  const link = makeElement("a", { href }, "Open it on your strip’s page");
+  place.replaceChildren("This link brings a strip as well. ", link, ".");
+  place.hidden = false;
 }

@@ -1,6 +1,8 @@
 /** The fit page: puts its parts together. */
 import { openCatalogue } from "../../../src/view/catalogue.ts";
+import { bindAddToStrip } from "../app/add-to-strip.ts";
 import { startFit } from "../app/initial-state.ts";
+import { bindPrinterForm } from "../app/printer-form.ts";
 import { openDevice } from "../device/device.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
 import { openQueue } from "../ui/idle-queue.ts";
@@ -12,16 +14,15 @@ import { bindDates } from "./bind-dates.ts";
 import { bindKeeping } from "./bind-files.ts";
 import { bindFitAddress } from "./bind-fit-address.ts";
 import { bindDisabling, bindSaving } from "./bind-saving.ts";
+import { openCarried } from "./carried-patterns.ts";
 import { openFitStore } from "./fit-store.ts";
 import { bindNotebookForm } from "./notebook-form.ts";
-import { bindPrinterForm } from "./printer-form.ts";
 import { bindCards } from "./show-cards.ts";
 import { bindProposal } from "./show-counting.ts";
 import { bindDrawAlong } from "./show-draw-along.ts";
 import { bindNotebookPicture } from "./show-notebook.ts";
+import { bindNotebookTables } from "./show-notebook-tables.ts";
 import { bindPage } from "./show-pattern.ts";
-import { bindStrip } from "./show-strip.ts";
-import { bindStripForm } from "./strip-form.ts";
 
 const own = ownAddress();
 const load = scriptLoader(own);
@@ -35,24 +36,25 @@ function openPage(): void {
   const store = openFitStore(catalogue, start.fit);
   const [draw, queue] = [openDraw(window), openQueue(window)];
   enhancePart(document, "fit");
-  for (const name of ["cards-part", "strip-part", "keep-part"]) {
+  for (const name of ["jumps", "cards-part", "printer-part", "keep-part"]) {
     partOf(document, name).hidden = false;
   }
   bindNotebookForm(document, store);
   bindNotebookPicture(document, store, { draw, queue });
   bindProposal(document, store, device);
   const say = openStatus(document);
+  bindNotebookTables(window, store, { queue, load, say });
   bindDates(window, store, { load, say });
   bindPage(document, store, { draw, queue });
   bindDrawAlong(window, store, { queue, device });
-  bindStrip(document, store, { draw, queue });
-  bindStripForm(document, store);
-  bindCards(document, store, { draw, queue, toDrawing });
+  const strip = openCarried(device);
+  bindAddToStrip(document, () => strip.add(store.state().fit.pattern));
+  bindCards(document, store, { draw, queue, strip, say, toDrawing });
   bindDisabling(document, store, say);
-  const printer = bindPrinterForm(document, store, device);
+  const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
   bindSaving(document, store, { draw, printer, load, say });
   bindKeeping(document, store, { load, say });
-  keepParts(window, own, ["print.js", "reader.js", "names.js", "moon.js"]);
+  keepParts(window, own, ["print.js", "reader.js", "names.js", "notebook.js", "moon.js"]);
   bindFitAddress(window, store, { device, start });
 }
 

@@ -10,7 +10,7 @@ import { spanTitle } from "../../../src/view/pattern/span-words.ts";
 import { openStore, type Store } from "../app/store.ts";
 
 /** The forms of the page. While one has an error, what is shown is of what was written in it before. */
-export type FormName = "notebook" | "dates" | "strip" | "printer";
+export type FormName = "notebook" | "dates" | "printer";
 
 export type FormErrors = Readonly<Record<FormName, readonly FieldIssue[]>>;
 
@@ -69,7 +69,6 @@ export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
         ...state().errors,
         ...(part.notebook && { notebook: [] }),
         ...(part.dates && { dates: [] }),
-        ...(part.strip && { strip: [] }),
       };
       set({ fit, errors, ...resultOf(fit) });
     },
@@ -91,4 +90,4 @@ export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
   };
 }
 
-const NO_ERRORS: FormErrors = { notebook: [], dates: [], strip: [], printer: [] };
+const NO_ERRORS: FormErrors = { notebook: [], dates: [], printer: [] };

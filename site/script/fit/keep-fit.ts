@@ -1,11 +1,10 @@
-/** Keeps the fit page's notebook, pattern and strip on the device, each by itself, and goes on with what other tabs make of them. */
+/** Keeps the fit page's notebook and pattern on the device, each by itself, and goes on with what other tabs make of the notebook. */
 import {
   type Fit,
   readFitAddress,
   writeFitAddress,
 } from "../../../src/view/address/fit-address.ts";
 import { isSameGrid } from "../../../src/view/fields/name-notebook.ts";
-import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import { startFit } from "../app/initial-state.ts";
 import type { Device } from "../device/device.ts";
 import { openEntry } from "../device/kept-entry.ts";
@@ -19,36 +18,26 @@ interface KeptFit {
   leave(): void;
 }
 
-/** What other tabs make of the notebook and the strip that the page shows is shown in it, too. */
+/** What other tabs make of the notebook that the page shows is shown in it, too. */
 export function bindKeptFit(store: FitStore, device: Device): KeptFit {
   const { catalogue } = store;
   const { fit: kept } = startFit("", device, catalogue);
-  const open = (part: "notebook" | "strip") => {
-    const text = () => writeFitAddress(store.state().fit, part);
-    const entry = openEntry(device, part, { text, isKept: writeFitAddress(kept, part) === text() });
-    entry.subscribe((said) => {
-      const reading = readFitAddress(said, catalogue.slugs);
-      if (!reading.ok) return;
-      const { notebook, strip = NO_STRIP } = reading.value;
-      if (part === "strip") store.update({ strip });
-      else if (notebook) store.update({ notebook });
-    });
-    return entry;
-  };
-  const [notebook, strip] = [open("notebook"), open("strip")];
+  const text = () => writeFitAddress(store.state().fit, "notebook");
+  const isKept = writeFitAddress(kept, "notebook") === text();
+  const entry = openEntry(device, "notebook", { text, isKept });
+  entry.subscribe((said) => {
+    const reading = readFitAddress(said, catalogue.slugs);
+    if (reading.ok && reading.value.notebook) store.update({ notebook: reading.value.notebook });
+  });
   return {
     keep: (before) => {
-      notebook.keep(writeFitAddress(before, "notebook"));
+      entry.keep(writeFitAddress(before, "notebook"));
       if (before.notebook !== store.state().fit.notebook) keepTwin(store, device);
-      strip.keep(writeFitAddress(before, "strip"));
       // Which pattern one looks at, and on which days, is for each tab to say: no tab follows another in that.
       for (const part of ["pattern", "dates"] as const)
         device.set(part, writeFitAddress(store.state().fit, part));
     },
-    leave: () => {
-      notebook.leave();
-      strip.leave();
-    },
+    leave: () => entry.leave(),
   };
 }
 

@@ -9,8 +9,10 @@ export interface Card {
   showStatus(status: StatusWords): void;
   /** The address of the picture, and its size in mm. */
   showPicture(address: string, width: number, height: number): void;
-  /** Is it the one that is drawn large, and does the strip carry it? */
-  showChosen(isDrawn: boolean, isCarried: boolean): void;
+  /** Is it the one that is drawn large? */
+  showDrawn(isDrawn: boolean): void;
+  /** Does the keeper's strip carry it? */
+  showCarried(isCarried: boolean): void;
 }
 
 export interface CardActions {
@@ -52,11 +54,13 @@ export function makeCard({ slug, title }: Recipe, { draw, carry }: CardActions):
       picture.src = address;
       picture.hidden = false;
     },
-    showChosen: (isDrawn, isCarried) => {
+    showDrawn: (isDrawn) => {
       if (isDrawn) open.setAttribute("aria-current", "true");
       else open.removeAttribute("aria-current");
+    },
+    showCarried: (isCarried) => {
       place.setAttribute("aria-pressed", `${isCarried}`);
-      sign.textContent = isCarried ? "On the strip" : "Put on the strip";
+      sign.textContent = isCarried ? "On your strip" : "Add to strip";
     },
   };
 }

@@ -1,6 +1,7 @@
 /** All patterns of the book on this notebook: worked out when there is time, drawn when they come into view. */
 import { blankScene } from "../../../src/draw/page/blank-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
+import { sayAddedToStrip } from "../../../src/issue/words/strip-words.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import { planPattern } from "../../../src/plan/plan-pattern.ts";
@@ -8,17 +9,20 @@ import { PURPOSES } from "../../../src/recipe/recipe.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
 import type { Queue } from "../ui/idle-queue.ts";
+import { openSight } from "../ui/in-view.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import { type Draw, pictureAddress } from "../ui/show-drawing.ts";
+import type { CarriedPatterns } from "./carried-patterns.ts";
 import { bindCardFilter } from "./filter-cards.ts";
 import type { FitStore } from "./fit-store.ts";
 import { type Card, makeCard } from "./pattern-card.ts";
-import { isCarried, toggleCarried } from "./strip-lists.ts";
 
 interface Shows {
   readonly draw: Draw;
   readonly queue: Queue;
+  readonly strip: CarriedPatterns;
+  readonly say: (words: string) => void;
   /** Brings the large drawing into view. */
   readonly toDrawing: () => void;
 }
@@ -27,12 +31,17 @@ interface Shows {
 export function bindCards(
   page: ParentNode,
   store: FitStore,
-  { draw, queue, toDrawing }: Shows,
+  { draw, queue, strip, say, toDrawing }: Shows,
 ): void {
-  const cards = makeCards(store, toDrawing);
+  const add = (slug: string) => {
+    const { outcome, count } = strip.add(slug);
+    say(sayAddedToStrip(outcome, count));
+  };
+  const cards = makeCards(store, add, toDrawing);
   const cardFilter = bindCardFilter(page, cards);
   partOf(page, "cards").append(...groups(store, cards));
-  const sight = openSight(cards, (card) => drawSoon(card.slug));
+  const byElement = new Map<Element, Card>([...cards.values()].map((card) => [card.element, card]));
+  const sight = openSight(byElement, (card) => drawSoon(card.slug));
   let notebook = store.state().notebook;
   let plans = new Map<string, Plan>();
   const planOf = (slug: string): Plan => {
@@ -58,12 +67,13 @@ export function bindCards(
       return false;
     });
   };
+  strip.subscribe((carried) => {
+    for (const card of cards.values()) card.showCarried(carried.has(card.slug));
+  });
   let last: unknown;
   store.subscribe(({ fit, notebook: named, errors }) => {
     cardFilter.age(errors.notebook.length > 0);
-    for (const card of cards.values()) {
-      card.showChosen(card.slug === fit.pattern, isCarried(fit.strip, card.slug));
-    }
+    for (const card of cards.values()) card.showDrawn(card.slug === fit.pattern);
     if (fit.notebook === last) return;
     last = fit.notebook;
     notebook = named;
@@ -72,13 +82,17 @@ export function bindCards(
   });
 }
 
-function makeCards(store: FitStore, toDrawing: () => void): ReadonlyMap<string, Card> {
+function makeCards(
+  store: FitStore,
+  carry: (slug: string) => void,
+  toDrawing: () => void,
+): ReadonlyMap<string, Card> {
   const actions = {
     draw: (pattern: string) => {
       store.update({ pattern });
       toDrawing();
     },
-    carry: (slug: string) => store.update({ strip: toggleCarried(store.state().fit.strip, slug) }),
+    carry,
   };
   return new Map(store.catalogue.recipes.map((recipe) => [recipe.slug, makeCard(recipe, actions)]));
 }
@@ -104,36 +118,4 @@ function drawThumbnail(
   const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
   const { width, height } = scene.frame;
   card.showPicture(pictureAddress(draw.file(scene)), width, height);
-}
-
-interface Sight {
-  /** The cards in view, to be drawn anew; those out of view are told of when they come into it. */
-  seenAgain(): readonly Card[];
-}
-
-/** Tells of a card once when it comes into view, or nearly. */
-function openSight(cards: ReadonlyMap<string, Card>, tell: (card: Card) => void): Sight {
-  const byElement = new Map([...cards.values()].map((card) => [card.element as Element, card]));
-  const seen = new Set<Card>();
-  const stale = new Set<Card>(cards.values());
-  const observer = new IntersectionObserver(
-    (entries) => {
-      for (const { target, isIntersecting } of entries) {
-        const card = byElement.get(target);
-        if (!card) continue;
-        if (!isIntersecting) seen.delete(card);
-        else seen.add(card);
-        if (isIntersecting && stale.delete(card)) tell(card);
-      }
-    },
-    { rootMargin: "300px" },
-  );
-  for (const { element } of cards.values()) observer.observe(element);
-  return {
-    seenAgain: () => {
-      for (const card of cards.values()) stale.add(card);
-      for (const card of seen) stale.delete(card);
-      return [...seen];
-    },
-  };
 }

@@ -1,6 +1,6 @@
 /** Halves to twelfths with gaps of nought to three, ready to be chosen by a tap. */
 import { equalParts, TABLE_GAPS } from "../../../src/divide/division-table.ts";
-import { asSentence, sayCount } from "../../../src/issue/words/say-count.ts";
+import { asSentence } from "../../../src/issue/words/say-count.ts";
 import { sayParts } from "../../../src/issue/words/say-division.ts";
 import { usableSteps } from "../../../src/measure/grid-axis.ts";
 import type { DivisionChoice } from "../../../src/view/division/division.ts";
@@ -56,19 +56,22 @@ interface Cell {
   readonly gap: number;
 }
 
-/** A button that says to those who do not see its column what it stands for. */
+/** A button that says to those who do not see its column what it stands for; what is seen is part of that. */
 function cellContent({ steps, parts, gap }: Cell, choose: () => void): HTMLElement | string {
   const found = equalParts(steps, parts, gap);
   if (!found) return "–";
-  const over = found.leftover > 0 ? `, ${found.leftover} left over` : "";
-  const label = `${asSentence(sayParts(parts))}, gap ${gap}: ${sayCount(found.part, "step")}${over}`;
+  const { part, leftover } = found;
+  const unseen = (words: string) => makeElement("span", { class: "unseen" }, words);
+  const over = [unseen(", "), makeElement("sup", {}, `${leftover}`), unseen(" left over")];
   const button = makeElement(
     "button",
-    { type: "button", "aria-label": label, "data-parts": `${parts}`, "data-gap": `${gap}` },
-    `${found.part}`,
-    ...(found.leftover > 0 ? [makeElement("sup", {}, `${found.leftover}`)] : []),
+    { type: "button", "data-parts": `${parts}`, "data-gap": `${gap}` },
+    unseen(`${asSentence(sayParts(parts))}, gap ${gap}: `),
+    `${part}`,
+    unseen(` ${part === 1 ? "step" : "steps"}`),
+    ...(leftover > 0 ? over : []),
   );
-  if (found.leftover === 0) button.className = "even";
+  if (leftover === 0) button.className = "even";
   button.addEventListener("click", choose);
   return button;
 }

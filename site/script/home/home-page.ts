@@ -1,5 +1,6 @@
 /** The front page: asks for a notebook's numbers once, and answers how it divides. */
 import { sayAddressIssue } from "../../../src/issue/words/say-address-issue.ts";
+import { entrySource } from "../../../src/recipe/strip-entry-source.ts";
 import {
   type Asked,
   readDivisionAddress,
@@ -10,13 +11,16 @@ import { notebookEntries } from "../../../src/view/address/notebook-address.ts";
 import { USUAL_DIVISION } from "../../../src/view/division/division.ts";
 import { USUAL_FIELDS } from "../../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../../src/view/fields/read-notebook-fields.ts";
+import { plainDivision } from "../../../src/view/strip/plain-division.ts";
+import { bindAddToStrip } from "../app/add-to-strip.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
 import { pagePrintOut } from "../app/print.ts";
 import { openDevice } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
 import { keptPaper, keptPrinter } from "../device/kept-printer.ts";
 import { keepMine } from "../device/my-notebook.ts";
-import { ownAddress } from "../ui/load-script.ts";
+import { addToMyStrip } from "../device/my-strip.ts";
+import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { openNotice } from "../ui/notice.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
@@ -24,9 +28,11 @@ import { openDraw } from "../ui/show-drawing.ts";
 import { bindDivisionTable } from "./division-table.ts";
 import { bindHomeForm } from "./home-form.ts";
 import { openHomeStore } from "./home-store.ts";
+import { bindHomeCards } from "./own-cards.ts";
 import { bindDivision } from "./show-division.ts";
 
-const device = openDevice(window, ownAddress());
+const own = ownAddress();
+const device = openDevice(window, own);
 const part = partOf(document, "division");
 const notice = openNotice(document);
 const store = openHomeStore({ notebook: firstNotebook(), division: USUAL_DIVISION });
@@ -37,11 +43,17 @@ bindDivisionTable(document, store);
 bindDivision(document, store, draw);
 for (const one of document.querySelectorAll("[data-enhance]")) one.removeAttribute("data-enhance");
 
+const followCards = bindHomeCards(window, device, scriptLoader(own));
 const print = openPrinting(window);
 onPress(document, "print-division", () => {
   const { worked, notebook } = store.state();
   const printer = { paper: keptPaper(device), correction: keptPrinter(device) };
   print(pagePrintOut({ ...worked, notebook }, printer, draw));
+});
+
+bindAddToStrip(document, () => {
+  const { axis, ...division } = store.state().asked.division;
+  return addToMyStrip(device, { [axis]: entrySource(plainDivision(axis, division), axis) });
 });
 
 const readAddress = bindAddress(window, store, {
@@ -51,6 +63,7 @@ const readAddress = bindAddress(window, store, {
     notice.clear();
     if (notebook === before.asked.notebook) return;
     keepMine(document, device, writeAddress(notebookEntries(notebook)));
+    followCards();
   },
   read: (hash, take) => {
     const reading = readDivisionAddress(hash);

@@ -2,8 +2,8 @@
 import type { Scene } from "../../../src/draw/scene.ts";
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
-import { fitResult } from "../../../src/view/fit-result.ts";
-import { startFit } from "../app/initial-state.ts";
+import { stripResult } from "../../../src/view/strip/strip-result.ts";
+import { startStrip } from "../app/start-strip.ts";
 import type { Device } from "../device/device.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { Draw } from "../ui/show-drawing.ts";
@@ -44,8 +44,8 @@ function trueShow(page: Document, screen: Screen): (scale: number) => void {
   };
 }
 
-/** The rule, or the strip that lies on the page. */
+/** The rule, or the keeper's strip. */
 function sceneOf(showing: string, { device, catalogue }: Screen): Scene {
   if (showing === "rule" || catalogue.recipes.length === 0) return ruleScene();
-  return stripScene(fitResult(startFit("", device, catalogue).fit, catalogue).strip);
+  return stripScene(stripResult(startStrip("", device, catalogue).asked, catalogue).strip);
 }

@@ -1,5 +1,11 @@
 /** What lies on the recipe page first: what the address says, else what was kept on the device, else a small recipe. */
 import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
+import { readAddress, writeAddress } from "../../../src/view/address/hash-params.ts";
+import {
+  NOTEBOOK_ADDRESS_KEYS,
+  readNotebookEntries,
+} from "../../../src/view/address/notebook-address.ts";
+import { addressOfNotebook } from "../../../src/view/address/notebook-label.ts";
 import {
   type RecipeAddress,
   type RecipeDraft,
@@ -7,8 +13,9 @@ import {
   readRecipeAddress,
 } from "../../../src/view/address/recipe-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
+import type { UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
 import { keptPath } from "../../../src/view/kept/kept-file.ts";
-import { startFit } from "../app/initial-state.ts";
+import { firstNotebook } from "../app/initial-state.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
 
@@ -38,7 +45,7 @@ interface Sources {
 export function initialRecipe(hash: string, { device, catalogue, texts }: Sources): InitialRecipe {
   const address = readRecipeAddress(hash, catalogue.slugs);
   const said = address.ok ? address.value : {};
-  const { notebook: usual } = startFit("", device, catalogue).fit;
+  const usual = keptNotebook(device) ?? firstNotebook(device, catalogue);
   const notebook = said.notebook ?? usual;
   const kept = readKeptRecipe(keptText(device, "recipe") ?? "", catalogue.slugs);
   const asked = askedRecipe(said, { device, texts });
@@ -51,6 +58,15 @@ export function initialRecipe(hash: string, { device, catalogue, texts }: Source
   }
   const draft = { notebook, slug: asked.slug ?? "", text: written };
   return { draft, ...issue, ...(kept && kept.text !== written && { kept }) };
+}
+
+/** The keeper's, without what an older form kept beside it: this page has no need of strips. */
+function keptNotebook(device: Device): UnnamedNotebook | undefined {
+  const said = addressOfNotebook(keptText(device, "notebook") ?? "");
+  if (said === "") return undefined;
+  const values = readAddress(`${writeAddress([])}&${said}`, NOTEBOOK_ADDRESS_KEYS);
+  const reading = values.ok ? readNotebookEntries(values.value) : values;
+  return reading.ok ? reading.value : undefined;
 }
 
 interface Asked {

@@ -1,10 +1,8 @@
-/** What the fit page and the recipe page know of the book: classic scripts, since a page on disk may load nothing else. */
+/** What the pages that count for themselves know of the book: classic scripts, since a page on disk may load nothing else. */
 import { uneval } from "devalue";
 import type { MarkdownIt } from "markdown-it";
 import { mapAreas } from "../../recipe/area-tree.ts";
 import type { Area, Recipe } from "../../recipe/recipe.ts";
-import type { StripEntry, StripRecipe } from "../../recipe/strip-recipe.ts";
-import { isListOfPatterns } from "../../view/fields/strip-fields.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
 import { type ListFile, listFile } from "../artifacts/side-files.ts";
@@ -16,6 +14,7 @@ import { searchIndex } from "./search-index.ts";
 export function fitFiles({
   notebooks,
   recipes,
+  unlisted,
   strips,
   texts,
   when,
@@ -26,7 +25,8 @@ export function fitFiles({
     ...(when ? { when } : {}),
     ...(utcOffset === undefined ? {} : { utcOffset }),
     recipes: recipes.map(forPage),
-    strips: strips.flatMap((strip) => listedOnly(strip, recipes)),
+    ...(unlisted.length > 0 ? { unlisted: unlisted.map(forPage) } : {}),
+    strips: strips.map((strip) => ({ ...strip, body: "" })),
   });
   const written = () =>
     Object.fromEntries(recipes.map(({ slug }) => [slug, texts.get(patternPath(slug)) ?? ""]));
@@ -40,15 +40,6 @@ export function fitFiles({
 function forPage(recipe: Recipe): Recipe {
   const attempts = recipe.attempts.map((attempt) => mapAreas(attempt, withoutPlaces));
   return { ...recipe, attempts, tags: [], body: "" };
-}
-
-/** A strip of patterns with those that the page has; none where it has none of them. */
-function listedOnly(strip: StripRecipe, recipes: readonly Recipe[]): readonly StripRecipe[] {
-  if (!isListOfPatterns(strip)) return [];
-  const isListed = ({ slug }: StripEntry) => recipes.some((recipe) => recipe.slug === slug);
-  const across = strip.across.filter(isListed);
-  const down = strip.down.filter(isListed);
-  return across.length + down.length === 0 ? [] : [{ ...strip, across, down, body: "" }];
 }
 
 /** The facts, loaded with the page, and the index, loaded when somebody searches. */

@@ -2,7 +2,6 @@
 import { writeFitAddress, writeRecipeLink } from "../../view/address/fit-address.ts";
 import type { Pair } from "../../view/entries.ts";
 import { unnamed } from "../../view/fields/name-notebook.ts";
-import { NO_STRIP } from "../../view/fields/strip-fields.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Around } from "../../view/pattern/around-pattern.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
@@ -24,7 +23,7 @@ export function patternPage(pair: Pair, sources: PatternPageSources): PatternPag
   const { artifacts, around, bodyHtml, originOf, sourceHtml } = sources;
   const recipe = artifacts.recipe(pair.pattern);
   const notebook = artifacts.notebook(pair.notebook);
-  const fit = { notebook: unnamed(notebook), pattern: pair.pattern, strip: NO_STRIP };
+  const fit = { notebook: unnamed(notebook), pattern: pair.pattern };
   const shown = artifacts.patternView(pair);
   return {
     title: recipe.title,

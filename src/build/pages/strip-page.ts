@@ -1,10 +1,8 @@
 /** The page of one strip on one notebook. */
 
-import type { Notebook } from "../../notebook/notebook.ts";
-import { patternsOf, type StripRecipe } from "../../recipe/strip-recipe.ts";
-import { writeFitAddress } from "../../view/address/fit-address.ts";
+import { patternsOf } from "../../recipe/strip-recipe.ts";
+import { writeStripAddress } from "../../view/address/strip-address.ts";
 import { unnamed } from "../../view/fields/name-notebook.ts";
-import { choiceOfStrip, isListOfPatterns } from "../../view/fields/strip-fields.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type { Planner } from "../../view/planner.ts";
 import type { StripFactsOf, StripViewOf } from "../../view/strip/strip-facts.ts";
@@ -35,18 +33,10 @@ export function stripPage(pair: StripPair, sources: StripPageSources): StripPage
     origin: originOf(stripPath(pair.strip)),
     listed: patternsOf(recipe).filter((slug) => listed.includes(slug)),
     elsewhere: factsOf(pair.strip).filter((one) => one.notebook.slug !== pair.notebook),
-    fitHash: fitHash(recipe, notebook, listed),
+    // There it has no name until it gets one of its own.
+    changeHash: writeStripAddress({
+      notebook: unnamed(notebook),
+      strip: { ...recipe, title: "", slug: "" },
+    }),
   };
-}
-
-/** The fit page knows the patterns that the book lists, in their order; there the strip has no name until it gets one of its own. */
-function fitHash(recipe: StripRecipe, notebook: Notebook, listed: readonly string[]): string {
-  if (!isListOfPatterns(recipe)) return "";
-  const choice = choiceOfStrip(recipe);
-  const across = choice.across.filter((slug) => listed.includes(slug));
-  const down = choice.down.filter((slug) => listed.includes(slug));
-  const [pattern] = [...across, ...down];
-  if (pattern === undefined) return "";
-  const strip = { ...choice, across, down, title: "", slug: "" };
-  return writeFitAddress({ notebook: unnamed(notebook), pattern, strip });
 }

@@ -22,7 +22,8 @@ export function workerFile(
 }
 
 /** Folders of single patterns, strips, set-ups and notebooks, and the workbenches with their large scripts: kept when they are opened. */
-const KEPT_WHEN_OPENED = /^(?:(?:patterns|strips|setups|notebooks)\/[^/]+\/|fit\/|measure\/)/;
+const KEPT_WHEN_OPENED =
+  /^(?:(?:patterns|strips|notebooks|setups)\/[^/]+\/|(?:fit|measure|strip|setup|kept)\/)/;
 
 /** The search, which its page calls for when it is wanted. */
 const SEARCH = /^(?:assets\/search|patterns\/[^/]+)\.js$/;

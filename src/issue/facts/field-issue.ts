@@ -12,6 +12,8 @@ export type FieldIssue<Field extends string = string> = { readonly field: Field 
   | { readonly kind: "no-file-name"; readonly nearest?: string }
   /** Not a factor that corrects a printer. */
   | { readonly kind: "no-stretch"; readonly min: number; readonly max: number }
+  /** More days than so many years. */
+  | { readonly kind: "too-many-years"; readonly limit: number }
   | GridFault
   | SpanFault
 );

@@ -52,6 +52,23 @@ export function sayDivisionTitle({ axis, parts, gap }: Asked): string {
   return `${asSentence(sayParts(parts))} ${axis}${gap > 0 ? `, gap ${gap}` : ""}`;
 }
 
+/** What a plain division is called on a strip: `Thirds, gap 1`, `Halves, margin 2`, `Quarters, 3 free before`. */
+export function sayPlainTitle(
+  { parts, gap }: Omit<Asked, "axis">,
+  [before, after]: readonly [before: number, after: number],
+): string {
+  const ends =
+    before === after
+      ? before > 0
+        ? [`margin ${before}`]
+        : []
+      : [
+          ...(before > 0 ? [`${before} free before`] : []),
+          ...(after > 0 ? [`${after} free after`] : []),
+        ];
+  return [asSentence(sayParts(parts)), ...(gap > 0 ? [`gap ${gap}`] : []), ...ends].join(", ");
+}
+
 /** `Thirds with a gap of 1: 7 · 7 · 7`. */
 export function sayDivision({ parts, gap }: Asked, { sizes }: DivisionAnswer): string {
   return `${asSentence(sayParts(parts))}${gap > 0 ? ` with a gap of ${gap}` : ""}: ${saySizes(sizes)}`;

@@ -31,6 +31,8 @@ export function sayFieldIssue(issue: FieldIssue): string {
       return "A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.";
     case "no-stretch":
       return `This needs a number from ${issue.min} to ${issue.max}. A printer that is off by more does not print at actual size.`;
+    case "too-many-years":
+      return `These dates are longer than ${sayCount(issue.limit, "year")}.`;
     case "dots-beyond-paper":
     case "first-dot-beyond-paper":
     case "empty-edge-step":

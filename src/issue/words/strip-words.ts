@@ -82,3 +82,16 @@ export const POCKET_WORDS = {
   front: (strip: string, notebook: string) => `${strip} · ${notebook}`,
   description: "A pocket to cut out, fold along the dashed lines and glue inside the cover.",
 } as const;
+
+/** What putting a layout on the strip came to. */
+export function sayAddedToStrip(outcome: "added" | "there" | "full", count: number): string {
+  const lie = `${sayCount(count, "layout")} ${count === 1 ? "lies" : "lie"} on it`;
+  switch (outcome) {
+    case "added":
+      return `Added to your strip: ${lie} now.`;
+    case "there":
+      return `It is on your strip already: ${lie}.`;
+    case "full":
+      return "Your strip is full: take something off first.";
+  }
+}

@@ -27,11 +27,15 @@ export function readDays(
     }
     return undefined;
   }
-  const { from, to } = reading.value;
-  const { year, ...date } = civilDate(from);
-  if (to >= dayOf({ ...date, year: year + years })) {
+  if (isLonger(reading.value, years)) {
     note({ ...about, kind: "too-many-years", limit: years });
     return undefined;
   }
   return reading.value;
+}
+
+/** Are these more days than so many years have from their first day on? */
+export function isLonger({ from, to }: DayRange, years: number): boolean {
+  const { year, ...date } = civilDate(from);
+  return to >= dayOf({ ...date, year: year + years });
 }

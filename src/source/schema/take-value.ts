@@ -6,7 +6,6 @@ import type { ValueType, ValueTypeOf } from "../../issue/facts/value-type.ts";
 import { nearest } from "../nearest-word.ts";
 import { isNothing, type SourceNode } from "../tree.ts";
 import { foulCharacter } from "./forbidden-character.ts";
-import { hasMoreDecimals } from "./value-schema.ts";
 
 /** A value to take: the key it stands behind, and where its problems go. */
 export interface Taking<W extends ValueType = ValueType> {
@@ -111,4 +110,9 @@ function foundIn(node: SourceNode): Found {
   return isNothing(node)
     ? { kind: "nothing", isRemark: node.isRemark === true }
     : { kind: "scalar", source: node.source, isText: typeof node.value === "string" };
+}
+
+/** Has a number more decimals than so many? Exact: a number with few is the one nearest to its own short form. */
+export function hasMoreDecimals(value: number, decimals: number): boolean {
+  return Number(value.toFixed(decimals)) !== value;
 }

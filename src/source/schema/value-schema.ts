@@ -3,6 +3,7 @@ import * as z from "zod";
 import type { ValueTypeOf } from "../../issue/facts/value-type.ts";
 import { LONGEST_SLUG, SLUG } from "../slug.ts";
 import { foulCharacter } from "./forbidden-character.ts";
+import { hasMoreDecimals } from "./take-value.ts";
 
 /** Text of one line that is not blank. */
 export function textSchema({ longest }: Pick<ValueTypeOf<"text">, "longest">) {
@@ -31,9 +32,4 @@ const MM_DECIMALS = 6;
 /** A file name without its ending. */
 export function slugSchema() {
   return z.string().max(LONGEST_SLUG).regex(SLUG);
-}
-
-/** Has a number more decimals than so many? Exact: a number with few is the one nearest to its own short form. */
-export function hasMoreDecimals(value: number, decimals: number): boolean {
-  return Number(value.toFixed(decimals)) !== value;
 }

@@ -1,4 +1,4 @@
-/** Everything that the fit page keeps behind its #: a notebook, a pattern with its days, and a strip. */
+/** Everything that the fit page keeps behind its #: a notebook and a pattern with its days. It had a strip, too, before that had a page of its own. */
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import { type DatesChoice, NO_DATES } from "../fields/span-fields.ts";
 import type { StripChoice } from "../fields/strip-fields.ts";
@@ -10,7 +10,8 @@ import {
 } from "./hash-params.ts";
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
 import { DATES_ADDRESS_KEYS, datesEntries, readDatesEntries } from "./span-address.ts";
-import { readStripEntries, STRIP_ADDRESS_KEYS, stripEntries } from "./strip-address.ts";
+import { readStripEntries } from "./strip-address.ts";
+import { STRIP_ADDRESS_KEYS } from "./strip-list.ts";
 
 /** What the page shows. */
 export interface Fit {
@@ -19,20 +20,21 @@ export interface Fit {
   readonly pattern: string;
   /** Left out: no days, by the book's calendar. */
   readonly dates?: DatesChoice;
-  readonly strip: StripChoice;
 }
 
 export type FitPart = keyof Fit;
 
+/** What an address says; a strip in it is for the strip page. */
+export type SaidFit = Partial<Fit> & { readonly strip?: StripChoice };
+
 const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "pattern", ...DATES_ADDRESS_KEYS, ...STRIP_ADDRESS_KEYS];
 
-/** The address's part from # on, or what it says of one part alone. A strip that carries nothing is left out. */
+/** The address's part from # on, or what it says of one part alone. */
 export function writeFitAddress(fit: Fit, part?: FitPart): string {
   const entries: Readonly<Record<FitPart, AddressEntries>> = {
     notebook: notebookEntries(fit.notebook),
     pattern: [["pattern", fit.pattern]],
     dates: datesEntries(fit.dates ?? NO_DATES),
-    strip: stripEntries(fit.strip),
   };
   return writeAddress(part ? entries[part] : Object.values(entries).flat());
 }
@@ -41,7 +43,7 @@ export function writeFitAddress(fit: Fit, part?: FitPart): string {
 export function readFitAddress(
   hash: string,
   patterns: ReadonlySet<string>,
-): AddressReading<Partial<Fit>> {
+): AddressReading<SaidFit> {
   const address = readAddress(hash, KEYS);
   if (!address.ok) return address;
   const { value: values } = address;
@@ -67,6 +69,6 @@ export function readFitAddress(
 }
 
 /** The address's part from # on that starts the recipe page from the chosen pattern, on this notebook. */
-export function writeRecipeLink({ notebook, pattern }: Fit): string {
+export function writeRecipeLink({ notebook, pattern }: Pick<Fit, "notebook" | "pattern">): string {
   return writeAddress([...notebookEntries(notebook), ["from", pattern]]);
 }

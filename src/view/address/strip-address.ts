@@ -1,34 +1,92 @@
 /** A strip behind the # of an address, what is usual left out. */
+import type { AddressIssue } from "../../issue/facts/address-issue.ts";
+import type { Issue } from "../../issue/facts/issue.ts";
+import { AXES, type Axis } from "../../measure/axis.ts";
+import { readStripEntries as readEntryNodes } from "../../recipe/read/read-strip-entries.ts";
 import { STRIP_BOUNDS } from "../../recipe/strip-bounds.ts";
+import { entrySource } from "../../recipe/strip-entry-source.ts";
+import type { StripEntry } from "../../recipe/strip-recipe.ts";
+import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import {
   readStripFields,
   type StripChoice,
   type StripFields,
   stripFieldsOf,
   USUAL_STRIP_FIELDS,
+  withFreeTitle,
 } from "../fields/strip-fields.ts";
-import type { AddressEntries, AddressReading } from "./hash-params.ts";
+import {
+  type AddressEntries,
+  type AddressReading,
+  readAddress,
+  writeAddress,
+} from "./hash-params.ts";
+import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
+import {
+  KEYS_BESIDE_STRIP,
+  patternIn,
+  readList,
+  STRIP_ADDRESS_KEYS,
+  writeList,
+} from "./strip-list.ts";
+import { treeOf } from "./value-tree.ts";
 
 /** Which field stands behind each key. */
 const FIELD_OF_KEY = {
+  dates: "dates",
   lanes: "lanes",
   make: "make",
   width: "width",
   strip: "title",
-  sfile: "slug",
+  stripfile: "slug",
 } as const satisfies Readonly<Record<string, keyof StripFields>>;
 
-const FIELD_KEYS = ["lanes", "make", "width", "strip", "sfile"] as const;
+const FIELD_KEYS = ["dates", "lanes", "make", "width", "strip", "stripfile"] as const;
 
-export const STRIP_ADDRESS_KEYS = ["across", "down", ...FIELD_KEYS] as const;
+/** What the strip page shows. */
+export interface AskedStrip {
+  readonly notebook: UnnamedNotebook;
+  readonly strip: StripChoice;
+}
+
+/** The address's part from # on, or what it says of one part alone. */
+export function writeStripAddress({ notebook, strip }: Partial<AskedStrip>): string {
+  return writeAddress([
+    ...(notebook ? notebookEntries(notebook) : []),
+    ...(strip ? stripEntries(strip) : []),
+  ]);
+}
+
+const KEYS = [...NOTEBOOK_ADDRESS_KEYS, ...KEYS_BESIDE_STRIP, ...STRIP_ADDRESS_KEYS];
+
+/** What the address says; what it says nothing of is left out. `patterns` are all that a strip of the book can carry. */
+export function readStripAddress(
+  hash: string,
+  patterns: ReadonlySet<string>,
+): AddressReading<Partial<AskedStrip>> {
+  const address = readAddress(hash, KEYS);
+  if (!address.ok) return address;
+  const notebook = readNotebookEntries(address.value);
+  if (!notebook.ok) return notebook;
+  const strip = readStripEntries(address.value, patterns);
+  if (!strip.ok) return strip;
+  return {
+    ok: true,
+    value: {
+      ...(notebook.value && { notebook: notebook.value }),
+      ...(strip.value && { strip: strip.value }),
+    },
+  };
+}
 
 /** The entries of a strip; none for one that carries nothing. */
-export function stripEntries(choice: StripChoice): AddressEntries {
+function stripEntries(choice: StripChoice): AddressEntries {
   if (choice.across.length + choice.down.length === 0) return [];
   const fields = stripFieldsOf(choice);
   return [
-    ["across", choice.across.join(",")],
-    ["down", choice.down.join(",")],
+    ...AXES.map(
+      (axis) => [axis, writeList(choice[axis].map((entry) => entrySource(entry, axis)))] as const,
+    ),
     ...FIELD_KEYS.map((key) => {
       const field = FIELD_OF_KEY[key];
       return [key, fields[field] === USUAL_STRIP_FIELDS[field] ? "" : fields[field]] as const;
@@ -36,44 +94,55 @@ export function stripEntries(choice: StripChoice): AddressEntries {
   ];
 }
 
-/** The strip of an address's values; nothing where they name no pattern for it. */
+/** The strip of an address's values; nothing where they name nothing for it. */
 export function readStripEntries(
   values: ReadonlyMap<string, string>,
   patterns: ReadonlySet<string>,
 ): AddressReading<StripChoice | undefined> {
-  const named = STRIP_ADDRESS_KEYS.filter((key) => values.has(key));
-  if (named.length === 0) return { ok: true, value: undefined };
+  if (!STRIP_ADDRESS_KEYS.some((key) => values.has(key))) return { ok: true, value: undefined };
   if (!values.has("across") && !values.has("down"))
-    return { ok: false, issue: { kind: "missing-key", key: "across" } };
-  const lists = { across: slugsOf(values.get("across")), down: slugsOf(values.get("down")) };
-  for (const key of ["across", "down"] as const) {
-    const wrong = wrongSlug(lists[key], patterns);
-    if (wrong !== undefined)
-      return { ok: false, issue: { kind: "unknown-pattern", key, slug: wrong } };
-    if (lists[key].length > STRIP_BOUNDS.patterns)
-      return {
-        ok: false,
-        issue: { kind: "too-many-patterns", key, limit: STRIP_BOUNDS.patterns },
-      };
-  }
+    return failed({ kind: "missing-key", key: "across" });
+  const across = readSide(values.get("across") ?? "", "across", patterns);
+  if (!across.ok) return across;
+  const down = readSide(values.get("down") ?? "", "down", patterns);
+  if (!down.ok) return down;
   const given = FIELD_KEYS.flatMap((key) => {
-    const word = values.get(key);
-    return word === undefined ? [] : [[FIELD_OF_KEY[key], word] as const];
+    const word = values.get(key) ?? (key === "stripfile" ? values.get("sfile") : undefined);
+    // Beside a pattern they are its days, from the time when the fit page had the strip.
+    const isOfPattern = key === "dates" && values.has("pattern");
+    return word === undefined || isOfPattern ? [] : [[FIELD_OF_KEY[key], word] as const];
   });
+  const lists = { across: across.value, down: down.value };
   const reading = readStripFields({ ...USUAL_STRIP_FIELDS, ...Object.fromEntries(given) }, lists);
   if (reading.ok) return reading;
   const [field] = reading.issues;
   const key = FIELD_KEYS.find((each) => FIELD_OF_KEY[each] === field?.field) ?? "strip";
-  return field
-    ? { ok: false, issue: { kind: "bad-value", key, field } }
-    : { ok: false, issue: { kind: "missing-key", key } };
+  return failed(field ? { kind: "bad-value", key, field } : { kind: "missing-key", key });
 }
 
-function slugsOf(word: string | undefined): readonly string[] {
-  return word ? word.split(",") : [];
+/** Read as the build reads a strip's file. A division that is called as a pattern is gets another name. */
+function readSide(
+  text: string,
+  axis: Axis,
+  patterns: ReadonlySet<string>,
+): AddressReading<readonly StripEntry[]> {
+  const written = readList(text);
+  if (!written) return failed({ kind: "spoilt-text", key: axis });
+  if (written.length > STRIP_BOUNDS.patterns)
+    return failed({ kind: "too-many-patterns", key: axis, limit: STRIP_BOUNDS.patterns });
+  const names = written.flatMap((entry) => patternIn(entry) ?? []);
+  const wrong = names.find((name, index) => !patterns.has(name) || names.indexOf(name) !== index);
+  if (wrong !== undefined) return failed({ kind: "unknown-pattern", key: axis, slug: wrong });
+  const issues: Issue[] = [];
+  const node = treeOf(written);
+  const source = node && { key: axis, keyAt: node.at, value: node };
+  const placed = readEntryNodes(source, axis, (issue) => issues.push(issue));
+  if (!node || issues.length > 0) return failed({ kind: "spoilt-text", key: axis });
+  const entries = placed.map(({ entry }) => withFreeTitle(entry, patterns));
+  const slugs = entries.map(({ slug }) => slug);
+  return { ok: true, value: entries.filter(({ slug }, index) => slugs.indexOf(slug) === index) };
 }
 
-/** The first slug that is no pattern of the book, or that is named twice. */
-function wrongSlug(slugs: readonly string[], patterns: ReadonlySet<string>): string | undefined {
-  return slugs.find((slug, index) => !patterns.has(slug) || slugs.indexOf(slug) !== index);
+function failed(issue: AddressIssue): { readonly ok: false; readonly issue: AddressIssue } {
+  return { ok: false, issue };
 }

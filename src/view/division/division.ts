@@ -80,12 +80,7 @@ function divisionRecipe(choice: DivisionChoice): Recipe {
   const { axis, parts, gap, margin } = choice;
   const [before, after] = margin;
   const steps = axis === "across" ? { left: before, right: after } : { top: before, bottom: after };
-  const split: Split = {
-    axis,
-    tracks: Array.from({ length: parts }, () => ({ size: SHARE, area: leaf({}) })),
-    gap: { min: gap, max: gap },
-    leftover: { kind: "end" },
-  };
+  const split = equalSplit(axis, parts, gap);
   return {
     slug: `division-${parts}-${axis}`,
     title: sayDivisionTitle(choice),
@@ -93,6 +88,16 @@ function divisionRecipe(choice: DivisionChoice): Recipe {
     tags: [],
     attempts: [{ kind: "page", page: { ...leaf(steps), split } }],
     body: "",
+  };
+}
+
+/** So many parts that are alike, with a gap, what is left over at the end. */
+export function equalSplit(axis: Axis, parts: number, gap: number): Split {
+  return {
+    axis,
+    tracks: Array.from({ length: parts }, () => ({ size: SHARE, area: leaf({}) })),
+    gap: { min: gap, max: gap },
+    leftover: { kind: "end" },
   };
 }
 

@@ -1,16 +1,15 @@
-/** What someone chose for their strip: the patterns in their order of use, and how it is made. */
+/** What someone chose for their strip: what it carries, for which days, and how it is made. */
+import { spanText } from "../../calendar/write-span.ts";
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
-import { AXES, type Axis } from "../../measure/axis.ts";
+import { AXES } from "../../measure/axis.ts";
+import { isLonger } from "../../recipe/read/read-days.ts";
 import { STRIP_BOUNDS, STRIP_DEFAULTS, STRIP_TITLE } from "../../recipe/strip-bounds.ts";
-import {
-  isByUse,
-  MAKES,
-  patternEntry,
-  type StripHead,
-  type StripRecipe,
-} from "../../recipe/strip-recipe.ts";
+import { entrySource } from "../../recipe/strip-entry-source.ts";
+import { MAKES, type StripEntry, type StripRecipe } from "../../recipe/strip-recipe.ts";
+import { plainSlug } from "../../source/slug.ts";
 import { nameOwn } from "./name-own.ts";
 import type { FieldReading } from "./read-notebook-fields.ts";
+import { readDatesField } from "./span-fields.ts";
 import {
   takeChoiceField,
   takeMmField,
@@ -19,8 +18,11 @@ import {
   takeWholeField,
 } from "./take-fields.ts";
 
-/** Slugs of patterns by side, most used first. */
-export type StripLists = Readonly<Record<Axis, readonly string[]>>;
+/** A strip as it is asked for: its title and its slug are "" where none was given. */
+export type StripChoice = StripRecipe;
+
+/** What lies on each side. */
+export type StripLists = Pick<StripRecipe, "across" | "down">;
 
 /** What is typed or picked beside the two lists; all text. */
 export interface StripFields {
@@ -28,6 +30,8 @@ export interface StripFields {
   readonly title: string;
   /** The file's name without its ending; "" to go by the title. */
   readonly slug: string;
+  /** "" for none. */
+  readonly dates: string;
   readonly lanes: string;
   readonly make: string;
   /** In mm. */
@@ -36,44 +40,19 @@ export interface StripFields {
 
 export type StripFieldName = keyof StripFields;
 
-/** A strip of patterns alone as it is asked for: its title and its slug are "" where none was given. */
-export interface StripChoice extends StripHead, StripLists {
-  readonly body: string;
-}
+export const STRIP_FIELD_NAMES = ["title", "slug", "dates", "lanes", "make", "width"] as const;
 
-/** Has it nothing but patterns, on no days, in their order, so that it can be a choice? */
-export function isListOfPatterns(recipe: StripRecipe): boolean {
-  const isPlain = AXES.every((axis) => recipe[axis].every(({ kind }) => kind === "pattern"));
-  return isPlain && !recipe.dates && !isByUse(recipe);
-}
-
-/** A strip's patterns and how it is made. */
-export function choiceOfStrip({
-  slug,
+/** The fields that read as this strip. */
+export function stripFieldsOf({
   title,
+  slug,
+  dates,
   lanes,
   make,
   width,
-  body,
-  ...sides
-}: StripRecipe): StripChoice {
-  const slugs = (axis: Axis) =>
-    sides[axis].flatMap((entry) => (entry.kind === "pattern" ? [entry.slug] : []));
-  return { slug, title, lanes, make, width, body, across: slugs("across"), down: slugs("down") };
-}
-
-/** The recipe that a choice is. */
-export function stripOfChoice(choice: StripChoice): StripRecipe {
-  return {
-    ...choice,
-    across: choice.across.map(patternEntry),
-    down: choice.down.map(patternEntry),
-  };
-}
-
-/** The fields that read as this strip. */
-export function stripFieldsOf({ title, slug, lanes, make, width }: StripChoice): StripFields {
-  return { title, slug, lanes: `${lanes}`, make, width: `${width}` };
+}: StripChoice): StripFields {
+  const days = dates ? spanText(dates) : "";
+  return { title, slug, dates: days, lanes: `${lanes}`, make, width: `${width}` };
 }
 
 /** A strip that carries nothing yet. */
@@ -98,28 +77,58 @@ export function readStripFields(
   const at = <F extends StripFieldName>(field: F) => ({ field, text: fields[field], note });
   const title = takeTextField({ ...at("title"), expected: STRIP_TITLE }) ?? "";
   const slug = takeSlugField(at("slug"));
+  const dates = takeDates(fields.dates, note);
   const lanes = takeWholeField({ ...at("lanes"), expected: LANES });
   const make = takeChoiceField({ ...at("make"), allowed: MAKES });
   const width = takeMmField({ ...at("width"), expected: WIDTH });
   if (issues.length > 0 || lanes === undefined || !make || width === undefined)
     return { ok: false, issues };
-  return { ok: true, value: { title, slug, across, down, lanes, make, width, body: "" } };
+  const days = dates ? { dates } : {};
+  return { ok: true, value: { title, slug, across, down, ...days, lanes, make, width, body: "" } };
 }
 
 const LANES = { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes } as const;
 const WIDTH = { kind: "millimetres", ...STRIP_BOUNDS.width } as const;
 
+function takeDates(text: string, note: (issue: FieldIssue<"dates">) => void) {
+  const reading = readDatesField(text);
+  if (!reading.ok) for (const issue of reading.issues) note(issue);
+  if (!reading.ok || !reading.value) return undefined;
+  const limit = STRIP_BOUNDS.years;
+  if (isLonger(reading.value, limit)) note({ field: "dates", kind: "too-many-years", limit });
+  // A month that was typed is no more than its days.
+  const { from, to } = reading.value;
+  return { from, to };
+}
+
+/** The uses that someone typed for an entry: nothing for an empty field, or what is wrong with it. */
+export function readUsesField(text: string): FieldReading<number | undefined, "uses"> {
+  if (text.trim() === "") return { ok: true, value: undefined };
+  const issues: FieldIssue<"uses">[] = [];
+  const note = (issue: FieldIssue<"uses">) => issues.push(issue);
+  const value = takeWholeField({ field: "uses", text, expected: USES, note });
+  return value === undefined ? { ok: false, issues } : { ok: true, value };
+}
+
+const USES = { kind: "whole", unit: "uses", ...STRIP_BOUNDS.uses } as const;
+
 /** The strip with its names: where it is none of the book's and has no name of its own, it is just somebody's strip. */
 export function nameStrip(choice: StripChoice, known: readonly StripRecipe[]): StripChoice {
-  return nameOwn(choice, known.map(choiceOfStrip), {
-    isSame,
-    usualTitle: "My strip",
-    fallback: "strip",
-  });
+  return nameOwn(choice, known, { isSame, usualTitle: "My strip", fallback: "strip" });
 }
 
 function isSame(one: StripChoice, two: StripChoice): boolean {
-  const words = ({ across, down, lanes, make, width }: StripChoice) =>
-    JSON.stringify([across, down, lanes, make, width]);
+  const words = (choice: StripChoice) => {
+    const { dates, lanes, make, width } = stripFieldsOf(choice);
+    const lists = AXES.map((axis) => choice[axis].map((entry) => entrySource(entry, axis)));
+    return JSON.stringify([lists, dates, lanes, make, width]);
+  };
   return words(one) === words(two);
+}
+
+/** The entry; a plain division that is called as a pattern is has a word before its title. */
+export function withFreeTitle(entry: StripEntry, patterns: ReadonlySet<string>): StripEntry {
+  if (entry.kind === "pattern" || !patterns.has(entry.slug)) return entry;
+  const title = `Plain ${entry.title}`;
+  return { ...entry, title, slug: plainSlug(title) };
 }

@@ -149,6 +149,6 @@ export interface StripPage {
   readonly listed: readonly string[];
   /** The strip on the other notebooks. */
   readonly elsewhere: readonly StripFacts[];
-  /** Where the strip can be changed: the part from # on; "" where the book lists none of its patterns. */
-  readonly fitHash: string;
+  /** What brings the strip into the page where it can be changed: the part from # on. */
+  readonly changeHash: string;
 }

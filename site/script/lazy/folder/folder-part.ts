@@ -19,7 +19,7 @@ export interface KeptView {
   readonly file: KeptFile;
   readonly title: string;
   /** The page that opens it, and the address's part from # on; nothing where no page shows such things. */
-  readonly page?: "fit" | "recipe";
+  readonly page?: "fit" | "recipe" | "strip";
   readonly hash?: string;
   /** What another device needs to open it; left out where it is too long for a link. */
   readonly link?: string;

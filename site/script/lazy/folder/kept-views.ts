@@ -10,18 +10,13 @@ import { LONGEST_ADDRESS, writeAddress } from "../../../../src/view/address/hash
 import { writeMineAddress } from "../../../../src/view/address/mine-address.ts";
 import { notebookEntries } from "../../../../src/view/address/notebook-address.ts";
 import { readKeptRecipe, writeRecipeAddress } from "../../../../src/view/address/recipe-address.ts";
-import { stripEntries } from "../../../../src/view/address/strip-address.ts";
+import { readStripAddress, writeStripAddress } from "../../../../src/view/address/strip-address.ts";
 import { type Catalogue, openCatalogue } from "../../../../src/view/catalogue.ts";
 import { isSameGrid, nameNotebook, unnamed } from "../../../../src/view/fields/name-notebook.ts";
 import { USUAL_FIELDS } from "../../../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../../../src/view/fields/read-notebook-fields.ts";
 import { slugFor } from "../../../../src/view/fields/slug-for.ts";
-import {
-  choiceOfStrip,
-  isListOfPatterns,
-  nameStrip,
-  stripOfChoice,
-} from "../../../../src/view/fields/strip-fields.ts";
+import { nameStrip } from "../../../../src/view/fields/strip-fields.ts";
 import {
   KEPT_KINDS,
   type KeptFile,
@@ -97,10 +92,10 @@ const USED: Readonly<Partial<Record<KeptKind, (around: Around) => Used | undefin
           file: { path: keptPath("notebooks", notebook.slug), text: writeNotebook(notebook) },
         },
   strips: ({ device, catalogue }) => {
-    const kept = readFitAddress(keptText(device, "strip") ?? "", catalogue.slugs);
+    const kept = readStripAddress(keptText(device, "strip") ?? "", catalogue.carried);
     const choice = kept.ok ? kept.value.strip : undefined;
     if (!choice || choice.across.length + choice.down.length === 0) return undefined;
-    const recipe = stripOfChoice(nameStrip(choice, catalogue.strips));
+    const recipe = nameStrip(choice, catalogue.strips);
     const file = { path: keptPath("strips", recipe.slug), text: writeStripRecipe(recipe) };
     return { entry: "strip", file };
   },
@@ -152,9 +147,9 @@ const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around
   },
   strips: (file, { notebook }) => {
     const reading = readStripRecipe(file);
-    if (!reading.ok || !isListOfPatterns(reading.value)) return {};
-    const entries = stripEntries(choiceOfStrip(reading.value));
-    const link = writeAddress([...notebookEntries(unnamed(notebook)), ...entries]);
-    return { page: "fit", hash: writeAddress(entries), link };
+    if (!reading.ok) return {};
+    const strip = reading.value;
+    const link = writeStripAddress({ notebook: unnamed(notebook), strip });
+    return { page: "strip", hash: writeStripAddress({ strip }), link };
   },
 };

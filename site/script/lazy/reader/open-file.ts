@@ -3,18 +3,13 @@ import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import { takenTitles, unknownIn } from "../../../../src/recipe/chosen.ts";
-import type { StripReading } from "../../../../src/recipe/strip-recipe.ts";
+import type { StripReading, StripRecipe } from "../../../../src/recipe/strip-recipe.ts";
 import { utf8Text } from "../../../../src/source/front-matter/utf8-text.ts";
 import { slugFor } from "../../../../src/view/fields/slug-for.ts";
-import {
-  choiceOfStrip,
-  isListOfPatterns,
-  type StripChoice,
-} from "../../../../src/view/fields/strip-fields.ts";
+
 export type Opened =
   | { readonly kind: "notebook"; readonly notebook: Notebook }
-  /** Its patterns in their order; `isMore` where it has uses, plain divisions or dates as well. */
-  | { readonly kind: "strip"; readonly strip: StripChoice; readonly isMore: boolean }
+  | { readonly kind: "strip"; readonly strip: StripRecipe }
   /** The build's report of what is wrong with it. */
   | { readonly kind: "report"; readonly report: string };
 
@@ -48,11 +43,7 @@ export function openedFile(
     const source = { path: path("strips"), text };
     const reading = withKnown(reader.readStripRecipe(source), known);
     return reading.ok
-      ? {
-          kind: "strip",
-          strip: choiceOfStrip(reading.value),
-          isMore: !isListOfPatterns(reading.value),
-        }
+      ? { kind: "strip", strip: reading.value }
       : reported(reader, reading.issues, textsOf(source));
   }
   const source = { path: path("notebooks"), text };

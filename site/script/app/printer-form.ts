@@ -1,5 +1,5 @@
 /** Which sheets the printer takes and how it is corrected: filled in once, and kept on the device. */
-import type { Printer } from "../app/print.ts";
+import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Device } from "../device/device.ts";
 import {
   keepPaper,
@@ -10,10 +10,14 @@ import {
 } from "../device/kept-printer.ts";
 import { fillForm, readForm, showErrors } from "../ui/form.ts";
 import { theOne } from "../ui/parts.ts";
-import type { FitStore } from "./fit-store.ts";
+import type { Printer } from "./print.ts";
 
 /** Asks for the printer as it is filled in; of a field that will not do, what was there before. */
-export function bindPrinterForm(page: ParentNode, store: FitStore, device: Device): () => Printer {
+export function bindPrinterForm(
+  page: ParentNode,
+  device: Device,
+  setErrors: (issues: readonly FieldIssue[]) => void,
+): () => Printer {
   const form = theOne(page, '[data-part="printer"]', HTMLFormElement);
   const sheet = theOne(form, "#sheet", HTMLSelectElement);
   const paper = () => (sheet.value === "letter" ? "letter" : "A4");
@@ -28,14 +32,14 @@ export function bindPrinterForm(page: ParentNode, store: FitStore, device: Devic
     correction = keptPrinter(device);
     fill();
     showErrors(form, []);
-    store.setErrors("printer", []);
+    setErrors([]);
   });
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", () => {
     const reading = readPrinterCorrection(readForm(form, ["x", "y"]));
     const issues = "issues" in reading ? reading.issues : [];
     showErrors(form, issues);
-    store.setErrors("printer", issues);
+    setErrors(issues);
     if ("issues" in reading) return;
     correction = reading.correction;
     keepPrinter(device, correction);

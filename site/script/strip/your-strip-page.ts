@@ -1,0 +1,45 @@
+/** The page of the keeper's strip: puts its parts together. */
+import { AXES } from "../../../src/measure/axis.ts";
+import { openCatalogue } from "../../../src/view/catalogue.ts";
+import { bindPrinterForm } from "../app/printer-form.ts";
+import { startStrip } from "../app/start-strip.ts";
+import { openDevice } from "../device/device.ts";
+import { keepParts } from "../offline/prefetch-scripts.ts";
+import { openQueue } from "../ui/idle-queue.ts";
+import { ownAddress, scriptLoader } from "../ui/load-script.ts";
+import { enhancePart, partOf, theOne } from "../ui/parts.ts";
+import { openDraw } from "../ui/show-drawing.ts";
+import { openStatus } from "../ui/status.ts";
+import { bindAddForm } from "./add-form.ts";
+import { bindDisabling, bindSaving } from "./bind-saving.ts";
+import { bindStripAddress } from "./bind-strip-address.ts";
+import { bindMakingForm } from "./making-form.ts";
+import { bindStripFile } from "./open-strip-file.ts";
+import { bindStrip } from "./show-strip.ts";
+import { bindSideList } from "./side-list.ts";
+import { openStripStore } from "./strip-store.ts";
+import { bindUses } from "./uses-form.ts";
+
+const own = ownAddress();
+const load = scriptLoader(own);
+const catalogue = openCatalogue(window.spanbookContent);
+const device = openDevice(window, own);
+const start = startStrip(location.hash, device, catalogue);
+const store = openStripStore(catalogue, start.asked);
+const [draw, queue] = [openDraw(window), openQueue(window)];
+const say = openStatus(document);
+
+enhancePart(document, "strip-page");
+partOf(document, "keep-part").hidden = false;
+for (const axis of AXES)
+  bindSideList(theOne(document, `[data-side="${axis}"]`, HTMLElement), axis, store);
+bindUses(document, store);
+bindMakingForm(document, store);
+bindAddForm(document, store, say);
+bindDisabling(document, store, say);
+const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
+bindStrip(document, store, { draw, queue, printer });
+bindSaving(document, store, { draw, printer, load, say });
+bindStripFile(document, store, { load, say });
+keepParts(window, own, ["print.js", "reader.js"]);
+bindStripAddress(window, store, { device, start });
