@@ -3,6 +3,7 @@ import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { writeNotebook } from "../../../../src/notebook/write-notebook.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
+import { patternsOf } from "../../../../src/recipe/strip-recipe.ts";
 import { writeStripRecipe } from "../../../../src/recipe/write-strip-recipe.ts";
 import { slugOf } from "../../../../src/source/slug.ts";
 import { readFitAddress } from "../../../../src/view/address/fit-address.ts";
@@ -145,10 +146,12 @@ const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around
     const hash = writeAddress(notebookEntries(reading.value));
     return { page: "fit", hash, link: hash };
   },
-  strips: (file, { notebook }) => {
+  strips: (file, { notebook, catalogue }) => {
     const reading = readStripRecipe(file);
     if (!reading.ok) return {};
     const strip = reading.value;
+    // The strip page has the book's patterns alone.
+    if (!patternsOf(strip).every((slug) => catalogue.carried.has(slug))) return {};
     const link = writeStripAddress({ notebook: unnamed(notebook), strip });
     return { page: "strip", hash: writeStripAddress({ strip }), link };
   },
