@@ -6,7 +6,9 @@ import {
   relaxations,
 } from "../../src/view/gallery/filter-patterns.ts";
 import type { GalleryFacts, GalleryPattern } from "../../src/view/gallery/gallery-facts.ts";
-import { EVERYTHING, type GalleryQuery } from "../../src/view/gallery/gallery-query.ts";
+import { EVERYTHING, type GalleryQuery, MINE } from "../../src/view/gallery/gallery-query.ts";
+import { withOwnNotebook } from "../../src/view/gallery/own-facts.ts";
+import type { PlanFacts } from "../../src/view/pattern/plan-status.ts";
 
 /** On the large notebook all fit; on the small one the plan does not, and the map takes one page. */
 const PATTERNS: readonly GalleryPattern[] = [
@@ -128,5 +130,32 @@ describe("where nothing is shown, the gallery proposes", () => {
 
   it("nothing where no single filter is the cause", () => {
     expect(proposed({ purposes: ["week"], tag: "fruit", pages: "2" })).toEqual([]);
+  });
+});
+
+describe("a notebook of the keeper's own", () => {
+  const OUTCOMES: ReadonlyMap<string, PlanFacts> = new Map([
+    ["plan", { state: "even", lines: 20, pages: 2 }],
+    ["map", { state: "misfit", lines: 0, pages: 1 }],
+    ["list", { state: "over", lines: 9, pages: 1 }],
+  ]);
+  const own = { facts: withOwnNotebook(FACTS, OUTCOMES), notebook: MINE };
+
+  it.each<readonly [Partial<GalleryQuery>, readonly string[]]>([
+    [{}, ["plan", "map", "list", "diary"]],
+    [{ fit: "even" }, ["plan"]],
+    // Of the diary nothing is known: it is not said to leave nothing over, nor not to fit.
+    [{ fit: "fits" }, ["plan", "list", "diary"]],
+    [{ pages: "2" }, ["plan"]],
+    [{ lines: "few" }, ["list"]],
+    [{ sort: "lines" }, ["list", "plan", "diary", "map"]],
+  ])("is filtered and sorted by %o as those of the book are", (filters, slugs) => {
+    expect(shown(filters, own)).toEqual(slugs);
+  });
+
+  it("changes nothing for those of the book", () => {
+    expect(shown({ fit: "even" }, { ...own, notebook: "small" })).toEqual(
+      shown({ fit: "even" }, { notebook: "small" }),
+    );
   });
 });

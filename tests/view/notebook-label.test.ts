@@ -1,6 +1,10 @@
 /** A notebook in few words, and an address that leaves it to the page. */
 import { describe, expect, it } from "vitest";
-import { notebookLabel, withoutNotebook } from "../../src/view/address/notebook-label.ts";
+import {
+  addressOfNotebook,
+  notebookLabel,
+  withoutNotebook,
+} from "../../src/view/address/notebook-label.ts";
 
 describe("the label of an address", () => {
   it.each([
@@ -22,5 +26,15 @@ describe("the address without its notebook", () => {
     ["#v=1&paper=A5&pitch=5&dots=24&across=a,b&lanes=3", "#v=1&across=a,b&lanes=3"],
   ])("%s is %s", (hash, left) => {
     expect(withoutNotebook(hash)).toBe(left);
+  });
+});
+
+describe("the notebook of an address", () => {
+  it.each([
+    ["#v=1&paper=A5&pitch=5&dots=24,35&name=X&pattern=week", "paper=A5&pitch=5&dots=24,35&name=X"],
+    ["#v=1&pattern=week&dates=2027-05", ""],
+    ["", ""],
+  ])("%s is %s", (hash, notebook) => {
+    expect(addressOfNotebook(hash)).toBe(notebook);
   });
 });

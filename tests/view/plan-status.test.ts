@@ -1,9 +1,14 @@
-/** The fit page says of a pattern what the book says of it: fits, with nothing left over, or not. */
+/** Pages that work a pattern out say of it what the book says: how it comes out, in how many lines, on how many pages. */
 import { expect, it } from "vitest";
 import { pairsOf } from "../../src/build/artifacts/make/page-artifacts.ts";
 import { openPatternRenderer } from "../../src/build/artifacts/make/pattern-renderer.ts";
 import { loadContent } from "../../src/build/content/load-content.ts";
-import { planStatus, statusWords } from "../../src/view/pattern/plan-status.ts";
+import {
+  pairFacts,
+  planFacts,
+  planStatus,
+  statusWords,
+} from "../../src/view/pattern/plan-status.ts";
 import { openPlanner } from "../../src/view/planner.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
@@ -22,4 +27,13 @@ it("is one status on both pages", async () => {
     return state !== planStatus(press({ pattern, notebook }));
   });
   expect(unlike).toEqual([]);
+  // A gallery's facts of a notebook that is none of the book's come from plans, those of the book's from their pages.
+  for (const { pattern, notebook } of pairs) {
+    const { recipes, notebooks } = reading.value;
+    const [meant] = recipes.find(({ slug }) => slug === pattern)?.attempts ?? [];
+    const own = notebooks.find(({ slug }) => slug === notebook);
+    if (!meant || !own) throw new Error(`${pattern} or ${notebook} is missing`);
+    const built = pairFacts(press({ pattern, notebook }), meant);
+    expect(planFacts(planOf(pattern, notebook), own), `${pattern} ${notebook}`).toEqual(built);
+  }
 });

@@ -1,8 +1,8 @@
 /** Opens a page on the reader's notebook while it is still being read. */
 import { openDevice } from "../device/device.ts";
 // So no picture of another notebook is loaded first. What it misses is opened once more when the page is whole.
-import { keptNotebook } from "../device/my-notebook.ts";
-import { openOnNotebook } from "../device/open-on-notebook.ts";
+import { openOnNotebook, openOnOwn } from "../device/open-on-notebook.ts";
+import { keptNotebook, ownNotebook } from "../device/own-notebook.ts";
 import { ownAddress } from "../ui/load-script.ts";
 
 const device = openDevice(window, ownAddress());
@@ -11,9 +11,11 @@ const asked = new URLSearchParams(location.hash.slice(1)).get("on");
 
 const open = () => {
   if (!document.body) return;
+  const own = ownNotebook(document, device);
   const known = (document.body.dataset.notebooks ?? "").split(" ");
   const slug = asked && known.includes(asked) ? asked : keptNotebook(document, device);
-  if (slug) openOnNotebook(document, slug);
+  if (slug) openOnNotebook(document, slug, own !== undefined);
+  else if (own) openOnOwn(document, own);
 };
 
 // What is going to be sifted is not shown before it is, or all would jump. Should the filter not come, all is shown.

@@ -2,12 +2,16 @@
 import { notebookLabel, withoutNotebook } from "../../../src/view/address/notebook-label.ts";
 import type { Device } from "./device.ts";
 import { keptText, replaceEntry } from "./kept-entry.ts";
-import { openOnNotebook } from "./open-on-notebook.ts";
+import { openOnNotebook, openOnOwn } from "./open-on-notebook.ts";
+import { keptNotebook, ownNotebook } from "./own-notebook.ts";
 
 /** Opens the page on the keeper's notebook, and lets one of the book's be chosen. */
 export function bindMyNotebook(page: Document, device: Device): void {
   const chosen = keptNotebook(page, device);
+  const own = ownNotebook(page, device);
   if (chosen) openOnNotebook(page, chosen);
+  else if (own) openOnOwn(page, own);
+  if (own) nameOnLinks(page);
   showKept(page, chosen);
   showMine(page, device);
   device.subscribe("notebook", () => showMine(page, device));
@@ -24,11 +28,10 @@ export function bindMyNotebook(page: Document, device: Device): void {
   }
 }
 
-/** The notebook of the book that the keeper's is, where the book has it. */
-export function keptNotebook(page: Document, device: Device): string | undefined {
-  const known = (page.body.dataset.notebooks ?? "").split(" ");
-  const chosen = device.get("book-notebook");
-  return chosen && known.includes(chosen) ? chosen : undefined;
+/** Links to a pattern on a notebook of the book say so: its page would else turn to the keeper's own. */
+function nameOnLinks(page: Document): void {
+  for (const link of page.querySelectorAll<HTMLAnchorElement>("a[data-on]"))
+    link.hash = `${link.hash || "#v=1"}&on=${link.dataset.on}`;
 }
 
 /** Keeps a notebook as the keeper's: by its address, and by its name where the page lists it among the book's. */

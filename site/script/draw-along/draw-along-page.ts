@@ -3,14 +3,15 @@ import { readAlongData } from "../../../src/view/draw-along/plan-data.ts";
 import { bindAddToStrip } from "../app/add-to-strip.ts";
 import { type Device, openDevice } from "../device/device.ts";
 import { addToMyStrip } from "../device/my-strip.ts";
+import { ownNotebook } from "../device/own-notebook.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import { bindDates } from "./bind-dates.ts";
 import { bindAlong, keptHand } from "./bind-draw-along.ts";
+import { bindLivePattern } from "./live-pattern.ts";
 import { bindCopying } from "./marks-table.ts";
 import { bindPageAddress } from "./page-address.ts";
-import { bindDatedDownloads } from "./save-dated.ts";
+import { bindLiveDownloads } from "./save-live.ts";
 import { writeList } from "./step-list.ts";
 import { openStepper } from "./stepper.ts";
 
@@ -21,13 +22,13 @@ bindCopying(document);
 startAlong(window, device, scriptLoader(own));
 bindStrip(document, device);
 
-/** A pattern that does not fit has no button for the strip. */
+/** The button stands where the pattern fits; elsewhere it waits with its part. */
 function bindStrip(page: Document, device: Device): void {
   const pattern = page.querySelector<HTMLElement>("[data-pattern][data-do]")?.dataset.pattern;
   if (pattern) bindAddToStrip(page, () => addToMyStrip(device, { across: pattern, down: pattern }));
 }
 
-/** Takes the plan from the page itself, and plans for picked days where the pattern has any. */
+/** Takes the plan from the page itself, and plans for the keeper's own notebook, and for picked days where the pattern has any. */
 export function startAlong(
   window: Window,
   device: Device,
@@ -36,7 +37,8 @@ export function startAlong(
   const { document } = window;
   const panel = document.querySelector<HTMLElement>("[data-along]");
   if (!panel) return;
-  const whole = theOne(document, ".spread", HTMLElement);
+  const whole = partOf(document, "pattern");
+  const mine = ownNotebook(document, device);
   const built = panel.dataset.along ?? "";
   const stepper = openStepper(readAlongData(built), keptHand(device));
   const strokes = partOf(panel, "strokes");
@@ -44,28 +46,32 @@ export function startAlong(
     if (steps !== before.steps) writeList(strokes, steps);
   });
   bindAlong(window, { whole, panel }, stepper, device);
-  const form = document.querySelector('[data-part="dates"]');
-  if (!(form instanceof HTMLFormElement)) {
-    bindPageAddress(window, stepper);
-    return;
-  }
-  const order = partOf(panel, "order-words");
-  const builtOrder = order.textContent;
-  const dates = bindDates(window, {
-    form,
+  const title = theOne(panel, "#along", HTMLElement);
+  const words = [partOf(panel, "order-words"), partOf(panel, "counting")] as const;
+  const [builtOrder, builtCounting, builtTitle] = [...words, title].map((each) => each.textContent);
+  const live = bindLivePattern(window, {
     whole,
+    own: mine,
     load,
     shown: (view) => {
       stepper.setPlan(readAlongData(view ? (view.along?.data ?? NO_STEPS) : built));
-      order.textContent = view ? (view.along?.order ?? "") : builtOrder;
+      const [order, counting] = words;
+      order.textContent = view ? (view.along?.order ?? "") : (builtOrder ?? "");
+      counting.textContent = view ? (view.along?.counting ?? "") : (builtCounting ?? "");
       const isEmpty = stepper.state().steps.length === 0;
+      title.textContent = view ? (isEmpty ? "The drawing" : "Draw along") : (builtTitle ?? "");
       for (const part of panel.querySelectorAll<HTMLElement>("[data-steps]")) part.hidden = isEmpty;
     },
-    said: (text) => say(text),
+    said: (dates) => say(dates),
   });
-  const say = bindPageAddress(window, stepper, dates.take);
+  const root = document.documentElement.classList;
+  root.add("turns");
+  const say = bindPageAddress(window, stepper, {
+    take: (said) => live.take(said).finally(() => root.remove("turning")),
+    usual: mine?.said ?? "",
+  });
   keepParts(window, own, ["dates.js", "names.js", "../fit/book.js"]);
-  bindDatedDownloads(document, { device, load, view: dates.view });
+  bindLiveDownloads(document, { device, load, view: live.view });
 }
 
 /** Of a page on which nothing is drawn. */

@@ -1,93 +1,112 @@
-/** What the address of a pattern's page says: `#stroke=5`, `#v=1&dates=2027-05`, or both as `#v=1&dates=2027-05&stroke=5`. */
+/** What the address of a pattern's page says: a notebook, days and a step, as in `#v=1&paper=A5&pitch=5&dots=24,35&dates=2027-05&stroke=5`. */
+
+import { addressOfNotebook } from "../../../src/view/address/notebook-label.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
 import { openStore } from "../app/store.ts";
 import { readStepAddress, stepText } from "./step-address.ts";
 import type { Stepper } from "./stepper.ts";
 
-/** Both parts as they are written; "" where there is none. What is said of days is read by the part that plans for them. */
-export interface PageAddress {
+/** What is to be shown, as it is written; "" where nothing is said of it. It is read by the part that plans for it. */
+export interface SaidParts {
+  /** A notebook's entries, or `on=a5` for the one that the page was built for. */
+  readonly notebook: string;
   readonly dates: string;
+}
+
+export interface PageAddress extends SaidParts {
   readonly step: string;
 }
 
-/** The two parts of an address; a place on the page such as `#marks` is a step that there is not. */
+/** The parts of an address. What is not a step, and has no version, is a place on the page such as `#marks`. */
 export function readPageAddress(hash: string): PageAddress {
   const parts = hash.replace(/^#/, "").split("&");
-  if (!parts.some((part) => part.startsWith("v="))) return { dates: "", step: parts.join("&") };
-  const isStep = (part: string) => /^(stroke|marks)=|^drawn$/.test(part);
-  return {
-    dates: parts.filter((part) => !isStep(part) && part !== "v=1").join("&"),
-    step: parts.find(isStep) ?? "",
-  };
+  const step = parts.find(isStep) ?? "";
+  if (!parts.some((part) => part.startsWith("v="))) return { ...NOTHING_SAID, step };
+  const chosen = parts.find((part) => part.startsWith("on="));
+  const notebook = chosen ?? addressOfNotebook(hash);
+  const own = notebook.split("&");
+  const dates = parts.filter(
+    (part) => !isStep(part) && part !== "v=1" && !own.includes(part) && !part.startsWith("on="),
+  );
+  return { notebook, dates: dates.join("&"), step };
+}
+
+function isStep(part: string): boolean {
+  return /^(stroke|marks)=|^drawn$/.test(part);
 }
 
 /** The part from # on, "" for none. */
-export function writePageAddress({ dates, step }: PageAddress): string {
-  const said = [...(dates === "" ? [] : ["v=1", dates]), ...(step === "" ? [] : [step])];
+export function writePageAddress({ notebook, dates, step }: PageAddress): string {
+  const told = [notebook, dates].filter((part) => part !== "");
+  const said = [...(told.length === 0 ? [] : ["v=1", ...told]), ...(step === "" ? [] : [step])];
   return said.length === 0 ? "" : `#${said.join("&")}`;
 }
 
-/** Where the page is in the address; `take` shows the days of an address that somebody else set. */
+const NOTHING_SAID: PageAddress = { notebook: "", dates: "", step: "" };
+
+interface Shown {
+  /** Shows what an address says. */
+  readonly take: (said: SaidParts) => Promise<void>;
+  /** The notebook where an address says nothing of any; "" for the one that the page was built for. */
+  readonly usual: string;
+}
+
+/** Keeps the address in step with the page; what it gives is to be told of days that were picked. */
 export function bindPageAddress(
   window: Window,
   stepper: Stepper,
-  take?: (dates: string) => Promise<void>,
+  { take, usual }: Shown,
 ): (dates: string) => void {
-  const store = openStore<PageAddress>({ dates: "", step: "" });
-  let isTaking = false;
+  const store = openStore<PageAddress>(NOTHING_SAID);
+  /** How often something was taken from the address, and what is being taken now. */
+  let [count, taking] = [0, 0];
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const setNow = (dates: string) => store.set({ dates, step: stepText(stepper.state()) });
+  const setNow = (said: SaidParts) => store.set({ ...said, step: stepText(stepper.state()) });
   stepper.subscribe(() => {
-    if (!isTaking) setNow(store.state().dates);
+    if (taking === 0) setNow(store.state());
   });
   const read = bindAddress(window, store, {
     write: (state, before) =>
       writePageAddress(state) === "" && writePageAddress(before) === ""
         ? undefined
         : writePageAddress(state),
-    // The way back leads through the days that were looked at, not through every stroke.
-    step: ({ dates }, before) => (isTaking || dates === before.dates ? "replace" : "push"),
+    // The way back leads through what was looked at, not through every stroke.
+    step: (state, before) => (taking > 0 || isSame(state, before) ? "replace" : "push"),
     read: (hash, takeHere) => {
-      const { dates, step } = readPageAddress(hash);
+      const { step, ...said } = readPageAddress(hash);
+      const isSilent = hash !== "" && isSame(said, NOTHING_SAID);
+      // A step, or a place on the page: of what is shown already.
+      const next =
+        isSilent && count > 0 ? store.state() : { ...said, notebook: said.notebook || usual };
+      count += 1;
       const go = () => {
         const place = readStepAddress(`#${step}`, stepper.state().steps);
         if (place !== undefined) stepper.go(place);
       };
-      if (!take || dates === store.state().dates) return takeHere(go);
+      if (taking === 0 && isSame(next, store.state())) return takeHere(go);
       clearTimeout(timer);
-      isTaking = true;
-      void take(dates).then(() => {
+      const own = count;
+      taking = own;
+      void take(next).then(() => {
+        if (taking !== own) return;
         go();
-        setNow(dates);
-        isTaking = false;
+        setNow(next);
+        taking = 0;
       });
     },
   });
   read();
   return (dates) => {
     clearTimeout(timer);
-    timer = setTimeout(() => setNow(dates), TYPING_REST_MS);
+    timer = setTimeout(() => setNow({ ...store.state(), dates }), TYPING_REST_MS);
   };
 }
 
-/** Links to pages that can show the same days: they carry what the address says of them, and none where it says nothing. */
-export function openDatedLinks(page: ParentNode): (dates: string) => void {
-  const links = page.querySelectorAll<HTMLAnchorElement>("a[data-dates]");
-  let before = "";
-  return (dates) => {
-    for (const link of links) {
-      // Somebody else may have changed the rest of it meanwhile.
-      const bare = withoutDates(link.getAttribute("href") ?? "", before);
-      const said = bare.includes("#") ? `&${dates}` : writePageAddress({ dates, step: "" });
-      link.setAttribute("href", dates === "" ? bare : bare + said);
-    }
-    before = dates;
-  };
+function isSame(one: SaidParts, other: SaidParts): boolean {
+  return one.notebook === other.notebook && one.dates === other.dates;
 }
 
-function withoutDates(href: string, dates: string): string {
-  if (dates === "") return href;
-  const ends = [writePageAddress({ dates, step: "" }), `&${dates}`];
-  const end = ends.find((each) => href.endsWith(each)) ?? "";
-  return href.slice(0, href.length - end.length);
+/** Does a notebook of an address bring its own numbers, so that it is not the one that the page was built for? */
+export function isOwnSaid(notebook: string): boolean {
+  return notebook !== "" && !notebook.startsWith("on=");
 }

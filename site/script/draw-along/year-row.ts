@@ -7,7 +7,12 @@ import { onPress, partOf, theOne } from "../ui/parts.ts";
 import { writePageAddress } from "./page-address.ts";
 
 /** Told of every change of the days and of the calendar; the row follows when nothing else is to be done. */
-export type ShowYear = (part: DatesPart, asked: Omit<YearQuestion, "year">) => void;
+export type ShowYear = (part: DatesPart, asked: YearAsked) => void;
+
+interface YearAsked extends Omit<YearQuestion, "year"> {
+  /** What the address says of the notebook. */
+  readonly on: string;
+}
 
 interface YearRow {
   /** Loads the engine, which then tells what is shown. */
@@ -23,7 +28,7 @@ export function bindYearRow(window: Window, { open, goTo }: YearRow): ShowYear {
   const section = window.document.querySelector<HTMLElement>('[data-part="year"]');
   if (!section) return () => undefined;
   const queue = openQueue(window);
-  let now: { part: DatesPart; asked: Omit<YearQuestion, "year"> } | undefined;
+  let now: { part: DatesPart; asked: YearAsked } | undefined;
   let isAsked = false;
   let picked: number | undefined;
   let year: number | undefined;
@@ -63,23 +68,23 @@ export function bindYearRow(window: Window, { open, goTo }: YearRow): ShowYear {
   };
 }
 
-function yearOfToday(part: DatesPart, { when }: Omit<YearQuestion, "year">): number {
+function yearOfToday(part: DatesPart, { when }: YearAsked): number {
   const today = deviceToday();
   return part.yearOf({ kind: "day", from: today, to: today }, when.rule);
 }
 
-/** Works a year out when it, or the calendar, is another than before; else only another span of it is marked. */
-function openRow(section: HTMLElement): (part: DatesPart, asked: YearQuestion) => void {
+/** Works a year out when it, the calendar or the notebook is another than before; else only another span of it is marked. */
+function openRow(section: HTMLElement): (part: DatesPart, asked: YearAsked & YearQuestion) => void {
   const cells = partOf(section, "year-cells");
   let key = "";
   let view: YearView | undefined;
   return (part, asked) => {
-    const { year, choice, when } = asked;
-    const next = JSON.stringify([year, choice.calendar]);
+    const { year, choice, when, notebook, on } = asked;
+    const next = JSON.stringify([year, choice.calendar, notebook, on]);
     if (next !== key) {
       key = next;
       view = part.yearView(asked);
-      cells.replaceChildren(...(view?.cells ?? []).map(cellElement));
+      cells.replaceChildren(...(view?.cells ?? []).map((cell) => cellElement(cell, on)));
       showWords(section, year, view?.words ?? "");
     }
     for (const [index, link] of cells.querySelectorAll("a").entries()) {
@@ -104,11 +109,14 @@ function showWords(section: HTMLElement, year: number, words: string): void {
   }
 }
 
-function cellElement({ name, title, mark, said, picture }: YearCellView): HTMLElement {
+function cellElement(
+  { name, title, mark, said, picture }: YearCellView,
+  notebook: string,
+): HTMLElement {
   const label = mark === "" ? title : `${title}: ${mark}`;
   const link = makeElement(
     "a",
-    { href: writePageAddress({ dates: said, step: "" }), "aria-label": label },
+    { href: writePageAddress({ notebook, dates: said, step: "" }), "aria-label": label },
     makeElement("img", { class: "thumb", src: picture, alt: "" }),
     makeElement("b", {}, name),
   );

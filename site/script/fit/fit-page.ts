@@ -21,6 +21,7 @@ import { bindCards } from "./show-cards.ts";
 import { bindProposal } from "./show-counting.ts";
 import { bindDrawAlong } from "./show-draw-along.ts";
 import { bindNotebookPicture } from "./show-notebook.ts";
+import { bindNotebookTables } from "./show-notebook-tables.ts";
 import { bindPage } from "./show-pattern.ts";
 
 const own = ownAddress();
@@ -42,6 +43,7 @@ function openPage(): void {
   bindNotebookPicture(document, store, { draw, queue });
   bindProposal(document, store, device);
   const say = openStatus(document);
+  bindNotebookTables(window, store, { queue, load, say });
   bindDates(window, store, { load, say });
   bindPage(document, store, { draw, queue });
   bindDrawAlong(window, store, { queue, device });
@@ -52,7 +54,7 @@ function openPage(): void {
   const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
   bindSaving(document, store, { draw, printer, load, say });
   bindKeeping(document, store, { device, load, say });
-  keepParts(window, own, ["print.js", "reader.js", "names.js", "moon.js"]);
+  keepParts(window, own, ["print.js", "reader.js", "names.js", "notebook.js", "moon.js"]);
   bindFitAddress(window, store, { device, start });
 }
 

@@ -9,6 +9,7 @@ import { PURPOSES } from "../../../src/recipe/recipe.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import { PURPOSE_WORDS } from "../../../src/view/pattern/purpose-words.ts";
 import type { Queue } from "../ui/idle-queue.ts";
+import { openSight } from "../ui/in-view.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import { type Draw, pictureAddress } from "../ui/show-drawing.ts";
@@ -39,7 +40,8 @@ export function bindCards(
   const cards = makeCards(store, add, toDrawing);
   const cardFilter = bindCardFilter(page, cards);
   partOf(page, "cards").append(...groups(store, cards));
-  const sight = openSight(cards, (card) => drawSoon(card.slug));
+  const byElement = new Map<Element, Card>([...cards.values()].map((card) => [card.element, card]));
+  const sight = openSight(byElement, (card) => drawSoon(card.slug));
   let notebook = store.state().notebook;
   let plans = new Map<string, Plan>();
   const planOf = (slug: string): Plan => {
@@ -116,36 +118,4 @@ function drawThumbnail(
   const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
   const { width, height } = scene.frame;
   card.showPicture(pictureAddress(draw.file(scene)), width, height);
-}
-
-interface Sight {
-  /** The cards in view, to be drawn anew; those out of view are told of when they come into it. */
-  seenAgain(): readonly Card[];
-}
-
-/** Tells of a card once when it comes into view, or nearly. */
-function openSight(cards: ReadonlyMap<string, Card>, tell: (card: Card) => void): Sight {
-  const byElement = new Map([...cards.values()].map((card) => [card.element as Element, card]));
-  const seen = new Set<Card>();
-  const stale = new Set<Card>(cards.values());
-  const observer = new IntersectionObserver(
-    (entries) => {
-      for (const { target, isIntersecting } of entries) {
-        const card = byElement.get(target);
-        if (!card) continue;
-        if (!isIntersecting) seen.delete(card);
-        else seen.add(card);
-        if (isIntersecting && stale.delete(card)) tell(card);
-      }
-    },
-    { rootMargin: "300px" },
-  );
-  for (const { element } of cards.values()) observer.observe(element);
-  return {
-    seenAgain: () => {
-      for (const card of cards.values()) stale.add(card);
-      for (const card of seen) stale.delete(card);
-      return [...seen];
-    },
-  };
 }

@@ -2,14 +2,11 @@
 
 import type { CountProposal } from "../../../src/issue/facts/count-proposal.ts";
 import type { PaperDoubt } from "../../../src/issue/facts/paper-doubt.ts";
-import { sayCount, sayMm } from "../../../src/issue/words/say-count.ts";
 import { sayCountProposal } from "../../../src/issue/words/say-count-proposal.ts";
 import { sayPaperDoubt } from "../../../src/issue/words/say-paper-doubt.ts";
 import { COUNT_WORDS } from "../../../src/issue/words/say-plan-note.ts";
 import { AXES } from "../../../src/measure/axis.ts";
-import { type GridAxis, startsAtEdge, usableSteps } from "../../../src/measure/grid-axis.ts";
-import { toMm } from "../../../src/measure/length.ts";
-import type { Notebook } from "../../../src/notebook/notebook.ts";
+import { usableSteps } from "../../../src/measure/grid-axis.ts";
 import { doubtPaper } from "../../../src/notebook/paper-doubt.ts";
 import { proposeCount } from "../../../src/notebook/propose-count.ts";
 import { fieldsOf } from "../../../src/view/fields/notebook-fields.ts";
@@ -116,42 +113,4 @@ function askButton(words: string, act: () => void): HTMLElement {
   const button = makeElement("button", { type: "button", "data-needs": "notebook" }, words);
   button.addEventListener("click", act);
   return button;
-}
-
-/** A numbered list, and what counting from the edge comes to. */
-export function countingWords({ axes: { across, down } }: Notebook): readonly HTMLElement[] {
-  const steps = [
-    "Count the dots of one row and of one column, no more: every other one has as many. Touch each dot with a pencil, put a faint tick at every tenth, and count the tens at the end.",
-    "Count once more from the other side. Where the two numbers differ, the ticks show the ten that went wrong.",
-    `Check the pitch with a ruler, from one dot and not from the edge: ${rulerCheck(across)}.`,
-    "Measure from the four edges of the sheet to the middle of the dot nearest to each. If left is as right, and top as bottom, the grid is centred, and the two fields may stay empty.",
-  ];
-  return [
-    makeElement("ol", {}, ...steps.map((step) => makeElement("li", {}, step))),
-    makeElement("p", {}, edgeWords(across, "across", "row")),
-    makeElement("p", {}, edgeWords(down, "down", "column")),
-  ];
-}
-
-/** As many whole steps as come nearest to 50 mm, which any ruler has. */
-function rulerCheck({ pitch }: GridAxis): string {
-  const mm = toMm(pitch);
-  const steps = Math.max(1, Math.round(50 / mm));
-  const reach = sayMm(steps * mm);
-  return `${reach} should reach over ${sayCount(steps, "step")}, to the ${ordinal(steps + 1)} dot`;
-}
-
-function ordinal(number: number): string {
-  const tens = number % 100;
-  const ending =
-    tens >= 11 && tens <= 13 ? "th" : ({ 1: "st", 2: "nd", 3: "rd" }[number % 10] ?? "th");
-  return `${number}${ending}`;
-}
-
-function edgeWords(grid: GridAxis, axis: string, line: string): string {
-  const steps = usableSteps(grid);
-  const dots = sayCount(grid.dots, "dot");
-  if (startsAtEdge(grid))
-    return `You count ${axis} from the edge: nought is the edge itself and the first dot is 1, so a ${line} of ${dots} makes ${sayCount(steps, "step")}.`;
-  return `You count ${axis} from the first dot: that dot is nought, and a ${line} of ${dots} makes ${sayCount(steps, "step")}, as a row of posts has one panel fewer than posts.`;
 }

@@ -11,7 +11,6 @@ import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import type { FitStore } from "./fit-store.ts";
-import { countingWords } from "./show-counting.ts";
 
 interface Shows {
   readonly draw: Draw;
@@ -42,7 +41,6 @@ export function bindNotebookPicture(
     picture.style.width = `${(pictureWidth(notebook) / BASE_PX).toFixed(2)}rem`;
     queue.put("counting", () => {
       draw.show(corner, cornerScene(scene, notebook));
-      words.replaceChildren(...countingWords(notebook));
       return false;
     });
   });

@@ -4,17 +4,20 @@ import {
   EVERYTHING,
   type Filter,
   type GalleryQuery,
+  MINE,
   without,
 } from "../../../src/view/gallery/gallery-query.ts";
 import { type Device, openDevice } from "../device/device.ts";
-import { keptNotebook } from "../device/my-notebook.ts";
-import { ownAddress } from "../ui/load-script.ts";
+import { keptNotebook, ownNotebook } from "../device/own-notebook.ts";
+import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { type Controls, openControls } from "./controls.ts";
 import { bindGalleryAddress, type GalleryStore, openGalleryStore } from "./gallery-store.ts";
+import { NOT_WORKED_OUT, offerMine } from "./own-notebook.ts";
 import type { Search } from "./search-patterns.ts";
 import { openQuery, type Query, searchLoader } from "./search-request.ts";
 import { openView } from "./show-gallery.ts";
+import { showWords } from "./show-summary.ts";
 
 declare global {
   interface Window {
@@ -30,6 +33,8 @@ if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
     facts,
     device: openDevice(window, ownAddress()),
     loadSearch: searchLoader(window),
+    own: ownAddress(),
+    load: scriptLoader(ownAddress()),
   });
 }
 
@@ -37,31 +42,48 @@ export interface GalleryTools {
   readonly facts: GalleryFacts;
   readonly device: Device;
   readonly loadSearch: () => Promise<Search>;
+  /** The address that the parts lie beside, and what loads them. */
+  readonly own: string;
+  readonly load: (name: string) => Promise<void>;
 }
 
 /** How long a reader rests between two letters, in milliseconds. */
 const REST = 160;
 
 /** Takes the page over. */
-export function openGallery(window: Window, { facts, device, loadSearch }: GalleryTools): void {
+export function openGallery(window: Window, tools: GalleryTools): void {
+  const { facts, device, loadSearch } = tools;
   const { document: page } = window;
+  const mine = ownNotebook(page, device);
   const known = {
-    notebooks: facts.notebooks,
+    notebooks: [...(mine ? [MINE] : []), ...facts.notebooks],
     tags: facts.patterns.flatMap(({ tags }) => tags),
   };
-  const own = () => keptNotebook(page, device) ?? facts.notebooks[0] ?? "";
+  const own = () => (mine ? MINE : (keptNotebook(page, device) ?? facts.notebooks[0] ?? ""));
+  if (mine) offerMine(window, mine, tools.own);
   const controls = openControls(page, known);
   // Whoever types on while the search is on its way keeps what is in the field.
-  const query = openQuery(loadSearch, () => view(store.state(), store.notebook()));
+  const showAgain = () => view(store.state(), store.notebook());
+  const query = openQuery(loadSearch, showAgain);
   const takeBack = (filter: Filter) => widen(without(store.state(), filter));
-  const view = openView(page, { facts, query, takeBack });
+  const told = (isWorkedOut: boolean) => {
+    if (isWorkedOut) return showAgain();
+    store.set({ ...store.state(), notebook: facts.notebooks[0] ?? "" });
+    showWords(page, NOT_WORKED_OUT);
+  };
+  const ownCards = mine && { notebook: mine, load: tools.load, told };
+  const view = openView(page, { facts, own: ownCards, query, takeBack });
   const store = openGalleryStore(own);
   const widen = (next: GalleryQuery) => {
     store.set(next);
     focusFound(page);
   };
 
-  bindControls(controls, store, { device, query });
+  bindControls(controls, store, {
+    query,
+    // Whoever has a notebook of their own keeps it.
+    keep: (notebook) => mine || device.set("book-notebook", notebook),
+  });
   onPress(page, "show-all", () => {
     widen({ ...EVERYTHING, notebook: store.notebook(), sort: store.state().sort });
   });
@@ -74,15 +96,16 @@ export function openGallery(window: Window, { facts, device, loadSearch }: Galle
 }
 
 interface Bound {
-  readonly device: Device;
+  /** Keeps a notebook of the book as the reader's. */
+  readonly keep: (notebook: string) => void;
   readonly query: Query;
 }
 
 /** What is chosen or searched for is asked for; a chosen notebook becomes the reader's own. */
-function bindControls(controls: Controls, store: GalleryStore, { device, query }: Bound): void {
+function bindControls(controls: Controls, store: GalleryStore, { keep, query }: Bound): void {
   controls.onChoice((name) => {
     const next = controls.read();
-    if (name === "on") device.set("book-notebook", next.notebook);
+    if (name === "on") keep(next.notebook);
     store.set(next);
   });
   bindSearch(controls.search, {

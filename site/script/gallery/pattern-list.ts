@@ -1,18 +1,22 @@
 /** The cards of the gallery: shown and put in order, by purpose or one after another. */
 import type { GalleryPattern } from "../../../src/view/gallery/gallery-facts.ts";
-import { openOnNotebook } from "../device/open-on-notebook.ts";
+import { MINE } from "../../../src/view/gallery/gallery-query.ts";
+import { openOnNotebook, openOnOwn } from "../device/open-on-notebook.ts";
+import type { OwnNotebook } from "../device/own-notebook.ts";
 import { partOf } from "../ui/parts.ts";
 import { sayLines } from "./say-filter.ts";
 
 export interface PatternList {
-  /** Draws all cards for a notebook, which is the book's at a place. */
+  /** Draws all cards for a notebook, which is the book's at a place; its pages are named where the keeper has one of their own. */
   open(notebook: string, place: number, patterns: readonly GalleryPattern[]): void;
+  /** The cards, by their patterns. */
+  readonly cards: ReadonlyMap<string, HTMLElement>;
   /** Shows these in this order; below the headings of their purposes, or under none. */
   show(patterns: readonly GalleryPattern[], isGrouped: boolean): void;
 }
 
 /** Cards that are not shown stay in the page, hidden, so that nothing has to be brought back. */
-export function openPatternList(page: Document): PatternList {
+export function openPatternList(page: Document, own: OwnNotebook | undefined): PatternList {
   const cards = new Map(
     [...page.querySelectorAll<HTMLElement>("[data-pattern]")].map((card) => [
       card.dataset.pattern ?? "",
@@ -31,8 +35,10 @@ export function openPatternList(page: Document): PatternList {
       );
   };
   return {
+    cards,
     open: (notebook, index, patterns) => {
-      openOnNotebook(page, notebook);
+      if (own && notebook === MINE) return openOnOwn(page, own);
+      openOnNotebook(page, notebook, own !== undefined);
       for (const { slug, lines } of patterns) {
         const words = cards.get(slug)?.querySelector(".effort");
         if (words) words.textContent = sayLines(lines[index] ?? 0);

@@ -5,14 +5,17 @@ import {
   activeFilters,
   type Filter,
   type GalleryQuery,
+  MINE,
 } from "../../../src/view/gallery/gallery-query.ts";
 import { partOf } from "../ui/parts.ts";
+import { type OwnCardsTools, openMine } from "./own-notebook.ts";
 import { openPatternList } from "./pattern-list.ts";
 import type { Query } from "./search-request.ts";
 import { sayResult, showRelaxations, showWords } from "./show-summary.ts";
 
 export interface ViewTools {
   readonly facts: GalleryFacts;
+  readonly own: OwnCardsTools | undefined;
   readonly query: Query;
   /** Told of a wish that the reader gives up. */
   readonly takeBack: (filter: Filter) => void;
@@ -21,13 +24,20 @@ export interface ViewTools {
 /** Shows what is asked for on a notebook; while a search is on its way, what was shown before stays. */
 export function openView(
   page: Document,
-  { facts, query, takeBack }: ViewTools,
+  { facts: bookFacts, own, query, takeBack }: ViewTools,
 ): (state: GalleryQuery, notebook: string) => void {
-  const list = openPatternList(page);
+  const list = openPatternList(page, own?.notebook);
+  const mine = own && openMine(bookFacts, own, list.cards);
   let opened = "";
   return (state, notebook) => {
+    const facts = mine?.facts() ?? bookFacts;
     if (notebook !== opened) list.open(notebook, facts.notebooks.indexOf(notebook), facts.patterns);
+    if (notebook !== opened) mine?.show(notebook === MINE);
     opened = notebook;
+    if (notebook === MINE && !mine?.isKnown() && asksForOutcomes(state)) {
+      showWords(page, "Working it out for your notebook");
+      return;
+    }
     partOf(page, "show-all").hidden = activeFilters(state).length === 0;
     const store = query.ask(state.query);
     if (store.kind === "waiting") {
@@ -49,4 +59,9 @@ export function openView(
     const relaxed = patterns.length > 0 ? [] : relaxations(patternFilter, state);
     showRelaxations(page, patterns.length === 0, { state, relaxed, takeBack });
   };
+}
+
+/** Can it be answered only when each pattern was worked out? */
+function asksForOutcomes({ fit, pages, lines, sort }: GalleryQuery): boolean {
+  return fit !== "" || pages !== "" || lines !== "" || sort === "lines";
 }

@@ -20,7 +20,7 @@ import { keptText } from "../device/kept-entry.ts";
 import { keptPaper, keptPrinter } from "../device/kept-printer.ts";
 import { keepMine } from "../device/my-notebook.ts";
 import { addToMyStrip } from "../device/my-strip.ts";
-import { ownAddress } from "../ui/load-script.ts";
+import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { openNotice } from "../ui/notice.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
@@ -28,9 +28,11 @@ import { openDraw } from "../ui/show-drawing.ts";
 import { bindDivisionTable } from "./division-table.ts";
 import { bindHomeForm } from "./home-form.ts";
 import { openHomeStore } from "./home-store.ts";
+import { bindHomeCards } from "./own-cards.ts";
 import { bindDivision } from "./show-division.ts";
 
-const device = openDevice(window, ownAddress());
+const own = ownAddress();
+const device = openDevice(window, own);
 const part = partOf(document, "division");
 const notice = openNotice(document);
 const store = openHomeStore({ notebook: firstNotebook(), division: USUAL_DIVISION });
@@ -41,6 +43,7 @@ bindDivisionTable(document, store);
 bindDivision(document, store, draw);
 for (const one of document.querySelectorAll("[data-enhance]")) one.removeAttribute("data-enhance");
 
+const followCards = bindHomeCards(window, device, scriptLoader(own));
 const print = openPrinting(window);
 onPress(document, "print-division", () => {
   const { worked, notebook } = store.state();
@@ -60,6 +63,7 @@ const readAddress = bindAddress(window, store, {
     notice.clear();
     if (notebook === before.asked.notebook) return;
     keepMine(document, device, writeAddress(notebookEntries(notebook)));
+    followCards();
   },
   read: (hash, take) => {
     const reading = readDivisionAddress(hash);

@@ -2,10 +2,8 @@
 import type { SpanKind } from "../../calendar/span.ts";
 import type { Purpose } from "../../recipe/recipe.ts";
 import type { NotebookEntry, Pair } from "../../view/entries.ts";
-import type { CountingRow } from "../../view/notebook/counting-table.ts";
-import type { DivisionRow, EvenRow } from "../../view/notebook/division-rows.ts";
+import type { AxisTables } from "../../view/notebook/axis-tables.ts";
 import type { AxisFact } from "../../view/notebook/notebook-facts.ts";
-import type { AxisFigures } from "../../view/notebook/notebook-figures.ts";
 import type { AroundPattern } from "../../view/pattern/around-pattern.ts";
 import type { PatternCard, PurposeGroup } from "../../view/pattern/pattern-cards.ts";
 import type { PatternView } from "../../view/pattern/pattern-view.ts";
@@ -111,15 +109,6 @@ export interface StateGroup {
   readonly state: PlanStatus;
   readonly title: string;
   readonly cards: readonly PatternCard[];
-}
-
-export interface AxisTables {
-  readonly axis: "across" | "down";
-  readonly steps: number;
-  readonly figures: AxisFigures;
-  readonly counting: readonly CountingRow[];
-  readonly divisions: readonly DivisionRow[];
-  readonly even: readonly EvenRow[];
 }
 
 /** Only its front page can be opened. */

@@ -1,8 +1,5 @@
 /** The page of one notebook. */
-import { AXES } from "../../measure/axis.ts";
-import { usableSteps } from "../../measure/grid-axis.ts";
-import { countingTable } from "../../view/notebook/counting-table.ts";
-import { divisionRows, evenRows } from "../../view/notebook/division-rows.ts";
+import { axisTables } from "../../view/notebook/axis-tables.ts";
 import { notebookEntry, notebookFacts } from "../../view/notebook/notebook-facts.ts";
 import type { PatternCard } from "../../view/pattern/pattern-cards.ts";
 import type { PlanStatus } from "../../view/pattern/plan-status.ts";
@@ -25,18 +22,7 @@ export function notebookPage(slug: string, sources: PatternPageSources): Noteboo
     gridSvg: view.gridSvg,
     partsSvg: view.partsSvg,
     facts: notebookFacts(notebook),
-    axes: AXES.map((axis) => {
-      const grid = notebook.axes[axis];
-      const steps = usableSteps(grid);
-      return {
-        axis,
-        steps,
-        figures: view.figures[axis],
-        counting: countingTable(grid, notebook.middle),
-        divisions: divisionRows(steps),
-        even: evenRows(steps),
-      };
-    }),
+    axes: axisTables(notebook, view.figures),
     states,
     fitting: all.filter(({ state }) => state !== "misfit").length,
     even: all.filter(({ state }) => state === "even").length,

@@ -23,11 +23,25 @@ export function notebookLabel(hash: string): string | undefined {
   return values.get("name") || `${size}, ${asProduct(dots)}`;
 }
 
+/** What an address says of its notebook alone, without the version: `paper=A5&pitch=5&dots=24,35`; "" for nothing. */
+export function addressOfNotebook(hash: string): string {
+  return partsOf(hash).filter(isOfNotebook).join("&");
+}
+
 /** The address without its notebook: the page that it opens takes the keeper's. */
 export function withoutNotebook(hash: string): string {
+  return `#${partsOf(hash)
+    .filter((part) => !isOfNotebook(part))
+    .join("&")}`;
+}
+
+function partsOf(hash: string): readonly string[] {
+  return hash.replace(/^#/, "").split("&");
+}
+
+function isOfNotebook(part: string): boolean {
   const own: readonly string[] = NOTEBOOK_KEYS_IN_ADDRESS;
-  const parts = hash.replace(/^#/, "").split("&");
-  return `#${parts.filter((part) => !own.includes(part.replace(/=.*$/, ""))).join("&")}`;
+  return own.includes(part.replace(/=.*$/, ""));
 }
 
 function valuesOf(hash: string): URLSearchParams {

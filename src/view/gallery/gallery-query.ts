@@ -13,9 +13,12 @@ export type LineRange = (typeof LINE_RANGES)[number]["name"];
 export const SORTS = ["purpose", "title", "lines"] as const;
 export const PAGE_COUNTS = ["1", "2"] as const;
 
+/** Stands for the notebook that is the keeper's own where a notebook of the book is named; no slug begins so. */
+export const MINE = "_mine";
+
 /** "" is no wish: whatever comes. */
 export interface GalleryQuery {
-  /** The slug of the notebook that patterns are drawn for; "" is the reader's own. */
+  /** The slug of the notebook that patterns are drawn for, or `MINE`; "" is whichever the reader's is. */
   readonly notebook: string;
   /** Any of these; none is all. */
   readonly purposes: readonly Purpose[];

@@ -1,6 +1,8 @@
 /** How a plan comes out, in one word of ours and in the words of a list. */
 import { sayOver } from "../../issue/words/say-leftover.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
 import { leftoverOf, NO_LEFTOVER } from "../../plan/explain/leftover-of.ts";
+import { drawOrder } from "../../plan/order/draw-order.ts";
 import type { Plan } from "../../plan/plan.ts";
 import { pagesOf } from "../../recipe/area-tree.ts";
 import type { Attempt } from "../../recipe/recipe.ts";
@@ -24,6 +26,17 @@ export interface PlanFacts {
   readonly lines: number;
   /** Two for a spread. Where the pattern does not fit, as it was meant to be. */
   readonly pages: 1 | 2;
+}
+
+/** The facts of a plan. */
+export function planFacts(plan: Plan, notebook: Notebook): PlanFacts {
+  const { state } = statusWords(plan);
+  if (!plan.fits) {
+    const [meant] = plan.recipe.attempts;
+    return { state, lines: 0, pages: meant && pagesOf(meant).length === 2 ? 2 : 1 };
+  }
+  const lines = plan.pages.reduce((sum, page) => sum + drawOrder(page, notebook).strokes.length, 0);
+  return { state, lines, pages: plan.pages.length === 2 ? 2 : 1 };
 }
 
 /** The facts of a finished artifact; `meant` is the recipe's first attempt. */

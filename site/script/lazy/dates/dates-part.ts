@@ -1,11 +1,13 @@
-/** What the part that plans a pattern for picked days gives to its page, once it is loaded. */
+/** What the part that plans patterns for picked days and for other notebooks gives to its page, once it is loaded. */
 import type { Names } from "../../../../src/calendar/names.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../../src/plan/plan.ts";
 import type { When } from "../../../../src/plan/when.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
+import type { Catalogue } from "../../../../src/view/catalogue.ts";
 import type { AlongView } from "../../../../src/view/draw-along/draw-along-view.ts";
 import type { DatesChoice } from "../../../../src/view/fields/span-fields.ts";
+import type { PlanFacts } from "../../../../src/view/pattern/plan-status.ts";
 import type { YearCell, yearOf } from "../../../../src/view/pattern/year-fit.ts";
 import type { keptPrinter } from "../../device/kept-printer.ts";
 import type { bindSpanPicker } from "../../ui/span-picker.ts";
@@ -16,7 +18,13 @@ export interface DatesPart {
   readDates(text: string): DatesChoice | string;
   /** What an address says of a choice. */
   writeDates(choice: DatesChoice): string;
-  datedView(asked: DatedQuestion): DatedView;
+  /** The notebook of an address's entries, or why they cannot be read. */
+  readNotebook(text: string, catalogue: Catalogue): Notebook | string;
+  liveView(asked: LiveQuestion): LiveView;
+  /** How a pattern comes out on a notebook, without any days, as a card says it. */
+  cardView(recipe: Recipe, notebook: Notebook, book: When): CardView;
+  /** Shows patterns of the book on their cards; or why the notebook cannot be read. */
+  openCards(question: CardsQuestion): DrawnCards | string;
   /** Nothing for patterns of days and of years. */
   yearView(asked: YearQuestion): YearView | undefined;
   /** The year of the days that are picked. */
@@ -25,7 +33,7 @@ export interface DatesPart {
   readonly keptPrinter: typeof keptPrinter;
 }
 
-export interface DatedQuestion {
+export interface LiveQuestion {
   readonly recipe: Recipe;
   readonly notebook: Notebook;
   readonly choice: DatesChoice;
@@ -36,13 +44,17 @@ export interface DatedQuestion {
   readonly utcOffset?: number | undefined;
 }
 
-/** All that a page shows of a pattern for some days. */
-export interface DatedView {
+/** All that a page shows of a pattern for some days on a notebook. */
+export interface LiveView {
   readonly when: When;
   readonly plan: Plan;
   /** As it was planned, with the days in its title. */
   readonly recipe: Recipe;
   readonly notebook: Notebook;
+  /** What an address says of the notebook: the part from # on. */
+  readonly notebookAddress: string;
+  /** Two for a spread; 0 where it does not fit. */
+  readonly pages: number;
   /** Of its files, without an ending. */
   readonly fileName: string;
   readonly planJson: string;
@@ -52,15 +64,44 @@ export interface DatedView {
   readonly sheet: string;
   /** Nothing where it does not fit. */
   readonly along: AlongView | undefined;
-  /** The drawing, for the page and as a file, and the strip's file. */
   readonly svg: string;
   /** What there is to say of it. */
   summary(): readonly HTMLElement[];
   pageFile(): string;
   stripFile(): string;
+  /** The strip as a picture: its address and its size in CSS pixels, and what the strip has no room for. */
+  strip(): StripFacts;
 }
 
-export interface YearQuestion extends Omit<DatedQuestion, "names"> {
+export interface StripFacts {
+  readonly src: string;
+  readonly width: number;
+  readonly height: number;
+  readonly leftOut: readonly string[];
+}
+
+export interface CardsQuestion {
+  /** The entries of the notebook in an address. */
+  readonly said: string;
+  /** The elements of the cards by their patterns. */
+  readonly elements: ReadonlyMap<string, HTMLElement>;
+  /** Do the cards show this notebook now? */
+  readonly isShown: () => boolean;
+  /** Told when all outcomes are known. */
+  readonly told: (outcomes: ReadonlyMap<string, CardView>) => void;
+}
+
+export interface DrawnCards {
+  /** Writes all that is known onto the cards once more. */
+  again(): void;
+}
+
+export interface CardView extends PlanFacts {
+  /** Its small drawing: the address, and its size in mm. */
+  picture(): { readonly src: string; readonly width: number; readonly height: number };
+}
+
+export interface YearQuestion extends Omit<LiveQuestion, "names"> {
   readonly year: number;
   /** As the days that are shown are planned. */
   readonly when: When;

@@ -1,24 +1,35 @@
-/** The part that plans a pattern for picked days: the build's own engine, loaded when somebody picks some. */
+/** The part that plans patterns for picked days and for other notebooks: the build's own engine, loaded when somebody asks for that. */
 import { moonAt } from "../../../../src/calendar/names/moon-names.ts";
 import { blankScene } from "../../../../src/draw/page/blank-scene.ts";
 import { gridScene } from "../../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../../src/draw/page/thumbnail-scene.ts";
+import { pixelsOf } from "../../../../src/draw/scene.ts";
 import { stripScene } from "../../../../src/draw/strip/strip-scene.ts";
 import { createSvgWriter } from "../../../../src/draw/svg/write-svg.ts";
 import { sayAddressIssue } from "../../../../src/issue/words/say-address-issue.ts";
+import { sayLeftOut } from "../../../../src/issue/words/say-strip-note.ts";
+import type { Notebook } from "../../../../src/notebook/notebook.ts";
+import type { Plan } from "../../../../src/plan/plan.ts";
 import { planJson } from "../../../../src/plan/plan-json.ts";
-import { planPattern } from "../../../../src/plan/plan-pattern.ts";
+import { layOutPattern, planPattern } from "../../../../src/plan/plan-pattern.ts";
+import type { When } from "../../../../src/plan/when.ts";
 import { sheetClass } from "../../../../src/print/sheets/css-page.ts";
+import { attemptOf, labelsOf } from "../../../../src/recipe/area-tree.ts";
+import type { Recipe } from "../../../../src/recipe/recipe.ts";
 import { buildSingleStrip } from "../../../../src/strip/single-strip.ts";
+import type { Strip } from "../../../../src/strip/strip.ts";
 import { readAddress, writeAddress } from "../../../../src/view/address/hash-params.ts";
+import { notebookEntries } from "../../../../src/view/address/notebook-address.ts";
 import {
   DATES_ADDRESS_KEYS,
   datesEntries,
   readDatesEntries,
 } from "../../../../src/view/address/span-address.ts";
 import { alongView } from "../../../../src/view/draw-along/draw-along-view.ts";
+import { unnamed } from "../../../../src/view/fields/name-notebook.ts";
 import { type DatesChoice, NO_DATES, whenPicked } from "../../../../src/view/fields/span-fields.ts";
+import { planFacts } from "../../../../src/view/pattern/plan-status.ts";
 import { fitSummary, misfitReason } from "../../../../src/view/pattern/plan-summary.ts";
 import { spanFileName, spanTitle } from "../../../../src/view/pattern/span-words.ts";
 import { yearFit, yearOf } from "../../../../src/view/pattern/year-fit.ts";
@@ -26,7 +37,17 @@ import { keptPrinter } from "../../device/kept-printer.ts";
 import { summaryElements } from "../../ui/plan-summary.ts";
 import { pictureAddress } from "../../ui/show-drawing.ts";
 import { bindSpanPicker } from "../../ui/span-picker.ts";
-import type { DatedQuestion, DatedView, DatesPart, YearQuestion, YearView } from "./dates-part.ts";
+import { openCards } from "./cards.ts";
+import type {
+  CardView,
+  DatesPart,
+  LiveQuestion,
+  LiveView,
+  StripFacts,
+  YearQuestion,
+  YearView,
+} from "./dates-part.ts";
+import { readNotebook } from "./read-notebook.ts";
 
 const write = createSvgWriter(window);
 const NO_ENTRIES = writeAddress([]);
@@ -42,7 +63,7 @@ function writeDates(choice: DatesChoice): string {
   return writeAddress(datesEntries(choice)).slice(NO_ENTRIES.length + 1);
 }
 
-function datedView(asked: DatedQuestion): DatedView {
+function liveView(asked: LiveQuestion): LiveView {
   const { recipe: written, notebook, choice, book, names, utcOffset } = asked;
   const moonOn = utcOffset === undefined ? undefined : moonAt(utcOffset);
   const when = whenPicked(written.dates?.span, choice, { book, names, moonOn });
@@ -56,6 +77,8 @@ function datedView(asked: DatedQuestion): DatedView {
     plan,
     recipe,
     notebook,
+    notebookAddress: writeAddress(notebookEntries(unnamed(notebook))),
+    pages: plan.fits ? plan.pages.length : 0,
     fileName: `${recipe.slug}-${notebook.slug}${span ? `-${spanFileName(span)}` : ""}`,
     planJson: planJson(plan),
     outcome: plan.fits ? fitSummary(plan, plan.recipe).leftoverWords : misfitReason(plan, recipe),
@@ -67,6 +90,29 @@ function datedView(asked: DatedQuestion): DatedView {
     summary: () => summaryElements(plan, recipe),
     pageFile: () => write(scene),
     stripFile: () => write(stripScene(buildSingleStrip(recipe, notebook, plan))),
+    strip: () => stripFacts(buildSingleStrip(recipe, notebook, plan), plan),
+  };
+}
+
+function stripFacts(strip: Strip, plan: Plan): StripFacts {
+  const labelAt = labelsOf(attemptOf(plan.recipe, plan.fits ? plan.used : 0));
+  const scene = stripScene(strip);
+  return {
+    src: pictureAddress(write(scene)),
+    ...pixelsOf(scene.frame),
+    leftOut: strip.sides.flatMap((side) => side.leftOut.map((fact) => sayLeftOut(fact, labelAt))),
+  };
+}
+
+function cardView(written: Recipe, notebook: Notebook, book: When): CardView {
+  const plan = layOutPattern(written, notebook, book);
+  const { recipe } = plan;
+  return {
+    ...planFacts(plan, notebook),
+    picture: () => {
+      const scene = plan.fits ? thumbnailScene({ plan, recipe, notebook }) : blankScene(notebook);
+      return { src: pictureAddress(write(scene)), ...scene.frame };
+    },
   };
 }
 
@@ -91,7 +137,10 @@ const part: DatesPart = {
   bindSpanPicker,
   readDates,
   writeDates,
-  datedView,
+  readNotebook,
+  liveView,
+  cardView,
+  openCards: (question) => openCards(window, question, cardView),
   yearView,
   yearOf,
   keptPrinter,
