@@ -168,6 +168,15 @@ describe.each([
     await other.close();
   });
 
+  it("clears everything, and takes that back, by keys alone", async () => {
+    await button(page, "Clear saved data").press("Enter");
+    expect([await titles(page, "patterns"), await titles(page, "notebooks")]).toEqual([[], []]);
+    expect(await page.locator('[data-part="mine"]').isVisible()).toBe(false);
+    await page.keyboard.press("Enter");
+    expect(await titles(page, "patterns")).toEqual(["Nights: a month"]);
+    expect(await titles(page, "notebooks")).toEqual(["B6, 23 × 35"]);
+  });
+
   it("meets nothing that does not belong to a page", () => {
     expect(watched.complaints).toEqual([]);
   });

@@ -44,6 +44,17 @@ describe("what the form before this one kept", () => {
     expect([...items.values()]).toEqual(["3"]);
   });
 
+  it("is brought back as it was by whoever cleared it", () => {
+    const { items, openTab } = openWebSpace(FORM_1);
+    const device = openDevice(openTab(), BOOK_SCRIPT);
+    device.set("patterns/week.md", "w");
+    const before = Object.fromEntries(items);
+    const restore = device.clear();
+    expect(device.get("patterns/week.md")).toBeUndefined();
+    restore();
+    expect(Object.fromEntries(items)).toEqual(before);
+  });
+
   it("is for every book of the web space, each of which goes on by itself", () => {
     const { openTab } = openWebSpace(FORM_1);
     openDevice(openTab(), "https://plots.example/one/assets/fit.js").set("hand", "right");

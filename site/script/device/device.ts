@@ -33,8 +33,8 @@ export interface Device {
   remove(name: KeptName): void;
   /** The names of all that is kept, in no order, and those that no page of today knows. */
   names(): readonly string[];
-  /** Forgets all that is kept for this book. */
-  clear(): void;
+  /** Forgets all that is kept for this book; what it gives brings it back. */
+  clear(): () => void;
   /** Tells what another tab has kept or forgotten, and what was kept before. */
   subscribe(name: KeptName, show: (text?: string, before?: string) => void): void;
   /** Tells of each name under which another tab has kept or forgotten something. */
@@ -91,8 +91,16 @@ export function openDevice(window: StorageWindow, script: string): Device {
       return own.map((key) => key.slice(prefix.length));
     },
     clear: () => {
-      storage.clear((key) => key.startsWith(prefix) || key in NAMES_OF_FORM_1);
+      const meant = (key: string) => key.startsWith(prefix) || key in NAMES_OF_FORM_1;
+      const before = storage
+        .keys()
+        .filter(meant)
+        .map((key) => [key, storage.get(key)] as const);
+      storage.clear(meant);
       prepare();
+      return () => {
+        for (const [key, text] of before) if (text !== undefined) storage.set(key, text);
+      };
     },
     subscribe: (name, show) =>
       window.addEventListener("storage", ({ key, newValue, oldValue }) => {

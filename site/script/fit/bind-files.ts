@@ -1,6 +1,5 @@
-/** The link to the page, opening a file, and forgetting what is kept on the device. */
+/** The link to the page, and opening a file. */
 import { writeFitAddress } from "../../../src/view/address/fit-address.ts";
-import type { Device } from "../device/device.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { copyLink } from "../ui/copy-link.ts";
 import { makeElement } from "../ui/make-element.ts";
@@ -8,7 +7,6 @@ import { onPress, partOf, theOne } from "../ui/parts.ts";
 import type { FitStore } from "./fit-store.ts";
 
 interface Keeping {
-  readonly device: Device;
   readonly load: (name: string) => Promise<void>;
   readonly say: (words: string) => void;
 }
@@ -21,10 +19,6 @@ export function bindKeeping(page: Document, store: FitStore, keeping: Keeping): 
     link.value = new URL(writeFitAddress(fit), page.location.href).href;
   });
   onPress(page, "copy-link", () => void copyLink(link, keeping.say));
-  onPress(page, "forget", () => {
-    keeping.device.clear();
-    keeping.say("Nothing is kept on this device any more. What is shown stays until you leave.");
-  });
   file.addEventListener("change", () => {
     const picked = file.files?.[0];
     if (picked) void openFile(picked, store, keeping).finally(() => (file.value = ""));

@@ -53,7 +53,7 @@ function openPage(): void {
   bindDisabling(document, store, say);
   const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
   bindSaving(document, store, { draw, printer, load, say });
-  bindKeeping(document, store, { device, load, say });
+  bindKeeping(document, store, { load, say });
   keepParts(window, own, ["print.js", "reader.js", "names.js", "notebook.js", "moon.js"]);
   bindFitAddress(window, store, { device, start });
 }

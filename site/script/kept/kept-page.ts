@@ -2,12 +2,14 @@
 import { showPersistence } from "../app/show-persistence.ts";
 import { openDevice } from "../device/device.ts";
 import { subscribeFiles } from "../device/kept-files.ts";
+import { showMine } from "../device/my-notebook.ts";
 import { folderPart } from "../lazy/folder/folder-part.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { enhancePart, onPress, partOf } from "../ui/parts.ts";
 import { saveFile } from "../ui/save-file.ts";
 import { openStatus } from "../ui/status.ts";
+import { bindClearing } from "./bind-clearing.ts";
 import { bindOpening } from "./bind-opening.ts";
 import { keptList } from "./kept-list.ts";
 
@@ -33,6 +35,7 @@ async function openPage(): Promise<void> {
   const list = keptList(document, { part, around, say });
   const show = () => {
     list.show();
+    showMine(document, device);
     showPersistence(document, device);
   };
   enhancePart(document, "kept-page");
@@ -48,6 +51,7 @@ async function openPage(): Promise<void> {
         : `The zip is made without ${leftOut.map((title) => `“${title}”`).join(", ")}, which would not build: what they need is gone.`,
     );
   });
+  bindClearing(document, { device, show, say });
   bindOpening(document, { part, around, say, show });
   keepParts(window, script, ["folder.js", "../fit/recipe/texts.js"]);
 }
