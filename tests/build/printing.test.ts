@@ -124,7 +124,7 @@ describe("a build", () => {
     expect(page).not.toContain("patterns/wide");
     expect([...files.keys()].filter((path) => path.startsWith("patterns/wide"))).toEqual([]);
     const fit = files.get("fit/book.js") ?? "";
-    expect(fit).toContain('across:["halves"]');
+    expect(fit).toContain('unlisted:[{slug:"wide"');
   });
 });
 
