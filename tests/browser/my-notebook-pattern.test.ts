@@ -78,15 +78,14 @@ describe("a pattern on the keeper's notebook", () => {
     const { page, close } = await openPattern(HALVES);
     await shown(page).toBe("a5-24-35");
     await page.getByRole("button", { name: "Start drawing" }).press("Enter");
-    expect(await page.locator('[data-part="words"]').textContent()).toContain("11, 12 and 23");
+    const words = page.locator('[data-part="words"]');
+    await expect.poll(() => words.textContent()).toContain("11, 12 and 23");
     await page.keyboard.press("ArrowRight");
     await expect.poll(() => page.url()).toContain(`#v=1&${OWN}&marks=2`);
     const marks = page.locator('[data-part="live-marks"] tbody').first();
-    expect(await marks.locator("tr td:first-of-type").allTextContents()).toEqual([
-      "11",
-      "12",
-      "23",
-    ]);
+    await expect
+      .poll(() => marks.locator("tr td:first-of-type").allTextContents())
+      .toEqual(["11", "12", "23"]);
     await close();
   });
 
