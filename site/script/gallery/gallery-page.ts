@@ -25,17 +25,21 @@ declare global {
   }
 }
 
+const script = ownAddress();
+const tools = { device: openDevice(window, script), load: scriptLoader(script) };
 const facts = window.spanbookFacts;
 // A book without patterns or notebooks has nothing to choose from; without its facts the list stays as it was written.
 if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
   document.documentElement.classList.add("choosing");
-  openGallery(window, {
-    facts,
-    device: openDevice(window, ownAddress()),
-    loadSearch: searchLoader(window),
-    own: ownAddress(),
-    load: scriptLoader(ownAddress()),
-  });
+  openGallery(window, { facts, loadSearch: searchLoader(window), own: script, ...tools });
+}
+bindYours(tools);
+
+/** Layouts of one's own come with a script that is loaded where some are kept. */
+function bindYours({ device, load }: Pick<GalleryTools, "device" | "load">): void {
+  const isLayout = (name: string) => name.startsWith("patterns/");
+  if (device.names().some(isLayout)) void load("yours.js");
+  else device.subscribeAll((name) => isLayout(name) && void load("yours.js"));
 }
 
 export interface GalleryTools {

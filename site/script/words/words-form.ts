@@ -64,7 +64,7 @@ export function bindWords(place: HTMLElement, words: Words): void {
 }
 
 const NOT_KEPT =
-  "This browser keeps nothing for the book, so that the copy would be lost on the way to its page. “Make it yours” opens the recipe, which can be saved as a file.";
+  "This browser keeps nothing for the book, so that the copy would be lost on the way to its page. “Edit this recipe” opens the recipe, which can be saved as a file.";
 
 function wordField(label: string, index: number) {
   const id = `word-${index}`;

@@ -10,7 +10,7 @@ import { bindWords } from "./words-form.ts";
 const script = ownAddress();
 const load = scriptLoader(script);
 const device = openDevice(window, script);
-const part = document.querySelector<HTMLDetailsElement>('details[data-part="words"]');
+const part = document.querySelector<HTMLDetailsElement>('details[data-part="change-words"]');
 
 if (part) {
   part.hidden = false;

@@ -40,6 +40,7 @@ function bundleStyles(folder) {
       along: "site/style/along.css",
       book: "site/style/book.css",
       fit: "site/style/fit.css",
+      front: "site/style/front.css",
       gallery: "site/style/gallery.css",
       setups: "site/style/setups.css",
       strip: "site/style/your-strip.css",
