@@ -350,7 +350,7 @@ describe("what other pages add", () => {
     await add();
     await expect.poll(() => added.textContent()).toContain("already: 2 layouts lie on it.");
     await added.getByRole("link").click();
-    expect(await namesOf(page, "across")).toEqual(["Thirds, gap 1", "Seed list"]);
+    await expect.poll(() => namesOf(page, "across")).toEqual(["Thirds, gap 1", "Seed list"]);
     expect(await namesOf(page, "down")).toEqual(["Seed list"]);
     expect(complaints).toEqual([]);
     await close();
@@ -362,7 +362,7 @@ describe("what other pages add", () => {
     await testBrowser.onPage(onDisk(`fit/index.html${hash}`), {}, async (page) => {
       expect(await page.locator("#pattern").inputValue()).toBe("rain-gauge");
       await page.getByRole("link", { name: "Open it on your strip’s page" }).click();
-      expect(await namesOf(page, "across")).toEqual(["Seed list"]);
+      await expect.poll(() => namesOf(page, "across")).toEqual(["Seed list"]);
       expect(await page.getByLabel("Lanes a side").inputValue()).toBe("2");
       expect(await page.getByLabel("File name").inputValue()).toBe("old");
       expect(await page.locator('[data-part="for"]').textContent()).toBe("A6, 20 × 28");
