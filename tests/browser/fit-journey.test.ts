@@ -69,10 +69,11 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       const shown = page.locator(".group .card:visible");
       const all = await shown.count();
       await page.getByLabel("nothing left over").check();
+      const others = page.locator('.group .card:visible:not([data-state="even"])');
+      await expect.poll(() => others.count()).toBe(0);
       const even = await shown.count();
       expect(even).toBeGreaterThan(0);
       expect(even).toBeLessThan(all);
-      expect(await page.locator('.group .card:visible:not([data-state="even"])').count()).toBe(0);
       await page.getByLabel("all of them").check();
       const card = page.locator(".card").filter({ hasText: "Seed list" });
       await card.scrollIntoViewIfNeeded();
