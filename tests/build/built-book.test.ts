@@ -110,7 +110,8 @@ const LOOSE =
   /\sstyle=|<style|<script(?![^>]*\s(?:src=|type="application\/json"))|\son[a-z]+=|javascript:/i;
 
 /** Pages whose fragment may be a state instead of a place: their scripts read it, and check it. */
-const STATEFUL = new Set(["fit/index.html", "fit/recipe/index.html", "patterns/index.html"]);
+const STATEFUL =
+  /^(index|fit\/index|fit\/recipe\/index|strip\/index|patterns\/([^/]+\/[^/]+\/)?index)\.html$/;
 
 /** Is the target a file of the book, and its fragment a place in it? */
 function leadsSomewhere(address: string, from: string): boolean {
@@ -119,7 +120,7 @@ function leadsSomewhere(address: string, from: string): boolean {
   const target = path === "" ? from : posix.join(posix.dirname(from), path.replace(/\?.*$/, ""));
   if (!files.has(target) || !existsSync(join(book, target))) return false;
   if (fragment === undefined || fragment === "" || !target.endsWith(".html")) return true;
-  if (fragment.includes("=")) return STATEFUL.has(target);
+  if (fragment.includes("=")) return STATEFUL.test(target);
   return partsOf(pages.get(target) ?? "").ids.has(fragment);
 }
 

@@ -28,8 +28,7 @@ export function bindDivision(page: ParentNode, store: HomeStore, draw: Draw): vo
   const data = theOne(page, "#division-data", HTMLScriptElement);
   let last: unknown;
   store.subscribe((state) => {
-    for (const place of [answer, more, plate, table])
-      place.classList.toggle("stale", state.issues.length > 0);
+    plate.classList.toggle("stale", state.issues.length > 0);
     if (state.worked === last) return;
     last = state.worked;
     const { worked, notebook } = state;
