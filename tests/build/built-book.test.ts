@@ -115,6 +115,8 @@ const STATEFUL =
 
 /** Is the target a file of the book, and its fragment a place in it? */
 function leadsSomewhere(address: string, from: string): boolean {
+  // A small picture may stand in the page itself.
+  if (address.startsWith("data:image/svg+xml,")) return true;
   if (/^[a-z]+:|^\/|^$/i.test(address)) return false;
   const [path = "", fragment] = address.split("#");
   const target = path === "" ? from : posix.join(posix.dirname(from), path.replace(/\?.*$/, ""));
