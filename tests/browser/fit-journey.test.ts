@@ -68,13 +68,13 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       await expectText(page.locator('[data-part="summary"]'), "fit this notebook, and");
       const shown = page.locator(".group .card:visible");
       const all = await shown.count();
-      await page.getByLabel("nothing left over").check();
+      await page.getByRole("radio", { name: "nothing left over" }).check();
       const others = page.locator('.group .card:visible:not([data-state="even"])');
       await expect.poll(() => others.count()).toBe(0);
       const even = await shown.count();
       expect(even).toBeGreaterThan(0);
       expect(even).toBeLessThan(all);
-      await page.getByLabel("all of them").check();
+      await page.getByRole("radio", { name: "all of them" }).check();
       const card = page.locator(".card").filter({ hasText: "Seed list" });
       await card.scrollIntoViewIfNeeded();
       await card.locator("img.thumb").waitFor({ state: "visible" });
