@@ -1,5 +1,5 @@
 /** One split over whole steps: the sizes and the gap that a hand would choose, or how much is lacking. */
-import { type Kind, kindsOf } from "./kinds.ts";
+import { type Kind, kindsOf } from "./alike-tracks.ts";
 import { largestSums } from "./largest-sums.ts";
 import { nearestToShares } from "./least-squares.ts";
 import type { Division, Question, Shortage } from "./question.ts";
@@ -9,7 +9,7 @@ import type { Division, Question, Shortage } from "./question.ts";
  * leftover steps; the smallest Σ(sᵢ − qᵢ)² to the exact shares; the narrowest gap; the larger track first.
  * Tracks with the same share, min and max get the same size.
  *
- * The phases: (1) alike tracks become one unknown (`kinds.ts`); (2) one table of reachable sums tells, for every gap,
+ * The phases: (1) alike tracks become one unknown (`alike-tracks.ts`); (2) one table of reachable sums tells, for every gap,
  * how few steps can be left (`largest-sums.ts`); (3) for the gaps that leave fewest, the nearest sizes
  * (`least-squares.ts`). Nothing is enumerated: the cost is kinds · gaps · length · log length.
  */

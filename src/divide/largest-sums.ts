@@ -1,5 +1,5 @@
 /** Which sums the share tracks of a split can make, whatever the gap. */
-import type { Kind } from "./kinds.ts";
+import type { Kind } from "./alike-tracks.ts";
 
 /**
  * For each number of spare steps from 0 to `most`: the largest sum, not above it, that the kinds can take beyond

@@ -1,5 +1,5 @@
 /** The sizes nearest to the exact shares, in whole steps and exact arithmetic. */
-import type { Kind } from "./kinds.ts";
+import type { Kind } from "./alike-tracks.ts";
 import { addConvex } from "./min-plus.ts";
 
 /** Sizes for the kinds, and how far they are from their exact shares. */

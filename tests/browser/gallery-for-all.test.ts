@@ -61,13 +61,13 @@ describe("by keyboard", () => {
 
   it("the panel of a phone opens and closes, and says so", async () => {
     await on("patterns/index.html", PHONE, async (page) => {
-      const narrow = page.getByRole("button", { name: "Narrow down" });
+      const narrow = page.getByRole("button", { name: "Filters" });
       expect(await narrow.getAttribute("aria-expanded")).toBe("false");
       expect(await page.locator("#filters").isVisible()).toBe(false);
       await narrow.press("Enter");
       expect(await narrow.getAttribute("aria-expanded")).toBe("true");
       await page.locator("[name=for][value=day]").press("Space");
-      expect(await narrow.textContent()).toContain("Narrow down (1)");
+      expect(await narrow.textContent()).toContain("Filters (1)");
       await narrow.press("Enter");
       expect(await page.locator("#filters").isVisible()).toBe(false);
     });
@@ -78,7 +78,7 @@ describe("by touch", () => {
   /** 44 CSS pixels, as WCAG 2.2 has it in 2.5.5 (enhanced). */
   it("every control of a phone is at least 44 px high and wide", async () => {
     await on("patterns/index.html", { ...PHONE, hasTouch: true }, async (page) => {
-      await page.getByRole("button", { name: "Narrow down" }).click();
+      await page.getByRole("button", { name: "Filters" }).click();
       const small = await page
         .locator(".choose :is(input[type=search], select, button, fieldset label):visible")
         .evaluateAll((all) =>
@@ -138,7 +138,7 @@ describe("what the gallery looks like after a search and a filter", () => {
   ] as const)("has nothing that axe objects to, in the %s", async (colorScheme, view) => {
     await on("patterns/index.html#for=year&find=slug", { ...view, colorScheme }, async (page) => {
       await page.getByRole("button", { name: "Without year" }).waitFor();
-      const narrow = page.getByRole("button", { name: "Narrow down" });
+      const narrow = page.getByRole("button", { name: "Filters" });
       if (await narrow.isVisible()) await narrow.click();
       expect(await axeFindings(page)).toEqual([]);
       await page.getByRole("button", { name: "Without year" }).click();

@@ -52,7 +52,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
 
   /** On a phone the filters are folded away. */
   const unfold = async () => {
-    const narrow = page.getByRole("button", { name: "Narrow down" });
+    const narrow = page.getByRole("button", { name: "Filters" });
     if (await narrow.isVisible()) await narrow.click();
   };
 
@@ -110,11 +110,11 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
   });
 
   it("sorts by title and by lines, under no headings", async () => {
-    await page.getByLabel("In order").selectOption("title");
+    await page.getByLabel("Sort by").selectOption("title");
     const titles = await titlesOn(page);
     expect(titles).toEqual([...titles].sort((a, b) => a.localeCompare(b, "en")));
     expect(await page.locator("section[data-group]:visible").count()).toBe(0);
-    await page.getByLabel("In order").selectOption("lines");
+    await page.getByLabel("Sort by").selectOption("lines");
     const lines = (await page.locator(".card:visible .effort").allInnerTexts()).map((text) =>
       Number.parseInt(text, 10),
     );
@@ -202,7 +202,7 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     ["", ""],
     ["#tracker", "#tracker"],
   ])("who sends %j on sends the kept notebook with it: %j", async (hash, shared) => {
-    await page.getByLabel("Drawn for").selectOption("a6");
+    await page.getByLabel("Notebook", { exact: true }).selectOption("a6");
     await page.goto("about:blank");
     await page.goto(`${address}${hash}`);
     expect(await hashOf(page)).toBe(shared);
@@ -213,11 +213,11 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
     await page.getByRole("checkbox", { name: "Week" }).check();
     await page.getByRole("checkbox", { name: "Day" }).check();
     await page.getByLabel("Fits").check();
-    expect(await page.locator(".narrow").textContent()).toBe("Narrow down (3)");
+    expect(await page.locator(".narrow").textContent()).toBe("Filters (3)");
   });
 
   it("chooses a notebook for good, and follows another's link for once", async () => {
-    await page.getByLabel("Drawn for").selectOption("a6");
+    await page.getByLabel("Notebook", { exact: true }).selectOption("a6");
     const first = page.locator("[data-pattern]").first();
     expect(await first.locator("img").getAttribute("src")).toMatch(/\/a6\/thumb\.svg$/);
     expect(await first.locator("a").getAttribute("href")).toMatch(/\/a6\/index\.html$/);
@@ -227,19 +227,19 @@ describe.each(WAYS)("from %s, %i px wide, a reader", (place, width) => {
 
     await page.goto(address.replace("patterns/index.html", "index.html"));
     await page.goto(address);
-    expect(await page.getByLabel("Drawn for").inputValue()).toBe("a6");
+    expect(await page.getByLabel("Notebook", { exact: true }).inputValue()).toBe("a6");
     await page.goto(`${address}#on=letter`);
     expect(await first.locator("img").getAttribute("src")).toMatch(/\/letter\/thumb\.svg$/);
     await page.goto(address.replace("patterns/index.html", "index.html"));
     await page.goto(address);
-    expect(await page.getByLabel("Drawn for").inputValue()).toBe("a6");
+    expect(await page.getByLabel("Notebook", { exact: true }).inputValue()).toBe("a6");
   });
 
   it("sees what an address says rightly, and nothing of what it says wrongly", async () => {
     await page.goto(`${address}#on=nowhere&for=week.decade&pages=9&sort=%00&find=`);
     await untilFound(page, /^\d+ of/);
     expect(await page.locator("section[data-group]:visible h2").allInnerTexts()).toEqual(["Week"]);
-    expect(await page.getByLabel("Drawn for").inputValue()).toBe("a5");
+    expect(await page.getByLabel("Notebook", { exact: true }).inputValue()).toBe("a5");
   });
 
   it("follows a place on the page", async () => {

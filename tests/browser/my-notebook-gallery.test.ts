@@ -26,7 +26,7 @@ const drawn = (page: Page) => page.locator('.card img[src^="data:image/svg+xml,%
 describe.each([390, 1440])("%i px wide, the gallery", (width) => {
   it("opens on the keeper's notebook, and draws and counts for it", async () => {
     const { page, complaints, close } = await openGallery(width);
-    const select = page.getByLabel("Drawn for");
+    const select = page.getByLabel("Notebook", { exact: true });
     expect(await select.locator("option").first().textContent()).toBe(
       "your notebook (A5, 24 × 35)",
     );
@@ -45,18 +45,18 @@ describe.each([390, 1440])("%i px wide, the gallery", (width) => {
 
   it("filters by how patterns come out on it, keeps that in the address, and leads back to the book's", async () => {
     const { page, close } = await openGallery(width);
-    const narrow = page.getByRole("button", { name: "Narrow down" });
+    const narrow = page.getByRole("button", { name: "Filters" });
     if (await narrow.isVisible()) await narrow.click();
     await page.getByRole("radio", { name: "Nothing left over" }).press("Space");
     await expect.poll(() => shownOn(page)).toEqual(["Thirds"]);
     expect(page.url()).toContain("#on=_mine&fit=even");
     await page.reload();
     await expect.poll(() => shownOn(page)).toEqual(["Thirds"]);
-    await page.getByLabel("Drawn for").selectOption("plain");
+    await page.getByLabel("Notebook", { exact: true }).selectOption("plain");
     await expect.poll(() => page.url()).toContain("#on=plain");
     expect(await page.locator(".card img").first().getAttribute("src")).toContain("thumb.svg");
     await page.goto(book.address("patterns/index.html"));
-    expect(await page.getByLabel("Drawn for").inputValue()).toBe("_mine");
+    expect(await page.getByLabel("Notebook", { exact: true }).inputValue()).toBe("_mine");
     await close();
   });
 
@@ -64,7 +64,7 @@ describe.each([390, 1440])("%i px wide, the gallery", (width) => {
     const { page, close } = await openGallery(width);
     const link = page.getByRole("link", { name: "Halves" });
     expect(await link.getAttribute("href")).toBe(`../patterns/halves/plain/index.html#v=1&${OWN}`);
-    await page.getByLabel("Drawn for").selectOption("small");
+    await page.getByLabel("Notebook", { exact: true }).selectOption("small");
     expect(await link.getAttribute("href")).toBe(
       "../patterns/halves/small/index.html#v=1&on=small",
     );
@@ -91,7 +91,7 @@ it("shows the book's first notebook, and says why, where the engine does not com
   await page.goto(`file://${folder}/patterns/index.html`);
   const found = page.locator('[data-part="found"]');
   await expect.poll(() => found.textContent()).toContain("could not be worked out");
-  expect(await page.getByLabel("Drawn for").inputValue()).toBe("plain");
+  expect(await page.getByLabel("Notebook", { exact: true }).inputValue()).toBe("plain");
   expect(await page.locator(".card img").first().getAttribute("src")).toContain("thumb.svg");
   await close();
 });

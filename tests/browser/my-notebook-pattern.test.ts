@@ -117,7 +117,7 @@ describe("a pattern on the keeper's notebook", () => {
     const { page, close } = await openPattern("patterns/broad/plain/index.html");
     await expect.poll(() => lede(page)).toContain("It does not fit your notebook, A5, 24 × 35.");
     expect(await page.getByRole("heading", { name: "Make it fit" }).isVisible()).toBe(true);
-    expect(await page.getByRole("heading", { name: "Take it along" }).isVisible()).toBe(false);
+    expect(await page.getByRole("heading", { name: "Downloads" }).isVisible()).toBe(false);
     expect(await page.getByRole("heading", { name: "The strip" }).isVisible()).toBe(false);
     await close();
   });
@@ -125,7 +125,7 @@ describe("a pattern on the keeper's notebook", () => {
   it("has all that a fitting one has, on a page that was built for one that it does not fit", async () => {
     const { page, close } = await openPattern("patterns/wide/small/index.html");
     await expect.poll(() => lede(page)).toContain("Drawn for your notebook");
-    for (const name of ["Draw along", "Take it along", "The marks", "The strip"])
+    for (const name of ["Draw along", "Downloads", "The marks", "The strip"])
       expect(await page.getByRole("heading", { name, exact: true }).isVisible(), name).toBe(true);
     await close();
   });

@@ -25,7 +25,7 @@ describe.each([
   it("offers the recipe and the reason, and no drawing, strip or print", () => {
     expect(new Set(downloads(main))).toEqual(new Set([`../${pattern}.md`, "plan.json"]));
     expect(main).not.toMatch(/data-print|page\.pdf|page\.svg|strip\.svg/);
-    expect(main).not.toMatch(/Print this/);
+    expect(main).not.toMatch(/Print it at actual size/);
   });
 
   it("tells searchers that it does not fit, and promises no drawing", () => {

@@ -32,7 +32,7 @@ const BY_FILE = {
       "equal shares are equal whatever they are",
     ],
   ],
-  "src/divide/kinds.ts": [
+  "src/divide/alike-tracks.ts": [
     [
       "const factor = groups.reduce((so, { size }) => commonFactor(so, size.weight), 0);",
       ["0", "1"],

@@ -35,7 +35,7 @@ export function openControls(page: Document, known: GalleryNames): Controls {
         box.checked = state.purposes.some((purpose) => purpose === box.value);
       nameSort(form, state.query);
       const count = chosenCount(state);
-      narrow.textContent = count === 0 ? "Narrow down" : `Narrow down (${count})`;
+      narrow.textContent = count === 0 ? "Filters" : `Filters (${count})`;
     },
     onChoice: (tell) => {
       form.addEventListener("change", ({ target }) => {

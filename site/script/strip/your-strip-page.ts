@@ -1,6 +1,7 @@
 /** The page of the keeper's strip: puts its parts together. */
 import { AXES } from "../../../src/measure/axis.ts";
 import { openCatalogue } from "../../../src/view/catalogue.ts";
+import { bindFileField } from "../app/open-file-field.ts";
 import { bindPrinterForm } from "../app/printer-form.ts";
 import { startStrip } from "../app/start-strip.ts";
 import { openDevice } from "../device/device.ts";
@@ -14,7 +15,6 @@ import { bindAddForm } from "./add-form.ts";
 import { bindDisabling, bindSaving } from "./bind-saving.ts";
 import { bindStripAddress } from "./bind-strip-address.ts";
 import { bindMakingForm } from "./making-form.ts";
-import { bindStripFile } from "./open-strip-file.ts";
 import { bindStrip } from "./show-strip.ts";
 import { bindSideList } from "./side-list.ts";
 import { openStripStore } from "./strip-store.ts";
@@ -40,6 +40,16 @@ bindDisabling(document, store, say);
 const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
 bindStrip(document, store, { draw, queue, printer });
 bindSaving(document, store, { draw, printer, load, say });
-bindStripFile(document, store, { load, say });
+bindFileField(document, {
+  load,
+  say,
+  carried: store.catalogue.carried,
+  take: (opened, name) => {
+    if (opened.kind === "notebook")
+      return { fault: "This is the file of a notebook. Open it on the page of your notebook." };
+    store.update({ strip: opened.strip });
+    return { said: `The strip of ${name} is shown now.` };
+  },
+});
 keepParts(window, own, ["print.js", "reader.js"]);
 bindStripAddress(window, store, { device, start });

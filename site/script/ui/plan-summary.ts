@@ -21,7 +21,7 @@ function fitElements({ alternative, notes, rows }: FitSummary): readonly HTMLEle
   const sentences = notes.map((note) => makeElement("p", {}, note));
   return [
     ...(alternative === "" ? [] : [makeElement("p", { class: "note" }, alternative)]),
-    ...(notes.length > 0 ? [makeElement("h3", {}, "What the paper says"), ...sentences] : []),
+    ...(notes.length > 0 ? [makeElement("h3", {}, "Uneven on your paper"), ...sentences] : []),
     ...(rows.length > 0 ? [makeElement("h3", {}, "How it divides"), divisionTable(rows)] : []),
   ];
 }
