@@ -1,6 +1,7 @@
 /** Why each split of a plan came out as it did. */
-import { isShortage } from "../../divide/divide.ts";
+
 import { kindsOf } from "../../divide/alike-tracks.ts";
+import { isShortage } from "../../divide/divide.ts";
 import type { Division, TrackSize } from "../../divide/question.ts";
 import { type WithoutLeftover, withoutLeftover } from "../../divide/without-leftover.ts";
 import type { SplitReason } from "../../issue/facts/split-reason.ts";
