@@ -2,8 +2,10 @@
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { writeNotebook } from "../../../../src/notebook/write-notebook.ts";
+import { readSetup } from "../../../../src/recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
 import { patternsOf } from "../../../../src/recipe/strip-recipe.ts";
+import { writeSetupRecipe } from "../../../../src/recipe/write-setup-recipe.ts";
 import { writeStripRecipe } from "../../../../src/recipe/write-strip-recipe.ts";
 import { slugOf } from "../../../../src/source/slug.ts";
 import { readFitAddress } from "../../../../src/view/address/fit-address.ts";
@@ -11,11 +13,13 @@ import { LONGEST_ADDRESS, writeAddress } from "../../../../src/view/address/hash
 import { writeMineAddress } from "../../../../src/view/address/mine-address.ts";
 import { notebookEntries } from "../../../../src/view/address/notebook-address.ts";
 import { readKeptRecipe, writeRecipeAddress } from "../../../../src/view/address/recipe-address.ts";
+import { readSetupAddress, writeSetupAddress } from "../../../../src/view/address/setup-address.ts";
 import { readStripAddress, writeStripAddress } from "../../../../src/view/address/strip-address.ts";
 import { type Catalogue, openCatalogue } from "../../../../src/view/catalogue.ts";
 import { isSameGrid, nameNotebook, unnamed } from "../../../../src/view/fields/name-notebook.ts";
 import { USUAL_FIELDS } from "../../../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../../../src/view/fields/read-notebook-fields.ts";
+import { nameSetup } from "../../../../src/view/fields/setup-fields.ts";
 import { slugFor } from "../../../../src/view/fields/slug-for.ts";
 import { nameStrip } from "../../../../src/view/fields/strip-fields.ts";
 import {
@@ -100,6 +104,14 @@ const USED: Readonly<Partial<Record<KeptKind, (around: Around) => Used | undefin
     const file = { path: keptPath("strips", recipe.slug), text: writeStripRecipe(recipe) };
     return { entry: "strip", file };
   },
+  setups: ({ device, catalogue }) => {
+    const kept = readSetupAddress(keptText(device, "setup") ?? "");
+    const choice = kept.ok ? kept.value.setup : undefined;
+    if (!choice || choice.pages.length === 0) return undefined;
+    const recipe = nameSetup(choice, catalogue.setups ?? [], catalogue.when.rule);
+    const file = { path: keptPath("setups", recipe.slug), text: writeSetupRecipe(recipe) };
+    return { entry: "setup", file };
+  },
   patterns: ({ device, catalogue }) => {
     const draft = readKeptRecipe(keptText(device, "recipe") ?? "", catalogue.slugs);
     if (!draft) return undefined;
@@ -154,5 +166,14 @@ const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around
     if (!patternsOf(strip).every((slug) => catalogue.carried.has(slug))) return {};
     const link = writeStripAddress({ notebook: unnamed(notebook), strip });
     return { page: "strip", hash: writeStripAddress({ strip }), link };
+  },
+  // What the book has not is said on its page.
+  setups: (file, { notebook }) => {
+    const reading = readSetup(file);
+    if (!reading.ok) return {};
+    const setup = reading.value;
+    const link = writeSetupAddress({ notebook: unnamed(notebook), setup });
+    const hash = writeSetupAddress({ setup });
+    return { page: "setup", hash, ...(link.length <= LONGEST_ADDRESS && { link }) };
   },
 };
