@@ -14,6 +14,7 @@ import {
   type SetupFields,
   setupFieldsOf,
 } from "../fields/setup-fields.ts";
+import { withoutEmptyBlocks } from "../setup/edit-setup.ts";
 import {
   type AddressEntries,
   type AddressReading,
@@ -93,7 +94,7 @@ function setupEntries(setup: SetupChoice): AddressEntries {
       const field = FIELD_OF_KEY[key];
       return [key, fields[field] === USUAL[field] ? "" : fields[field]] as const;
     }),
-    ["pages", writePages(setup.pages.map(setupEntrySource))],
+    ["pages", writePages(withoutEmptyBlocks(setup.pages).map(setupEntrySource))],
   ];
 }
 

@@ -5,6 +5,7 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import { patternEntry, type StripEntry } from "../../recipe/strip-recipe.ts";
 import { withFreeTitle } from "../fields/strip-fields.ts";
 import { PURPOSE_WORDS } from "../pattern/purpose-words.ts";
+import { recipesFor, typedWords } from "../pattern/rank-recipe.ts";
 import { plainDivision } from "./plain-division.ts";
 
 /** Something that can be put on a strip. */
@@ -28,14 +29,10 @@ export function stripOffers(
     patterns,
   }: { readonly recipes: readonly Recipe[]; readonly patterns: ReadonlySet<string> },
 ): readonly StripOffer[] {
-  const words = text.toLowerCase().match(/[\p{L}\p{N}/]+/gu) ?? [];
+  const words = typedWords(text);
   const divisions = divisionsMeant(words).map((meant) => divisionOffer(meant, patterns));
   if (words.length === 0) return divisions;
-  const found = recipes
-    .map((recipe) => ({ recipe, rank: rankOf(recipe, words) }))
-    .filter(({ rank }) => rank > 0)
-    .toSorted((a, b) => b.rank - a.rank)
-    .map(({ recipe }) => patternOffer(recipe));
+  const found = recipesFor(recipes, words).map(patternOffer);
   return [...divisions, ...found].slice(0, MOST);
 }
 
@@ -116,13 +113,3 @@ function settingsIn(
 
 const FILLERS = ["a", "of", "with", "and", "parts", "steps", "step"];
 const SETTINGS = /^(gap?(?: (\d{1,2}))?)? ?(?:margin (\d{1,2}))?$/;
-
-/** How well all words are found in a title or a purpose: a title that begins so before one that has it inside. */
-function rankOf({ title, purpose, slug }: Recipe, words: readonly string[]): number {
-  const name = title.toLowerCase();
-  const parts = `${name} ${PURPOSE_WORDS[purpose].title.toLowerCase()} ${slug.replaceAll("-", " ")}`
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter((part) => part !== "");
-  if (!words.every((word) => parts.some((part) => part.startsWith(word)))) return 0;
-  return name.startsWith(words.join(" ")) ? 3 : name.includes(words.join(" ")) ? 2 : 1;
-}
