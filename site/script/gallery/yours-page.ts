@@ -1,9 +1,9 @@
 /** Layouts of one's own in the gallery, above the book's: drawn in the page, each leads to the recipe page. */
 import { writeMineAddress } from "../../../src/view/address/mine-address.ts";
+import { keptLayouts } from "../app/kept-layouts.ts";
 import { openDevice } from "../device/device.ts";
 import { keptFiles, subscribeFiles } from "../device/kept-files.ts";
 import { layoutsPart, type OwnCard } from "../lazy/layouts/layouts-part.ts";
-import { readerPart } from "../lazy/reader/reader-part.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
@@ -25,15 +25,11 @@ async function show(): Promise<void> {
   const { page = "" } = place.dataset;
   const list = partOf(place, "own-cards");
   try {
-    const [reader, part] = await Promise.all([
-      readerPart(window, load),
+    const [recipes, part] = await Promise.all([
+      keptLayouts(window, device, load),
       layoutsPart(window, load),
       load("../fit/book.js"),
     ]);
-    const recipes = files.flatMap((file) => {
-      const reading = reader.readRecipe(file);
-      return reading.ok ? [reading.value] : [];
-    });
     const cards = part.ownCards(recipes, { device, book: window.spanbookContent });
     list.replaceChildren(...cards.map((card) => cardElement(card, page)));
   } catch (error) {

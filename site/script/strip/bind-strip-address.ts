@@ -7,6 +7,7 @@ import {
 } from "../../../src/view/address/strip-address.ts";
 import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
+import { followNotebook } from "../app/follow-notebook.ts";
 import { showPersistence } from "../app/show-persistence.ts";
 import { type StripStart, startStrip } from "../app/start-strip.ts";
 import type { Device } from "../device/device.ts";
@@ -35,7 +36,11 @@ export function bindStripAddress(
     const reading = readStripAddress(said, catalogue.carried);
     if (reading.ok) store.update({ strip: reading.value.strip ?? NO_STRIP });
   });
-  const leaveNotebook = followNotebook(store, device);
+  const leaveNotebook = followNotebook({
+    ...{ device, catalogue },
+    notebook: () => store.state().asked.notebook,
+    show: (notebook) => store.update({ notebook }),
+  });
   sayStart(notice, store, start);
   showPersistence(window.document, device);
   bindAddress(window, store, {
@@ -57,20 +62,6 @@ export function bindStripAddress(
       else if (Object.keys(reading.value).length > 0) take(() => store.update(reading.value));
     },
   });
-}
-
-/** The strip goes on with the keeper's notebook, which is changed on other pages; a link's own stays as long as it is shown. */
-function followNotebook(store: StripStore, device: Device): () => void {
-  const { catalogue } = store;
-  const text = () => writeStripAddress({ notebook: store.state().asked.notebook });
-  const kept = startStrip("", device, catalogue).asked.notebook;
-  const isKept = writeStripAddress({ notebook: kept }) === text();
-  const entry = openEntry(device, "notebook", { text, isKept });
-  entry.subscribe((said) => {
-    const reading = readStripAddress(said, catalogue.carried);
-    if (reading.ok && reading.value.notebook) store.update({ notebook: reading.value.notebook });
-  });
-  return entry.leave;
 }
 
 /** What is wrong with the address, or that it brought something else than what is kept. What is kept can be had back as long as the page is open. */

@@ -44,12 +44,8 @@ bindFileField(document, {
   load,
   say,
   carried: store.catalogue.carried,
-  take: (opened, name) => {
-    if (opened.kind === "notebook")
-      return { fault: "This is the file of a notebook. Open it on the page of your notebook." };
-    store.update({ strip: opened.strip });
-    return { said: `The strip of ${name} is shown now.` };
-  },
+  kind: "strip",
+  take: ({ strip }) => store.update({ strip }),
 });
 keepParts(window, own, ["print.js", "reader.js"]);
 bindStripAddress(window, store, { device, start });

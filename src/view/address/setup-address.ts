@@ -7,6 +7,7 @@ import { setupEntrySource } from "../../recipe/setup-entry-source.ts";
 import type { SetupEntry } from "../../recipe/setup-recipe.ts";
 import { STRIP_DEFAULTS } from "../../recipe/strip-bounds.ts";
 import type { FlowValue } from "../../source/front-matter/write-flow.ts";
+import { isSlug } from "../../source/slug.ts";
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import {
   readSetupFields,
@@ -33,6 +34,9 @@ export interface AskedSetup {
   readonly calendar: CalendarFields;
 }
 
+/** What an address may say; `add` is one more layout for the set-up that is kept. */
+export type SaidSetup = Partial<AskedSetup> & { readonly add?: string };
+
 /** Which field stands behind each key; `first` is a notebook's first dot. */
 const FIELD_OF_KEY = {
   dates: "dates",
@@ -54,7 +58,7 @@ const USUAL: Readonly<Partial<SetupFields>> = {
   width: `${STRIP_DEFAULTS.width}`,
 };
 
-const KEYS = [...NOTEBOOK_ADDRESS_KEYS, ...DATES_ADDRESS_KEYS, ...FIELD_KEYS, "pages"];
+const KEYS = [...NOTEBOOK_ADDRESS_KEYS, ...DATES_ADDRESS_KEYS, ...FIELD_KEYS, "pages", "add"];
 
 /** The address's part from # on, or what it says of one part alone. */
 export function writeSetupAddress({ notebook, setup, calendar }: Partial<AskedSetup>): string {
@@ -67,7 +71,7 @@ export function writeSetupAddress({ notebook, setup, calendar }: Partial<AskedSe
 }
 
 /** What the address says; what it says nothing of is left out. Patterns that the book does not have are not its fault. */
-export function readSetupAddress(hash: string): AddressReading<Partial<AskedSetup>> {
+export function readSetupAddress(hash: string): AddressReading<SaidSetup> {
   const address = readAddress(hash, KEYS);
   if (!address.ok) return address;
   const { value: values } = address;
@@ -77,12 +81,14 @@ export function readSetupAddress(hash: string): AddressReading<Partial<AskedSetu
   if (!dates.ok) return dates;
   const setup = readChoice(values);
   if (!setup.ok) return setup;
+  const add = values.get("add");
   return {
     ok: true,
     value: {
       ...(notebook.value && { notebook: notebook.value }),
       ...(setup.value && { setup: setup.value }),
       ...(dates.value && { calendar: dates.value.calendar }),
+      ...(add && isSlug(add) && { add }),
     },
   };
 }

@@ -40,7 +40,7 @@ function pageView(
   const { pattern, dates } = drawn;
   const shown = daysOfPage(page);
   const title = setup.titles.get(pattern) ?? pattern;
-  const picture = pictureOf(drawn);
+  const picture = pictureId(drawn);
   const isFirst = !known.has(picture);
   known.add(picture);
   const days = shown ? rangeTitle(shown, sources.rule) : "";
@@ -69,11 +69,12 @@ export function smallPicture(
   const days = daysOfPage(page);
   const name = titles.get(drawn.pattern) ?? drawn.pattern;
   const title = saySetupPage(page, days ? `${name}, ${rangeTitle(days, rule)}` : name);
-  const id = pictureOf(drawn);
+  const id = pictureId(drawn);
   const scene = thumbnailScene({ plan: { ...plan, pages: [half] }, notebook });
   return write({ ...scene, id, title }, "inline").replace("<svg ", `<svg id="${id}" `);
 }
 
-function pictureOf({ plan, page }: DrawnPage): string {
+/** The id of a page’s drawing: pages with one are drawn alike. */
+export function pictureId({ plan, page }: DrawnPage): string {
   return `picture-${plan}-${page}`;
 }
