@@ -5,7 +5,7 @@ import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
-import { firstNotebook } from "./initial-state.ts";
+import { firstNotebook } from "./keepers-notebook.ts";
 
 export interface StripStart {
   readonly asked: AskedStrip;

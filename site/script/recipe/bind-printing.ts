@@ -2,12 +2,14 @@
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { buildSingleStrip } from "../../../src/strip/single-strip.ts";
 import type { Strip } from "../../../src/strip/strip.ts";
-import { type Printer, pagePrintOut, stripPrintOut, stripTitle } from "../app/print.ts";
+import { pagePrintOut } from "../app/print.ts";
 import { printPart } from "../lazy/print/print-part.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { onPress } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
+import { stripPrintOut, stripTitle } from "../ui/strip-print-out.ts";
 import { whileBusy } from "../ui/while-busy.ts";
 import type { RecipeResult } from "./plan-recipe.ts";
 import type { RecipeStore } from "./recipe-store.ts";

@@ -7,7 +7,7 @@ import {
 } from "../../../src/view/address/strip-address.ts";
 import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
-import { followNotebook } from "../app/follow-notebook.ts";
+import { followNotebook } from "../app/keepers-notebook.ts";
 import { showPersistence } from "../app/show-persistence.ts";
 import { type StripStart, startStrip } from "../app/start-strip.ts";
 import type { Device } from "../device/device.ts";
