@@ -95,7 +95,7 @@ function bindKeeping(store: SetupStore, press: Press, { device, say }: Saving): 
   const keep = ({ recipe }: Worked) => keepSetup(device, whole(recipe));
   press("keep-setup", (state) => say(`“${state.recipe.title}” is ${keep(state)}.`));
   press("next-setup", (state) => {
-    const next = nextSetup(state.setup);
+    const next = nextSetup(state.recipe, state.setup.pages.length);
     if (!next) return say("The calendar, or the numbers of pages, end here.");
     const kept = keep(state);
     store.update({ setup: next });
@@ -104,7 +104,7 @@ function bindKeeping(store: SetupStore, press: Press, { device, say }: Saving): 
     window.scrollTo({ top: 0 });
   });
   store.subscribe(({ setup, when }) => {
-    const next = setup && nextSetup(setup);
+    const next = setup && nextSetup(setup.recipe, setup.pages.length);
     const words = partOf(document, "next-words");
     if (next)
       words.textContent = `Next: ${nameSetup(next, [], when.rule).title}, from page ${next.first}`;
