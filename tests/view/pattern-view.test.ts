@@ -51,7 +51,7 @@ describe("the words for a pattern that fits", () => {
     const parts = "page: {columns: {count: 5, leftover: parts}}";
     const view = makePatternView(recipe(parts), notebook("[25, 37]"), { write });
     expect(view.leftover).toEqual({ across: 4, down: 0 });
-    expect(view.leftoverWords).toBe("Across: 4 steps left over, given to the tracks.");
+    expect(view.leftoverWords).toBe("Across: 4 steps left over, given to the parts.");
     expect(view.rows[0]?.marks).toHaveLength(6);
   });
 
