@@ -69,5 +69,7 @@ function pageLink(
     ...(ofBook ? [["on", ofBook.slug] as const] : notebookEntries(asked.notebook)),
     ...(dates ? datesEntries({ picked: dates, calendar: asked.calendar }) : []),
   ]);
-  return `${patterns}${pattern}/${(ofBook ?? first).slug}/${hash}`;
+  // From disk a folder has no page of its own.
+  const folder = patterns.replace(/index\.html$/, "");
+  return `${folder}${pattern}/${(ofBook ?? first).slug}/index.html${hash}`;
 }

@@ -15,6 +15,7 @@ import { enhancePart, partOf } from "../ui/parts.ts";
 import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
 import { bindAddForm } from "./add-form.ts";
+import { bindRoute } from "./bind-route.ts";
 import { bindDisabling, bindSaving } from "./bind-saving.ts";
 import { bindSetupAddress } from "./bind-setup-address.ts";
 import { bindTicks } from "./bind-ticks.ts";
@@ -51,6 +52,7 @@ const listed = bindTicks(device, {
 });
 bindSetup(document, store, { draw, queue, load, listed });
 bindCopyContents(document, say);
+bindRoute(partOf(document, "spreads"), device, () => location.href);
 bindSaving(document, store, { device, draw, printer, load, say });
 bindFileField(document, {
   ...{ load, say, carried: catalogue.carried, kind: "setup" },
