@@ -108,7 +108,7 @@ describe.each([390, 1440])("on a screen %i px wide, a keeper", (width) => {
     await hand.type("hab", "Enter");
     await hand.click(page.getByRole("button", { name: "Print this" }));
     expect(hand.count()).toBeLessThan(40);
-    expect(await page.locator("body").getAttribute("data-printed")).toBe("yes");
+    await expect.poll(() => page.locator("body").getAttribute("data-printed")).toBe("yes");
 
     const march = { from: "2027-03-01", to: "2027-03-31" };
     const data = await dataFor(page, "2027-03");

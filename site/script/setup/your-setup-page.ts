@@ -1,5 +1,6 @@
 /** The page of the keeper's set-up: puts its parts together. */
 
+import type { Setup } from "../../../src/setup/setup.ts";
 import { withoutPlaces } from "../../../src/view/address/setup-address.ts";
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { ownTicksName } from "../../../src/view/setup/ticks.ts";
@@ -50,10 +51,19 @@ const listed = bindTicks(device, {
   drawn: partOf(document, "drawn"),
   name: () => ownTicksName(store.state().recipe),
 });
-bindSetup(document, store, { draw, queue, load, listed });
+let drawn: Setup | undefined;
+bindSetup(document, store, {
+  ...{ draw, queue, load, listed },
+  drawn: (setup) => {
+    drawn = setup;
+  },
+});
 bindCopyContents(document, say);
 bindRoute(partOf(document, "spreads"), device, () => location.href);
-bindSaving(document, store, { device, draw, printer, load, say });
+bindSaving(document, store, {
+  ...{ device, draw, queue, printer, load, say },
+  isDrawn: (setup) => setup === drawn,
+});
 bindFileField(document, {
   ...{ load, say, carried: catalogue.carried, kind: "setup" },
   take: ({ setup: { fillPlace: _, datesPlace: __, pagesPlace: ___, ...setup } }) =>
