@@ -11,7 +11,7 @@ interface Opening {
   readonly load: (name: string) => Promise<void>;
   readonly say: (words: string) => void;
   /** The slugs that a strip may carry. */
-  readonly carried: ReadonlySet<string>;
+  readonly carried: () => ReadonlySet<string>;
   /** Shows the thing and gives what is said then; or a fault where it belongs on another page. */
   readonly take: (
     opened: OpenedThing,
@@ -42,7 +42,7 @@ async function openPicked(
   try {
     const reader = await readerPart(window, load);
     const bytes = new Uint8Array(await picked.arrayBuffer());
-    const opened = reader.openedFile({ name: picked.name, bytes }, carried);
+    const opened = reader.openedFile({ name: picked.name, bytes }, carried());
     if (opened.kind === "report") return show(opened.report);
     const outcome = take(opened, picked.name);
     if ("fault" in outcome) show(outcome.fault);

@@ -21,7 +21,7 @@ export function bindKeeping(page: Document, store: FitStore, { load, say }: Keep
   bindFileField(page, {
     load,
     say,
-    carried,
+    carried: () => carried,
     take: (opened, name) => {
       if (opened.kind === "strip")
         return { fault: "This is the file of a strip. Open it on the page of your strip." };

@@ -7,15 +7,15 @@ import {
   MINE,
   without,
 } from "../../../src/view/gallery/gallery-query.ts";
+import { openQuery, type Query } from "../app/search-request.ts";
 import { type Device, openDevice } from "../device/device.ts";
 import { keptNotebook, ownNotebook } from "../device/own-notebook.ts";
+import { type Search, searchLoader } from "../lazy/search/search-part.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { type Controls, openControls } from "./controls.ts";
 import { bindGalleryAddress, type GalleryStore, openGalleryStore } from "./gallery-store.ts";
 import { NOT_WORKED_OUT, offerMine } from "./own-notebook.ts";
-import type { Search } from "./search-patterns.ts";
-import { openQuery, type Query, searchLoader } from "./search-request.ts";
 import { openView } from "./show-gallery.ts";
 import { showWords } from "./show-summary.ts";
 
@@ -31,7 +31,12 @@ const facts = window.spanbookFacts;
 // A book without patterns or notebooks has nothing to choose from; without its facts the list stays as it was written.
 if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
   document.documentElement.classList.add("choosing");
-  openGallery(window, { facts, loadSearch: searchLoader(window), own: script, ...tools });
+  openGallery(window, {
+    facts,
+    loadSearch: searchLoader(window, tools.load),
+    own: script,
+    ...tools,
+  });
 }
 bindYours(tools);
 

@@ -7,10 +7,10 @@ import {
   type GalleryQuery,
   MINE,
 } from "../../../src/view/gallery/gallery-query.ts";
+import type { Query } from "../app/search-request.ts";
 import { partOf } from "../ui/parts.ts";
 import { type OwnCardsTools, openMine } from "./own-notebook.ts";
 import { openPatternList } from "./pattern-list.ts";
-import type { Query } from "./search-request.ts";
 import { sayResult, showRelaxations, showWords } from "./show-summary.ts";
 
 export interface ViewTools {

@@ -16,17 +16,27 @@ interface Keeping {
   readonly say: (words: string) => void;
 }
 
-/** A recipe that cannot be read is not kept as a layout; it stays on the page as it is. */
-export function bindKeepLayout(page: Document, store: RecipeStore, keeping: Keeping): void {
+/**
+ * A recipe that cannot be read is not kept as a layout; it stays on the page as it is. The result keeps it for those
+ * that need it kept, and gives its name.
+ */
+export function bindKeepLayout(
+  page: Document,
+  store: RecipeStore,
+  keeping: Keeping,
+): () => string | undefined {
   const { device, say } = keeping;
   const taken = () => [...store.catalogue.slugs, ...keptSlugs(device, "patterns")];
   const show = () => {
     showKept(page, store, keeping);
     listOwn(page, keeping);
   };
-  const keep = (isAnother: boolean) => {
+  const keep = (isAnother: boolean): string | undefined => {
     const { result, draft } = store.state();
-    if (!result.ok) return say("The recipe has problems: see the list below it.");
+    if (!result.ok) {
+      say("The recipe has problems: see the list below it.");
+      return undefined;
+    }
     const { slug: named, title } = result.recipe;
     const isOfBook = store.catalogue.slugs.has(named);
     const slug =
@@ -35,12 +45,19 @@ export function bindKeepLayout(page: Document, store: RecipeStore, keeping: Keep
     if (draft.slug !== slug) store.update({ slug });
     show();
     say(sayKept(title, device.persists()));
+    return slug;
   };
-  onPress(page, "keep-layout", () => keep(false));
-  onPress(page, "keep-another", () => keep(true));
+  onPress(page, "keep-layout", () => void keep(false));
+  onPress(page, "keep-another", () => void keep(true));
   store.subscribe(() => showKept(page, store, keeping));
   subscribeFiles(device, show);
   listOwn(page, keeping);
+  return () => {
+    const { result, draft } = store.state();
+    const slug = result.ok ? result.recipe.slug : "";
+    const isKept = slug !== "" && device.get(keptPath("patterns", slug)) === draft.text;
+    return isKept ? slug : keep(false);
+  };
 }
 
 function showKept(page: Document, store: RecipeStore, { device, reader }: Keeping): void {

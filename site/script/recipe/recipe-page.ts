@@ -1,8 +1,10 @@
 /** The recipe page: puts its parts together. */
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { keptPath } from "../../../src/view/kept/kept-file.ts";
+import { bindAddToStrip } from "../app/add-to-strip.ts";
 import { openDevice } from "../device/device.ts";
 import { keptPaper, keptPrinter } from "../device/kept-printer.ts";
+import { addToMyStrip } from "../device/my-strip.ts";
 import { type Editor, plainEditor } from "../lazy/editor/editor-part.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
@@ -45,7 +47,11 @@ async function openPage(): Promise<void> {
   let editor: Editor = plainEditor(field, changed);
   for (const name of ["recipe", "print-part", "keep-part"]) enhancePart(document, name);
   const own = (slug: string) => device.get(keptPath("patterns", slug));
-  bindKeepLayout(document, store, { device, reader, say });
+  const keep = bindKeepLayout(document, store, { device, reader, say });
+  bindAddToStrip(document, () => {
+    const slug = keep();
+    return slug === undefined ? undefined : addToMyStrip(device, { across: slug, down: slug });
+  });
   bindRecipeForm(document, store, { texts, say, own, disable: disableButtons(document, say) });
   store.subscribe(({ draft }) => {
     if (editor.text() !== draft.text) editor.setText(draft.text);

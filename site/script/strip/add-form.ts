@@ -1,9 +1,10 @@
 /** Puts something on the strip: words are typed, and one of a few offers is taken by key or tap (ARIA's combobox with a list). */
 
 import { axesOf, carryOn, PLACES, type Place } from "../../../src/view/strip/edit-strip.ts";
-import { type StripOffer, stripOffers } from "../../../src/view/strip/strip-offers.ts";
+import type { StripOffer } from "../../../src/view/strip/strip-offers.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf, theOne } from "../ui/parts.ts";
+import { openLayoutSearch } from "./layout-search.ts";
 import type { StripStore } from "./strip-store.ts";
 
 interface Shown {
@@ -14,17 +15,17 @@ interface Shown {
 
 const NONE: Shown = { offers: [], active: -1 };
 
+interface Adding {
+  readonly say: (words: string) => void;
+  readonly load: (name: string) => Promise<void>;
+}
+
 /** The field goes on with the next thing as soon as one is taken. */
-export function bindAddForm(
-  page: ParentNode,
-  store: StripStore,
-  say: (words: string) => void,
-): void {
+export function bindAddForm(page: ParentNode, store: StripStore, { say, load }: Adding): void {
   const form = theOne(page, '[data-part="add"]', HTMLFormElement);
   const field = theOne(form, "#find", HTMLInputElement);
   const list = theOne(form, "#offers", HTMLUListElement);
   const none = partOf(form, "no-offers");
-  const known = { recipes: store.catalogue.recipes, patterns: store.catalogue.carried };
   let shown = NONE;
   const show = (next: Shown) => {
     const isNew = next.offers !== shown.offers;
@@ -33,10 +34,16 @@ export function bindAddForm(
     showActive(field, list, shown);
   };
   const offer = (text: string) => {
-    const offers = stripOffers(text, known);
+    const offers = search.offers(text);
     none.hidden = offers.length > 0;
     show({ offers, active: offers.length > 0 ? 0 : -1 });
   };
+  const search = openLayoutSearch(window, store, {
+    load,
+    ready: () => {
+      if (field.value.trim() !== "" && document.activeElement === field) offer(field.value);
+    },
+  });
   const close = () => {
     none.hidden = true;
     show(NONE);
@@ -57,6 +64,7 @@ export function bindAddForm(
     event.preventDefault();
     act();
   });
+  field.addEventListener("focus", search.prepare);
   field.addEventListener("blur", close);
   // The field keeps the focus, and with it the list.
   list.addEventListener("pointerdown", (event) => event.preventDefault());

@@ -79,8 +79,8 @@ function faultPlace(id: string): HTMLElement {
   return place;
 }
 
-function titleOf(entry: StripEntry, { catalogue }: StripStore): string {
-  return entry.kind === "division" ? entry.title : catalogue.recipe(entry.slug).title;
+function titleOf(entry: StripEntry, store: StripStore): string {
+  return entry.kind === "division" ? entry.title : store.titleOf(entry.slug);
 }
 
 /** A button that shows a sign and is called by words. One that does nothing just now keeps its place, and the focus. */

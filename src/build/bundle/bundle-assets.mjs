@@ -64,7 +64,7 @@ function bundleScripts(folder) {
       fit: "site/script/fit/fit-page.ts",
       gallery: "site/script/gallery/gallery-page.ts",
       home: "site/script/home/home-page.ts",
-      search: "site/script/gallery/search.ts",
+      search: "site/script/lazy/search/search.ts",
       recipe: "site/script/recipe/recipe-page.ts",
       editor: "site/script/lazy/editor/editor.ts",
       folder: "site/script/lazy/folder/folder.ts",
