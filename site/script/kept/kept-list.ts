@@ -3,6 +3,7 @@ import { sayKept } from "../../../src/issue/words/say-kept.ts";
 import { slugOf } from "../../../src/source/slug.ts";
 import { KEPT_KINDS, type KeptFile, type KeptKind } from "../../../src/view/kept/kept-file.ts";
 import type { KeptName } from "../device/device.ts";
+import { keptSlugs } from "../device/kept-files.ts";
 import { keepMine } from "../device/my-notebook.ts";
 import type { FolderBook, FolderPart, KeptView } from "../lazy/folder/folder-part.ts";
 import { copyLink } from "../ui/copy-link.ts";
@@ -87,13 +88,25 @@ function row(page: Document, view: KeptView, rows: Rows): HTMLElement {
     makeElement(
       "div",
       { class: "doing" },
-      ...(entry ? [button(`Keep as a ${OF_KIND[kind]}`, keep)] : [button("Rename", rename)]),
+      ...(entry
+        ? [button(`Keep as a ${OF_KIND[kind]}`, keep)]
+        : [button("Rename", rename), button("Make a copy", () => makeCopy(page, view, rows))]),
       button("Save file", () => saveFile(slugOf(file.path), "md", file.text)),
       ...(view.page ? [button("Copy link", () => void copy(page, { view, place, say }))] : []),
       button("Remove", () => remove(page, view, rows)),
     ),
   );
   return place;
+}
+
+function makeCopy(page: Document, { file, title, kind }: KeptView, rows: Rows): void {
+  const { part, around, say, show } = rows;
+  const ofBook = kind === "patterns" ? Object.keys(around.texts) : [];
+  const copy = part.copiedFile(file, title, [...ofBook, ...keptSlugs(around.device, kind)]);
+  around.device.set(copy.path, copy.text);
+  show();
+  say(sayKept(`${title} (copy)`, around.device.persists()));
+  focusTitle(page, copy);
 }
 
 function titleOf(page: Document, view: KeptView, { around }: Rows): HTMLElement {

@@ -2,7 +2,7 @@
 import type { CatalogueData } from "../../../../src/view/catalogue.ts";
 import type { KeptFile, KeptKind } from "../../../../src/view/kept/kept-file.ts";
 import type { Meeting } from "../../../../src/view/kept/meet-kept.ts";
-import type { renamedTogether } from "../../../../src/view/kept/rename-file.ts";
+import type { copiedFile, renamedTogether } from "../../../../src/view/kept/rename-file.ts";
 import type { PickedFile } from "../../../../src/view/kept/sort-files.ts";
 import type { Device } from "../../device/device.ts";
 
@@ -40,6 +40,7 @@ export interface FolderPart {
   views(around: FolderBook): readonly KeptView[];
   /** The file under another title, or why it cannot have it. */
   retitled(file: KeptFile, title: string): KeptFile | string;
+  readonly copiedFile: typeof copiedFile;
   readonly renamedTogether: typeof renamedTogether;
   open(picked: readonly PickedFile[], around: FolderBook): Opened;
   /** A zip of all, and the titles of what would not build and stays out. */
