@@ -6,10 +6,10 @@ import type { KeptName } from "../device/device.ts";
 import { keptSlugs } from "../device/kept-files.ts";
 import { keepMine } from "../device/my-notebook.ts";
 import type { FolderBook, FolderPart, KeptView } from "../lazy/folder/folder-part.ts";
-import { copyLink } from "../ui/copy-link.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import { saveFile } from "../ui/save-file.ts";
+import { copyKeptLink } from "./copy-kept-link.ts";
 import { renamingForm } from "./renaming-form.ts";
 
 export interface Listing {
@@ -83,6 +83,8 @@ function row(page: Document, view: KeptView, rows: Rows): HTMLElement {
     say(sayKept(title, around.device.persists()));
     focusTitle(page, file);
   };
+  const address = addressOf(page, view.page);
+  const copyLink = () => void copyKeptLink(place, view, { address, say });
   place.append(
     titleOf(page, view, rows),
     makeElement(
@@ -92,7 +94,7 @@ function row(page: Document, view: KeptView, rows: Rows): HTMLElement {
         ? [button(`Keep as a ${OF_KIND[kind]}`, keep)]
         : [button("Rename", rename), button("Make a copy", () => makeCopy(page, view, rows))]),
       button("Save file", () => saveFile(slugOf(file.path), "md", file.text)),
-      ...(view.page ? [button("Copy link", () => void copy(page, { view, place, say }))] : []),
+      ...(view.page ? [button("Copy link", copyLink)] : []),
       button("Remove", () => remove(page, view, rows)),
     ),
   );
@@ -130,37 +132,14 @@ function titleOf(page: Document, view: KeptView, { around }: Rows): HTMLElement 
   );
 }
 
-function addressOf(page: Document, kind: NonNullable<KeptView["page"]>): string {
-  return partOf(page, "kept-page").dataset[kind] ?? "";
+function addressOf(page: Document, kind: KeptView["page"]): string {
+  return kind === undefined ? "" : (partOf(page, "kept-page").dataset[kind] ?? "");
 }
 
 function focusTitle(page: Document, { path }: KeptFile): void {
   const [kind] = path.split("/");
   page.querySelector<HTMLElement>(`#kept-${kind}-${slugOf(path)} :is(a, b)`)?.focus();
 }
-
-/** From disk a browser may not give the clipboard: then the link stands in the row, selected. */
-async function copy(
-  page: Document,
-  { view, place, say }: { readonly view: KeptView; readonly place: HTMLElement; readonly say: Say },
-): Promise<void> {
-  if (view.link === undefined || !view.page)
-    return say("It is too long for a link: save its file instead.");
-  const value = new URL(addressOf(page, view.page) + view.link, page.location.href).href;
-  const link = makeElement("input", {
-    class: "kept-link",
-    type: "text",
-    readonly: true,
-    value,
-    "aria-label": `Link to ${view.title}`,
-  });
-  place.querySelector(".kept-link")?.remove();
-  place.append(link);
-  await copyLink(link, say);
-  if (page.activeElement !== link) link.remove();
-}
-
-type Say = Listing["say"];
 
 /** What lies in use is more than its file: all of it comes back as it was. */
 function remove(page: Document, view: KeptView, rows: Rows): void {
