@@ -18,6 +18,7 @@ import { bindGalleryAddress, type GalleryStore, openGalleryStore } from "./galle
 import { NOT_WORKED_OUT, offerMine } from "./own-notebook.ts";
 import { openView } from "./show-gallery.ts";
 import { showWords } from "./show-summary.ts";
+import { openYours } from "./yours.ts";
 
 declare global {
   interface Window {
@@ -37,14 +38,10 @@ if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
     own: script,
     ...tools,
   });
-}
-bindYours(tools);
-
-/** Layouts of one's own come with a script that is loaded where some are kept. */
-function bindYours({ device, load }: Pick<GalleryTools, "device" | "load">): void {
-  const isLayout = (name: string) => name.startsWith("patterns/");
-  if (device.names().some(isLayout)) void load("yours.js");
-  else device.subscribeAll((name) => isLayout(name) && void load("yours.js"));
+} else {
+  const yours = openYours(window, tools, () =>
+    yours({ state: EVERYTHING, notebook: MINE, isNear: false }),
+  );
 }
 
 export interface GalleryTools {
@@ -81,7 +78,8 @@ export function openGallery(window: Window, tools: GalleryTools): void {
     showWords(page, NOT_WORKED_OUT);
   };
   const ownCards = mine && { notebook: mine, load: tools.load, told };
-  const view = openView(page, { facts, own: ownCards, query, takeBack });
+  const yours = openYours(window, tools, showAgain);
+  const view = openView(page, { facts, own: ownCards, yours, query, takeBack });
   const store = openGalleryStore(own);
   const widen = (next: GalleryQuery) => {
     store.set(next);
