@@ -22,11 +22,7 @@ export function bindKeeping(page: Document, store: FitStore, { load, say }: Keep
     load,
     say,
     carried: () => carried,
-    take: (opened, name) => {
-      if (opened.kind === "strip")
-        return { fault: "This is the file of a strip. Open it on the page of your strip." };
-      store.update({ notebook: opened.notebook });
-      return { said: `The notebook of ${name} is shown now.` };
-    },
+    kind: "notebook",
+    take: ({ notebook }) => store.update({ notebook }),
   });
 }

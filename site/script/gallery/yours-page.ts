@@ -3,10 +3,10 @@ import type { Recipe } from "../../../src/recipe/recipe.ts";
 import { writeMineAddress } from "../../../src/view/address/mine-address.ts";
 import { filterPatterns } from "../../../src/view/gallery/filter-patterns.ts";
 import { STATE_LETTERS } from "../../../src/view/gallery/gallery-facts.ts";
+import { keptLayouts } from "../app/kept-layouts.ts";
 import { openDevice } from "../device/device.ts";
-import { keptFiles, subscribeFiles } from "../device/kept-files.ts";
+import { subscribeFiles } from "../device/kept-files.ts";
 import { type LayoutsPart, layoutsPart, type OwnCard } from "../lazy/layouts/layouts-part.ts";
-import { readerPart } from "../lazy/reader/reader-part.ts";
 import { openQueue } from "../ui/idle-queue.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { makeElement } from "../ui/make-element.ts";
@@ -79,16 +79,11 @@ function draw({ notebook, ready }: AskedYours): void {
 }
 
 async function openLayouts(): Promise<Opened> {
-  const files = keptFiles(device, "patterns");
-  const [reader, layouts] = await Promise.all([
-    readerPart(window, load),
+  const [recipes, layouts] = await Promise.all([
+    keptLayouts(window, device, load),
     layoutsPart(window, load),
     load("../fit/book.js"),
   ]);
-  const recipes = files.flatMap((file) => {
-    const reading = reader.readRecipe(file);
-    return reading.ok ? [reading.value] : [];
-  });
   return { part: layouts, recipes };
 }
 

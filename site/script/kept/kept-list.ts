@@ -117,6 +117,7 @@ function titleOf(page: Document, view: KeptView, { around }: Rows): HTMLElement 
     ...(isInUse ? ["your notebook"] : []),
     ...(entry === "recipe" ? ["on the recipe page"] : []),
     ...(entry === "strip" ? ["your strip"] : []),
+    ...(entry === "setup" ? ["on the set-up page"] : []),
   ];
   const name = view.page
     ? makeElement("a", { href: addressOf(page, view.page) + (entry ? "" : hash) }, title)

@@ -41,7 +41,8 @@ async function openPage(): Promise<void> {
   enhancePart(document, "kept-page");
   show();
   subscribeFiles(device, show);
-  for (const name of ["notebook", "strip", "recipe"] as const) device.subscribe(name, show);
+  for (const name of ["notebook", "strip", "setup", "recipe"] as const)
+    device.subscribe(name, show);
   onPress(document, "save-all", () => {
     const { bytes, leftOut } = part.zip(around);
     saveFile("my-layouts", "zip", new Uint8Array(bytes));

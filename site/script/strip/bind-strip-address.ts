@@ -6,6 +6,7 @@ import { readStripAddress, writeStripAddress } from "../../../src/view/address/s
 import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import type { OwnLayout, StripQuestion } from "../../../src/view/strip/strip-result.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
+import { followNotebook } from "../app/follow-notebook.ts";
 import { isKeptFile, joined, type OwnLayouts } from "../app/own-layouts.ts";
 import { showPersistence } from "../app/show-persistence.ts";
 import { namesWith, type StripStart, startStrip } from "../app/start-strip.ts";
@@ -29,7 +30,11 @@ export function bindStripAddress(window: Window, store: StripStore, keeping: Kee
   const { catalogue } = store;
   const notice = openNotice(window.document);
   const { textOf, entry } = bindKeptStrip(store, keeping);
-  const leaveNotebook = followNotebook(store, device);
+  const leaveNotebook = followNotebook({
+    ...{ device, catalogue },
+    notebook: () => store.state().asked.notebook,
+    show: (notebook) => store.update({ notebook }),
+  });
   sayStart(notice, store, start);
   showPersistence(window.document, device);
   subscribeFiles(device, () => {
@@ -95,20 +100,6 @@ function bindKeptStrip(store: StripStore, { device, kept, layouts }: Keeping) {
 function layoutsOnStrip({ strip, own = [] }: StripQuestion): readonly OwnLayout[] {
   const named = new Set([...strip.across, ...strip.down].map(({ slug }) => slug));
   return own.filter(({ slug }) => named.has(slug));
-}
-
-/** The strip goes on with the keeper's notebook, which is changed on other pages; a link's own stays as long as it is shown. */
-function followNotebook(store: StripStore, device: Device): () => void {
-  const { catalogue } = store;
-  const text = () => writeStripAddress({ notebook: store.state().asked.notebook });
-  const kept = startStrip("", device, catalogue).asked.notebook;
-  const isKept = writeStripAddress({ notebook: kept }) === text();
-  const entry = openEntry(device, "notebook", { text, isKept });
-  entry.subscribe((said) => {
-    const reading = readStripAddress(said, catalogue.carried);
-    if (reading.ok && reading.value.notebook) store.update({ notebook: reading.value.notebook });
-  });
-  return entry.leave;
 }
 
 /** What is wrong with the address, what is missing, or that it brought something else than what is kept. What is kept can be had back as long as the page is open. */

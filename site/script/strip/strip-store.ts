@@ -3,7 +3,7 @@ import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import type { StripChoice } from "../../../src/view/fields/strip-fields.ts";
 import {
-  recipesFor,
+  recipeLookup,
   type StripQuestion,
   type StripResult,
   stripResult,
@@ -53,7 +53,7 @@ export function openStripStore(catalogue: Catalogue, start: StripQuestion): Stri
     catalogue,
     state,
     subscribe,
-    titleOf: (slug) => recipesFor(state().asked, catalogue)(slug).title,
+    titleOf: (slug) => recipeLookup(state().asked, catalogue)(slug).title,
     update,
     edit: (change) => update({ strip: change(state().asked.strip) }),
     setErrors: (form, issues) => {

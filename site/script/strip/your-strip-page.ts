@@ -61,12 +61,8 @@ async function openPage(): Promise<void> {
     load,
     say,
     carried: () => namesWith(catalogue, store.state().asked.own ?? []),
-    take: (opened, name) => {
-      if (opened.kind === "notebook")
-        return { fault: "This is the file of a notebook. Open it on the page of your notebook." };
-      store.update({ strip: opened.strip });
-      return { said: `The strip of ${name} is shown now.` };
-    },
+    kind: "strip",
+    take: ({ strip }) => store.update({ strip }),
   });
   keepParts(window, own, ["print.js", "reader.js", "search.js", "../patterns/search-index.js"]);
   bindStripAddress(window, store, { device, start, layouts, kept: found.kept });

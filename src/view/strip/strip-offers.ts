@@ -5,6 +5,7 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import { patternEntry, type StripEntry } from "../../recipe/strip-recipe.ts";
 import { withFreeTitle } from "../fields/strip-fields.ts";
 import { PURPOSE_WORDS } from "../pattern/purpose-words.ts";
+import { recipesFor, typedWords } from "../pattern/rank-recipe.ts";
 import { plainDivision } from "./plain-division.ts";
 
 /** Something that can be put on a strip. */
@@ -37,7 +38,7 @@ export function stripOffers(
   text: string,
   { recipes, patterns, own = [], found, foundOwn }: KnownLayouts,
 ): readonly StripOffer[] {
-  const words = text.toLowerCase().match(/[\p{L}\p{N}/]+/gu) ?? [];
+  const words = typedWords(text);
   const divisions = divisionsMeant(words).map((meant) => divisionOffer(meant, patterns));
   if (words.length === 0) return divisions;
   return [
@@ -61,15 +62,7 @@ function matching(
   found: readonly number[] = [],
 ): readonly Recipe[] {
   const searched = found.flatMap((place) => recipes[place] ?? []);
-  return [...new Set([...ranked(recipes, words), ...searched])];
-}
-
-function ranked(recipes: readonly Recipe[], words: readonly string[]): readonly Recipe[] {
-  return recipes
-    .map((recipe) => ({ recipe, rank: rankOf(recipe, words) }))
-    .filter(({ rank }) => rank > 0)
-    .toSorted((a, b) => b.rank - a.rank)
-    .map(({ recipe }) => recipe);
+  return [...new Set([...recipesFor(recipes, words), ...searched])];
 }
 
 interface Division {
@@ -139,13 +132,3 @@ function settingsIn(
 
 const FILLERS = ["a", "of", "with", "and", "parts", "steps", "step"];
 const SETTINGS = /^(gap?(?: (\d{1,2}))?)? ?(?:margin (\d{1,2}))?$/;
-
-/** How well all words are found in a title or a purpose: a title that begins so before one that has it inside. */
-function rankOf({ title, purpose, slug }: Recipe, words: readonly string[]): number {
-  const name = title.toLowerCase();
-  const parts = `${name} ${PURPOSE_WORDS[purpose].title.toLowerCase()} ${slug.replaceAll("-", " ")}`
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter((part) => part !== "");
-  if (!words.every((word) => parts.some((part) => part.startsWith(word)))) return 0;
-  return name.startsWith(words.join(" ")) ? 3 : name.includes(words.join(" ")) ? 2 : 1;
-}

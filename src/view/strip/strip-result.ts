@@ -33,7 +33,7 @@ export interface StripResult {
 
 /** Throws where neither the book nor the question has such a pattern: addresses are checked before. */
 export function stripResult(asked: StripQuestion, catalogue: Catalogue): StripResult {
-  const recipeOf = recipesFor(asked, catalogue);
+  const recipeOf = recipeLookup(asked, catalogue);
   const notebook = nameNotebook(asked.notebook, catalogue.notebooks);
   const recipe = nameStrip(asked.strip, catalogue.strips);
   const strip = planStrip({ recipe, notebook, recipeOf, when: catalogue.when });
@@ -42,7 +42,7 @@ export function stripResult(asked: StripQuestion, catalogue: Catalogue): StripRe
 }
 
 /** The recipe of a slug: the book's go before the keeper's own. */
-export function recipesFor(
+export function recipeLookup(
   { own = [] }: Pick<StripQuestion, "own">,
   { carried, recipe }: Catalogue,
 ): (slug: string) => Recipe {

@@ -19,12 +19,12 @@ export interface KeptView {
   readonly file: KeptFile;
   readonly title: string;
   /** The page that opens it, and the address's part from # on; nothing where no page shows such things. */
-  readonly page?: "fit" | "recipe" | "strip";
+  readonly page?: "fit" | "recipe" | "strip" | "setup";
   readonly hash?: string;
   /** What another device needs to open it; left out where it is too long for a link. */
   readonly link?: string;
   /** The entry of the device where it lies in use, beside the files. */
-  readonly entry?: "notebook" | "strip" | "recipe";
+  readonly entry?: "notebook" | "strip" | "setup" | "recipe";
   /** Is it the keeper's notebook? */
   readonly isInUse: boolean;
 }

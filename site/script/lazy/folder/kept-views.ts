@@ -2,7 +2,9 @@
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { writeNotebook } from "../../../../src/notebook/write-notebook.ts";
+import { readSetup } from "../../../../src/recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
+import { writeSetupRecipe } from "../../../../src/recipe/write-setup-recipe.ts";
 import { writeStripRecipe } from "../../../../src/recipe/write-strip-recipe.ts";
 import { slugOf } from "../../../../src/source/slug.ts";
 import {
@@ -18,11 +20,13 @@ import {
   readKeptRecipe,
   writeRecipeAddress,
 } from "../../../../src/view/address/recipe-address.ts";
+import { readSetupAddress, writeSetupAddress } from "../../../../src/view/address/setup-address.ts";
 import { readStripAddress, writeStripAddress } from "../../../../src/view/address/strip-address.ts";
 import { type Catalogue, openCatalogue } from "../../../../src/view/catalogue.ts";
 import { isSameGrid, nameNotebook, unnamed } from "../../../../src/view/fields/name-notebook.ts";
 import { USUAL_FIELDS } from "../../../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../../../src/view/fields/read-notebook-fields.ts";
+import { nameSetup } from "../../../../src/view/fields/setup-fields.ts";
 import { slugFor } from "../../../../src/view/fields/slug-for.ts";
 import { nameStrip } from "../../../../src/view/fields/strip-fields.ts";
 import {
@@ -109,6 +113,14 @@ const USED: Readonly<Partial<Record<KeptKind, (around: Around) => Used | undefin
     const file = { path: keptPath("strips", recipe.slug), text: writeStripRecipe(recipe) };
     return { entry: "strip", file };
   },
+  setups: ({ device, catalogue }) => {
+    const kept = readSetupAddress(keptText(device, "setup") ?? "");
+    const choice = kept.ok ? kept.value.setup : undefined;
+    if (!choice || choice.pages.length === 0) return undefined;
+    const recipe = nameSetup(choice, catalogue.setups ?? [], catalogue.when.rule);
+    const file = { path: keptPath("setups", recipe.slug), text: writeSetupRecipe(recipe) };
+    return { entry: "setup", file };
+  },
   patterns: ({ device, catalogue }) => {
     const draft = readKeptRecipe(keptText(device, "recipe") ?? "", catalogue.slugs);
     if (!draft) return undefined;
@@ -173,5 +185,14 @@ const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around
     const own = ownLayouts(device);
     const link = writeStripAddress({ notebook: unnamed(notebook), strip, own });
     return { page: "strip", hash: writeStripAddress({ strip }), link };
+  },
+  // What the book has not is said on its page.
+  setups: (file, { notebook }) => {
+    const reading = readSetup(file);
+    if (!reading.ok) return {};
+    const setup = reading.value;
+    const link = writeSetupAddress({ notebook: unnamed(notebook), setup });
+    const hash = writeSetupAddress({ setup });
+    return { page: "setup", hash, ...(link.length <= LONGEST_ADDRESS && { link }) };
   },
 };
