@@ -75,6 +75,11 @@ function daysWords({ from, to }: DayRange): string {
   return `${dateWords(from)}${first === last ? "" : ` ${first}`} to ${dateWords(to)} ${last}`;
 }
 
+/** `5 March 2027`. */
+export function dayTitle(of: Day): string {
+  return `${dateWords(of)} ${civilDate(of).year}`;
+}
+
 function dateWords(of: Day): string {
   return `${civilDate(of).day} ${monthWords(of)}`;
 }
