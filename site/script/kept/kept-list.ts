@@ -24,11 +24,18 @@ interface Removed {
   readonly back: () => void;
 }
 
-/** A list that can be shown again whenever something has changed. */
-export function keptList(page: Document, listing: Listing): { show(): void } {
+/** A list that can be shown again whenever something has changed; `shown` is told each time. */
+export function keptList(
+  page: Document,
+  listing: Listing,
+  shown: () => void,
+): { readonly show: () => void } {
   const removed = new Map<string, Removed>();
-  const list = { show: () => showAll(page, { ...listing, removed, show: () => list.show() }) };
-  return list;
+  const show = () => {
+    showAll(page, { ...listing, removed, show });
+    shown();
+  };
+  return { show };
 }
 
 interface Rows extends Listing {

@@ -84,6 +84,7 @@ function bundleScripts(folder) {
       strip: "site/script/strip/your-strip-page.ts",
       turn: "site/script/app/turn-early.ts",
       strips: "site/script/strip/strip-page.ts",
+      uses: "site/script/lazy/uses/uses.ts",
       words: "site/script/words/words-page.ts",
       yours: "site/script/gallery/yours-page.ts",
     },

@@ -14,6 +14,7 @@ import { type PickedFile, sortFiles } from "../../../../src/view/kept/sort-files
 import type { Device } from "../../device/device.ts";
 import { keptFiles } from "../../device/kept-files.ts";
 import type { FolderBook, FolderPart, Opened } from "./folder-part.ts";
+import { bookSetups, keptLayouts, keptSetups } from "./kept-setups.ts";
 import { keptViews, ownNotebook } from "./kept-views.ts";
 
 function allFiles(device: Device): readonly KeptFile[] {
@@ -60,6 +61,9 @@ function zip(around: FolderBook): ReturnType<FolderPart["zip"]> {
   return { bytes: writeZip(files), leftOut: leftOut.map(({ path }) => titleAt(path)) };
 }
 
-const part: FolderPart = { views: keptViews, retitled, copiedFile, renamedTogether, open, zip };
+const part: FolderPart = {
+  ...{ views: keptViews, retitled, copiedFile, renamedTogether, open, zip },
+  ...{ setups: keptSetups, bookSetups, layouts: keptLayouts },
+};
 
 Object.assign(window, { spanbookFolder: part });
