@@ -29,7 +29,7 @@ export interface UsesChart {
 /** In millimetres. All charts are as wide, so that their letters are as large. */
 const WIDTH = 100;
 const MOST_MONTH = 12;
-const ROW = { height: 17, title: 4, bars: 9, foot: 1 };
+const ROW = { height: 20, bars: 9, foot: 2.5 };
 const TITLE = 4;
 const NUMBER = 3;
 const MONTH = 3.4;
