@@ -4,18 +4,14 @@ import { type DayRange, isBeyondYears, spanHolding } from "../calendar/span.ts";
 import { ISO_WEEKS } from "../calendar/week.ts";
 import { SETUP_LIMITS } from "../recipe/setup-keys.ts";
 import type { SetupRecipe } from "../recipe/setup-recipe.ts";
-import type { Setup } from "./setup.ts";
 
 /**
- * The next one, without a name of its own, since the old one may say the old days; nothing where the calendar, or the
+ * The one after a set-up of so many pages, without a name of its own, since the old one may say the old days; nothing where the calendar, or the
  * numbers of pages, end.
  */
-export function nextSetup({
-  recipe,
-  pages,
-}: Pick<Setup, "recipe" | "pages">): SetupRecipe | undefined {
+export function nextSetup(recipe: SetupRecipe, pages: number): SetupRecipe | undefined {
   const dates = daysBeside(recipe.dates, 1);
-  const first = recipe.first + pages.length;
+  const first = recipe.first + pages;
   if (!dates || first > SETUP_LIMITS.first.max) return undefined;
   return { ...recipe, title: "", slug: "", body: "", dates, first };
 }

@@ -27,6 +27,18 @@ describe("the offers", () => {
     expect(offers("each week in two rows")).toEqual([]);
   });
 
+  it("for a block are no other block, and nothing for more days than it has", () => {
+    const inWeeks = (text: string) =>
+      setupOffers(text, { recipes: catalogue.recipes, own: new Set(), within: "week" });
+    expect(inWeeks("side")[0]?.title).toBe("Notes with a side column");
+    expect(inWeeks("each")).toEqual([]);
+    const spans = inWeeks("").map(({ entry }) =>
+      entry.kind === "pattern" ? catalogue.recipe(entry.pattern).dates?.span : entry.kind,
+    );
+    expect(spans.length).toBeGreaterThan(1);
+    for (const span of spans) expect(["week", "day", undefined]).toContain(span);
+  });
+
   it("for nothing are blocks and what a month is set up with", () => {
     const titles = offers("").map(({ title }) => title);
     expect(titles.slice(0, 2)).toEqual(["Each week", "Each day"]);

@@ -6,7 +6,7 @@ import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import type { OwnLayout, StripQuestion } from "../../../src/view/strip/strip-result.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
-import { firstNotebook } from "./initial-state.ts";
+import { firstNotebook } from "./keepers-notebook.ts";
 import { joined } from "./own-layouts.ts";
 
 export interface StripStart {

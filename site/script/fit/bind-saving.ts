@@ -2,9 +2,10 @@
 import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { spanFileName, titledRecipe } from "../../../src/view/pattern/span-words.ts";
-import { type Printer, pagePrintOut } from "../app/print.ts";
+import { pagePrintOut } from "../app/print.ts";
 import { printPart } from "../lazy/print/print-part.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { onPress, theOne } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";

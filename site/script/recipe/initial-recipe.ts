@@ -15,7 +15,7 @@ import {
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import type { UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
 import { keptPath } from "../../../src/view/kept/kept-file.ts";
-import { firstNotebook } from "../app/initial-state.ts";
+import { firstNotebook } from "../app/keepers-notebook.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
 

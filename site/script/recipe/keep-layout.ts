@@ -1,12 +1,13 @@
 /** Keeps recipes of one's own by name, several of them, and lists them among what one can start from. */
 import { sayKept } from "../../../src/issue/words/say-kept.ts";
+import { writeAddress } from "../../../src/view/address/hash-params.ts";
 import { slugFor } from "../../../src/view/fields/slug-for.ts";
 import { keptPath } from "../../../src/view/kept/kept-file.ts";
 import type { Device } from "../device/device.ts";
 import { keptFiles, keptSlugs, subscribeFiles } from "../device/kept-files.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";
 import { makeElement } from "../ui/make-element.ts";
-import { onPress, partOf } from "../ui/parts.ts";
+import { onPress, partOf, theOne } from "../ui/parts.ts";
 import { MINE } from "./recipe-form.ts";
 import type { RecipeStore } from "./recipe-store.ts";
 
@@ -67,6 +68,9 @@ function showKept(page: Document, store: RecipeStore, { device, reader }: Keepin
   const isSame = kept === draft.text;
   const title = kept === undefined ? "" : titleOf(kept, slug, reader);
   partOf(page, "layout-kept").textContent = isSame ? `Kept on this device as “${title}”.` : "";
+  const toSetup = theOne(page, '[data-part="to-setup"]', HTMLAnchorElement);
+  toSetup.hidden = !isSame;
+  toSetup.hash = writeAddress([["add", slug]]);
   for (const button of page.querySelectorAll<HTMLElement>('[data-do="keep-layout"]')) {
     button.hidden = isSame;
     button.textContent =

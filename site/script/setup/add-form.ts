@@ -19,12 +19,13 @@ export function bindAddForm(
     offersFor: (text) => {
       const { own } = store.state();
       const recipes = [...store.catalogue.recipes, ...own];
-      return setupOffers(text, { recipes, own: new Set(own.map(({ slug }) => slug)) });
+      const into = entryAt(store.state().asked.setup.pages, intoOf(form));
+      const within = into?.kind === "each" ? into.each : undefined;
+      return setupOffers(text, { recipes, own: new Set(own.map(({ slug }) => slug)), within });
     },
     take: ({ title, entry }: SetupOffer) => {
       const before = store.state().asked.setup.pages;
-      // A block inside a block is for a file: here it goes to the end.
-      const into = entry.kind === "each" ? "" : intoOf(form);
+      const into = intoOf(form);
       store.edit((pages) => addEntry(pages, entry, into));
       const { pages } = store.state().asked.setup;
       if (pages === before)

@@ -6,16 +6,16 @@ import { writeSetupRecipe } from "../../../src/recipe/write-setup-recipe.ts";
 import { nextSetup } from "../../../src/setup/next-setup.ts";
 import type { Setup } from "../../../src/setup/setup.ts";
 import { setupJson } from "../../../src/setup/setup-json.ts";
-import { setupStrip } from "../../../src/setup/setup-strip.ts";
 import { LONGEST_ADDRESS } from "../../../src/view/address/hash-params.ts";
 import { writeSetupAddress } from "../../../src/view/address/setup-address.ts";
 import { nameSetup } from "../../../src/view/fields/setup-fields.ts";
 import { withoutEmptyBlocks } from "../../../src/view/setup/edit-setup.ts";
-import { type Printer, stripPrintOut, stripTitle } from "../app/print.ts";
 import type { Device } from "../device/device.ts";
 import { printPart } from "../lazy/print/print-part.ts";
+import { setupStripPart } from "../lazy/setup-strip/setup-strip-part.ts";
 import { copyLink } from "../ui/copy-link.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
@@ -48,8 +48,13 @@ export function bindSaving(page: Document, store: SetupStore, saving: Saving): v
     });
   const print = openPrinting(window);
   press("print-setup", () => window.print());
-  press("print-strip", ({ setup, notebook }) =>
-    print(stripPrintOut(setupStrip(setup, notebook), printer(), draw)),
+  press(
+    "print-strip",
+    ({ setup, notebook }) =>
+      void setupStripPart(window, load).then(
+        (part) => print(part.stripPrintOut(part.setupStrip(setup, notebook), printer(), draw)),
+        () => say("The strip could not be printed: a part of this page is missing."),
+      ),
   );
   press(
     "save-pages-pdf",
@@ -64,10 +69,13 @@ export function bindSaving(page: Document, store: SetupStore, saving: Saving): v
     "save-strip-pdf",
     ({ setup, notebook }, button) =>
       void whileBusy(button, say, async () => {
-        const part = await printPart(window, load);
+        const [part, its] = await Promise.all([
+          printPart(window, load),
+          setupStripPart(window, load),
+        ]);
         const { paper, correction } = printer();
-        const strip = setupStrip(setup, notebook);
-        const question = { title: stripTitle(strip), strips: [strip], paper };
+        const strip = its.setupStrip(setup, notebook);
+        const question = { title: its.stripTitle(strip), strips: [strip], paper };
         const pdf = await part.stripPdf(question, correction);
         saveFile(`${fileName(setup)}-strip`, "pdf", new Uint8Array(pdf));
       }),
@@ -87,7 +95,7 @@ function bindKeeping(store: SetupStore, press: Press, { device, say }: Saving): 
   const keep = ({ recipe }: Worked) => keepSetup(device, whole(recipe));
   press("keep-setup", (state) => say(`“${state.recipe.title}” is ${keep(state)}.`));
   press("next-setup", (state) => {
-    const next = nextSetup(state.setup);
+    const next = nextSetup(state.recipe, state.setup.pages.length);
     if (!next) return say("The calendar, or the numbers of pages, end here.");
     const kept = keep(state);
     store.update({ setup: next });
@@ -96,7 +104,7 @@ function bindKeeping(store: SetupStore, press: Press, { device, say }: Saving): 
     window.scrollTo({ top: 0 });
   });
   store.subscribe(({ setup, when }) => {
-    const next = setup && nextSetup(setup);
+    const next = setup && nextSetup(setup.recipe, setup.pages.length);
     const words = partOf(document, "next-words");
     if (next)
       words.textContent = `Next: ${nameSetup(next, [], when.rule).title}, from page ${next.first}`;

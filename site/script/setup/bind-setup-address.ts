@@ -7,7 +7,7 @@ import {
 } from "../../../src/view/address/setup-address.ts";
 import { addEntry, patternOnce } from "../../../src/view/setup/edit-setup.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
-import { followNotebook } from "../app/follow-notebook.ts";
+import { followNotebook } from "../app/keepers-notebook.ts";
 import { showPersistence } from "../app/show-persistence.ts";
 import type { Device } from "../device/device.ts";
 import { openEntry } from "../device/kept-entry.ts";

@@ -13,8 +13,8 @@ import { SETUP_LIMITS } from "../../../src/recipe/setup-keys.ts";
 import { daysBeside } from "../../../src/setup/next-setup.ts";
 import { unnamed } from "../../../src/view/fields/name-notebook.ts";
 import type { DatesChoice } from "../../../src/view/fields/span-fields.ts";
-import { rangeTitle } from "../../../src/view/pattern/span-words.ts";
-import { keepersNotebook } from "../app/follow-notebook.ts";
+import { rangeTitle, spanFacts } from "../../../src/view/pattern/span-words.ts";
+import { keepersNotebook } from "../app/keepers-notebook.ts";
 import { deviceToday } from "../app/today.ts";
 import type { Device } from "../device/device.ts";
 import { moonPart } from "../lazy/moon/moon-part.ts";
@@ -112,11 +112,19 @@ function bindDates(window: Window, store: SetupStore, { load }: Loading): void {
       choice = { picked: dates, calendar: asked.calendar };
     const range = {
       days: dates,
-      words: asSentence(rangeTitle(dates, when.rule)),
+      words: rangeWords(state),
       beside: (by: number) => daysBeside(dates, by),
     };
     show({ kind: kindOf(state) ?? "month", choice, when, range });
   });
+}
+
+function rangeWords(state: SetupState): string {
+  const { asked, when } = state;
+  const { dates } = asked.setup;
+  const kind = kindOf(state);
+  const facts = kind ? spanFacts({ ...dates, kind }, when.rule) : "";
+  return asSentence(rangeTitle(dates, when.rule)) + (facts === "" ? "" : `: ${facts}`);
 }
 
 function daysIssues({ picked }: DatesChoice): readonly FieldIssue[] {

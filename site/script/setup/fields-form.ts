@@ -35,8 +35,7 @@ export function bindFieldsForm(page: ParentNode, store: SetupStore): void {
     place.textContent = fault ? `${fault.sentence} ${fault.hint}` : "";
     place.hidden = !fault;
   });
-  // A number that is there already is written over.
-  first.addEventListener("focus", () => first.select());
+  writeOver(first);
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("input", () => {
     const { setup } = store.state().asked;
@@ -46,6 +45,23 @@ export function bindFieldsForm(page: ParentNode, store: SetupStore): void {
     if (!reading.ok) return store.setErrors("fields", reading.issues);
     own = { ...reading.value, body: setup.body };
     store.update({ setup: own });
+  });
+}
+
+/** A number that is there already is written over by whoever comes to the field, by a click or by Tab. */
+function writeOver(field: HTMLInputElement): void {
+  let isNew = false;
+  field.addEventListener("focus", () => {
+    isNew = true;
+    field.select();
+  });
+  // The click that brought the focus has set the caret since.
+  field.addEventListener("click", () => {
+    if (isNew) field.select();
+    isNew = false;
+  });
+  field.addEventListener("keydown", () => {
+    isNew = false;
   });
 }
 

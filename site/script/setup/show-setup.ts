@@ -1,16 +1,13 @@
 /** What comes of the set-up that is asked for: its pages, what to count and to tick, contents, its strip, and its data. */
-import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
+
+import { asSentence } from "../../../src/issue/words/say-count.ts";
 import type { Setup } from "../../../src/setup/setup.ts";
 import { setupJson } from "../../../src/setup/setup-json.ts";
-import { setupStrip } from "../../../src/setup/setup-strip.ts";
 import { writeAddress } from "../../../src/view/address/hash-params.ts";
 import { notebookEntries } from "../../../src/view/address/notebook-address.ts";
 import type { LayoutView, LeftOutLine } from "../../../src/view/setup/setup-view.ts";
-import {
-  type SetupWords,
-  setupWords,
-  stripLeftOutLines,
-} from "../../../src/view/setup/setup-words.ts";
+import { type SetupWords, setupWords } from "../../../src/view/setup/setup-words.ts";
+import { setupStripPart } from "../lazy/setup-strip/setup-strip-part.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf, theOne } from "../ui/parts.ts";
@@ -21,6 +18,7 @@ import { showSpreads } from "./show-spreads.ts";
 interface Shows {
   readonly draw: Draw;
   readonly queue: Queue;
+  readonly load: (name: string) => Promise<void>;
   /** Told when the list of pages to tick is another one. */
   readonly listed: () => void;
 }
@@ -41,6 +39,7 @@ export function bindSetup(page: ParentNode, store: SetupStore, shows: Shows): vo
       data.textContent = "null";
       last = undefined;
     }
+    if (!question) partOf(page, "numbers").textContent = "";
     empty.hidden = question !== undefined || faults.length > 0;
     whole.hidden = question === undefined && (faults.length === 0 || whole.hidden);
     if (!setup || setup === last) return;
@@ -57,7 +56,7 @@ interface Showing extends Shows {
 
 /** Each part by itself, so that the page can be used between them. */
 function showAll(page: ParentNode, setup: Setup, shows: Showing): void {
-  const { store, queue, draw, data, listed } = shows;
+  const { store, queue, draw, data, load, listed } = shows;
   const { notebook, when } = store.state();
   queue.put("data", () => {
     data.textContent = setupJson(setup);
@@ -69,17 +68,26 @@ function showAll(page: ParentNode, setup: Setup, shows: Showing): void {
       if (!found) throw new RangeError(`there is no layout ${slug}`);
       return found;
     };
-    showWords(page, setupWords(setup, { notebook, recipe, rule: when.rule }));
+    const words = setupWords(setup, { notebook, recipe, rule: when.rule });
+    showNumbers(page, setup, words);
+    showWords(page, words);
     showSpreads(partOf(page, "spreads"), setup, { store, draw, queue });
     listed();
     return false;
   });
-  queue.put("strip", () => {
-    const strip = setupStrip(setup, notebook);
-    draw.show(partOf(page, "strip"), stripScene(strip));
-    showLines(partOf(page, "strip-left-out"), stripLeftOutLines(strip));
-    return false;
-  });
+  setupStripPart(window, load).then(
+    (part) =>
+      queue.put("strip", () => {
+        if (store.state().setup !== setup) return false;
+        const strip = part.setupStrip(setup, notebook);
+        draw.show(partOf(page, "strip"), part.stripScene(strip));
+        showLines(partOf(page, "strip-left-out"), part.stripLeftOutLines(strip));
+        return false;
+      }),
+    () => {
+      theOne(page, ".its-strip", HTMLElement).hidden = true;
+    },
+  );
 }
 
 /** Whose notebook it is for, and what is wrong with the whole of it. */
@@ -95,13 +103,18 @@ function showHead(page: ParentNode, { asked, notebook, recipe, faults }: SetupSt
   place.hidden = words === "";
 }
 
-function showWords(page: ParentNode, words: SetupWords): void {
+/** Its days are said where its name is another one. */
+function showNumbers(page: ParentNode, { recipe }: Setup, words: SetupWords): void {
   const { count, from, to, firstSide, dates } = words;
   const numbers = count === 1 ? `page ${from}` : `pages ${from} to ${to}`;
+  const days = recipe.title === asSentence(dates) ? "" : `, ${dates}`;
   partOf(page, "numbers").textContent =
     count === 0
-      ? `${dates}: nothing of it fits.`
-      : `${dates}: ${numbers}; ${from} lies at the ${firstSide}.`;
+      ? `${days}: nothing of it fits.`
+      : `${days}: ${numbers}; ${from} lies at the ${firstSide}.`;
+}
+
+function showWords(page: ParentNode, words: SetupWords): void {
   partOf(page, "notes").textContent = words.notes.join(" ");
   partOf(page, "notes").hidden = words.notes.length === 0;
   partOf(page, "free").textContent = [words.free, words.saving].filter((one) => one).join(" ");

@@ -4,7 +4,7 @@ import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
 import { type AskedSetup, readSetupAddress } from "../../../src/view/address/setup-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { blankSetup, type SetupChoice } from "../../../src/view/fields/setup-fields.ts";
-import { keepersNotebook } from "../app/follow-notebook.ts";
+import { keepersNotebook } from "../app/keepers-notebook.ts";
 import { deviceToday } from "../app/today.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";

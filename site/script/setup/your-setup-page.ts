@@ -49,7 +49,7 @@ const listed = bindTicks(device, {
   drawn: partOf(document, "drawn"),
   name: () => ownTicksName(store.state().recipe),
 });
-bindSetup(document, store, { draw, queue, listed });
+bindSetup(document, store, { draw, queue, load, listed });
 bindCopyContents(document, say);
 bindSaving(document, store, { device, draw, printer, load, say });
 bindFileField(document, {
@@ -63,5 +63,5 @@ const showLayouts = () =>
   );
 void showLayouts();
 subscribeFiles(device, () => void showLayouts());
-keepParts(window, own, ["print.js", "reader.js"]);
+keepParts(window, own, ["print.js", "reader.js", "setup-strip.js"]);
 bindSetupAddress(window, store, { device, start });

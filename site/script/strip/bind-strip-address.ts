@@ -6,7 +6,7 @@ import { readStripAddress, writeStripAddress } from "../../../src/view/address/s
 import { NO_STRIP } from "../../../src/view/fields/strip-fields.ts";
 import type { OwnLayout, StripQuestion } from "../../../src/view/strip/strip-result.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
-import { followNotebook } from "../app/follow-notebook.ts";
+import { followNotebook } from "../app/keepers-notebook.ts";
 import { isKeptFile, joined, type OwnLayouts } from "../app/own-layouts.ts";
 import { showPersistence } from "../app/show-persistence.ts";
 import { namesWith, type StripStart, startStrip } from "../app/start-strip.ts";

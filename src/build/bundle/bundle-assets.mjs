@@ -81,6 +81,7 @@ function bundleScripts(folder) {
       reader: "site/script/lazy/reader/reader.ts",
       setup: "site/script/setup/your-setup-page.ts",
       setups: "site/script/setup/setup-page.ts",
+      "setup-strip": "site/script/lazy/setup-strip/setup-strip.ts",
       strip: "site/script/strip/your-strip-page.ts",
       turn: "site/script/app/turn-early.ts",
       strips: "site/script/strip/strip-page.ts",

@@ -6,8 +6,9 @@ import { setupStrip } from "../../setup/setup-strip.ts";
 import { stripJsonText } from "../../strip/strip-json.ts";
 import type { Planner } from "../planner.ts";
 import type { SetupPair, SetupView } from "./setup-view.ts";
-import { setupWords, stripLeftOutLines } from "./setup-words.ts";
+import { setupWords } from "./setup-words.ts";
 import { spreadViews } from "./spread-views.ts";
+import { stripLeftOutLines } from "./strip-left-out.ts";
 
 export interface SetupSources {
   readonly planner: Planner;

@@ -1,7 +1,8 @@
 /** What typed words may mean in a set-up: layouts, and blocks that repeat what is put into them, the likeliest first. */
+import { SPAN_KINDS, type SpanKind } from "../../calendar/span.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import { EACH_KINDS, type SetupEntry } from "../../recipe/setup-recipe.ts";
+import { EACH_KINDS, type EachKind, type SetupEntry } from "../../recipe/setup-recipe.ts";
 import { PURPOSE_WORDS } from "../pattern/purpose-words.ts";
 import { recipesFor, typedWords } from "../pattern/rank-recipe.ts";
 import { patternOnce } from "./edit-setup.ts";
@@ -17,15 +18,31 @@ export interface SetupOffer {
 /** More are not looked through. */
 const MOST = 8;
 
-/** The offers for some words; for none, the blocks and then what a month is set up with most. */
+export interface OfferSources {
+  readonly recipes: readonly Recipe[];
+  /** The names of those that are the keeper's. */
+  readonly own: ReadonlySet<string>;
+  /** What the block is repeated for that something is to be put into. */
+  readonly within?: EachKind | undefined;
+}
+
+/**
+ * The offers for some words; for none, the blocks and then what a month is set up with most. Into a block goes no other
+ * block from here, and nothing for more days than it has.
+ */
 export function setupOffers(
   text: string,
-  { recipes, own }: { readonly recipes: readonly Recipe[]; readonly own: ReadonlySet<string> },
+  { recipes, own, within }: OfferSources,
 ): readonly SetupOffer[] {
   const words = typedWords(text);
-  const found = words.length === 0 ? usualRecipes(recipes) : recipesFor(recipes, words);
+  const fitting = recipes.filter(({ dates }) => isWithin(dates?.span, within));
+  const found = words.length === 0 ? usualRecipes(fitting) : recipesFor(fitting, words);
   const offers = found.map((recipe) => recipeOffer(recipe, own));
-  return [...blockOffers(words), ...offers].slice(0, MOST);
+  return [...(within ? [] : blockOffers(words)), ...offers].slice(0, MOST);
+}
+
+function isWithin(span: SpanKind | undefined, within: EachKind | undefined): boolean {
+  return !span || !within || SPAN_KINDS.indexOf(span) <= SPAN_KINDS.indexOf(within);
 }
 
 const USUAL_PURPOSES = ["month", "week", "tracker"] as const;

@@ -1,7 +1,6 @@
 /** What is said of a set-up on a notebook: its days and numbers, what to count, the contents, what stays free or is left out. */
 import type { WeekRule } from "../../calendar/week.ts";
 import { saySetupLeftOut } from "../../issue/words/say-setup-left-out.ts";
-import { sayLeftOut } from "../../issue/words/say-strip-note.ts";
 import { sayCounting } from "../../issue/words/say-stroke.ts";
 import { sayFreePages, saySavingOrder, TOP_BOUND } from "../../issue/words/setup-words.ts";
 import { toMm } from "../../measure/length.ts";
@@ -10,7 +9,6 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import { sideOfPage } from "../../setup/plan-setup.ts";
 import { savingOrder } from "../../setup/saving-order.ts";
 import type { Setup } from "../../setup/setup.ts";
-import type { Strip } from "../../strip/strip.ts";
 import { rangeTitle } from "../pattern/span-words.ts";
 import { contentsLines } from "./contents-lines.ts";
 import { layoutViews } from "./layout-views.ts";
@@ -79,21 +77,5 @@ function leftOutLines({ leftOut }: Setup, { recipe, rule }: SetupAround): readon
   return leftOut.map(({ pattern, dates, why }) => {
     const days = dates ? `, ${rangeTitle(dates, rule)}` : "";
     return { title: `${recipe(pattern).title}${days}`, why: saySetupLeftOut(why) };
-  });
-}
-
-/** What the strip of a set-up had to leave out, each said once. */
-export function stripLeftOutLines({ sides, patterns }: Strip): readonly LeftOutLine[] {
-  const titleOf = (slug: string) => patterns.find((one) => one.slug === slug)?.title ?? slug;
-  const lines = sides.flatMap(({ leftOut }) =>
-    leftOut
-      .filter(({ kind }) => kind !== "no-split")
-      .map((fact) => ({ title: titleOf(fact.pattern), why: sayLeftOut(fact) })),
-  );
-  const known = new Set<string>();
-  return lines.filter(({ title, why }) => {
-    const isNew = !known.has(`${title} ${why}`);
-    known.add(`${title} ${why}`);
-    return isNew;
   });
 }
