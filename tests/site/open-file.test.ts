@@ -51,7 +51,7 @@ describe("a file that is opened", () => {
   });
 });
 
-describe("a file that will not do", () => {
+describe("a file that is not valid", () => {
   it.each<[string, string, string]>([
     [
       "a notebook with a wrong pitch",

@@ -83,11 +83,11 @@ describe("the recipe page's address", () => {
     ["#v=1&text=AAAA", "What it says as “text” was changed or cut off on its way."],
     [
       "#v=1&mine=..%2Fx",
-      "What it says as “mine” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
+      "What it says as “mine” is not valid. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
     ],
     [
       "#v=1&recipe=..%2Fx",
-      "What it says as “recipe” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
+      "What it says as “recipe” is not valid. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
     ],
   ])("that is broken gets words: %s", (hash, sentence) => {
     const reading = readRecipeAddress(hash, catalogue.slugs);

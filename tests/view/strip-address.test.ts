@@ -187,11 +187,11 @@ describe("a broken address", () => {
     ],
     [
       "#v=1&across=seed-list&dates=2027-13",
-      "What it says as “dates” will not do. Months go from 01 to 12.",
+      "What it says as “dates” is not valid. Months go from 01 to 12.",
     ],
     [
       "#v=1&across=seed-list&dates=2001/2027",
-      "What it says as “dates” will not do. These dates are longer than 10 years.",
+      "What it says as “dates” is not valid. These dates are longer than 10 years.",
     ],
     ["#v=1&across=[1", "What it says as “across” was changed or cut off on its way."],
     ["#v=1&across=seed-list:0", "What it says as “across” was changed or cut off on its way."],

@@ -12,7 +12,7 @@ import { fillForm, readForm, showErrors } from "../ui/form.ts";
 import type { Printer } from "../ui/paper-page.ts";
 import { theOne } from "../ui/parts.ts";
 
-/** Asks for the printer as it is filled in; of a field that will not do, what was there before. */
+/** Asks for the printer as it is filled in; of a field that is not valid, what was there before. */
 export function bindPrinterForm(
   page: ParentNode,
   device: Device,

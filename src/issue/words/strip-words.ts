@@ -77,7 +77,7 @@ export function sayStripDrawing(
   patterns: readonly { readonly letter: string; readonly title: string }[],
 ): string {
   const named = patterns.map(({ letter, title }) => `${letter} ${title}`).join(", ");
-  return `A ruler in true size with the marks of ${named}.`;
+  return `A ruler in actual size with the marks of ${named}.`;
 }
 
 /** One of several pieces that are joined. */
