@@ -9,8 +9,8 @@ import {
   readPrinterCorrection,
 } from "../device/kept-printer.ts";
 import { fillForm, readForm, showErrors } from "../ui/form.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { theOne } from "../ui/parts.ts";
-import type { Printer } from "./print.ts";
 
 /** Asks for the printer as it is filled in; of a field that is not valid, what was there before. */
 export function bindPrinterForm(
