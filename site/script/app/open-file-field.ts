@@ -15,7 +15,7 @@ interface Opening<Of extends Kind> {
   readonly load: (name: string) => Promise<void>;
   readonly say: (words: string) => void;
   /** The slugs that a strip may carry. */
-  readonly carried: ReadonlySet<string>;
+  readonly carried: () => ReadonlySet<string>;
   readonly take: (opened: OpenedThing<Of>) => void;
 }
 
@@ -48,7 +48,7 @@ async function openPicked<Of extends Kind>(
   try {
     const reader = await readerPart(window, load);
     const bytes = new Uint8Array(await picked.arrayBuffer());
-    const opened = reader.openedFile({ name: picked.name, bytes }, carried);
+    const opened = reader.openedFile({ name: picked.name, bytes }, carried());
     if (opened.kind === "report") return show(opened.report);
     const words = KIND_WORDS[opened.kind];
     if (!isOf(opened, kind))

@@ -21,7 +21,7 @@ export function bindKeeping(page: Document, store: FitStore, { load, say }: Keep
   bindFileField(page, {
     load,
     say,
-    carried,
+    carried: () => carried,
     kind: "notebook",
     take: ({ notebook }) => store.update({ notebook }),
   });

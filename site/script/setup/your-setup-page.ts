@@ -65,7 +65,7 @@ bindSaving(document, store, {
   isDrawn: (setup) => setup === drawn,
 });
 bindFileField(document, {
-  ...{ load, say, carried: catalogue.carried, kind: "setup" },
+  ...{ load, say, carried: () => catalogue.carried, kind: "setup" },
   take: ({ setup: { fillPlace: _, datesPlace: __, pagesPlace: ___, ...setup } }) =>
     store.update({ setup: { ...setup, pages: setup.pages.map(withoutPlaces) } }),
 });

@@ -1,20 +1,23 @@
 /** Puts something on the strip: a layout or a plain division, on both sides or on one. */
 import { axesOf, carryOn, PLACES, type Place } from "../../../src/view/strip/edit-strip.ts";
-import { type StripOffer, stripOffers } from "../../../src/view/strip/strip-offers.ts";
+import type { StripOffer } from "../../../src/view/strip/strip-offers.ts";
 import { bindOffers } from "../ui/offer-field.ts";
 import { theOne } from "../ui/parts.ts";
+import { openLayoutSearch } from "./layout-search.ts";
 import type { StripStore } from "./strip-store.ts";
 
+interface Adding {
+  readonly say: (words: string) => void;
+  readonly load: (name: string) => Promise<void>;
+}
+
 /** What was added is said. */
-export function bindAddForm(
-  page: ParentNode,
-  store: StripStore,
-  say: (words: string) => void,
-): void {
+export function bindAddForm(page: ParentNode, store: StripStore, { say, load }: Adding): void {
   const form = theOne(page, '[data-part="add"]', HTMLFormElement);
-  const known = { recipes: store.catalogue.recipes, patterns: store.catalogue.carried };
-  bindOffers(form, {
-    offersFor: (text) => stripOffers(text, known),
+  const search = openLayoutSearch(window, store, { load, ready: () => offers.again() });
+  const offers = bindOffers(form, {
+    prepare: search.prepare,
+    offersFor: search.offers,
     take: (offer) => say(addOffer(store, offer, placeOf(form))),
   });
 }

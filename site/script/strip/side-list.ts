@@ -80,8 +80,8 @@ function faultPlace(id: string): HTMLElement {
   return place;
 }
 
-function titleOf(entry: StripEntry, { catalogue }: StripStore): string {
-  return entry.kind === "division" ? entry.title : catalogue.recipe(entry.slug).title;
+function titleOf(entry: StripEntry, store: StripStore): string {
+  return entry.kind === "division" ? entry.title : store.titleOf(entry.slug);
 }
 
 function focusOn(list: HTMLElement, slug: string, kind: string): void {

@@ -14,14 +14,18 @@ interface Shown<Of extends Offer> {
   readonly active: number;
 }
 
-/** The form has the field, its list, and a place that says where nothing is found. The field goes on with the next thing as soon as one is taken. */
+interface Offering<Of extends Offer> {
+  readonly offersFor: (text: string) => readonly Of[];
+  readonly take: (offer: Of) => void;
+  /** Something may soon be typed. */
+  readonly prepare?: () => void;
+}
+
+/** What it gives offers anew, for words that stand there already. The form has the field, its list, and a place that says where nothing is found. The field goes on with the next thing as soon as one is taken. */
 export function bindOffers<Of extends Offer>(
   form: HTMLFormElement,
-  {
-    offersFor,
-    take,
-  }: { readonly offersFor: (text: string) => readonly Of[]; readonly take: (offer: Of) => void },
-): void {
+  { offersFor, take, prepare }: Offering<Of>,
+): { readonly again: () => void } {
   const field = theOne(form, "#find", HTMLInputElement);
   const list = theOne(form, "#offers", HTMLUListElement);
   const none = partOf(form, "no-offers");
@@ -57,6 +61,7 @@ export function bindOffers<Of extends Offer>(
     event.preventDefault();
     act();
   });
+  if (prepare) field.addEventListener("focus", prepare);
   field.addEventListener("blur", close);
   // The field keeps the focus, and with it the list.
   list.addEventListener("pointerdown", (event) => event.preventDefault());
@@ -64,6 +69,11 @@ export function bindOffers<Of extends Offer>(
     const option = target instanceof Element ? target.closest("li") : null;
     if (option) takeAt([...list.children].indexOf(option));
   });
+  return {
+    again: () => {
+      if (field.value.trim() !== "" && form.ownerDocument.activeElement === field) offer();
+    },
+  };
 }
 
 interface Acts<Of extends Offer> {

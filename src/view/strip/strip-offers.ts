@@ -1,4 +1,4 @@
-/** What typed words may mean on a strip: layouts of the book, and plain divisions of the page, the likeliest first. */
+/** What typed words may mean on a strip: layouts of the book and of one's own, and plain divisions of the page, the likeliest first. */
 import { sayParts } from "../../issue/words/say-division.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
@@ -21,29 +21,48 @@ export interface StripOffer {
 /** More are not looked through. */
 const MOST = 8;
 
-/** The offers for some words; for none, the divisions that are asked for most. `patterns` are the names that are taken. */
+export interface KnownLayouts {
+  readonly recipes: readonly Recipe[];
+  /** Names that are taken. */
+  readonly patterns: ReadonlySet<string>;
+  /** The keeper's. */
+  readonly own?: readonly Recipe[];
+  /** Places of the recipes that the gallery's search has found for the words, the best first; undefined while it is not there. */
+  readonly found?: readonly number[] | undefined;
+  /** The same among the keeper's. */
+  readonly foundOwn?: readonly number[] | undefined;
+}
+
+/** The offers for some words; for none, the divisions that are asked for most. One's own layouts go before the book's. */
 export function stripOffers(
   text: string,
-  {
-    recipes,
-    patterns,
-  }: { readonly recipes: readonly Recipe[]; readonly patterns: ReadonlySet<string> },
+  { recipes, patterns, own = [], found, foundOwn }: KnownLayouts,
 ): readonly StripOffer[] {
   const words = typedWords(text);
   const divisions = divisionsMeant(words).map((meant) => divisionOffer(meant, patterns));
   if (words.length === 0) return divisions;
-  const found = recipesFor(recipes, words).map(patternOffer);
-  return [...divisions, ...found].slice(0, MOST);
+  return [
+    ...divisions,
+    ...matching(own, words, foundOwn).map((recipe) => patternOffer(recipe, "Yours")),
+    ...matching(recipes, words, found).map((recipe) =>
+      patternOffer(recipe, PURPOSE_WORDS[recipe.purpose].title),
+    ),
+  ].slice(0, MOST);
 }
 
-function patternOffer({ slug, title, purpose }: Recipe): StripOffer {
+function patternOffer({ slug, title }: Recipe, about: string): StripOffer {
   const entry = patternEntry(slug);
-  return {
-    slug,
-    title,
-    about: PURPOSE_WORDS[purpose].title,
-    entries: { across: entry, down: entry },
-  };
+  return { slug, title, about, entries: { across: entry, down: entry } };
+}
+
+/** Those that are called so, then those that are found otherwise. */
+function matching(
+  recipes: readonly Recipe[],
+  words: readonly string[],
+  found: readonly number[] = [],
+): readonly Recipe[] {
+  const searched = found.flatMap((place) => recipes[place] ?? []);
+  return [...new Set([...recipesFor(recipes, words), ...searched])];
 }
 
 interface Division {

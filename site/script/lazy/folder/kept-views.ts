@@ -4,15 +4,22 @@ import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { writeNotebook } from "../../../../src/notebook/write-notebook.ts";
 import { readSetup } from "../../../../src/recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
-import { patternsOf } from "../../../../src/recipe/strip-recipe.ts";
 import { writeSetupRecipe } from "../../../../src/recipe/write-setup-recipe.ts";
 import { writeStripRecipe } from "../../../../src/recipe/write-strip-recipe.ts";
 import { slugOf } from "../../../../src/source/slug.ts";
+import {
+  layoutsInAddress,
+  type PackedLayout,
+} from "../../../../src/view/address/carried-layouts.ts";
 import { readFitAddress } from "../../../../src/view/address/fit-address.ts";
 import { LONGEST_ADDRESS, writeAddress } from "../../../../src/view/address/hash-params.ts";
 import { writeMineAddress } from "../../../../src/view/address/mine-address.ts";
 import { notebookEntries } from "../../../../src/view/address/notebook-address.ts";
-import { readKeptRecipe, writeRecipeAddress } from "../../../../src/view/address/recipe-address.ts";
+import {
+  packText,
+  readKeptRecipe,
+  writeRecipeAddress,
+} from "../../../../src/view/address/recipe-address.ts";
 import { readSetupAddress, writeSetupAddress } from "../../../../src/view/address/setup-address.ts";
 import { readStripAddress, writeStripAddress } from "../../../../src/view/address/strip-address.ts";
 import { type Catalogue, openCatalogue } from "../../../../src/view/catalogue.ts";
@@ -97,7 +104,9 @@ const USED: Readonly<Partial<Record<KeptKind, (around: Around) => Used | undefin
           file: { path: keptPath("notebooks", notebook.slug), text: writeNotebook(notebook) },
         },
   strips: ({ device, catalogue }) => {
-    const kept = readStripAddress(keptText(device, "strip") ?? "", catalogue.carried);
+    const own = ownLayouts(device).map(({ slug }) => slug);
+    const names = new Set([...catalogue.carried, ...own]);
+    const kept = readStripAddress(keptText(device, "strip") ?? "", names);
     const choice = kept.ok ? kept.value.strip : undefined;
     if (!choice || choice.across.length + choice.down.length === 0) return undefined;
     const recipe = nameStrip(choice, catalogue.strips);
@@ -139,6 +148,17 @@ function viewOf(file: KeptFile, around: Around): KeptView {
   };
 }
 
+/** What is kept as files, and what came with the strip in use. */
+function ownLayouts(device: Device): readonly PackedLayout[] {
+  const files = keptFiles(device, "patterns").map(({ path, text }) => ({
+    slug: slugOf(path),
+    packed: packText(text),
+  }));
+  return [...files, ...layoutsInAddress(keptText(device, "strip") ?? "")].filter(
+    ({ slug }, index, all) => all.findIndex((one) => one.slug === slug) === index,
+  );
+}
+
 type Opening = Pick<KeptView, "page" | "hash" | "link">;
 
 const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around) => Opening>>> = {
@@ -158,13 +178,12 @@ const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around
     const hash = writeAddress(notebookEntries(reading.value));
     return { page: "fit", hash, link: hash };
   },
-  strips: (file, { notebook, catalogue }) => {
+  strips: (file, { notebook, device }) => {
     const reading = readStripRecipe(file);
     if (!reading.ok) return {};
     const strip = reading.value;
-    // The strip page has the book's patterns alone.
-    if (!patternsOf(strip).every((slug) => catalogue.carried.has(slug))) return {};
-    const link = writeStripAddress({ notebook: unnamed(notebook), strip });
+    const own = ownLayouts(device);
+    const link = writeStripAddress({ notebook: unnamed(notebook), strip, own });
     return { page: "strip", hash: writeStripAddress({ strip }), link };
   },
   // What the book has not is said on its page.
