@@ -35,11 +35,12 @@ export function bindSetup(page: ParentNode, store: SetupStore, shows: Shows): vo
     );
     whole.classList.toggle("stale", isStale);
     showHead(page, state);
+    // What is worked out just now is not there yet, whatever was before.
+    if (!setup) data.textContent = "null";
     if (!question) {
-      data.textContent = "null";
       last = undefined;
+      partOf(page, "numbers").textContent = "";
     }
-    if (!question) partOf(page, "numbers").textContent = "";
     empty.hidden = question !== undefined || faults.length > 0;
     whole.hidden = question === undefined && (faults.length === 0 || whole.hidden);
     if (!setup || setup === last) return;
