@@ -58,7 +58,7 @@ const STATES: Readonly<
     "setup/index.html#v=1&dates=2027-03&pages=no-such",
     async (page) => {
       await page.getByLabel("Add a layout").press("ArrowDown");
-      await page.getByRole("option").first().waitFor();
+      await page.locator("#offers").getByRole("option").first().waitFor();
     },
   ],
   "a broken address": [

@@ -108,7 +108,7 @@ describe.each([390, 1440])("on a screen %i px wide, a keeper", (width) => {
     await hand.type("hab", "Enter");
     await hand.click(page.getByRole("button", { name: "Print this" }));
     expect(hand.count()).toBeLessThan(40);
-    expect(await page.locator("body").getAttribute("data-printed")).toBe("yes");
+    await expect.poll(() => page.locator("body").getAttribute("data-printed")).toBe("yes");
 
     const march = { from: "2027-03-01", to: "2027-03-31" };
     const data = await dataFor(page, "2027-03");
@@ -287,6 +287,40 @@ describe("the set-up", () => {
     await page.reload();
     await expect.poll(() => dataText(page)).toContain('"pattern": "month-grid"');
     expect(JSON.parse(await dataText(page)).uses).toEqual([{ pattern: "month-grid", times: 1 }]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe("its pages are drawn one after another", () => {
+  it.each([
+    ["one's own", LINK, 43],
+    ["the book's", "setups/march-on-the-lane/a5/index.html", 42],
+  ])("from %s", async (_, path, first) => {
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
+    await page.goto(onDisk(path));
+    await page.locator(".facing a").first().click();
+    await page.waitForURL((url) => url.hash.includes(`setup=${first}`));
+    const way = page.locator('[data-part="setup-way"]');
+    await expect.poll(() => way.textContent()).toContain(`Page ${first} of the set-up.`);
+    await page.getByRole("button", { name: "Start drawing" }).click();
+    await page.waitForURL((url) => /setup=\d+&marks=/.test(url.hash));
+    const next = way.getByRole("link", { name: "Next page of the set-up" });
+    const told = (await next.textContent()) ?? "";
+    const number = Number(/set-up: (\d+),/.exec(told)?.[1]);
+    expect(number).toBeGreaterThan(first);
+    await next.click();
+    await page.waitForURL((url) => url.hash.includes(`setup=${number}`));
+    await expect.poll(() => way.textContent()).toContain(`Page ${number} of the set-up.`);
+    // What is drawn is the set-up's own plan, for the side that the page lies on.
+    await page.waitForFunction(() => document.querySelector("#plan-data")?.textContent !== "null");
+    const plan = JSON.parse((await page.locator("#plan-data").textContent()) ?? "null");
+    expect(plan.pages[0].side).toBe(number % 2 === 0 ? "left" : "right");
+    const title = (await page.getByRole("heading", { level: 1 }).textContent()) ?? "nothing";
+    expect(told).toContain(title.trim());
+    await way.getByRole("link", { name: "All its pages" }).click();
+    await page.locator(".facing").first().waitFor();
+    expect(page.url()).toContain(path.replace(/#.*/, ""));
     expect(complaints).toEqual([]);
     await close();
   });

@@ -24,6 +24,8 @@ export type KeptName =
   | "hand"
   /** Which pages of which set-ups are drawn; see `ticks`. */
   | "ticks"
+  /** The pages of the set-up that somebody draws from, one after another; see `setup-route`. */
+  | "route"
   /** Ways of counting that the keeper was asked about and stays with. */
   | "count-habits"
   | "printer"
