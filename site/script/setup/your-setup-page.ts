@@ -42,7 +42,7 @@ enhancePart(document, "setup-page");
 partOf(document, "keep-part").hidden = false;
 bindDaysForm(window, store, { device, load, say });
 bindFieldsForm(document, store);
-bindAddForm(document, store, say);
+bindAddForm(document, store, { say, load });
 bindPageList(document, store);
 bindDisabling(document, store, say);
 const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
@@ -75,5 +75,11 @@ const showLayouts = () =>
   );
 void showLayouts();
 subscribeFiles(device, () => void showLayouts());
-keepParts(window, own, ["print.js", "reader.js", "setup-strip.js"]);
+keepParts(window, own, [
+  "print.js",
+  "reader.js",
+  "setup-strip.js",
+  "search.js",
+  "../patterns/search-index.js",
+]);
 bindSetupAddress(window, store, { device, start });
