@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sayAddressIssue } from "../../src/issue/words/say-address-issue.ts";
+import { layoutsInAddress } from "../../src/view/address/carried-layouts.ts";
 import { readSetupAddress, writeSetupAddress } from "../../src/view/address/setup-address.ts";
 import type { SetupChoice } from "../../src/view/fields/setup-fields.ts";
 import { anyDates } from "../random/any-dates.ts";
@@ -46,6 +47,22 @@ describe("an address", () => {
       "#v=1&dates=2027-03&from=43&pages=month-opener,month-grid",
     );
     expect(setup).toMatchObject({ first: 43, lanes: 4, make: "edges", width: 30, title: "" });
+  });
+
+  it("carries the layouts of one's own that it names, also in blocks and on free pages, and no others", () => {
+    const { setup } = read(
+      `#v=1&dates=2027-03&fill=spare&pages=${encodeURIComponent('["mine",{"each":"week","pages":["my-week"]}]')}`,
+    );
+    if (!setup) throw new Error("there is no set-up");
+    const own = ["mine", "my-week", "spare", "other"].map((slug) => ({
+      slug,
+      packed: `p-${slug}`,
+    }));
+    const text = writeSetupAddress({ setup, own });
+    expect(layoutsInAddress(text)).toEqual(own.slice(0, 3));
+    expect(read(text).setup).toEqual(setup);
+    const long = own.map((one) => ({ ...one, packed: "x".repeat(9_000) }));
+    expect(writeSetupAddress({ setup, own: long })).toBe(writeSetupAddress({ setup }));
   });
 
   it("keeps a pattern that nobody has: the page says so", () => {

@@ -14,7 +14,7 @@ import { type ReaderPart, readerPart } from "../lazy/reader/reader-part.ts";
 export interface OwnLayouts {
   /** Of an address; each goes before one of the same name that is kept. */
   carriedBy(hash: string): Promise<readonly OwnLayout[]>;
-  /** Of the device: its files, and what came with the strip that is kept and is no file here. */
+  /** Of the device: its files, and what came with the strip or the set-up that is kept and is no file here. */
   kept(): Promise<readonly OwnLayout[]>;
 }
 
@@ -40,7 +40,7 @@ export function openOwnLayouts(window: Window, { device, catalogue, load }: Sour
     carriedBy: (hash) => layoutsOf(carried(hash)),
     kept: () =>
       layoutsOf([
-        ...carried(keptText(device, "strip") ?? ""),
+        ...(["strip", "setup"] as const).flatMap((name) => carried(keptText(device, name) ?? "")),
         ...keptFiles(device, "patterns").map(({ path, text }) => ({ slug: slugOf(path), text })),
       ]),
   };

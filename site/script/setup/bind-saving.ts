@@ -138,11 +138,12 @@ function bindKeeping(store: SetupStore, press: Press, { device, say }: Saving): 
 
 function bindLink(page: Document, store: SetupStore, say: Saving["say"]): void {
   const link = theOne(page, "#link", HTMLInputElement);
-  store.subscribe(({ asked }) => {
-    link.value = new URL(writeSetupAddress(asked), page.location.href).href;
+  store.subscribe(({ asked, packed }) => {
+    const address = writeSetupAddress({ ...asked, own: packed });
+    link.value = new URL(address, page.location.href).href;
   });
   onPress(page, "copy-link", () => {
-    if (writeSetupAddress(store.state().asked).length > LONGEST_ADDRESS)
+    if (new URL(link.value).hash.length > LONGEST_ADDRESS)
       say("It is too long for a link: save its file instead.");
     else void copyLink(link, say);
   });

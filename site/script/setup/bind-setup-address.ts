@@ -18,17 +18,20 @@ import { type SetupStart, startSetup } from "./start-setup.ts";
 interface Keeping {
   readonly device: Device;
   readonly start: SetupStart;
+  /** Reads the layouts that another address carries. */
+  readonly bring: (hash: string) => void;
 }
 
 /** Writes what was changed in the page; an address alone changes nothing on the device, but for a layout that it adds. */
 export function bindSetupAddress(
   window: Window,
   store: SetupStore,
-  { device, start }: Keeping,
+  { device, start, bring }: Keeping,
 ): void {
   const { catalogue } = store;
   const notice = openNotice(window.document);
-  const textOf = ({ setup, calendar }: AskedSetup) => writeSetupAddress({ setup, calendar });
+  const textOf = ({ setup, calendar }: AskedSetup) =>
+    writeSetupAddress({ setup, calendar, own: store.state().packed });
   const text = () => textOf(store.state().asked);
   const isKept = textOf(startSetup("", device, catalogue).asked) === text();
   const entry = openEntry(device, "setup", { text, isKept });
@@ -46,7 +49,8 @@ export function bindSetupAddress(
   showPersistence(window.document, device);
   bindAddress(window, store, {
     restMs: TYPING_REST_MS,
-    write: ({ asked }, before) => (asked === before.asked ? undefined : writeSetupAddress(asked)),
+    write: ({ asked, packed }, before) =>
+      asked === before.asked ? undefined : writeSetupAddress({ ...asked, own: packed }),
     written: (_, before) => {
       entry.keep(textOf(before.asked));
       if (start.issue) notice.clear();
@@ -61,6 +65,7 @@ export function bindSetupAddress(
       if (!reading.ok)
         return notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
       const shown = shownParts(reading.value);
+      bring(hash);
       if (Object.keys(shown).length > 0) take(() => store.update(shown));
       if (reading.value.add !== undefined) add(reading.value.add);
     },

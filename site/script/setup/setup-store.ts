@@ -7,9 +7,11 @@ import type { Recipe } from "../../../src/recipe/recipe.ts";
 import type { SetupEntry } from "../../../src/recipe/setup-recipe.ts";
 import { setupSteps } from "../../../src/setup/plan-setup.ts";
 import type { Setup } from "../../../src/setup/setup.ts";
+import type { PackedLayout } from "../../../src/view/address/carried-layouts.ts";
 import type { AskedSetup } from "../../../src/view/address/setup-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { layoutIn, type SetupResult, setupResult } from "../../../src/view/setup/setup-result.ts";
+import type { OwnLayout } from "../../../src/view/strip/strip-result.ts";
 import { openStore, type Store } from "../app/store.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 
@@ -21,8 +23,10 @@ export type FormErrors = Readonly<Record<FormName, readonly FieldIssue[]>>;
 export interface SetupState extends SetupResult {
   readonly asked: AskedSetup;
   readonly errors: FormErrors;
-  /** Layouts of the device. */
+  /** Layouts of the device, and of the address. */
   readonly own: readonly Recipe[];
+  /** The same as an address carries them. */
+  readonly packed: readonly PackedLayout[];
   /** Left out while it is worked out, and where it cannot be. */
   readonly setup?: Setup;
 }
@@ -36,29 +40,40 @@ export interface SetupStore extends Pick<Store<SetupState>, "state" | "subscribe
   /** Changes the list of pages from what it is now. */
   edit(change: (pages: readonly SetupEntry[]) => readonly SetupEntry[]): void;
   /** Brings what the page loads later: layouts of the device, the names of a language, the moon. */
-  addLayouts(own: readonly Recipe[]): void;
+  addLayouts(own: readonly OwnLayout[]): void;
   addNames(language: string, names: Names): void;
   addMoon(moonOn: MoonOn): void;
   /** Says what is wrong in a form now: what is shown stays, as an old one. */
   setErrors(form: FormName, issues: readonly FieldIssue[]): void;
 }
 
+/** What the page shows first; layouts that come along are read only later. */
+export interface SetupStoreStart {
+  readonly asked: AskedSetup;
+  readonly packed: readonly PackedLayout[];
+}
+
 /** A store that shows something from the start; `queue` has the time to plan. */
-export function openSetupStore(catalogue: Catalogue, start: AskedSetup, queue: Queue): SetupStore {
+export function openSetupStore(
+  catalogue: Catalogue,
+  start: SetupStoreStart,
+  queue: Queue,
+): SetupStore {
   const names = new Map<string, Names>();
   let own: readonly Recipe[] = [];
+  let { packed } = start;
   let moonOn: MoonOn | undefined;
   const sources = (asked: AskedSetup) => {
     return { catalogue, own, names: names.get(asked.calendar.language ?? ""), moonOn };
   };
   const { state, set, subscribe } = openStore<SetupState>({
-    ...{ asked: start, errors: NO_ERRORS, own },
-    ...setupResult(start, sources(start)),
+    ...{ asked: start.asked, errors: NO_ERRORS, own, packed },
+    ...setupResult(start.asked, sources(start.asked)),
   });
   const plan = openPlanning(queue, (setup) => set({ ...state(), setup }));
   const put = (asked: AskedSetup, errors: FormErrors) => {
     const result = setupResult(asked, sources(asked));
-    set({ asked, errors, own, ...result });
+    set({ asked, errors, own, packed, ...result });
     plan(result);
   };
   const again = () => put(state().asked, state().errors);
@@ -76,7 +91,8 @@ export function openSetupStore(catalogue: Catalogue, start: AskedSetup, queue: Q
     },
     addLayouts: (layouts) => {
       if (layouts.length + own.length === 0) return;
-      own = layouts;
+      own = layouts.map(({ recipe }) => recipe);
+      packed = layouts;
       plan.forget();
       again();
     },

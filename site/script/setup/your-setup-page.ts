@@ -1,13 +1,15 @@
 /** The page of the keeper's set-up: puts its parts together. */
 
 import type { Setup } from "../../../src/setup/setup.ts";
+import { layoutsInAddress } from "../../../src/view/address/carried-layouts.ts";
 import { withoutPlaces } from "../../../src/view/address/setup-address.ts";
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { ownTicksName } from "../../../src/view/setup/ticks.ts";
-import { keptLayouts } from "../app/kept-layouts.ts";
 import { bindFileField } from "../app/open-file-field.ts";
+import { joined, openOwnLayouts } from "../app/own-layouts.ts";
 import { bindPrinterForm } from "../app/printer-form.ts";
 import { openDevice } from "../device/device.ts";
+import { keptText } from "../device/kept-entry.ts";
 import { subscribeFiles } from "../device/kept-files.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
 import { openQueue } from "../ui/idle-queue.ts";
@@ -34,7 +36,9 @@ const catalogue = openCatalogue(window.spanbookContent);
 const device = openDevice(window, own);
 const start = startSetup(location.hash, device, catalogue);
 const queue = openQueue(window);
-const store = openSetupStore(catalogue, start.asked, queue);
+const kept = keptText(device, "setup") ?? "";
+const packed = [location.hash, kept].flatMap(layoutsInAddress);
+const store = openSetupStore(catalogue, { asked: start.asked, packed }, queue);
 const draw = openDraw(window);
 const say = openStatus(document);
 
@@ -69,9 +73,12 @@ bindFileField(document, {
   take: ({ setup: { fillPlace: _, datesPlace: __, pagesPlace: ___, ...setup } }) =>
     store.update({ setup: { ...setup, pages: setup.pages.map(withoutPlaces) } }),
 });
+const layouts = openOwnLayouts(window, { device, catalogue, load });
+let address = location.hash;
 const showLayouts = () =>
-  keptLayouts(window, device, load).then(store.addLayouts, () =>
-    say("Your own layouts could not be read: a part of this page is missing."),
+  Promise.all([layouts.carriedBy(address), layouts.kept()]).then(
+    ([carried, kept]) => store.addLayouts(joined(carried, kept)),
+    () => say("Your own layouts could not be read: a part of this page is missing."),
   );
 void showLayouts();
 subscribeFiles(device, () => void showLayouts());
@@ -82,4 +89,11 @@ keepParts(window, own, [
   "search.js",
   "../patterns/search-index.js",
 ]);
-bindSetupAddress(window, store, { device, start });
+bindSetupAddress(window, store, {
+  ...{ device, start },
+  bring: (hash) => {
+    if (layoutsInAddress(hash).length === 0) return;
+    address = hash;
+    void showLayouts();
+  },
+});

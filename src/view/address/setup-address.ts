@@ -6,6 +6,7 @@ import { readSetupEntries } from "../../recipe/read/read-setup-entries.ts";
 import { setupEntrySource } from "../../recipe/setup-entry-source.ts";
 import type { SetupEntry } from "../../recipe/setup-recipe.ts";
 import { STRIP_DEFAULTS } from "../../recipe/strip-bounds.ts";
+import { slugsOf } from "../../setup/check-setup.ts";
 import type { FlowValue } from "../../source/front-matter/write-flow.ts";
 import { isSlug } from "../../source/slug.ts";
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
@@ -16,13 +17,16 @@ import {
   setupFieldsOf,
 } from "../fields/setup-fields.ts";
 import { withoutEmptyBlocks } from "../setup/edit-setup.ts";
+import { type PackedLayout, writeLayouts } from "./carried-layouts.ts";
 import {
   type AddressEntries,
   type AddressReading,
+  LONGEST_ADDRESS,
   readAddress,
   writeAddress,
 } from "./hash-params.ts";
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
+import { SETUP_ADDRESS_KEYS, SETUP_FIELD_KEYS } from "./setup-keys.ts";
 import { DATES_ADDRESS_KEYS, datesEntries, readDatesEntries } from "./span-address.ts";
 import { treeOf } from "./value-tree.ts";
 
@@ -49,8 +53,6 @@ const FIELD_OF_KEY = {
   setupfile: "slug",
 } as const satisfies Readonly<Record<string, keyof SetupFields>>;
 
-const FIELD_KEYS = ["from", "fill", "lanes", "make", "width", "setup", "setupfile"] as const;
-
 const USUAL: Readonly<Partial<SetupFields>> = {
   first: "1",
   lanes: `${STRIP_DEFAULTS.lanes}`,
@@ -58,16 +60,24 @@ const USUAL: Readonly<Partial<SetupFields>> = {
   width: `${STRIP_DEFAULTS.width}`,
 };
 
-const KEYS = [...NOTEBOOK_ADDRESS_KEYS, ...DATES_ADDRESS_KEYS, ...FIELD_KEYS, "pages", "add"];
+const KEYS = [...NOTEBOOK_ADDRESS_KEYS, ...DATES_ADDRESS_KEYS, ...SETUP_ADDRESS_KEYS, "add"];
 
-/** The address's part from # on, or what it says of one part alone. */
-export function writeSetupAddress({ notebook, setup, calendar }: Partial<AskedSetup>): string {
+/** What an address is made of; of the layouts only those go along that the set-up names. */
+export type WrittenSetup = Partial<AskedSetup> & { readonly own?: readonly PackedLayout[] };
+
+/** The address's part from # on, or what it says of one part alone. Where it would be too long, the layouts stay at home. */
+export function writeSetupAddress({ notebook, setup, calendar, own = [] }: WrittenSetup): string {
   const dates = { ...(setup && { picked: setup.dates }), calendar: calendar ?? {} };
-  return writeAddress([
-    ...(notebook ? notebookEntries(notebook) : []),
-    ...datesEntries(dates),
-    ...(setup ? setupEntries(setup) : []),
-  ]);
+  const named = new Set(setup && slugsOf(setup));
+  const write = (layouts: readonly PackedLayout[]) =>
+    writeAddress([
+      ...(notebook ? notebookEntries(notebook) : []),
+      ...datesEntries(dates),
+      ...(setup ? setupEntries(setup) : []),
+      ["own", writeLayouts(layouts)],
+    ]);
+  const whole = write(own.filter(({ slug }) => named.has(slug)));
+  return whole.length <= LONGEST_ADDRESS ? whole : write([]);
 }
 
 /** What the address says; what it says nothing of is left out. Patterns that the book does not have are not its fault. */
@@ -96,7 +106,7 @@ export function readSetupAddress(hash: string): AddressReading<SaidSetup> {
 function setupEntries(setup: SetupChoice): AddressEntries {
   const fields = setupFieldsOf(setup);
   return [
-    ...FIELD_KEYS.map((key) => {
+    ...SETUP_FIELD_KEYS.map((key) => {
       const field = FIELD_OF_KEY[key];
       return [key, fields[field] === USUAL[field] ? "" : fields[field]] as const;
     }),
@@ -111,12 +121,12 @@ function writePages(entries: readonly FlowValue[]): string {
 }
 
 function readChoice(values: ReadonlyMap<string, string>): AddressReading<SetupChoice | undefined> {
-  const keys = ["dates", "pages", ...FIELD_KEYS] as const;
+  const keys = ["dates", "pages", ...SETUP_FIELD_KEYS] as const;
   if (!keys.some((key) => values.has(key))) return { ok: true, value: undefined };
   if (!values.has("dates")) return failed({ kind: "missing-key", key: "dates" });
   const pages = readPages(values.get("pages") ?? "");
   if (!pages) return failed({ kind: "spoilt-text", key: "pages" });
-  const given = (["dates", ...FIELD_KEYS] as const).flatMap((key) => {
+  const given = (["dates", ...SETUP_FIELD_KEYS] as const).flatMap((key) => {
     const word = values.get(key);
     return word === undefined ? [] : [[FIELD_OF_KEY[key], word] as const];
   });

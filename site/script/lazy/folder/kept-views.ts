@@ -148,13 +148,16 @@ function viewOf(file: KeptFile, around: Around): KeptView {
   };
 }
 
-/** What is kept as files, and what came with the strip in use. */
+/** What is kept as files, and what came with the strip and the set-up in use. */
 function ownLayouts(device: Device): readonly PackedLayout[] {
   const files = keptFiles(device, "patterns").map(({ path, text }) => ({
     slug: slugOf(path),
     packed: packText(text),
   }));
-  return [...files, ...layoutsInAddress(keptText(device, "strip") ?? "")].filter(
+  const brought = (["strip", "setup"] as const).flatMap((name) =>
+    layoutsInAddress(keptText(device, name) ?? ""),
+  );
+  return [...files, ...brought].filter(
     ({ slug }, index, all) => all.findIndex((one) => one.slug === slug) === index,
   );
 }
@@ -187,11 +190,12 @@ const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around
     return { page: "strip", hash: writeStripAddress({ strip }), link };
   },
   // What the book has not is said on its page.
-  setups: (file, { notebook }) => {
+  setups: (file, { notebook, device }) => {
     const reading = readSetup(file);
     if (!reading.ok) return {};
     const setup = reading.value;
-    const link = writeSetupAddress({ notebook: unnamed(notebook), setup });
+    const own = ownLayouts(device);
+    const link = writeSetupAddress({ notebook: unnamed(notebook), setup, own });
     const hash = writeSetupAddress({ setup });
     return { page: "setup", hash, ...(link.length <= LONGEST_ADDRESS && { link }) };
   },
