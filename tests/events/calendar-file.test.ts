@@ -3,28 +3,9 @@ import { describe, expect, it } from "vitest";
 import { dayOf, isoText } from "../../src/calendar/day.ts";
 import { CALENDAR_LIMITS, readCalendarFile } from "../../src/events/calendar-file.ts";
 import { eventsIn } from "../../src/events/events-in.ts";
-import { calendarOf, event, readText, shownIn, years } from "./written.ts";
+import { BERLIN, calendarOf, event, readText, shownIn, years } from "./written.ts";
 
 const IN_2027 = years(2027);
-
-/** The zone of Berlin since 1996, as calendar programs write it (RFC 5545, 3.6.5, has New York's; this one is from memory). */
-const BERLIN = [
-  "BEGIN:VTIMEZONE",
-  "TZID:Europe/Berlin",
-  "BEGIN:DAYLIGHT",
-  "DTSTART:19960331T020000",
-  "RRULE:FREQ=YEARLY;BYMONTH=3;BYDAY=-1SU",
-  "TZOFFSETFROM:+0100",
-  "TZOFFSETTO:+0200",
-  "END:DAYLIGHT",
-  "BEGIN:STANDARD",
-  "DTSTART:19961027T030000",
-  "RRULE:FREQ=YEARLY;BYMONTH=10;BYDAY=-1SU",
-  "TZOFFSETFROM:+0200",
-  "TZOFFSETTO:+0100",
-  "END:STANDARD",
-  "END:VTIMEZONE",
-];
 
 it.each<readonly [about: string, lines: readonly string[], shown: readonly string[]]>([
   ["a whole day", ["DTSTART;VALUE=DATE:20270305"], ["2027-03-05 Swap"]],

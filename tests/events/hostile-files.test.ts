@@ -4,7 +4,8 @@ import { expect, it } from "vitest";
 import { dayOf } from "../../src/calendar/day.ts";
 import { CALENDAR_LIMITS } from "../../src/events/calendar-file.ts";
 import { eventsIn, RANGE_LIMITS } from "../../src/events/events-in.ts";
-import { sayCalendarFileIssue } from "../../src/issue/words/say-calendar-file-issue.ts";
+import { keptText } from "../../src/events/kept-text.ts";
+import { sayCalendarFile } from "../../src/issue/words/say-calendar-file-issue.ts";
 import { calendarOf, event, readText, years } from "./written.ts";
 
 const MARCH = {
@@ -15,6 +16,7 @@ const MARCH = {
 /** Reads and expands a file, and checks what holds of any. */
 function survives(text: string): void {
   const file = readText(text);
+  const kept = readText(keptText(new TextEncoder().encode(text)));
   const lines = text.split(/\r\n|\r|\n/).length;
   for (const range of [MARCH, years(2020, 2029), years(1, 1), years(9999)]) {
     const { events, issues } = eventsIn([file], range);
@@ -24,10 +26,13 @@ function survives(text: string): void {
       expect(title).not.toMatch(/\p{Cc}/u);
       expect(time ?? "00:00").toMatch(/^([01]\d|2[0-3]):[0-5]\d$/);
     }
+    // What is kept on a device of a file gives the same events, where all of it could be read.
+    if (file.issues.length + issues.length === 0)
+      expect(eventsIn([kept], range).events).toEqual(events);
     for (const issue of [...file.issues, ...issues]) {
       expect(issue.at.line).toBeGreaterThan(0);
       expect(issue.at.line).toBeLessThanOrEqual(lines);
-      const { sentence, hint } = sayCalendarFileIssue(issue);
+      const { sentence, hint } = sayCalendarFile(issue);
       expect(`${sentence} ${hint}`).toMatch(/^["“`A-Z].*\.$/u);
       expect(`${sentence} ${hint}`).not.toMatch(/undefined|NaN|object|\p{Cc}/u);
     }

@@ -4,6 +4,25 @@ import type { DayRange } from "../../src/calendar/span.ts";
 import { type CalendarFile, readCalendarFile } from "../../src/events/calendar-file.ts";
 import { type DatedEvent, eventsIn } from "../../src/events/events-in.ts";
 
+/** The zone of Berlin since 1996, as calendar programs write it (RFC 5545, 3.6.5, has New York's; this one is from memory). */
+export const BERLIN = [
+  "BEGIN:VTIMEZONE",
+  "TZID:Europe/Berlin",
+  "BEGIN:DAYLIGHT",
+  "DTSTART:19960331T020000",
+  "RRULE:FREQ=YEARLY;BYMONTH=3;BYDAY=-1SU",
+  "TZOFFSETFROM:+0100",
+  "TZOFFSETTO:+0200",
+  "END:DAYLIGHT",
+  "BEGIN:STANDARD",
+  "DTSTART:19961027T030000",
+  "RRULE:FREQ=YEARLY;BYMONTH=10;BYDAY=-1SU",
+  "TZOFFSETFROM:+0200",
+  "TZOFFSETTO:+0100",
+  "END:STANDARD",
+  "END:VTIMEZONE",
+];
+
 /** The days of some years. */
 export function years(from: number, to = from): DayRange {
   return {

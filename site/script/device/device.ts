@@ -20,6 +20,8 @@ export type KeptName =
   /** What the drawing of a page was told not to show, and the hand that draws. */
   | "drawing"
   | "hand"
+  /** Calendar files; see `kept-calendars`. */
+  | "calendars"
   /** Which pages of which set-ups are drawn. */
   | "ticks"
   /** Ways of counting that the keeper was asked about and stays with. */

@@ -5,6 +5,7 @@ import type { DatesChoice } from "../../../src/view/fields/span-fields.ts";
 import { deviceToday } from "../app/today.ts";
 import { type DatesPart, datesPart, type LiveView } from "../lazy/dates/dates-part.ts";
 import type { namesPart } from "../lazy/names/names-part.ts";
+import type { OwnDates } from "./own-dates.ts";
 import { isOwnSaid, type SaidParts } from "./page-address.ts";
 import type { ShowAround } from "./show-around.ts";
 import type { ShowYear } from "./year-row.ts";
@@ -27,6 +28,8 @@ export interface Asking {
   take(said: SaidParts): string | undefined;
   /** Shows that where nothing was shown yet. */
   begin(said: SaidParts): void;
+  /** Shows once more what is shown, for instance with other events. */
+  again(): void;
 }
 
 interface Asked {
@@ -34,6 +37,7 @@ interface Asked {
   /** Of the page as it was built. */
   readonly slugs: { readonly pattern: string; readonly notebook: string };
   readonly setStale: (isStale: boolean) => void;
+  readonly eventsIn: OwnDates["eventsIn"];
   readonly changed: (view: LiveView, said: SaidParts) => void;
   readonly said: (dates: string) => void;
   readonly say: (words: string) => void;
@@ -55,7 +59,8 @@ export function openAsking(part: Part, asked: Asked): Asking {
     const { language } = now.calendar;
     const { notebook } = on;
     const known = language ? window.spanbookNames?.namesOf(language) : undefined;
-    const view = part.liveView({ recipe, notebook, book, choice: now, names: known, utcOffset });
+    const asking = { recipe, notebook, book, choice: now, names: known, utcOffset };
+    const view = part.liveView({ ...asking, eventsIn: asked.eventsIn });
     isShown = true;
     asked.setStale(false);
     showAround(
@@ -96,6 +101,9 @@ export function openAsking(part: Part, asked: Asked): Asking {
     take,
     begin: (next) => {
       if (!isShown) take(next);
+    },
+    again: () => {
+      if (isShown) showNow();
     },
   };
 }

@@ -53,6 +53,7 @@ export function startAlong(
     whole,
     own: mine,
     load,
+    device,
     shown: (view) => {
       stepper.setPlan(readAlongData(view ? (view.along?.data ?? NO_STEPS) : built));
       const [order, counting] = words;
@@ -70,7 +71,7 @@ export function startAlong(
     take: (said) => live.take(said).finally(() => root.remove("turning")),
     usual: mine?.said ?? "",
   });
-  keepParts(window, own, ["dates.js", "names.js", "../fit/book.js"]);
+  keepParts(window, own, ["dates.js", "names.js", "calendar.js", "../fit/book.js"]);
   bindLiveDownloads(document, { device, load, view: live.view });
 }
 

@@ -12,6 +12,7 @@ import { openStatus } from "../ui/status.ts";
 import { bindClearing } from "./bind-clearing.ts";
 import { bindOpening } from "./bind-opening.ts";
 import { keptList } from "./kept-list.ts";
+import { showCalendars } from "./show-calendars.ts";
 
 const script = ownAddress();
 const load = scriptLoader(script);
@@ -35,13 +36,15 @@ async function openPage(): Promise<void> {
   const list = keptList(document, { part, around, say });
   const show = () => {
     list.show();
+    showCalendars(document, device, show);
     showMine(document, device);
     showPersistence(document, device);
   };
   enhancePart(document, "kept-page");
   show();
   subscribeFiles(device, show);
-  for (const name of ["notebook", "strip", "recipe"] as const) device.subscribe(name, show);
+  for (const name of ["notebook", "strip", "recipe", "calendars"] as const)
+    device.subscribe(name, show);
   onPress(document, "save-all", () => {
     const { bytes, leftOut } = part.zip(around);
     saveFile("my-layouts", "zip", new Uint8Array(bytes));

@@ -6,7 +6,18 @@ import { sayCode } from "./say-code.ts";
 import { asSentence } from "./say-count.ts";
 
 /** Sentence and remedy for one. */
-export function sayCalendarFileIssue(issue: CalendarFileIssue): Said {
+export function sayCalendarFile(fact: CalendarFileIssue | CalendarFileNote): Said {
+  switch (fact.kind) {
+    case "in-utc":
+    case "unknown-zone":
+    case "and-all-after":
+      return sayNote(fact);
+    default:
+      return sayIssue(fact);
+  }
+}
+
+function sayIssue(issue: CalendarFileIssue): Said {
   switch (issue.kind) {
     case "too-large":
       return {
@@ -77,8 +88,8 @@ const HINTS: Readonly<Record<string, string>> = {
   DURATION: "It must be a length of time, such as `DURATION:PT1H30M` or `DURATION:P2D`.",
 };
 
-/** Sentence and remedy for what is shown all the same. */
-export function sayCalendarFileNote(note: CalendarFileNote): Said {
+/** What is shown all the same. */
+function sayNote(note: CalendarFileNote): Said {
   switch (note.kind) {
     case "in-utc":
       return {
