@@ -43,23 +43,23 @@ export const NOTEBOOK_KEYS = {
     firstDot: {
       expected: { kind: "form", form: "first-dot", min: 0, max: BOUNDS.paper.max },
       meaning:
-        "From the left and the top edge to the first dot, in millimetres. Left out: the grid is centred.",
+        "From the left and the top edge to the first dot, in millimetres. Default: the grid is centred.",
     },
     count: {
       expected: { kind: "form", form: "count", names: COUNTS },
-      meaning: `Where counting starts and ends. Left out: ${NOTEBOOK_DEFAULTS.count}.`,
+      meaning: `Where counting starts and ends. Default: ${NOTEBOOK_DEFAULTS.count}.`,
     },
     ruling: {
       expected: { kind: "choice", allowed: RULINGS },
-      meaning: `What is printed on the paper. Left out: ${NOTEBOOK_DEFAULTS.ruling}.`,
+      meaning: `What is printed on the paper. Default: ${NOTEBOOK_DEFAULTS.ruling}.`,
     },
     binding: {
       expected: { kind: "choice", allowed: BINDINGS },
-      meaning: `The side at which the pages are bound. Left out: ${NOTEBOOK_DEFAULTS.binding}.`,
+      meaning: `The side at which the pages are bound. Default: ${NOTEBOOK_DEFAULTS.binding}.`,
     },
     middle: {
       expected: { kind: "choice", allowed: MIDDLES },
-      meaning: `Which middle of an odd count is used. Left out: ${NOTEBOOK_DEFAULTS.middle}.`,
+      meaning: `Which middle of an odd count is used. Default: ${NOTEBOOK_DEFAULTS.middle}.`,
     },
   },
 } as const satisfies Grammar;

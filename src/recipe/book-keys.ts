@@ -7,24 +7,24 @@ export const BOOK_KEYS = {
     title: { expected: { kind: "text", longest: LIMITS.text }, meaning: "The book's title." },
     notebooks: {
       expected: { kind: "form", form: "chosen-notebooks" },
-      meaning: "Which notebooks the book has, in this order. Left out: all, by name.",
+      meaning: "Which notebooks the book has, in this order. Default: all, by name.",
     },
     patterns: {
       expected: { kind: "form", form: "chosen-patterns" },
-      meaning: "Which patterns the book has. Left out: all.",
+      meaning: "Which patterns the book has. Default: all.",
     },
     strips: {
       expected: { kind: "form", form: "chosen-strips" },
-      meaning: "Which strips the book has, in this order. Left out: all, by name.",
+      meaning: "Which strips the book has, in this order. Default: all, by name.",
     },
     setups: {
       expected: { kind: "form", form: "chosen-setups" },
-      meaning: "Which set-ups the book has, in this order. Left out: all, by name.",
+      meaning: "Which set-ups the book has, in this order. Default: all, by name.",
     },
     with: {
       expected: { kind: "form", form: "packs", max: LIMITS.packs },
       meaning:
-        "Folders inside the content folder that the book builds on: their notebooks, patterns, strips and set-ups are the book's, too. Left out: none.",
+        "Folders inside the content folder that the book builds on: their notebooks, patterns, strips and set-ups are the book's, too. Default: none.",
     },
     url: {
       expected: { kind: "form", form: "address" },
@@ -34,7 +34,7 @@ export const BOOK_KEYS = {
     calendar: {
       expected: { kind: "form", form: "calendar" },
       meaning:
-        "Which day weeks begin with, which of them is week 1, and the language of days and months. Left out: weeks as ISO 8601 has them, in English.",
+        "Which day weeks begin with, which of them is week 1, and the language of days and months. Default: weeks as ISO 8601 has them, in English.",
     },
     printer: {
       expected: { kind: "form", form: "printer", ...STRETCH },
@@ -46,11 +46,11 @@ export const BOOK_KEYS = {
     region: {
       expected: { kind: "form", form: "region" },
       meaning:
-        "A country or region by its code: its first day of the week, and its rule for week 1. Left out: ISO 8601.",
+        "A country or region by its code: its first day of the week, and its rule for week 1. Default: ISO 8601.",
     },
     language: {
       expected: { kind: "form", form: "language" },
-      meaning: "The language of the names, by its code. Left out: en, whatever the region.",
+      meaning: "The language of the names, by its code. Default: en, whatever the region.",
     },
     week: {
       expected: { kind: "choice", allowed: WEEKDAY_WORDS },
@@ -63,7 +63,7 @@ export const BOOK_KEYS = {
     utcOffset: {
       expected: { kind: "form", form: "utc-offset" },
       meaning:
-        "How far the clock is ahead of UTC, for labels with {moon}: on which day the moon is full depends on it. It holds all year round, summer time or not. Left out: no label can have {moon}.",
+        "How far the clock is ahead of UTC, for labels with {moon}: on which day the moon is full depends on it. It holds all year round, summer time or not. Default: no label can have {moon}.",
     },
   },
 } as const satisfies Grammar;

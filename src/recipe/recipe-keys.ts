@@ -24,11 +24,11 @@ const SELECTION = {
   from: {
     expected: { ...form("unit-number"), max: LIMITS.tracks },
     meaning:
-      "Of units, the first one that is taken: 1 is the first of all, −1 the last. Left out: 1.",
+      "Of units, the first one that is taken: 1 is the first of all, −1 the last. Default: 1.",
   },
   to: {
     expected: { ...form("unit-number"), max: LIMITS.tracks },
-    meaning: "Of units, the last one that is taken. Left out: −1.",
+    meaning: "Of units, the last one that is taken. Default: −1.",
   },
   least: {
     expected: { kind: "whole", unit: "tracks", min: 1, max: LIMITS.tracks },
@@ -50,12 +50,12 @@ export const RECIPE_KEYS = {
     dates: {
       expected: { kind: "choice", allowed: SPAN_KINDS },
       meaning:
-        "The pattern stands for one such span of days: its tracks can be days, weeks, months or quarters of it, and its labels can name them. Left out: no days.",
+        "The pattern stands for one such span of days: its tracks can be days, weeks, months or quarters of it, and its labels can name them. Default: no days.",
     },
     outside: {
       expected: { kind: "choice", allowed: OUTSIDE },
       meaning:
-        "How labels of days are shown that lie outside the month, quarter or year they stand in. Left out: pale.",
+        "How labels of days are shown that lie outside the month, quarter or year they stand in. Default: pale.",
     },
     page: { expected: form("area"), meaning: "The area of a single page." },
     spread: { expected: form("spread"), meaning: "The areas of two facing pages." },
@@ -87,22 +87,22 @@ export const RECIPE_KEYS = {
     rows: { expected: SPLIT, meaning: "Splits the area into rows." },
     fill: {
       expected: { kind: "choice", allowed: FILLS },
-      meaning: "What is drawn in an area that is not split. Left out: blank.",
+      meaning: "What is drawn in an area that is not split. Default: blank.",
     },
-    every: { expected: STEPS, meaning: "The fill repeats every so many steps. Left out: 1." },
+    every: { expected: STEPS, meaning: "The fill repeats every so many steps. Default: 1." },
   },
   track: {
     steps: { expected: STEPS, meaning: "The track has exactly so many steps." },
     share: {
       expected: { kind: "share", max: LIMITS.share },
-      meaning: "The track's weight when tracks divide what is left. Left out: 1.",
+      meaning: "The track's weight when tracks divide what is left. Default: 1.",
     },
     same: {
       expected: { kind: "text", longest: LIMITS.name },
       meaning: "A name. All tracks that carry it get one size, anywhere in the pattern.",
     },
-    min: { expected: STEPS, meaning: "The fewest steps the track may have. Left out: 1." },
-    max: { expected: STEPS, meaning: "The most steps the track may have. Left out: no limit." },
+    min: { expected: STEPS, meaning: "The fewest steps the track may have. Default: 1." },
+    max: { expected: STEPS, meaning: "The most steps the track may have. Default: no limit." },
     repeat: {
       expected: { ...form("repeat"), min: 1, max: LIMITS.tracks, names: UNITS },
       meaning:
@@ -121,16 +121,16 @@ export const RECIPE_KEYS = {
     labels: { expected: form("labels"), meaning: "Labels of the counted tracks, in order." },
     gap: {
       expected: { ...form("gap"), min: 0, max: LIMITS.space },
-      meaning: "Empty steps between two tracks. Left out: 0.",
+      meaning: "Empty steps between two tracks. Default: 0.",
     },
     leftover: {
       expected: { ...form("leftover"), names: LEFTOVER_KEYWORDS },
-      meaning: "Where the steps go that tracks and gaps cannot take. Left out: end.",
+      meaning: "Where the steps go that tracks and gaps cannot take. Default: end.",
     },
     ...SELECTION,
   },
   gap: {
-    min: { expected: SPACE, meaning: "The narrowest gap. Left out: 0." },
+    min: { expected: SPACE, meaning: "The narrowest gap. Default: 0." },
     max: { expected: SPACE, meaning: "The widest gap." },
   },
   margin: {

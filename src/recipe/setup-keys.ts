@@ -20,7 +20,7 @@ export const SETUP_LIMITS = {
 const borders = (what: string) =>
   ({
     expected: { kind: "choice", allowed: BORDERS },
-    meaning: `Which ${what} at an end of the days: first takes those that begin in \`dates\`, last those that end in it. Left out: both.`,
+    meaning: `Which ${what} at an end of the days: first takes those that begin in \`dates\`, last those that end in it. Default: both.`,
   }) as const;
 
 const { lanes, make, width } = STRIP_KEYS.strip;
@@ -37,7 +37,7 @@ export const SETUP_KEYS = {
     },
     first: {
       expected: { kind: "whole", unit: "pages", ...SETUP_LIMITS.first },
-      meaning: "The number of the first free page in the notebook. Left out: 1.",
+      meaning: "The number of the first free page in the notebook. Default: 1.",
     },
     pages: {
       expected: { kind: "form", form: "setup-entries", max: SETUP_LIMITS.entries },
@@ -46,7 +46,7 @@ export const SETUP_KEYS = {
     fill: {
       expected: { kind: "form", form: "slug" },
       meaning:
-        "An undated single page that goes on a page that stays free before a spread. Left out: nothing.",
+        "An undated single page that goes on a page that stays free before a spread. Default: nothing.",
     },
     lanes,
     make,
@@ -60,7 +60,7 @@ export const SETUP_KEYS = {
     },
     times: {
       expected: { kind: "whole", unit: "times", min: 1, max: SETUP_LIMITS.times },
-      meaning: "How many times a pattern without dates is drawn. Left out: 1.",
+      meaning: "How many times a pattern without dates is drawn. Default: 1.",
     },
     each: {
       expected: { kind: "choice", allowed: EACH_KINDS },

@@ -21,19 +21,19 @@ export const STRIP_KEYS = {
     },
     dates: {
       expected: { kind: "form", form: "days" },
-      meaning: `The days for which patterns with dates are marked, at most ${STRIP_BOUNDS.years} years. Left out: their largest case, with 31 days and six weeks in a month.`,
+      meaning: `The days for which patterns with dates are marked, at most ${STRIP_BOUNDS.years} years. Default: their largest case, with 31 days and six weeks in a month.`,
     },
     lanes: {
       expected: { kind: "whole", unit: "lanes", ...STRIP_BOUNDS.lanes },
-      meaning: `At most so many lanes a side. Left out: ${STRIP_DEFAULTS.lanes}.`,
+      meaning: `At most so many lanes a side. Default: ${STRIP_DEFAULTS.lanes}.`,
     },
     make: {
       expected: { kind: "choice", allowed: MAKES },
-      meaning: `How the two sides come together: both on one face, the second turned round (edges), on a fold, or as two strips. Left out: ${STRIP_DEFAULTS.make}.`,
+      meaning: `How the two sides come together: both on one face, the second turned round (edges), on a fold, or as two strips. Default: ${STRIP_DEFAULTS.make}.`,
     },
     width: {
       expected: { kind: "millimetres", ...STRIP_BOUNDS.width },
-      meaning: `The strip's width in millimetres. Left out: ${STRIP_DEFAULTS.width}.`,
+      meaning: `The strip's width in millimetres. Default: ${STRIP_DEFAULTS.width}.`,
     },
   },
   "strip-entry": {
@@ -52,12 +52,12 @@ export const STRIP_KEYS = {
     margin: {
       expected: { kind: "form", form: "division-margin", min: 0, max: LIMITS.space },
       meaning:
-        "Empty steps at both ends of a plain division: one number, or left and right across, top and bottom down. Left out: 0.",
+        "Empty steps at both ends of a plain division: one number, or left and right across, top and bottom down. Default: 0.",
     },
     uses: {
       expected: { kind: "whole", unit: "uses", ...STRIP_BOUNDS.uses },
       meaning:
-        "How often it is drawn. If any entry of the strip says so, each side carries what adds up to most uses. Left out: 1.",
+        "How often it is drawn. If any entry of the strip says so, each side carries what adds up to most uses. Default: 1.",
     },
   },
 } as const satisfies Grammar;

@@ -19,21 +19,33 @@ export interface SetupQuestion {
   readonly when: When;
   /** A pattern by its slug. Throws where there is none: names are checked before. */
   readonly recipe: (slug: string) => Recipe;
+  /** Plans of the same patterns, days' names and notebook, as an earlier set-up left them: those that are new are added. */
+  readonly known?: Map<string, Plan>;
 }
 
 /** The set-up, page by page. It must have passed the check of set-ups, which counts its pages. */
 export function planSetup(question: SetupQuestion): Setup {
-  const { setup, notebook, when, recipe } = question;
+  const steps = setupSteps(question);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** The same in steps, a page or a spread each, for whoever has something else to do between them. */
+export function* setupSteps(question: SetupQuestion): Generator<undefined, Setup> {
+  const { setup, notebook, when, recipe, known = new Map() } = question;
   const { slug, title, binding } = notebook;
   const paging: Paging = {
     question,
-    shelf: openPlans(notebook, when),
+    shelf: openPlans(notebook, when, known),
     pages: [],
     titles: new Map(),
     leftOut: new Map(),
   };
   for (const wanted of wantedPages(setup, { recipe, rule: when.rule })) {
     if (!isBeyondYears(wanted)) takePages(paging, wanted);
+    yield;
   }
   const { pages, titles, leftOut, shelf } = paging;
   return {
@@ -115,8 +127,7 @@ function leaveOut({ leftOut, titles }: Paging, plan: Plan, title: string): void 
 }
 
 /** Plans of one notebook, each worked out once; a plan has a number from the first page that it is drawn on. */
-function openPlans(notebook: Notebook, when: When) {
-  const known = new Map<string, Plan>();
+function openPlans(notebook: Notebook, when: When, known: Map<string, Plan>) {
   const numbers = new Map<string, number>();
   const plans: FittingPlan[] = [];
   return {

@@ -35,6 +35,8 @@ export interface DrawnPage {
   readonly page: number;
   /** The index of the outermost entry that it comes from; none of a page that was filled. */
   readonly entry?: number;
+  /** The place of the very entry: its index in each list from the outermost in, such as `2.0`. */
+  readonly path?: string;
   /** The unit of the outermost block that it belongs to, and that of the nearest. */
   readonly unit?: Span;
   readonly within?: Span;

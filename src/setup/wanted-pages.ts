@@ -19,6 +19,8 @@ export interface WantedPage {
   readonly span?: Span;
   /** The index of the outermost entry. */
   readonly entry: number;
+  /** The entry's own place in the file: its index in each list from the outermost in, such as `2.0`. */
+  readonly path: string;
   /** The unit of the outermost block, and that of the nearest. */
   readonly unit?: Span;
   readonly within?: Span;
@@ -53,7 +55,6 @@ interface Around extends WantedSources {
   readonly dates: DayRange;
   readonly isNew: (key: string) => boolean;
   readonly entry: number;
-  /** The entry's place in the file: its index in each list from the outermost in. */
   readonly path: string;
   /** The days of the nearest unit around. */
   readonly around: DayRange;
@@ -84,7 +85,7 @@ function* pagesOfPattern(
 ): Iterable<WantedPage | BeyondYears> {
   const { entry, unit, within, path, around, isNew } = place;
   const recipe = place.recipe(pattern);
-  const from = { recipe, entry, ...(unit && { unit }), ...(within && { within }) };
+  const from = { recipe, entry, path, ...(unit && { unit }), ...(within && { within }) };
   if (!recipe.dates) {
     if (!isNew(`${path} ${around.from} ${around.to}`)) return;
     for (let time = 0; time < times; time++) yield from;

@@ -39,7 +39,7 @@ function shown(page: Page): Promise<Told> {
 function drawnWords(pattern: string, steps: readonly Told[]): Told {
   const strokes = steps.filter(({ hash }) => hash.startsWith("#stroke")).length;
   const words = pattern === "week-in-columns" ? "Both pages are drawn." : "The page is drawn.";
-  return { hash: "#drawn", count: `${strokes} of ${strokes} strokes`, words, d: "none" };
+  return { hash: "#drawn", count: `${strokes} of ${strokes} lines`, words, d: "none" };
 }
 
 /** How many strokes stand on the drawing as done; marks have two short lines each. */

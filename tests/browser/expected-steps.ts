@@ -51,7 +51,7 @@ export function expectedSteps(book: string, { pattern, notebook: slug, hand }: D
     return { kind, side, number: kinds[kind], words, d };
   }
   return steps.map(({ kind, side, number, words, d }): Told => {
-    const count = `${side === "single" ? "" : `${side} page: `}${kind} ${number} of ${kinds[kind]}`;
+    const count = `${side === "single" ? "" : `${side} page: `}${kind === "stroke" ? "line" : kind} ${number} of ${kinds[kind]}`;
     const sentence = count.slice(0, 1).toUpperCase() + count.slice(1);
     return { hash: `#${kind}=${number}`, count: sentence, words, d };
   });

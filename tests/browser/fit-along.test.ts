@@ -69,9 +69,9 @@ describe.each(JOURNEYS)("$pattern on $notebook by the $hand hand, $width px wide
     if (hand === "left") await page.getByLabel("I draw with my left hand").check();
     const steps = expectedSteps(book, { pattern, notebook, hand });
     const strokes = steps.filter(({ hash }) => hash.startsWith("#stroke")).length;
-    const words = page.getByText(`First the marks, then ${strokes} strokes in the order`);
+    const words = page.getByText(`First the marks, then ${strokes} lines, one at a time`);
     await words.waitFor();
-    await page.getByText("All strokes in their order").click();
+    await page.getByText("All lines in their order").click();
     const listed = await page.locator(".order-of-hand li").allTextContents();
     expect(listed).toEqual(steps.map((step) => step.words));
     expect(await marks(page)).toEqual(await marksOfOwnPage(page, journey));
@@ -83,7 +83,7 @@ describe.each(JOURNEYS)("$pattern on $notebook by the $hand hand, $width px wide
     }
     expect(told).toEqual(steps.map(({ count, words: said, d }) => ({ count, words: said, d })));
     await page.keyboard.press("ArrowRight");
-    expect(await shown(page)).toMatchObject({ count: `${strokes} of ${strokes} strokes` });
+    expect(await shown(page)).toMatchObject({ count: `${strokes} of ${strokes} lines` });
     expect(complaints).toEqual([]);
     await close();
   });
@@ -115,7 +115,7 @@ describe("what is drawn along", () => {
     const { page, panel, close } = await fitPage(1440);
     await page.getByLabel("Pattern", { exact: true }).selectOption("two-row-week");
     const first = () => panel.locator(".order-of-hand li").first().textContent();
-    await page.getByText("All strokes in their order").click();
+    await page.getByText("All lines in their order").click();
     const before = await first();
     await page.getByLabel("Dots across").fill("24");
     await expect.poll(first).not.toBe(before);

@@ -1,4 +1,4 @@
-/** While a field will not do, what is drawn is an old drawing: it looks so, it says so, and nothing of it leaves the page. */
+/** While a field is not valid, what is drawn is an old drawing: it looks so, it says so, and nothing of it leaves the page. */
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
@@ -12,7 +12,7 @@ const SHOWN = {
   summary: '[data-part="summary"]',
 } as const;
 
-const OLD = /: the drawing is of what was written before\.$/;
+const OLD = /: the drawing still shows what was written before\.$/;
 
 const isDim = (page: Page, selector: string) =>
   page.locator(selector).evaluate((element) => Number(getComputedStyle(element).opacity) < 0.6);
@@ -105,13 +105,13 @@ describe("on the fit page", () => {
     ["Dots across", NOTEBOOKS],
     ["Stretch x", ["print-page", "save-page-pdf"]],
   ])(
-    "while “%s” will not do, nothing goes out by it, and why is said at the press",
+    "while “%s” is not valid, nothing goes out by it, and why is said at the press",
     async (label, held) => {
       await page.getByLabel(label).fill("x");
       for (const doing of held) {
         await press(page, doing);
         const said = await page.locator('[data-part="status"]').textContent();
-        expect(said, doing).toContain(`This waits for “${label}” to be mended.`);
+        expect(said, doing).toContain(`Correct “${label}” first.`);
         expect(
           await page.getByLabel(label).evaluate((field) => field === document.activeElement),
         ).toBe(true);
@@ -158,7 +158,7 @@ describe("on the fit page", () => {
     expect(await page.locator("#pitch-read").isVisible()).toBe(false);
   });
 
-  it("a file name that will not do is offered as one that does", async () => {
+  it("a file name that is not valid is offered as one that does", async () => {
     await page.getByText("Binding, ruling, name").click();
     await page.getByLabel("File name", { exact: true }).fill("My Book");
     await page.getByRole("button", { name: "Make it my-book" }).press("Enter");
@@ -169,7 +169,7 @@ describe("on the fit page", () => {
 });
 
 describe("on the recipe page", () => {
-  it("a file name that will not do is told at its field, and nothing is saved under another", async () => {
+  it("a file name that is not valid is told at its field, and nothing is saved under another", async () => {
     const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await noteHandedOver(page);
     await page.goto(onDisk("fit/recipe/index.html"));
@@ -215,7 +215,7 @@ describe("on the recipe page", () => {
 });
 
 describe("on the measure page", () => {
-  it("a bar that will not do leaves no correction to keep", async () => {
+  it("a bar that is not valid leaves no correction to keep", async () => {
     const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await page.goto(onDisk("measure/index.html"));
     const bar = page.getByLabel("Bar along the short side (mm)");
@@ -223,7 +223,7 @@ describe("on the measure page", () => {
     await bar.fill("970");
     expect(await page.locator('[data-part="printer-line"]').textContent()).toBe("–");
     await press(page, "keep-printer");
-    expect(await page.locator('[data-part="status"]').textContent()).toContain("This waits for");
+    expect(await page.locator('[data-part="status"]').textContent()).toContain("Correct “");
     const kept = await page.evaluate(() => Object.keys(localStorage));
     expect(kept.filter((name) => name.endsWith("version"))).toHaveLength(1);
     expect(kept.filter((name) => name.endsWith("printer"))).toEqual([]);

@@ -37,7 +37,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       expect(await svgTitle(page, "plate")).toContain("on 120 × 180 mm, 23 × 35");
     });
 
-    it("is told at the field what will not do, keeps the last good drawing, and gets no advice on it", async () => {
+    it("is told at the field what is not valid, keeps the last good drawing, and gets no advice on it", async () => {
       const advice = page.getByRole("button", { name: "Count down from edge to edge" });
       expect(await advice.count()).toBe(1);
       const before = await page.locator('[data-part="plate"]').innerHTML();
@@ -171,7 +171,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       await page.goto(`${fit}#v=1&paper=A5&pitch=wide&dots=26,38`);
       await expectText(
         page.locator('[data-part="notice"]'),
-        "What it says as “pitch” will not do. This needs a number of millimetres from 0.5 to 100. What was kept on this device is shown instead.",
+        "What it says as “pitch” is not valid. This needs a number of millimetres from 0.5 to 100. What was kept on this device is shown instead.",
       );
     });
 

@@ -37,7 +37,7 @@ describe.each([390, 1440])("on a screen %d px wide", (width) => {
   });
 });
 
-describe("what will not do", () => {
+describe("what is not valid", () => {
   it("is said at its field, and the drawing is marked as the one before", async () => {
     const { page, close } = await watchedPage(testBrowser.browser);
     await page.goto(onDisk("index.html"));

@@ -93,6 +93,7 @@ describe("a script that carries their words", () => {
     ["patterns/search-index.js", "spanbookSearchIndex", "leek"],
     ["fit/book.js", "spanbookContent", TITLE],
     ["fit/recipe/texts.js", "spanbookTexts", "window.hit=1"],
+    ["setups/texts.js", "spanbookSetups", ""],
   ])("%s gives them as data and does nothing else", (path, name, words) => {
     const window: Record<string, unknown> = {};
     runInNewContext(readFileSync(join(book, path), "utf8"), { window });

@@ -3,6 +3,8 @@ import { existsSync } from "node:fs";
 import { type Browser, type BrowserServer, chromium } from "playwright-core";
 import { needDebian } from "../setup/need-debian.ts";
 
+/** The same engine without the window's frame and services: a page loads in about half the processor's time. */
+const SHELL = "/usr/bin/chromium-headless-shell";
 const SYSTEM_CHROMIUM = "/usr/bin/chromium";
 
 const FLAGS = [
@@ -33,6 +35,12 @@ function chromiumPath(): string {
     if (!existsSync(named)) throw new Error(`CHROMIUM names ${named}, which is not there.`);
     return named;
   }
-  if (!existsSync(SYSTEM_CHROMIUM)) needDebian(["chromium"]);
-  return SYSTEM_CHROMIUM;
+  if (existsSync(SHELL)) return SHELL;
+  try {
+    needDebian(["chromium-headless-shell"]);
+    return SHELL;
+  } catch (error) {
+    if (existsSync(SYSTEM_CHROMIUM)) return SYSTEM_CHROMIUM;
+    throw error;
+  }
 }

@@ -24,7 +24,7 @@ describe("without scripts", () => {
 
   it("the strokes are a list under the drawing", async () => {
     const { page } = watched;
-    await page.getByText("All strokes in their order").click();
+    await page.getByText("All lines in their order").click();
     const list = page.locator('[data-part="order"] li');
     expect(await list.allTextContents()).toEqual(steps.map(({ words }) => words));
     expect(await list.first().isVisible()).toBe(true);

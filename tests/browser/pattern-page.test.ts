@@ -93,7 +93,7 @@ describe("a pattern's page", () => {
   });
 
   it("leads from the list of strokes to each of them, and marks the one of now", async () => {
-    await page.getByText("All strokes in their order").click();
+    await page.getByText("All lines in their order").click();
     await page.getByRole("button", { name: steps[6]?.words ?? "", exact: true }).click();
     expect(await page.evaluate(() => location.hash)).toBe(steps[6]?.hash);
     expect(await page.locator("[aria-current='step']").allTextContents()).toEqual([

@@ -283,7 +283,7 @@ describe("a pattern's page with picked days", () => {
   it("draws along what is shown, and keeps the stroke beside the days", async () => {
     const { page, complaints, close } = await open("month-grid", "#v=1&dates=2027-02&stroke=3");
     const count = page.locator('[data-part="count"]');
-    await expect.poll(() => count.textContent()).toMatch(/^Stroke 3 of/);
+    await expect.poll(() => count.textContent()).toMatch(/^Line 3 of/);
     await page.getByRole("button", { name: "Next", exact: true }).click();
     await expect.poll(() => page.url()).toMatch(/#v=1&dates=2027-02&stroke=4$/);
     expect((await monthOn(page))[1]).toBe(4);

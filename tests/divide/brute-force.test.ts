@@ -14,6 +14,7 @@ import {
 import { bestByForce, fewestSteps } from "../oracle/brute-force.ts";
 import { randomSplits } from "../oracle/random-splits.ts";
 import { written } from "../oracle/track.ts";
+import { checkRuns, checkSample } from "../sweep/sweep-size.ts";
 
 /** Compares every split with brute force; tells how many there were. */
 function agree(splits: Iterable<Question>): number {
@@ -48,8 +49,8 @@ const EXHAUSTIVE: readonly (readonly [string, Ingredients, number])[] = [
   ],
   [
     "4 tracks with limits or fixed",
-    { counts: [4], tracks: MIXED_TRACKS, gaps: ANY_GAP, lengths: upTo(14) },
-    6561 * 6 * 14,
+    { counts: [4], tracks: MIXED_TRACKS, gaps: ANY_GAP, lengths: checkSample(upTo(14)) },
+    6561 * 6 * checkRuns(14),
   ],
 ];
 
@@ -62,7 +63,8 @@ describe("the engine and brute force choose the same", () => {
     120_000,
   );
 
-  it("for 20,000 random splits of up to 60 steps and 8 tracks", () => {
-    expect(agree(randomSplits({ seed: 20_000, cases: 20_000 }))).toBe(20_000);
+  it("for random splits of up to 60 steps and 8 tracks", () => {
+    const cases = checkRuns(20_000);
+    expect(agree(randomSplits({ seed: 20_000, cases }))).toBe(cases);
   });
 });

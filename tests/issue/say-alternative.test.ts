@@ -17,13 +17,13 @@ describe("a page that shows one of the later layouts", () => {
       1,
       1,
       SHORT,
-      "The first layout of this recipe does not fit here. The rows need 41 steps and have 38: 3 too few. This is its other layout.",
+      "The first layout of this recipe does not fit here. The rows need 41 steps and have 38: 3 too few. This is its second layout.",
     ],
     [
       2,
       3,
       { kind: "margin-clash", side: "single", path: "", paperSide: "top", keys: ["top", "inner"] },
-      "The first layout of this recipe does not fit here. Two margins of the page land on its top side with this binding: top and inner. This is alternative 2 of 3.",
+      "The first layout of this recipe does not fit here. Two margins of the page land on its top side with this binding: top and inner. This is layout 3 of its 4.",
     ],
   ])("says why, and which one it is: %d of %d", (used, others, passedOver, words) => {
     expect(sayAlternative({ used, others, passedOver })).toBe(words);

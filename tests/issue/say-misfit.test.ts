@@ -31,19 +31,19 @@ describe("why a pattern does not fit", () => {
     ],
     [
       { kind: "same-impossible", name: "day", min: 5, max: 3 },
-      "No one size suits all tracks named “day”: one needs at least 5 steps and one takes at most 3.",
+      "No one size suits all parts named “day”: one needs at least 5 steps and one takes at most 3.",
     ],
     [
       { kind: "same-impossible", name: "day", min: 5, max: Number.POSITIVE_INFINITY },
-      "No one size suits all tracks named “day”: at 5 steps or more the pattern does not fit.",
+      "No one size suits all parts named “day”: at 5 steps or more the pattern does not fit.",
     ],
     [
       { kind: "same-impossible", name: "day", min: 3, max: 5 },
-      "No one size suits all tracks named “day”: from 3 to 5 steps the pattern does not fit.",
+      "No one size suits all parts named “day”: from 3 to 5 steps the pattern does not fit.",
     ],
     [
       { kind: "same-impossible", name: "day", min: 1, max: 1 },
-      "No one size suits all tracks named “day”: at 1 step the pattern does not fit.",
+      "No one size suits all parts named “day”: at 1 step the pattern does not fit.",
     ],
     [
       { kind: "margin-clash", side: "single", path: "", paperSide: "top", keys: ["top", "inner"] },

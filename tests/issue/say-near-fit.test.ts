@@ -91,11 +91,11 @@ describe("what would fit after all", () => {
     ],
     [
       { kind: "smaller-name-min", name: "bed", from: 5, to: 1 },
-      "Let all tracks named “bed” shrink to 1 step, where 5 are asked for now.",
+      "Let all parts named “bed” shrink to 1 step, where 5 are asked for now.",
     ],
     [
       { kind: "larger-name-max", name: "bed", from: 3, to: 5 },
-      "Let all tracks named “bed” grow to 5 steps, where one takes at most 3 now.",
+      "Let all parts named “bed” grow to 5 steps, where one takes at most 3 now.",
     ],
     [
       {

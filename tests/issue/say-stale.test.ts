@@ -1,12 +1,12 @@
-/** The words for what stands there still while something that was written since will not do. */
+/** The words for what stands there still while something that was written since is not valid. */
 import { describe, expect, it } from "vitest";
 import { fieldOffer } from "../../src/issue/words/say-field-issue.ts";
 import { sayHeld, sayStaleDrawing } from "../../src/issue/words/say-stale.ts";
 
 describe("what is old", () => {
   it.each([
-    [1, "1 problem: the drawing is of what was written before."],
-    [3, "3 problems: the drawing is of what was written before."],
+    [1, "1 problem: the drawing still shows what was written before."],
+    [3, "3 problems: the drawing still shows what was written before."],
   ])("is called so, with %i to mend", (issues, words) => {
     expect(sayStaleDrawing(issues)).toBe(words);
   });
@@ -14,7 +14,7 @@ describe("what is old", () => {
   it("is not saved, and the field is named that has to be mended", () => {
     const expected = { kind: "whole", unit: "dots", min: 2, max: 400 } as const;
     expect(sayHeld("Dots across", { field: "dotsAcross", kind: "unsuitable", expected })).toBe(
-      "This waits for “Dots across” to be mended. This needs a whole number of dots from 2 to 400.",
+      "Correct “Dots across” first. This needs a whole number of dots from 2 to 400.",
     );
   });
 });

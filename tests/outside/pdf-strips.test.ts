@@ -8,6 +8,7 @@ import { stripSheets } from "../../src/print/sheets/strip-sheets.ts";
 import { stripJson } from "../../src/strip/strip-json.ts";
 import { NOTEBOOKS, SETTINGS, stripsOf } from "../print/demo-book.ts";
 import { joinPieces, readPieces, ticksAlong } from "../print/read-strip.ts";
+import { checkSample } from "../sweep/sweep-size.ts";
 
 /** In millimetres. */
 const TRUE_TO = 0.05;
@@ -22,7 +23,7 @@ describe.each<[PrinterPaper, readonly string[]]>([
     stripsOf(notebook).map((strip) => [strip.slug, notebook.slug, strip] as const),
   );
 
-  it.each(cases)(
+  it.each(checkSample(cases))(
     "%s for %s has its ticks where the paper has the positions",
     async (...[, , strip]) => {
       const question = { title: strip.title, strips: [strip], paper };

@@ -12,6 +12,7 @@ import type { Recipe } from "../../src/recipe/recipe.ts";
 import { arbitraryDated } from "../oracle/arbitrary-dated.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { fileOf, type WrittenPattern } from "../oracle/written-pattern.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 
 const SEED = 2_027;
 
@@ -68,6 +69,7 @@ describe("spans that come out alike", () => {
 
   it("are planned as each of them is by itself, whatever the pattern", () => {
     let shared = 0;
+    const numRuns = checkRuns(300);
     const years = fc.integer({ min: 1, max: 9998 });
     const steps = fc.integer({ min: 12, max: 70 });
     const patterns = arbitraryDated(3).filter(({ dates }) => dates !== "day" && dates !== "week");
@@ -87,8 +89,8 @@ describe("spans that come out alike", () => {
         const all = groups.flatMap((group) => group.spans).sort((a, b) => a.from - b.from);
         expect(all).toEqual(spans);
       }),
-      { seed: SEED, numRuns: 300 },
+      { seed: SEED, numRuns },
     );
-    expect(shared).toBeGreaterThan(300);
+    expect(shared).toBeGreaterThan(numRuns);
   });
 });

@@ -9,8 +9,9 @@ import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
 import { arbitraryRecipe } from "../oracle/arbitrary-recipe.ts";
 import { fits } from "../oracle/fits.ts";
 import { mapAreas } from "../oracle/map-areas.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 
-const RUNS = { seed: 1897, numRuns: 400 };
+const RUNS = { seed: 1897, numRuns: checkRuns(400) };
 const recipes = arbitraryRecipe();
 const notebooks = arbitraryNotebook({ dots: [16, 60] });
 const fitting = fc.tuple(recipes, notebooks).filter(([recipe, notebook]) => fits(recipe, notebook));
@@ -122,7 +123,7 @@ describe("planning", () => {
           expect(among.toReversed()).toEqual(alone);
         },
       ),
-      { ...RUNS, numRuns: 100 },
+      { ...RUNS, numRuns: checkRuns(100) },
     );
   });
 
@@ -160,7 +161,7 @@ describe("planning", () => {
         expect(plan.fits).toBe(false);
         expect(planPattern(structuredClone(recipe), structuredClone(notebook))).toEqual(plan);
       }),
-      { ...RUNS, numRuns: 40 },
+      { ...RUNS, numRuns: checkRuns(40) },
     );
   }, 20_000);
 

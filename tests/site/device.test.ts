@@ -41,7 +41,7 @@ describe("what the form before this one kept", () => {
     expect(openDevice(openTab(), BOOK_SCRIPT).get("hand")).toBe("right");
     openDevice(openTab(), BOOK_SCRIPT).clear();
     expect(openDevice(openTab(), BOOK_SCRIPT).get("hand")).toBeUndefined();
-    expect([...items.values()]).toEqual(["3"]);
+    expect([...items.values()]).toEqual(["4"]);
   });
 
   it("is brought back as it was by whoever cleared it", () => {
@@ -82,12 +82,43 @@ describe("what form 2 kept", () => {
     const device = openDevice(openTab(), BOOK_SCRIPT);
     expect(device.get("notebook")).toBe(FORM_2["spanbook / notebook"]);
     expect(keptText(device, "recipe")).toBe("#v=1&paper=A6&pitch=5&dots=19,28&text=abc");
-    expect(Object.fromEntries(items)).toEqual({ ...FORM_2, "spanbook / version": "3" });
+    expect(Object.fromEntries(items)).toEqual({ ...FORM_2, "spanbook / version": "4" });
   });
 
   it("has no lists yet", () => {
     const device = openDevice(openWebSpace(FORM_2).openTab(), BOOK_SCRIPT);
     expect(KEPT_KINDS.flatMap((kind) => keptFiles(device, kind))).toEqual([]);
+  });
+});
+
+/** What form 3 kept beside that: lists of files, and ticks. */
+const FORM_3 = {
+  ...FORM_2,
+  "spanbook / version": "3",
+  "spanbook / setups/march.md": "s",
+  "spanbook / ticks": "march-on-the-lane/a5 42 44",
+} as const;
+
+describe("what form 3 kept", () => {
+  it("is there as it was, and a set-up in use comes beside it", () => {
+    const { items, openTab } = openWebSpace(FORM_3);
+    const device = openDevice(openTab(), BOOK_SCRIPT);
+    expect(Object.fromEntries(items)).toEqual({ ...FORM_3, "spanbook / version": "4" });
+    expect(keptSlugs(device, "setups")).toEqual(["march"]);
+    expect(device.get("setup")).toBeUndefined();
+    device.set("setup", "1 #v=1&dates=2027-03");
+    expect(keptText(device, "setup")).toBe("#v=1&dates=2027-03");
+    expect(device.get("ticks")).toBe("march-on-the-lane/a5 42 44");
+  });
+
+  it("is cleared and brought back with all the rest", () => {
+    const { items, openTab } = openWebSpace({ ...FORM_3, "spanbook / setup": "1 #v=1" });
+    const device = openDevice(openTab(), BOOK_SCRIPT);
+    const before = Object.fromEntries(items);
+    const restore = device.clear();
+    expect(device.names()).toEqual(["version"]);
+    restore();
+    expect(Object.fromEntries(items)).toEqual(before);
   });
 });
 
@@ -136,7 +167,7 @@ describe("files that are kept", () => {
   it.each(["patterns/Week.md", "patterns/../x.md", "patterns/week", "recipes/week.md", "week.md"])(
     "are none under the name %s",
     (name) => {
-      const { openTab } = openWebSpace({ [`spanbook / ${name}`]: "x", "spanbook / version": "3" });
+      const { openTab } = openWebSpace({ [`spanbook / ${name}`]: "x", "spanbook / version": "4" });
       const device = openDevice(openTab(), BOOK_SCRIPT);
       expect(KEPT_KINDS.flatMap((kind) => keptFiles(device, kind))).toEqual([]);
       expect(asKeptPath(name)).toBeUndefined();
@@ -203,7 +234,7 @@ describe("a browser that keeps nothing", () => {
   });
 
   it("is told apart from one with what a later edition keeps, which is left as it is", () => {
-    const kept = { "spanbook / version": "4", "spanbook / hand": "both" };
+    const kept = { "spanbook / version": "5", "spanbook / hand": "both" };
     const { items, openTab } = openWebSpace(kept);
     const device = openDevice(openTab(), BOOK_SCRIPT);
     expect(device.get("hand")).toBeUndefined();

@@ -73,15 +73,15 @@ describe("a spread", () => {
     expect(steps.map((step) => countWords(step, steps))).toEqual([
       "Left page: marks 1 of 4",
       "Left page: marks 2 of 4",
-      "Left page: stroke 1 of 7",
-      "Left page: stroke 2 of 7",
-      "Left page: stroke 3 of 7",
+      "Left page: line 1 of 7",
+      "Left page: line 2 of 7",
+      "Left page: line 3 of 7",
       "Right page: marks 3 of 4",
       "Right page: marks 4 of 4",
-      "Right page: stroke 4 of 7",
-      "Right page: stroke 5 of 7",
-      "Right page: stroke 6 of 7",
-      "Right page: stroke 7 of 7",
+      "Right page: line 4 of 7",
+      "Right page: line 5 of 7",
+      "Right page: line 6 of 7",
+      "Right page: line 7 of 7",
     ]);
   });
 

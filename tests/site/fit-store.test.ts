@@ -1,4 +1,4 @@
-/** The fit page's store while something in its forms will not do: what is shown stays, and everybody knows that it is old. */
+/** The fit page's store while something in its forms is not valid: what is shown stays, and everybody knows that it is old. */
 import { describe, expect, it } from "vitest";
 import { type FormName, openFitStore } from "../../site/script/fit/fit-store.ts";
 import type { FieldIssue } from "../../src/issue/facts/field-issue.ts";

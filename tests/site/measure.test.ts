@@ -63,7 +63,7 @@ describe("the printer", () => {
   it("has a line that book.yaml takes, for every length of a bar that will do", () => {
     for (let tenths = 910; tenths <= 1_111; tenths++) {
       const reading = readBars({ x: `${tenths / 10}`, y: "100" });
-      if (!reading.ok) throw new Error(`${tenths / 10} mm will not do`);
+      if (!reading.ok) throw new Error(`${tenths / 10} mm is not valid`);
       const text = `title: Book\n${printerLine(reading.value)}\n`;
       expect(readBook({ path: "book.yaml", text })).toMatchObject({
         ok: true,

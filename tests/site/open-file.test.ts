@@ -5,12 +5,13 @@ import { reportIssues } from "../../src/issue/report/report.ts";
 import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
+import { readSetup } from "../../src/recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { demoNames, demoText } from "../setup/demo-files.ts";
 
 const { content, catalogue } = await demoCatalogue();
-const reader = { readNotebook, readRecipe, readStripRecipe, reportIssues, sayIssue };
+const reader = { readNotebook, readRecipe, readStripRecipe, readSetup, reportIssues, sayIssue };
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 const open = (name: string, text: string) =>
@@ -31,6 +32,18 @@ describe("a file that is opened", () => {
     expect(open(name, text)).toEqual({ kind: "strip", strip: expected.value });
   });
 
+  it.each(demoNames("setups"))("is the set-up %s", (name) => {
+    const text = demoText(`setups/${name}`);
+    const expected = readSetup({ path: `setups/${name}`, text });
+    if (!expected.ok) throw new Error(`${name} is not all right`);
+    expect(open(name, text)).toEqual({ kind: "setup", setup: expected.value });
+  });
+
+  it("is a set-up with a layout that nobody has: its page says so", () => {
+    const text = "---\ntitle: Mine\ndates: 2027-03\npages: [no-such]\n---\n";
+    expect(open("mine.md", text)).toMatchObject({ kind: "setup", setup: { first: 1 } });
+  });
+
   it("has a name that the book takes, whatever a browser made of it", () => {
     const text = "---\ntitle: Mine\npaper: A5\npitch: 5\ndots: [26, 38]\n---\n";
     const opened = open("My book (2).md", text);
@@ -38,7 +51,7 @@ describe("a file that is opened", () => {
   });
 });
 
-describe("a file that will not do", () => {
+describe("a file that is not valid", () => {
   it.each<[string, string, string]>([
     [
       "a notebook with a wrong pitch",
@@ -54,6 +67,11 @@ describe("a file that will not do", () => {
       "a strip with such a pattern and something else that is wrong",
       "---\ntitle: Mine\nacross: [seed-lst]\nlanes: 99\n---\n",
       "strips/x.md:3:10\n  across: [seed-lst]\n           ^^^^^^^^",
+    ],
+    [
+      "a set-up with a month that is none",
+      "---\ntitle: Mine\ndates: 2027-13\npages: [seed-list]\n---\n",
+      "setups/x.md:3:8\n  dates: 2027-13\n         ^^^^^^^",
     ],
     ["no front matter", "Hello.", "notebooks/x.md:1:1\n  Hello.\n  ^^^"],
   ])("%s gets its report", (_, text, beginning) => {

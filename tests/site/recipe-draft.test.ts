@@ -17,6 +17,7 @@ import {
   unpackText,
   writeRecipeAddress,
 } from "../../src/view/address/recipe-address.ts";
+import { type DatesChoice, readDatesField } from "../../src/view/fields/span-fields.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 import { demoText } from "../setup/demo-files.ts";
@@ -25,13 +26,24 @@ import { BOOK_SCRIPT, openWebSpace } from "../setup/web-space.ts";
 const { content, catalogue } = await demoCatalogue();
 const textOf = (slug: string) => demoText(`patterns/${slug}.md`);
 
+const DATES: readonly (DatesChoice | undefined)[] = ["2027-03", "2028-02-29", "2027-W09", ""].map(
+  (text) => {
+    const days = readDatesField(text);
+    const picked = days.ok && days.value && { from: days.value.from, to: days.value.to };
+    return picked ? { picked, calendar: text.includes("W") ? { week: "sunday" } : {} } : undefined;
+  },
+);
+
 function anyDraft(): fc.Arbitrary<RecipeDraft> {
   const text = fc.oneof(
     fc.string({ unit: "grapheme", maxLength: 400 }),
     fc.constantFrom(...content.recipes.map(({ slug }) => textOf(slug))),
   );
   const notebook = anyNotebook().map((one) => ({ ...one, title: "", slug: "", body: "" }));
-  return fc.record({ notebook, slug: fc.constantFrom("", "mine", "0-a"), text });
+  const dates = fc.constantFrom(...DATES);
+  return fc
+    .record({ notebook, slug: fc.constantFrom("", "mine", "0-a"), text, dates })
+    .map(({ dates: days, ...draft }) => ({ ...draft, ...(days && { dates: days }) }));
 }
 
 it.each(content.notebooks)("the first recipe fits $title", (notebook) => {
@@ -71,11 +83,11 @@ describe("the recipe page's address", () => {
     ["#v=1&text=AAAA", "What it says as “text” was changed or cut off on its way."],
     [
       "#v=1&mine=..%2Fx",
-      "What it says as “mine” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
+      "What it says as “mine” is not valid. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
     ],
     [
       "#v=1&recipe=..%2Fx",
-      "What it says as “recipe” will not do. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
+      "What it says as “recipe” is not valid. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
     ],
   ])("that is broken gets words: %s", (hash, sentence) => {
     const reading = readRecipeAddress(hash, catalogue.slugs);

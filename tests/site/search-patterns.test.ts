@@ -1,7 +1,7 @@
 /** The search of the gallery: what is written, beginnings of words, and slips of the pen. */
 import markdownIt from "markdown-it";
 import { describe, expect, it } from "vitest";
-import { openSearch } from "../../site/script/gallery/search-patterns.ts";
+import { openSearch } from "../../site/script/lazy/search/search-patterns.ts";
 import { searchIndex } from "../../src/build/pages/search-index.ts";
 import type { Area, Recipe } from "../../src/recipe/recipe.ts";
 

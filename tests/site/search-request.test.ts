@@ -1,9 +1,9 @@
 /** A search that may come late or not at all, and the words for what came of it. */
 import { describe, expect, it } from "vitest";
+import { openQuery } from "../../site/script/app/search-request.ts";
 import { sayFilter, sayLines } from "../../site/script/gallery/say-filter.ts";
-import type { Search } from "../../site/script/gallery/search-patterns.ts";
-import { openQuery } from "../../site/script/gallery/search-request.ts";
 import { sayResult } from "../../site/script/gallery/show-summary.ts";
+import type { Search } from "../../site/script/lazy/search/search-part.ts";
 import { EVERYTHING, type GalleryQuery } from "../../src/view/gallery/gallery-query.ts";
 
 const search: Search = (query) => ({ places: [query.length], isNear: query.startsWith("n") });

@@ -6,6 +6,21 @@ const SIZE = Number(process.env.SWEEP_SIZE ?? 4);
 /** The seed that the gate's sample is drawn with, and whatever is random in a sweep. */
 export const SWEEP_SEED = Number(process.env.SWEEP_SEED ?? 70_040);
 
+/** In percent of a check by random or by all cases: the gate's part is enough to find what is often wrong. */
+const CHECK_SIZE = Number(process.env.SWEEP_SIZE ?? 25);
+
+/** Of a check in the gate that `npm run sweep` runs whole: so many of `all` runs, one at least. */
+export function checkRuns(all: number): number {
+  return Math.max(1, Math.ceil((all * CHECK_SIZE) / 100));
+}
+
+/** As many of the things, evenly spread, in their order. */
+export function checkSample<Thing>(things: readonly Thing[]): readonly Thing[] {
+  const runs = checkRuns(things.length);
+  const each = things.length / runs;
+  return things.filter((_, index) => Math.floor(index / each) !== Math.floor((index - 1) / each));
+}
+
 /** So many of `all` runs, one at least. */
 export function sweepRuns(all: number): number {
   return Math.max(1, Math.ceil((all * SIZE) / 100));

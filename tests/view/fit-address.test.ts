@@ -95,15 +95,15 @@ describe("a broken address", () => {
     ["#v=1&lanes=4", "It does not say “across”."],
     [
       "#v=1&across=seed-list&lanes=99",
-      "What it says as “lanes” will not do. This needs a whole number of lanes from 1 to 12.",
+      "What it says as “lanes” is not valid. This needs a whole number of lanes from 1 to 12.",
     ],
     [
       "#v=1&paper=A5&pitch=5&dots=26,38,40",
-      "What it says as “dots” will not do. This needs a whole number of dots from 2 to 400.",
+      "What it says as “dots” is not valid. This needs a whole number of dots from 2 to 400.",
     ],
     [
       "#v=1&paper=A9&pitch=5&dots=26,38",
-      "What it says as “paper” will not do. This needs A3, A4, A5, A6, A7, A8, B4, B5, B6, JIS-B4, JIS-B5, JIS-B6, letter, legal or ledger, or its width and height in mm from 20 to 2000, such as [148, 210].",
+      "What it says as “paper” is not valid. This needs A3, A4, A5, A6, A7, A8, B4, B5, B6, JIS-B4, JIS-B5, JIS-B6, letter, legal or ledger, or its width and height in mm from 20 to 2000, such as [148, 210].",
     ],
     [`#v=1&name=${"a".repeat(20_000)}`, "It is longer than 16000 characters."],
   ])("gets words: %s", (hash, sentence) => {

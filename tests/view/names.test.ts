@@ -81,7 +81,7 @@ describe("a file name", () => {
     ["-2024", "2024"],
     ["Größe", "gro-e"],
     ["★", undefined],
-  ])("that will not do has a nearest one: %s", (typed, nearest) => {
+  ])("that is not valid has a nearest one: %s", (typed, nearest) => {
     const fault = { field: "slug", kind: "no-file-name" } as const;
     expect(slugFault("slug", typed)).toEqual(nearest === undefined ? fault : { ...fault, nearest });
   });

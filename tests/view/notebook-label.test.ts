@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   addressOfNotebook,
   notebookLabel,
+  withNotebook,
   withoutNotebook,
 } from "../../src/view/address/notebook-label.ts";
 
@@ -26,6 +27,18 @@ describe("the address without its notebook", () => {
     ["#v=1&paper=A5&pitch=5&dots=24&across=a,b&lanes=3", "#v=1&across=a,b&lanes=3"],
   ])("%s is %s", (hash, left) => {
     expect(withoutNotebook(hash)).toBe(left);
+  });
+});
+
+describe("the address with another notebook and days", () => {
+  const built = "#v=1&paper=A6&pitch=5&dots=20,28&name=X&from=week";
+  it.each([
+    ["", "", built],
+    ["paper=A5&pitch=5&dots=24,35", "", "#v=1&from=week&paper=A5&pitch=5&dots=24,35"],
+    ["", "dates=2027-05&week=sunday", `${built}&dates=2027-05&week=sunday`],
+    ["paper=A5&dots=24", "dates=2027", "#v=1&from=week&paper=A5&dots=24&dates=2027"],
+  ])("%j and %j", (notebook, dates, expected) => {
+    expect(withNotebook(built, notebook, dates)).toBe(expected);
   });
 });
 

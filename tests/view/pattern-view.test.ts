@@ -51,7 +51,7 @@ describe("the words for a pattern that fits", () => {
     const parts = "page: {columns: {count: 5, leftover: parts}}";
     const view = makePatternView(recipe(parts), notebook("[25, 37]"), { write });
     expect(view.leftover).toEqual({ across: 4, down: 0 });
-    expect(view.leftoverWords).toBe("Across: 4 steps left over, given to the tracks.");
+    expect(view.leftoverWords).toBe("Across: 4 steps left over, given to the parts.");
     expect(view.rows[0]?.marks).toHaveLength(6);
   });
 
@@ -91,7 +91,7 @@ describe("the words for a pattern that fits", () => {
     const view = makePatternView(recipe(two), notebook("[25, 37]"), { write });
     expect(view.used).toBe(1);
     expect(view.alternative).toBe(
-      "The first layout of this recipe does not fit here. The columns need 31 steps and have 24: 7 too few. This is its other layout.",
+      "The first layout of this recipe does not fit here. The columns need 31 steps and have 24: 7 too few. This is its second layout.",
     );
   });
 

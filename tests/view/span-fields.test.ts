@@ -64,7 +64,7 @@ describe("typed days", () => {
     ["<svg onload=alert(1)>", /This needs a year/],
     ["２０２７-05", /This needs a year/],
     ["2027-05\u0000", /This needs a year/],
-  ])("%j will not do: %s", (text, words) => {
+  ])("%j is not valid: %s", (text, words) => {
     expect(read(text)).toMatch(words);
   });
 
@@ -210,9 +210,9 @@ describe("the address of picked days", () => {
   });
 
   it.each([
-    ["dates", "2027-99", "What it says as “dates” will not do. Months go from 01 to 12."],
-    ["region", "<b>", /“region” will not do/],
-    ["weekone", "9", /“weekone” will not do/],
+    ["dates", "2027-99", "What it says as “dates” is not valid. Months go from 01 to 12."],
+    ["region", "<b>", /“region” is not valid/],
+    ["weekone", "9", /“weekone” is not valid/],
   ])("with %s=%s has words", (key, value, words) => {
     const reading = readDatesEntries(new Map([[key, value]]));
     expect(reading.ok ? "" : sayAddressIssue(reading.issue)).toMatch(words);

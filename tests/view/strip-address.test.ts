@@ -2,11 +2,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sayAddressIssue } from "../../src/issue/words/say-address-issue.ts";
+import { sayMissingLayouts } from "../../src/issue/words/strip-words.ts";
 import type { Axis } from "../../src/measure/axis.ts";
 import { entrySource } from "../../src/recipe/strip-entry-source.ts";
 import { patternEntry } from "../../src/recipe/strip-recipe.ts";
 import { plainSlug } from "../../src/source/slug.ts";
 import { addToStrip, namesOnStrip } from "../../src/view/address/add-to-strip.ts";
+import { layoutsInAddress } from "../../src/view/address/carried-layouts.ts";
+import { packText, unpackText } from "../../src/view/address/recipe-address.ts";
 import { readStripAddress, writeStripAddress } from "../../src/view/address/strip-address.ts";
 import { NO_STRIP, type StripChoice } from "../../src/view/fields/strip-fields.ts";
 import { plainDivision } from "../../src/view/strip/plain-division.ts";
@@ -110,20 +113,85 @@ describe("an address", () => {
   });
 });
 
+describe("layouts of one's own", () => {
+  const text = "---\ntitle: My week\npurpose: week\npage: {rows: 7}\n---\n";
+  const layout = (slug: string) => ({ slug, packed: packText(text) });
+  const strip = {
+    ...NO_STRIP,
+    across: [patternEntry("seed-list"), patternEntry("my-week")],
+    down: [{ ...patternEntry("my-week"), uses: 4 }],
+  };
+  const hash = writeStripAddress({ strip, own: [layout("my-week"), layout("not-on-it")] });
+
+  it("go along with the strip that names them, and with no other", () => {
+    expect(layoutsInAddress(hash)).toEqual([layout("my-week")]);
+    expect(unpackText(layoutsInAddress(hash)[0]?.packed ?? "")).toBe(text);
+    const without = { strip: { ...strip, across: [], down: [patternEntry("seed-list")] } };
+    expect(writeStripAddress({ ...without, own: [layout("my-week")] })).toBe(
+      writeStripAddress(without),
+    );
+  });
+
+  it("make the strip whole where they are known, and are named where they are not", () => {
+    const whole = readStripAddress(hash, new Set([...known, "my-week"]));
+    expect(whole).toEqual({ ok: true, value: { strip } });
+    const lacking = readStripAddress(hash, known);
+    const rest = { ...strip, across: [patternEntry("seed-list")], down: [] };
+    expect(lacking).toEqual({ ok: true, value: { strip: rest, missing: ["my-week"] } });
+  });
+
+  it("stay at home where the address would be too long for a link", () => {
+    const long = { slug: "my-week", packed: "a".repeat(16_000) };
+    expect(writeStripAddress({ strip, own: [long] })).toBe(writeStripAddress({ strip }));
+  });
+
+  it("stay on a kept strip to which another page adds", () => {
+    const { text: more } = addToStrip(hash, { across: "year-in-twelve" });
+    expect(layoutsInAddress(more)).toEqual([layout("my-week")]);
+  });
+
+  it.each([
+    ["#v=1&across=my-week&own=my-week", []],
+    ["#v=1&across=my-week&own=../up:abc,My Week:abc,my-week:ab$", []],
+    ["#v=1&across=my-week&own=,,my-week:abc,", [{ slug: "my-week", packed: "abc" }]],
+    ["#v=9&own=my-week:abc", []],
+    ["#content", []],
+  ])("that are no layouts are none: %s", (spoilt, layouts) => {
+    expect(layoutsInAddress(spoilt)).toEqual(layouts);
+  });
+
+  it.each([
+    [
+      ["my-week"],
+      "“my-week” is neither in this book nor kept on this device: it is left out of the strip.",
+    ],
+    [
+      ["a", "b"],
+      "“a” and “b” are neither in this book nor kept on this device: they are left out of the strip.",
+    ],
+  ])("that are missing are named: %s", (slugs, words) => {
+    expect(sayMissingLayouts(slugs)).toBe(words);
+  });
+});
+
 describe("a broken address", () => {
   it.each([
     ["#v=1&lanes=4", "It does not say “across”."],
     [
-      "#v=1&across=seed-list,gone",
-      "What it says as “across” names “gone”, which this book does not have, or has named already.",
+      "#v=1&across=seed-list,seed-list",
+      "What it says as “across” names “seed-list”, which this book does not have, or has named already.",
+    ],
+    [
+      "#v=1&across=seed-list,Not%20a%20name",
+      "What it says as “across” names “Not a name”, which this book does not have, or has named already.",
     ],
     [
       "#v=1&across=seed-list&dates=2027-13",
-      "What it says as “dates” will not do. Months go from 01 to 12.",
+      "What it says as “dates” is not valid. Months go from 01 to 12.",
     ],
     [
       "#v=1&across=seed-list&dates=2001/2027",
-      "What it says as “dates” will not do. These dates are longer than 10 years.",
+      "What it says as “dates” is not valid. These dates are longer than 10 years.",
     ],
     ["#v=1&across=[1", "What it says as “across” was changed or cut off on its way."],
     ["#v=1&across=seed-list:0", "What it says as “across” was changed or cut off on its way."],

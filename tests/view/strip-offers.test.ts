@@ -1,5 +1,8 @@
 /** Typed words find the layout or the division that they mean, among the first few. */
 import { describe, expect, it } from "vitest";
+import { searchRecipes } from "../../site/script/lazy/search/search-patterns.ts";
+import { areasOf } from "../../src/recipe/area-tree.ts";
+import type { Recipe } from "../../src/recipe/recipe.ts";
 import { stripOffers } from "../../src/view/strip/strip-offers.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
@@ -34,6 +37,37 @@ describe("words", () => {
   ])("%j have among the first eight: %s", (text, title) => {
     expect(offersFor(text)).toContain(title);
     expect(offersFor(text).length).toBeLessThanOrEqual(8);
+  });
+
+  const own: readonly Recipe[] = catalogue.recipes
+    .slice(0, 1)
+    .map((recipe) => ({ ...recipe, slug: "my-nights", title: "My nights", tags: [] }));
+  const search = searchRecipes(catalogue.recipes);
+  const searched = (text: string) =>
+    stripOffers(text, {
+      recipes: catalogue.recipes,
+      patterns: catalogue.carried,
+      own,
+      found: search(text).places,
+      foundOwn: searchRecipes(own)(text).places,
+    });
+
+  it.each(["frost", "temperature", "harvest"])(
+    "%j find by labels, tags and texts what the gallery finds",
+    (text) => {
+      const titles = searched(text).map(({ title }) => title);
+      const [best] = search(text).places.map((place) => catalogue.recipes[place]?.title);
+      expect(best).toBeDefined();
+      expect(titles).toContain(best);
+    },
+  );
+
+  it("find one's own by name and by label, before the book's", () => {
+    const label =
+      own[0]?.attempts.flatMap(areasOf).find(({ label: each }) => /^[A-Za-z]{4,}$/.test(each))
+        ?.label ?? "";
+    for (const text of ["nights", label])
+      expect(searched(text)[0]).toMatchObject({ title: "My nights", about: "Yours" });
   });
 
   it("offer a division on both sides with the margins of each", () => {

@@ -1,6 +1,7 @@
 /** Which pages are drawn, kept as lines: one set-up does not touch another. */
 import { describe, expect, it } from "vitest";
-import { ticksOf, withTicks } from "../../src/view/setup/ticks.ts";
+import { dayOf } from "../../src/calendar/day.ts";
+import { ownTicksName, ticksOf, withTicks } from "../../src/view/setup/ticks.ts";
 
 describe("ticks of several set-ups", () => {
   it.each([
@@ -11,6 +12,14 @@ describe("ticks of several set-ups", () => {
   ])("%j with %s %j are %j", (kept, setup, drawn, text) => {
     expect(withTicks(kept, setup, drawn)).toBe(text);
     expect([...ticksOf(text, setup)]).toEqual(drawn.toSorted((a, b) => a - b));
+  });
+
+  it("of one's own go by days and first page, whatever it is called", () => {
+    const [from, to] = [1, 31].map((day) => dayOf({ year: 2027, month: 3, day }));
+    if (from === undefined || to === undefined) throw new Error("March has days");
+    const name = ownTicksName({ dates: { from, to }, first: 43 });
+    expect(name).toBe("own/2027-03/43");
+    expect([...ticksOf(withTicks("march/a5 42", name, [43]), name)]).toEqual([43]);
   });
 
   it("leave out what is no number", () => {

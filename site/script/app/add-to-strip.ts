@@ -4,11 +4,13 @@ import type { AddedToStrip } from "../../../src/view/address/add-to-strip.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 
-/** Enhances the button, which adds; the words beside it lead to the strip. */
-export function bindAddToStrip(page: ParentNode, add: () => AddedToStrip): void {
+/** Enhances the button, which adds, or says itself why not; the words beside it lead to the strip. */
+export function bindAddToStrip(page: ParentNode, add: () => AddedToStrip | undefined): void {
   const place = partOf(page, "added");
   onPress(page, "add-to-strip", (button) => {
-    const { outcome, count } = add();
+    const added = add();
+    if (!added) return place.replaceChildren();
+    const { outcome, count } = added;
     const link = makeElement("a", { href: button.dataset.strip ?? "" }, "Go to your strip");
     place.replaceChildren(`${sayAddedToStrip(outcome, count)} `, link);
   });

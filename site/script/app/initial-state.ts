@@ -2,15 +2,14 @@
 import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
 import { type Fit, type FitPart, readFitAddress } from "../../../src/view/address/fit-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
-import { unnamed } from "../../../src/view/fields/name-notebook.ts";
-import { USUAL_FIELDS } from "../../../src/view/fields/notebook-fields.ts";
-import { readFields, type UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
+import type { UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
 import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
 import type { StripChoice } from "../../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../../src/view/fit-result.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
+import { firstNotebook } from "./keepers-notebook.ts";
 
 export interface Start {
   readonly fit: Fit;
@@ -49,25 +48,6 @@ export function keptFit(device: Device, { slugs }: Catalogue): Partial<Fit> {
     return reading.ok && reading.value[part] ? { [part]: reading.value[part] } : {};
   };
   return { ...kept("notebook"), ...kept("pattern"), ...kept("dates") };
-}
-
-/** Where no notebook is kept: the one that was chosen on its own page, else a usual one. */
-export function firstNotebook(device: Device, catalogue: Catalogue): UnnamedNotebook {
-  return chosenNotebook(device, catalogue) ?? usualNotebook(catalogue);
-}
-
-function chosenNotebook(device: Device, { notebooks }: Catalogue): UnnamedNotebook | undefined {
-  const slug = device.get("book-notebook");
-  const chosen = notebooks.find((notebook) => notebook.slug === slug);
-  return chosen && unnamed(chosen);
-}
-
-/** The book's first; a book without any is about A5. */
-function usualNotebook({ notebooks: [first] }: Catalogue): UnnamedNotebook {
-  if (first) return unnamed(first);
-  const usual = readFields(USUAL_FIELDS);
-  if (usual.ok) return usual.value;
-  throw new Error("the usual notebook is not all right");
 }
 
 /** A week is what most people draw; else whatever fits. */

@@ -1,26 +1,32 @@
-/** A field that takes the file of a notebook or of a strip in, read as the build reads it. */
+/** A field that takes the file of a notebook, a strip or a set-up in, read as the build reads it. */
 import type { Opened } from "../lazy/reader/open-file.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 
-/** A notebook or a strip without a problem. */
-export type OpenedThing = Exclude<Opened, { readonly kind: "report" }>;
+type Kind = Exclude<Opened["kind"], "report">;
 
-interface Opening {
+/** A thing of a kind, without a problem. */
+type OpenedThing<Of extends Kind> = Extract<Opened, { readonly kind: Of }>;
+
+interface Opening<Of extends Kind> {
+  /** What the page shows; a file of anything else is sent to its own page. */
+  readonly kind: Of;
   readonly load: (name: string) => Promise<void>;
   readonly say: (words: string) => void;
   /** The slugs that a strip may carry. */
-  readonly carried: ReadonlySet<string>;
-  /** Shows the thing and gives what is said then; or a fault where it belongs on another page. */
-  readonly take: (
-    opened: OpenedThing,
-    name: string,
-  ) => { readonly said: string } | { readonly fault: string };
+  readonly carried: () => ReadonlySet<string>;
+  readonly take: (opened: OpenedThing<Of>) => void;
 }
 
+const KIND_WORDS: Readonly<Record<Kind, string>> = {
+  notebook: "notebook",
+  strip: "strip",
+  setup: "set-up",
+};
+
 /** What is wrong with a file is shown as the build reports it. */
-export function bindFileField(page: Document, opening: Opening): void {
+export function bindFileField<Of extends Kind>(page: Document, opening: Opening<Of>): void {
   const field = theOne(page, "#open-file", HTMLInputElement);
   field.addEventListener("change", () => {
     const picked = field.files?.[0];
@@ -28,10 +34,10 @@ export function bindFileField(page: Document, opening: Opening): void {
   });
 }
 
-async function openPicked(
+async function openPicked<Of extends Kind>(
   page: Document,
   picked: File,
-  { load, say, carried, take }: Opening,
+  { kind, load, say, carried, take }: Opening<Of>,
 ): Promise<void> {
   const faults = partOf(page, "file-faults");
   const show = (report: string) => {
@@ -42,13 +48,19 @@ async function openPicked(
   try {
     const reader = await readerPart(window, load);
     const bytes = new Uint8Array(await picked.arrayBuffer());
-    const opened = reader.openedFile({ name: picked.name, bytes }, carried);
+    const opened = reader.openedFile({ name: picked.name, bytes }, carried());
     if (opened.kind === "report") return show(opened.report);
-    const outcome = take(opened, picked.name);
-    if ("fault" in outcome) show(outcome.fault);
-    else say(outcome.said);
+    const words = KIND_WORDS[opened.kind];
+    if (!isOf(opened, kind))
+      return show(`This is the file of a ${words}. Open it on the page of your ${words}.`);
+    take(opened);
+    say(`The ${words} of ${picked.name} is shown now.`);
   } catch (error) {
     console.error(error);
     show("The file could not be read: a part of this page is missing.");
   }
+}
+
+function isOf<Of extends Kind>(opened: Opened, kind: Of): opened is OpenedThing<Of> {
+  return opened.kind === kind;
 }

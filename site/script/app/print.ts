@@ -1,48 +1,19 @@
-/** What pages print, one way for all: true, on the paper of the keeper's printer, corrected as it needs, and said so. */
+/** What pages of patterns print, one way for all: true, on the paper of the keeper's printer, corrected as it needs, and said so. */
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
-import type { Scene } from "../../../src/draw/scene.ts";
 import { sayPrintLine } from "../../../src/issue/words/sheet-words.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import { type PaperSize, paperSize, sidewise } from "../../../src/notebook/paper.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
-import { correctionFor, type PrinterCorrection } from "../../../src/print/printer-correction.ts";
+import { correctionFor } from "../../../src/print/printer-correction.ts";
 import { sheetClass } from "../../../src/print/sheets/css-page.ts";
-import type { PrinterPaper } from "../../../src/print/sheets/printer-paper.ts";
-import { sheetScene } from "../../../src/print/sheets/sheet-scene.ts";
-import { stripSheets } from "../../../src/print/sheets/strip-sheets.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
-import type { Strip } from "../../../src/strip/strip.ts";
 import { makeElement } from "../ui/make-element.ts";
+import { type Printer, paperPage } from "../ui/paper-page.ts";
 import type { PrintOut } from "../ui/print-drawings.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-
-/** The keeper's printer. */
-export interface Printer {
-  readonly paper: PrinterPaper;
-  readonly correction: PrinterCorrection;
-}
-
-/** The sheets of `strip.pdf`, as drawings. */
-export function stripPrintOut(strip: Strip, { paper, correction }: Printer, draw: Draw): PrintOut {
-  const title = stripTitle(strip);
-  const { sheets } = stripSheets({ title, strips: [strip], paper, printer: correction });
-  const isWide = sheets.some(({ width, height }) => width > height);
-  return {
-    sheet: `sheet-${paper.toLowerCase()}${isWide ? "-landscape" : ""}`,
-    pages: sheets.map((sheet, index) => {
-      const scene = sheetScene(sheet, `sheet-${index + 1}`);
-      return paperPage(scene, correctionFor(sheet, correction), draw);
-    }),
-  };
-}
-
-/** What stands above a strip on its sheet, as in the book's own files. */
-export function stripTitle({ title, notebook }: Strip): string {
-  return `${title} · ${notebook.title}`;
-}
 
 /** A pattern on a notebook; where it does not fit, the notebook's grid is printed. */
 interface PrintedPage {
@@ -80,14 +51,4 @@ export function pagePrintOut(
 function sizeOfSheet(sheet: string): PaperSize {
   const upright = paperSize("A4");
   return sheet.includes("landscape") ? sidewise(upright) : upright;
-}
-
-function paperPage(scene: Scene, { x, y }: PrinterCorrection, draw: Draw): HTMLElement {
-  const page = makeElement("div", { class: "out-sheet" });
-  draw.show(page, scene);
-  const svg = page.querySelector("svg");
-  svg?.setAttribute("width", `${scene.frame.width * x}mm`);
-  svg?.setAttribute("height", `${scene.frame.height * y}mm`);
-  svg?.setAttribute("preserveAspectRatio", "none");
-  return page;
 }

@@ -9,10 +9,10 @@ import {
   readPrinterCorrection,
 } from "../device/kept-printer.ts";
 import { fillForm, readForm, showErrors } from "../ui/form.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { theOne } from "../ui/parts.ts";
-import type { Printer } from "./print.ts";
 
-/** Asks for the printer as it is filled in; of a field that will not do, what was there before. */
+/** Asks for the printer as it is filled in; of a field that is not valid, what was there before. */
 export function bindPrinterForm(
   page: ParentNode,
   device: Device,

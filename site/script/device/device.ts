@@ -11,6 +11,8 @@ export type KeptName =
   /** Entries: the notebook and the strip, as the addresses of their pages have them. */
   | "notebook"
   | "strip"
+  /** An entry: the set-up that lies in use, as the address of its page has it. */
+  | "setup"
   /** The pattern that the fit page showed last, as its address has it. */
   | "pattern"
   /** The days that it showed last, and how they are counted and called, as its address has them. */
@@ -22,7 +24,7 @@ export type KeptName =
   | "hand"
   /** Calendar files; see `kept-calendars`. */
   | "calendars"
-  /** Which pages of which set-ups are drawn. */
+  /** Which pages of which set-ups are drawn; see `ticks`. */
   | "ticks"
   /** Ways of counting that the keeper was asked about and stays with. */
   | "count-habits"
@@ -47,9 +49,10 @@ export interface Device {
 
 /**
  * The form that is written. In form 1 all books of a web space had the same names, without a version. Form 2 had one
- * thing of each kind and no lists; its names mean the same in form 3, so that nothing has to be moved.
+ * thing of each kind and no lists, form 3 no set-up in use. What either kept means the same in form 4, so that nothing has
+ * to be moved.
  */
-const VERSION = 3;
+const VERSION = 4;
 
 /** What each name of form 1 is in form 2: an address that held three things is read for each of them. */
 const NAMES_OF_FORM_1: Readonly<Record<string, readonly KeptName[]>> = {

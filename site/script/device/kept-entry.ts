@@ -6,8 +6,8 @@ export interface KeptEntry {
   keep(before: string): void;
   /** Hears that an address brought something into the page: what is made of that is another entry. */
   leave(): void;
-  /** Tells what another tab has made of what this page shows. */
-  subscribe(show: (text: string) => void): void;
+  /** Tells what another tab has made of what this page shows; it may take a while to be shown. */
+  subscribe(show: (text: string) => Promise<void> | undefined | void): void;
 }
 
 interface Showing {
@@ -42,8 +42,11 @@ export function openEntry(device: Device, name: KeptName, { text, isKept }: Show
         // Something else is shown here, or was just written and is not kept yet: it is not to be lost.
         if (text() !== shown) return;
         own = kept;
-        show(textOf(kept));
+        const later = show(textOf(kept));
         shown = text();
+        void later?.then(() => {
+          if (own === kept) shown = text();
+        });
       }),
   };
 }

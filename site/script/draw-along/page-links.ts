@@ -1,4 +1,5 @@
 /** Links of a pattern's page that show the same notebook or the same days, and those that change the notebook. */
+import { withNotebook } from "../../../src/view/address/notebook-label.ts";
 import type { OwnNotebook } from "../device/own-notebook.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
@@ -14,6 +15,10 @@ interface Linked {
 /** Follows what is shown. */
 export function openPageLinks(page: Document, linked: Linked): (said: SaidParts) => void {
   const links = (selector: string) => page.querySelectorAll<HTMLAnchorElement>(selector);
+  const recipes = [...page.querySelectorAll<HTMLElement>("[data-recipe]")].map((place) => ({
+    place,
+    hash: place.dataset.recipe ?? "",
+  }));
   let before = "";
   return (said) => {
     const { notebook, dates } = said;
@@ -27,9 +32,23 @@ export function openPageLinks(page: Document, linked: Linked): (said: SaidParts)
       const bare = before !== "" && href.endsWith(end) ? href.slice(0, -end.length) : href;
       link.setAttribute("href", dates === "" ? bare : `${bare}&${dates}`);
     }
+    for (const recipe of recipes) openRecipe(recipe, said);
     before = dates;
     showWays(page, said, linked);
   };
+}
+
+interface RecipeOpening {
+  readonly place: HTMLElement;
+  /** The address's part from # on, for the notebook that the page was built for. */
+  readonly hash: string;
+}
+
+/** The recipe page opens on what is looked at here. */
+function openRecipe({ place, hash: built }: RecipeOpening, { notebook, dates }: SaidParts): void {
+  const hash = withNotebook(built, isOwnSaid(notebook) ? notebook : "", dates);
+  place.dataset.recipe = hash;
+  if (place instanceof HTMLAnchorElement) place.hash = hash;
 }
 
 /** An address without anything to say has no #. */

@@ -5,6 +5,7 @@ import type { AlongStep } from "../../../src/view/draw-along/steps.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import { isDrawn, type Stepper, type StepperState, stepOf } from "./stepper.ts";
 
+const KIND_WORDS: Readonly<Record<AlongStep["kind"], string>> = { marks: "marks", stroke: "line" };
 const PAGE_WORDS: Readonly<Record<AlongStep["side"], string>> = {
   single: "",
   left: "Left page: ",
@@ -33,18 +34,18 @@ export function showWords(panel: HTMLElement, stepper: Stepper): void {
   });
 }
 
-/** `Stroke 5 of 18`, `Left page: marks 1 of 4`. */
+/** `Line 5 of 18`, `Left page: marks 1 of 4`. */
 export function countWords({ kind, number, side }: AlongStep, steps: readonly AlongStep[]): string {
   const all = steps.filter((step) => step.kind === kind).length;
-  const words = `${PAGE_WORDS[side]}${kind} ${number} of ${all}`;
+  const words = `${PAGE_WORDS[side]}${KIND_WORDS[kind]} ${number} of ${all}`;
   return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
-/** `36 of 36 strokes`, and that it is done. */
+/** `36 of 36 lines`, and that it is done. */
 function drawnWords(steps: readonly AlongStep[]): [count: string, words: string] {
   const strokes = steps.filter(({ kind }) => kind === "stroke").length;
   const pages = new Set(steps.map(({ page }) => page)).size;
-  return [`${strokes} of ${sayCount(strokes, "stroke")}`, sayDrawn(pages)];
+  return [`${strokes} of ${sayCount(strokes, "line")}`, sayDrawn(pages)];
 }
 
 /** A button that leads nowhere keeps the focus, so that the keys go on working. */

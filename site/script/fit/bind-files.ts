@@ -21,12 +21,8 @@ export function bindKeeping(page: Document, store: FitStore, { load, say }: Keep
   bindFileField(page, {
     load,
     say,
-    carried,
-    take: (opened, name) => {
-      if (opened.kind === "strip")
-        return { fault: "This is the file of a strip. Open it on the page of your strip." };
-      store.update({ notebook: opened.notebook });
-      return { said: `The notebook of ${name} is shown now.` };
-    },
+    carried: () => carried,
+    kind: "notebook",
+    take: ({ notebook }) => store.update({ notebook }),
   });
 }

@@ -60,7 +60,7 @@ function sayStart(notice: Notice, store: FitStore, { device, start }: Keeping): 
         : "The usual notebook is shown instead.";
     notice.broken(sayAddressIssue(start.issue), instead);
   } else if (start.isVisit) {
-    notice.visit("This is a notebook that came with the link. Yours is still kept here.", () =>
+    notice.visit("This notebook came with the link. Yours is still kept here.", () =>
       store.update(kept()),
     );
   }

@@ -1,16 +1,17 @@
 /** The buttons that print, save and copy what the page shows. */
 import { writeNotebook } from "../../../src/notebook/write-notebook.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
-import { spanFileName } from "../../../src/view/pattern/span-words.ts";
-import { type Printer, pagePrintOut } from "../app/print.ts";
+import { spanFileName, titledRecipe } from "../../../src/view/pattern/span-words.ts";
+import { pagePrintOut } from "../app/print.ts";
 import { printPart } from "../lazy/print/print-part.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { onPress, theOne } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import { whileBusy } from "../ui/while-busy.ts";
-import { type FitPageState, type FitStore, type FormName, titledRecipe } from "./fit-store.ts";
+import type { FitPageState, FitStore, FormName } from "./fit-store.ts";
 import { shownScene } from "./show-pattern.ts";
 
 export interface Saving {

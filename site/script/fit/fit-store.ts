@@ -2,12 +2,13 @@
 import type { MoonOn } from "../../../src/calendar/names/moon-names.ts";
 import type { Names } from "../../../src/calendar/names.ts";
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
-import type { Recipe } from "../../../src/recipe/recipe.ts";
 import type { Fit } from "../../../src/view/address/fit-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
+import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
 import { type FitResult, fitResult } from "../../../src/view/fit-result.ts";
-import { spanTitle } from "../../../src/view/pattern/span-words.ts";
+import type { DatesStore } from "../app/bind-dates.ts";
 import { openStore, type Store } from "../app/store.ts";
+import type { PlanStore } from "../draw-along/along-plan.ts";
 
 /** The forms of the page. While one has an error, what is shown is of what was written in it before. */
 export type FormName = "notebook" | "dates" | "printer";
@@ -41,11 +42,6 @@ export function isSameDrawing(one: FitPageState, other: FitPageState): boolean {
     one.when.names === other.when.names &&
     one.when.moonOn === other.when.moonOn
   );
-}
-
-/** What is drawn, with its days in the title. */
-export function titledRecipe({ recipe, when: { span, rule } }: FitPageState): Recipe {
-  return span ? { ...recipe, title: `${recipe.title}, ${spanTitle(span, rule)}` } : recipe;
 }
 
 /** A store that shows something from the start. */
@@ -87,6 +83,34 @@ export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
       if (issues.length === 0 && errors[form].length === 0) return;
       set({ ...state(), errors: { ...errors, [form]: issues } });
     },
+  };
+}
+
+/** The store as the form of its days needs it. */
+export function datesOf(store: FitStore): DatesStore {
+  const { catalogue, addNames, addMoon } = store;
+  return {
+    ...{ catalogue, addNames, addMoon },
+    pick: (dates) => store.update({ dates }),
+    setErrors: (issues) => store.setErrors("dates", issues),
+    subscribe: (show) =>
+      store.subscribe(({ fit: { dates = NO_DATES, pattern }, when }) =>
+        show({ kind: catalogue.recipe(pattern).dates?.span, choice: dates, when }),
+      ),
+  };
+}
+
+/** The store as drawing along needs it. */
+export function plansOf(store: FitStore): PlanStore {
+  let last: FitPageState | undefined;
+  return {
+    notebook: store.state().notebook,
+    subscribe: (show) =>
+      store.subscribe((state) => {
+        if (last && isSameDrawing(last, state)) return;
+        last = state;
+        show(state);
+      }),
   };
 }
 

@@ -1,4 +1,4 @@
-/** The notebook's fields on the page: every key press is read, and what will not do is said at its field. */
+/** The notebook's fields on the page: every key press is read, and what is not valid is said at its field. */
 import { AXES } from "../../../src/measure/axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import { centredDot } from "../../../src/notebook/centred-dot.ts";

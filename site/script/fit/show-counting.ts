@@ -43,7 +43,7 @@ export function bindProposal(page: ParentNode, store: FitStore, device: Device):
   store.subscribe(show);
 }
 
-/** Advice goes by what the fields say: while one will not do, there is none. */
+/** Advice goes by what the fields say: while one is not valid, there is none. */
 function isHeld({ errors }: FitPageState): boolean {
   return errors.notebook.length > 0;
 }

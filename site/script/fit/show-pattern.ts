@@ -7,11 +7,12 @@ import { planJson } from "../../../src/plan/plan-json.ts";
 import { writeRecipeLink } from "../../../src/view/address/fit-address.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import { misfitReason } from "../../../src/view/pattern/plan-summary.ts";
+import { titledRecipe } from "../../../src/view/pattern/span-words.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import { summaryElements } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import { type FitPageState, type FitStore, isSameDrawing, titledRecipe } from "./fit-store.ts";
+import { type FitPageState, type FitStore, isSameDrawing } from "./fit-store.ts";
 
 interface Shows {
   readonly draw: Draw;

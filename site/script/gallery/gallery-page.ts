@@ -7,17 +7,18 @@ import {
   MINE,
   without,
 } from "../../../src/view/gallery/gallery-query.ts";
+import { openQuery, type Query } from "../app/search-request.ts";
 import { type Device, openDevice } from "../device/device.ts";
 import { keptNotebook, ownNotebook } from "../device/own-notebook.ts";
+import { type Search, searchLoader } from "../lazy/search/search-part.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { type Controls, openControls } from "./controls.ts";
 import { bindGalleryAddress, type GalleryStore, openGalleryStore } from "./gallery-store.ts";
 import { NOT_WORKED_OUT, offerMine } from "./own-notebook.ts";
-import type { Search } from "./search-patterns.ts";
-import { openQuery, type Query, searchLoader } from "./search-request.ts";
 import { openView } from "./show-gallery.ts";
 import { showWords } from "./show-summary.ts";
+import { openYours } from "./yours.ts";
 
 declare global {
   interface Window {
@@ -31,15 +32,16 @@ const facts = window.spanbookFacts;
 // A book without patterns or notebooks has nothing to choose from; without its facts the list stays as it was written.
 if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
   document.documentElement.classList.add("choosing");
-  openGallery(window, { facts, loadSearch: searchLoader(window), own: script, ...tools });
-}
-bindYours(tools);
-
-/** Layouts of one's own come with a script that is loaded where some are kept. */
-function bindYours({ device, load }: Pick<GalleryTools, "device" | "load">): void {
-  const isLayout = (name: string) => name.startsWith("patterns/");
-  if (device.names().some(isLayout)) void load("yours.js");
-  else device.subscribeAll((name) => isLayout(name) && void load("yours.js"));
+  openGallery(window, {
+    facts,
+    loadSearch: searchLoader(window, tools.load),
+    own: script,
+    ...tools,
+  });
+} else {
+  const yours = openYours(window, tools, () =>
+    yours({ state: EVERYTHING, notebook: MINE, isNear: false }),
+  );
 }
 
 export interface GalleryTools {
@@ -76,7 +78,8 @@ export function openGallery(window: Window, tools: GalleryTools): void {
     showWords(page, NOT_WORKED_OUT);
   };
   const ownCards = mine && { notebook: mine, load: tools.load, told };
-  const view = openView(page, { facts, own: ownCards, query, takeBack });
+  const yours = openYours(window, tools, showAgain);
+  const view = openView(page, { facts, own: ownCards, yours, query, takeBack });
   const store = openGalleryStore(own);
   const widen = (next: GalleryQuery) => {
     store.set(next);

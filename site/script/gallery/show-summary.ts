@@ -1,10 +1,10 @@
 /** What the gallery says about what it shows: how much it is, and what to do where it is nothing. */
 import type { Relaxation } from "../../../src/view/gallery/filter-patterns.ts";
 import type { Filter, GalleryQuery } from "../../../src/view/gallery/gallery-query.ts";
+import type { QueryResult } from "../app/search-request.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import { sayFilter, sayFound, sayPatterns } from "./say-filter.ts";
-import type { QueryResult } from "./search-request.ts";
 
 /** How much was found, and what is to be known about the search. */
 export function sayResult(

@@ -3,12 +3,13 @@ import { sayKept } from "../../../src/issue/words/say-kept.ts";
 import { slugOf } from "../../../src/source/slug.ts";
 import { KEPT_KINDS, type KeptFile, type KeptKind } from "../../../src/view/kept/kept-file.ts";
 import type { KeptName } from "../device/device.ts";
+import { keptSlugs } from "../device/kept-files.ts";
 import { keepMine } from "../device/my-notebook.ts";
 import type { FolderBook, FolderPart, KeptView } from "../lazy/folder/folder-part.ts";
-import { copyLink } from "../ui/copy-link.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf } from "../ui/parts.ts";
 import { saveFile } from "../ui/save-file.ts";
+import { copyKeptLink } from "./copy-kept-link.ts";
 import { renamingForm } from "./renaming-form.ts";
 
 export interface Listing {
@@ -23,11 +24,18 @@ interface Removed {
   readonly back: () => void;
 }
 
-/** A list that can be shown again whenever something has changed. */
-export function keptList(page: Document, listing: Listing): { show(): void } {
+/** A list that can be shown again whenever something has changed; `shown` is told each time. */
+export function keptList(
+  page: Document,
+  listing: Listing,
+  shown: () => void,
+): { readonly show: () => void } {
   const removed = new Map<string, Removed>();
-  const list = { show: () => showAll(page, { ...listing, removed, show: () => list.show() }) };
-  return list;
+  const show = () => {
+    showAll(page, { ...listing, removed, show });
+    shown();
+  };
+  return { show };
 }
 
 interface Rows extends Listing {
@@ -82,18 +90,32 @@ function row(page: Document, view: KeptView, rows: Rows): HTMLElement {
     say(sayKept(title, around.device.persists()));
     focusTitle(page, file);
   };
+  const address = addressOf(page, view.page);
+  const copyLink = () => void copyKeptLink(place, view, { address, say });
   place.append(
     titleOf(page, view, rows),
     makeElement(
       "div",
       { class: "doing" },
-      ...(entry ? [button(`Keep as a ${OF_KIND[kind]}`, keep)] : [button("Rename", rename)]),
+      ...(entry
+        ? [button(`Keep as a ${OF_KIND[kind]}`, keep)]
+        : [button("Rename", rename), button("Make a copy", () => makeCopy(page, view, rows))]),
       button("Save file", () => saveFile(slugOf(file.path), "md", file.text)),
-      ...(view.page ? [button("Copy link", () => void copy(page, { view, place, say }))] : []),
+      ...(view.page ? [button("Copy link", copyLink)] : []),
       button("Remove", () => remove(page, view, rows)),
     ),
   );
   return place;
+}
+
+function makeCopy(page: Document, { file, title, kind }: KeptView, rows: Rows): void {
+  const { part, around, say, show } = rows;
+  const ofBook = kind === "patterns" ? Object.keys(around.texts) : [];
+  const copy = part.copiedFile(file, title, [...ofBook, ...keptSlugs(around.device, kind)]);
+  around.device.set(copy.path, copy.text);
+  show();
+  say(sayKept(`${title} (copy)`, around.device.persists()));
+  focusTitle(page, copy);
 }
 
 function titleOf(page: Document, view: KeptView, { around }: Rows): HTMLElement {
@@ -102,6 +124,7 @@ function titleOf(page: Document, view: KeptView, { around }: Rows): HTMLElement 
     ...(isInUse ? ["your notebook"] : []),
     ...(entry === "recipe" ? ["on the recipe page"] : []),
     ...(entry === "strip" ? ["your strip"] : []),
+    ...(entry === "setup" ? ["on the set-up page"] : []),
   ];
   const name = view.page
     ? makeElement("a", { href: addressOf(page, view.page) + (entry ? "" : hash) }, title)
@@ -117,37 +140,14 @@ function titleOf(page: Document, view: KeptView, { around }: Rows): HTMLElement 
   );
 }
 
-function addressOf(page: Document, kind: NonNullable<KeptView["page"]>): string {
-  return partOf(page, "kept-page").dataset[kind] ?? "";
+function addressOf(page: Document, kind: KeptView["page"]): string {
+  return kind === undefined ? "" : (partOf(page, "kept-page").dataset[kind] ?? "");
 }
 
 function focusTitle(page: Document, { path }: KeptFile): void {
   const [kind] = path.split("/");
   page.querySelector<HTMLElement>(`#kept-${kind}-${slugOf(path)} :is(a, b)`)?.focus();
 }
-
-/** From disk a browser may not give the clipboard: then the link stands in the row, selected. */
-async function copy(
-  page: Document,
-  { view, place, say }: { readonly view: KeptView; readonly place: HTMLElement; readonly say: Say },
-): Promise<void> {
-  if (view.link === undefined || !view.page)
-    return say("It is too long for a link: save its file instead.");
-  const value = new URL(addressOf(page, view.page) + view.link, page.location.href).href;
-  const link = makeElement("input", {
-    class: "kept-link",
-    type: "text",
-    readonly: true,
-    value,
-    "aria-label": `Link to ${view.title}`,
-  });
-  place.querySelector(".kept-link")?.remove();
-  place.append(link);
-  await copyLink(link, say);
-  if (page.activeElement !== link) link.remove();
-}
-
-type Say = Listing["say"];
 
 /** What lies in use is more than its file: all of it comes back as it was. */
 function remove(page: Document, view: KeptView, rows: Rows): void {

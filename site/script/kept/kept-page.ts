@@ -5,13 +5,16 @@ import { subscribeFiles } from "../device/kept-files.ts";
 import { showMine } from "../device/my-notebook.ts";
 import { folderPart } from "../lazy/folder/folder-part.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
+import { openQueue } from "../ui/idle-queue.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { enhancePart, onPress, partOf } from "../ui/parts.ts";
 import { saveFile } from "../ui/save-file.ts";
+import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
 import { bindClearing } from "./bind-clearing.ts";
 import { bindOpening } from "./bind-opening.ts";
 import { keptList } from "./kept-list.ts";
+import { bindLookingBack } from "./looking-back.ts";
 import { showCalendars } from "./show-calendars.ts";
 
 const script = ownAddress();
@@ -33,7 +36,9 @@ async function openPage(): Promise<void> {
     texts: window.spanbookTexts ?? {},
   };
   const say = openStatus(document);
-  const list = keptList(document, { part, around, say });
+  const [draw, queue] = [openDraw(window), openQueue(window)];
+  const lookBack = bindLookingBack(document, { part, around, load, draw, queue });
+  const list = keptList(document, { part, around, say }, lookBack);
   const show = () => {
     list.show();
     showCalendars(document, device, show);
@@ -43,7 +48,7 @@ async function openPage(): Promise<void> {
   enhancePart(document, "kept-page");
   show();
   subscribeFiles(device, show);
-  for (const name of ["notebook", "strip", "recipe", "calendars"] as const)
+  for (const name of ["notebook", "strip", "setup", "recipe", "calendars"] as const)
     device.subscribe(name, show);
   onPress(document, "save-all", () => {
     const { bytes, leftOut } = part.zip(around);
@@ -56,5 +61,5 @@ async function openPage(): Promise<void> {
   });
   bindClearing(document, { device, show, say });
   bindOpening(document, { part, around, say, show });
-  keepParts(window, script, ["folder.js", "../fit/recipe/texts.js"]);
+  keepParts(window, script, ["folder.js", "uses.js", "../fit/recipe/texts.js"]);
 }

@@ -1,7 +1,7 @@
 /** A form in a row of a list that takes another name. */
 import { makeElement } from "../ui/make-element.ts";
 
-/** `rename` says why a name will not do, or nothing. Escape leaves all as it was. */
+/** `rename` says why a name is not valid, or nothing. Escape leaves all as it was. */
 export function renamingForm(
   row: HTMLElement,
   title: string,

@@ -2,12 +2,15 @@
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { buildSingleStrip } from "../../../src/strip/single-strip.ts";
 import type { Strip } from "../../../src/strip/strip.ts";
-import { type Printer, pagePrintOut, stripPrintOut, stripTitle } from "../app/print.ts";
+import { spanFileName, titledRecipe } from "../../../src/view/pattern/span-words.ts";
+import { pagePrintOut } from "../app/print.ts";
 import { printPart } from "../lazy/print/print-part.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { onPress } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
+import { stripPrintOut, stripTitle } from "../ui/strip-print-out.ts";
 import { whileBusy } from "../ui/while-busy.ts";
 import type { RecipeResult } from "./plan-recipe.ts";
 import type { RecipeStore } from "./recipe-store.ts";
@@ -31,9 +34,9 @@ export function bindRecipePrinting(page: Document, store: RecipeStore, printing:
       const { result } = store.state();
       if (!result.ok) say("The recipe has problems: see the list below it.");
       else if (!isFitting(result)) say("The pattern does not fit this notebook.");
-      else act(result, button);
+      else act(titled(result), button);
     });
-  const name = ({ recipe, notebook }: Planned) => `${recipe.slug}-${notebook.slug}`;
+  const name = recipeFileName;
   press("print-page", (result) => print(pagePrintOut(result, printer(), draw)));
   press("print-strip", (result) => print(stripPrintOut(stripOf(result), printer(), draw)));
   press("save-strip-svg", (result) =>
@@ -58,7 +61,17 @@ type PrintPart = Awaited<ReturnType<typeof printPart>>;
 /** The browser's own command prints the page's drawing, and nothing of it while the recipe is wrong. */
 function usualPrintOut(store: RecipeStore, { draw, printer }: Printing) {
   const { result } = store.state();
-  return result.ok ? pagePrintOut(result, printer(), draw) : { sheet: "", pages: [] };
+  return result.ok ? pagePrintOut(titled(result), printer(), draw) : { sheet: "", pages: [] };
+}
+
+/** What is printed has its days in its title. */
+function titled<Result extends Planned>(result: Result): Result {
+  return { ...result, recipe: titledRecipe(result) };
+}
+
+/** Of its files, without an ending. */
+export function recipeFileName({ recipe, notebook, when: { span } }: Planned): string {
+  return `${recipe.slug}-${notebook.slug}${span ? `-${spanFileName(span)}` : ""}`;
 }
 
 function isFitting(result: Planned): result is Fitting {

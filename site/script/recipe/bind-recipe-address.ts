@@ -8,6 +8,8 @@ import {
   readRecipeAddress,
   writeRecipeAddress,
 } from "../../../src/view/address/recipe-address.ts";
+import { datesEntries } from "../../../src/view/address/span-address.ts";
+import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
 import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
 import { showPersistence } from "../app/show-persistence.ts";
 import type { Device } from "../device/device.ts";
@@ -52,14 +54,16 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
         return;
       }
       // A pattern's text may have to be loaded first.
-      const { from, notebook } = reading.value;
+      const { from, notebook, dates } = reading.value;
       const written = from === undefined ? {} : await texts();
       const { text, slug, issue } = askedRecipe(reading.value, { device, texts: written });
       if (issue) return notice.broken(sayAddressIssue(issue), WHAT_STAYS);
       const part = {
         ...(notebook && { notebook }),
         ...(slug !== undefined && { slug }),
-        ...(text !== undefined && { text }),
+        // A text without days is for none.
+        ...(text !== undefined && { text, dates: NO_DATES }),
+        ...(dates && { dates }),
       };
       if (Object.keys(part).length === 0) return;
       take(() => store.update(part));
@@ -96,7 +100,7 @@ function shortAddress(draft: RecipeDraft): string {
   const address = writeRecipeAddress(draft);
   return address.length <= LONGEST_ADDRESS
     ? address
-    : writeAddress(notebookEntries(draft.notebook));
+    : writeAddress([...notebookEntries(draft.notebook), ...datesEntries(draft.dates ?? NO_DATES)]);
 }
 
 function linkOf({ location }: Window, address: string): string {

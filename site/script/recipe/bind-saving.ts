@@ -1,10 +1,12 @@
 /** The recipe page's buttons: the recipe's file, its drawing and its plan, and the link. */
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
+import { titledRecipe } from "../../../src/view/pattern/span-words.ts";
 import { copyLink } from "../ui/copy-link.ts";
 import { onPress, theOne } from "../ui/parts.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
+import { recipeFileName } from "./bind-printing.ts";
 import type { RecipeStore } from "./recipe-store.ts";
 
 interface Saving {
@@ -21,7 +23,8 @@ export function bindRecipeSaving(page: Document, store: RecipeStore, { draw, say
     say(`Put ${slug}.md into content/patterns, and the next build has it.`);
   });
   onPress(page, "save-page-svg", () =>
-    withPlan((name, { plan, recipe, notebook }) => {
+    withPlan((name, { plan, notebook, ...result }) => {
+      const recipe = titledRecipe(result);
       if (plan.fits) saveFile(name, "svg", draw.file(pageScene({ plan, recipe, notebook })));
       else say("There is no drawing to save: the pattern does not fit this notebook.");
     }),
@@ -35,7 +38,7 @@ export function bindRecipeSaving(page: Document, store: RecipeStore, { draw, say
 
   function withPlan(act: (name: string, result: Good) => void): void {
     const { result } = store.state();
-    if (result.ok) act(`${result.recipe.slug}-${result.notebook.slug}`, result);
+    if (result.ok) act(recipeFileName(result), result);
     else say("The recipe has problems: see the list below it.");
   }
 }

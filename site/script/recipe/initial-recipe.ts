@@ -15,7 +15,7 @@ import {
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import type { UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
 import { keptPath } from "../../../src/view/kept/kept-file.ts";
-import { firstNotebook } from "../app/initial-state.ts";
+import { firstNotebook } from "../app/keepers-notebook.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
 
@@ -54,9 +54,11 @@ export function initialRecipe(hash: string, { device, catalogue, texts }: Source
   const written = asked.text;
   if (written === undefined) {
     const state = kept ?? { notebook, slug: "", text: FIRST_RECIPE };
-    return { draft: { ...state, notebook: said.notebook ?? kept?.notebook ?? usual }, ...issue };
+    const own = { notebook: said.notebook ?? kept?.notebook ?? usual };
+    return { draft: { ...state, ...own, ...(said.dates && { dates: said.dates }) }, ...issue };
   }
-  const draft = { notebook, slug: asked.slug ?? "", text: written };
+  const dates = said.dates && { dates: said.dates };
+  const draft = { notebook, slug: asked.slug ?? "", text: written, ...dates };
   return { draft, ...issue, ...(kept && kept.text !== written && { kept }) };
 }
 

@@ -1,8 +1,12 @@
 /** The recipe page: puts its parts together. */
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { keptPath } from "../../../src/view/kept/kept-file.ts";
+import { bindAddToStrip } from "../app/add-to-strip.ts";
+import { bindDates } from "../app/bind-dates.ts";
 import { openDevice } from "../device/device.ts";
 import { keptPaper, keptPrinter } from "../device/kept-printer.ts";
+import { addToMyStrip } from "../device/my-strip.ts";
+import { bindDrawAlong } from "../draw-along/along-plan.ts";
 import { type Editor, plainEditor } from "../lazy/editor/editor-part.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
@@ -18,8 +22,8 @@ import { bindRecipeSaving } from "./bind-saving.ts";
 import { initialRecipe, needsTexts, recipeTexts } from "./initial-recipe.ts";
 import { bindKeepLayout } from "./keep-layout.ts";
 import { bindRecipeForm } from "./recipe-form.ts";
-import { openRecipeStore } from "./recipe-store.ts";
-import { recipeView } from "./show-recipe.ts";
+import { datesOf, openRecipeStore, plansOf } from "./recipe-store.ts";
+import { bindFaultyDates, recipeView } from "./show-recipe.ts";
 
 const script = ownAddress();
 const load = scriptLoader(script);
@@ -45,18 +49,32 @@ async function openPage(): Promise<void> {
   let editor: Editor = plainEditor(field, changed);
   for (const name of ["recipe", "print-part", "keep-part"]) enhancePart(document, name);
   const own = (slug: string) => device.get(keptPath("patterns", slug));
-  bindKeepLayout(document, store, { device, reader, say });
-  bindRecipeForm(document, store, { texts, say, own, disable: disableButtons(document, say) });
+  const keep = bindKeepLayout(document, store, { device, reader, say });
+  bindAddToStrip(document, () => {
+    const slug = keep();
+    return slug === undefined ? undefined : addToMyStrip(device, { across: slug, down: slug });
+  });
+  const disable = disableButtons(document, say);
+  bindRecipeForm(document, store, { texts, say, own, disable });
   store.subscribe(({ draft }) => {
     if (editor.text() !== draft.text) editor.setText(draft.text);
   });
+  bindDates(window, datesOf(store), { load, say });
   const show = recipeView(document, { draw, queue, reader, editor: () => editor });
   store.subscribe(({ result }) => show(result));
+  bindFaultyDates(document, store, disable);
+  bindDrawAlong(window, plansOf(store), { queue, device });
   bindRecipeSaving(document, store, { draw, say });
   const printer = () => ({ paper: keptPaper(device), correction: keptPrinter(device) });
   bindRecipePrinting(document, store, { draw, say, load, printer });
   bindRecipeAddress(window, store, { device, start, texts });
-  keepParts(window, script, ["reader.js", "editor.js", "../fit/recipe/texts.js"]);
+  keepParts(window, script, [
+    "reader.js",
+    "editor.js",
+    "names.js",
+    "moon.js",
+    "../fit/recipe/texts.js",
+  ]);
   // The plain field serves until then, and for good where the editor cannot be loaded.
   await load("editor.js").catch(() => undefined);
   if (!window.spanbookEditor) return;

@@ -6,14 +6,17 @@ import { sayStaleDrawing } from "../../../src/issue/words/say-stale.ts";
 import { planJson } from "../../../src/plan/plan-json.ts";
 import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import { misfitReason } from "../../../src/view/pattern/plan-summary.ts";
+import { titledRecipe } from "../../../src/view/pattern/span-words.ts";
 import type { Editor } from "../lazy/editor/editor-part.ts";
 import type { ReaderPart } from "../lazy/reader/reader-part.ts";
+import type { DisabledButtons } from "../ui/disable-buttons.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import { summaryElements } from "../ui/plan-summary.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import { issueItems, spokenWords } from "./issue-list.ts";
 import type { RecipeResult } from "./plan-recipe.ts";
+import type { RecipeStore } from "./recipe-store.ts";
 
 interface Shows {
   readonly draw: Draw;
@@ -42,6 +45,20 @@ export function recipeView(page: ParentNode, shows: Shows): (result: RecipeResul
   };
 }
 
+/** While the days cannot be read, the drawing is an old one, and nothing of it is printed or saved. */
+export function bindFaultyDates(
+  page: ParentNode,
+  store: RecipeStore,
+  disable: DisabledButtons,
+): void {
+  const form = theOne(page, '[data-part="dates"]', HTMLFormElement);
+  const plate = partOf(page, "plate");
+  store.subscribe(({ errors, result }) => {
+    plate.classList.toggle("stale", errors.length > 0 || !result.ok);
+    disable(form, errors);
+  });
+}
+
 interface RecipeParts {
   readonly plate: HTMLElement;
   readonly status: HTMLElement;
@@ -65,7 +82,8 @@ function showPlan(
   planned: Planned,
   draw: Draw,
 ): void {
-  const { plan, recipe, notebook } = planned;
+  const { plan, notebook } = planned;
+  const recipe = titledRecipe(planned);
   const { state, words } = statusWords(plan);
   status.dataset.state = state;
   status.textContent = plan.fits ? words : `${words}. ${misfitReason(plan, recipe)}`;

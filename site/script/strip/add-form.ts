@@ -1,114 +1,25 @@
-/** Puts something on the strip: words are typed, and one of a few offers is taken by key or tap (ARIA's combobox with a list). */
-
+/** Puts something on the strip: a layout or a plain division, on both sides or on one. */
 import { axesOf, carryOn, PLACES, type Place } from "../../../src/view/strip/edit-strip.ts";
-import { type StripOffer, stripOffers } from "../../../src/view/strip/strip-offers.ts";
-import { makeElement } from "../ui/make-element.ts";
-import { partOf, theOne } from "../ui/parts.ts";
+import type { StripOffer } from "../../../src/view/strip/strip-offers.ts";
+import { bindOffers } from "../ui/offer-field.ts";
+import { theOne } from "../ui/parts.ts";
+import { openLayoutSearch } from "./layout-search.ts";
 import type { StripStore } from "./strip-store.ts";
 
-interface Shown {
-  readonly offers: readonly StripOffer[];
-  /** The one that Enter takes. */
-  readonly active: number;
+interface Adding {
+  readonly say: (words: string) => void;
+  readonly load: (name: string) => Promise<void>;
 }
 
-const NONE: Shown = { offers: [], active: -1 };
-
-/** The field goes on with the next thing as soon as one is taken. */
-export function bindAddForm(
-  page: ParentNode,
-  store: StripStore,
-  say: (words: string) => void,
-): void {
+/** What was added is said. */
+export function bindAddForm(page: ParentNode, store: StripStore, { say, load }: Adding): void {
   const form = theOne(page, '[data-part="add"]', HTMLFormElement);
-  const field = theOne(form, "#find", HTMLInputElement);
-  const list = theOne(form, "#offers", HTMLUListElement);
-  const none = partOf(form, "no-offers");
-  const known = { recipes: store.catalogue.recipes, patterns: store.catalogue.carried };
-  let shown = NONE;
-  const show = (next: Shown) => {
-    const isNew = next.offers !== shown.offers;
-    shown = next;
-    if (isNew) list.replaceChildren(...shown.offers.map(optionElement));
-    showActive(field, list, shown);
-  };
-  const offer = (text: string) => {
-    const offers = stripOffers(text, known);
-    none.hidden = offers.length > 0;
-    show({ offers, active: offers.length > 0 ? 0 : -1 });
-  };
-  const close = () => {
-    none.hidden = true;
-    show(NONE);
-  };
-  const take = (index: number) => {
-    const taken = shown.offers[index];
-    if (!taken) return;
-    say(addOffer(store, taken, placeOf(form)));
-    field.value = "";
-    close();
-    field.focus();
-  };
-  form.addEventListener("submit", (event) => event.preventDefault());
-  field.addEventListener("input", () => (field.value.trim() === "" ? close() : offer(field.value)));
-  field.addEventListener("keydown", (event) => {
-    const act = actFor(event.key, shown, { offer: () => offer(field.value), show, take, close });
-    if (!act) return;
-    event.preventDefault();
-    act();
+  const search = openLayoutSearch(window, store, { load, ready: () => offers.again() });
+  const offers = bindOffers(form, {
+    prepare: search.prepare,
+    offersFor: search.offers,
+    take: (offer) => say(addOffer(store, offer, placeOf(form))),
   });
-  field.addEventListener("blur", close);
-  // The field keeps the focus, and with it the list.
-  list.addEventListener("pointerdown", (event) => event.preventDefault());
-  list.addEventListener("click", ({ target }) => {
-    const option = target instanceof Element ? target.closest("li") : null;
-    if (option) take([...list.children].indexOf(option));
-  });
-}
-
-interface Acts {
-  readonly offer: () => void;
-  readonly show: (shown: Shown) => void;
-  readonly take: (index: number) => void;
-  readonly close: () => void;
-}
-
-/** What a key does in the field; nothing where it types. */
-function actFor(key: string, { offers, active }: Shown, acts: Acts): (() => void) | undefined {
-  const isOpen = offers.length > 0;
-  const move = (by: number) => () =>
-    acts.show({ offers, active: (active + by + offers.length) % offers.length });
-  switch (key) {
-    case "ArrowDown":
-      return isOpen ? move(1) : acts.offer;
-    case "ArrowUp":
-      return isOpen ? move(-1) : undefined;
-    case "Enter":
-      return () => acts.take(active);
-    case "Escape":
-      return isOpen ? acts.close : undefined;
-    default:
-      return undefined;
-  }
-}
-
-function optionElement({ title, about }: StripOffer, index: number): HTMLElement {
-  return makeElement(
-    "li",
-    { role: "option", id: `offer-${index}`, "aria-selected": "false" },
-    makeElement("span", { class: "name" }, title),
-    " ",
-    makeElement("span", { class: "quiet" }, about),
-  );
-}
-
-function showActive(field: HTMLElement, list: HTMLElement, { offers, active }: Shown): void {
-  list.hidden = offers.length === 0;
-  field.setAttribute("aria-expanded", `${offers.length > 0}`);
-  for (const [index, option] of [...list.children].entries())
-    option.setAttribute("aria-selected", `${index === active}`);
-  if (active < 0) field.removeAttribute("aria-activedescendant");
-  else field.setAttribute("aria-activedescendant", `offer-${active}`);
 }
 
 function placeOf(form: HTMLFormElement): Place {

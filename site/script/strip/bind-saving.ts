@@ -2,15 +2,16 @@
 import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import { writeStripAddress } from "../../../src/view/address/strip-address.ts";
-import { type Printer, stripPrintOut, stripTitle } from "../app/print.ts";
 import { printPart } from "../lazy/print/print-part.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { copyLink } from "../ui/copy-link.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { onPress, theOne } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
+import { stripPrintOut, stripTitle } from "../ui/strip-print-out.ts";
 import { whileBusy } from "../ui/while-busy.ts";
 import { isBare, type StripState, type StripStore } from "./strip-store.ts";
 

@@ -9,11 +9,12 @@ import type { Strip, StripSide } from "../../../src/strip/strip.ts";
 import { stripJsonText } from "../../../src/strip/strip-json.ts";
 import { writeStripAddress } from "../../../src/view/address/strip-address.ts";
 import { laneChoiceWords } from "../../../src/view/strip/strip-side-view.ts";
-import { type Printer, stripTitle } from "../app/print.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import { makeElement } from "../ui/make-element.ts";
+import type { Printer } from "../ui/paper-page.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { Draw } from "../ui/show-drawing.ts";
+import { stripTitle } from "../ui/strip-print-out.ts";
 import { isBare, type StripState, type StripStore } from "./strip-store.ts";
 
 interface Shows {

@@ -2,9 +2,10 @@
 import type { Axis } from "../../../src/measure/axis.ts";
 import type { StripEntry } from "../../../src/recipe/strip-recipe.ts";
 import { dropFrom, moveOn } from "../../../src/view/strip/edit-strip.ts";
+import { bindDrag } from "../ui/drag-order.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { partOf, theOne } from "../ui/parts.ts";
-import { bindDrag } from "./drag-order.ts";
+import { signButton } from "../ui/sign-button.ts";
 import type { StripStore } from "./strip-store.ts";
 import { showUses, usesField } from "./uses-form.ts";
 
@@ -79,32 +80,8 @@ function faultPlace(id: string): HTMLElement {
   return place;
 }
 
-function titleOf(entry: StripEntry, { catalogue }: StripStore): string {
-  return entry.kind === "division" ? entry.title : catalogue.recipe(entry.slug).title;
-}
-
-/** A button that shows a sign and is called by words. One that does nothing just now keeps its place, and the focus. */
-function signButton(
-  [kind, sign, words]: readonly [kind: string, sign: string, words: string],
-  isOff: boolean,
-  act: () => void,
-): HTMLElement {
-  const button = makeElement(
-    "button",
-    {
-      type: "button",
-      class: "sign",
-      "data-kind": kind,
-      title: words,
-      "aria-disabled": isOff && "true",
-    },
-    makeElement("span", { "aria-hidden": "true" }, sign),
-    makeElement("span", { class: "unseen" }, words),
-  );
-  button.addEventListener("click", () => {
-    if (!isOff) act();
-  });
-  return button;
+function titleOf(entry: StripEntry, store: StripStore): string {
+  return entry.kind === "division" ? entry.title : store.titleOf(entry.slug);
 }
 
 function focusOn(list: HTMLElement, slug: string, kind: string): void {

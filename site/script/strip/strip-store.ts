@@ -1,9 +1,13 @@
 /** The strip page's store: what is asked, the strip that follows from it, and what is wrong in a form just now. */
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
-import type { AskedStrip } from "../../../src/view/address/strip-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import type { StripChoice } from "../../../src/view/fields/strip-fields.ts";
-import { type StripResult, stripResult } from "../../../src/view/strip/strip-result.ts";
+import {
+  recipeLookup,
+  type StripQuestion,
+  type StripResult,
+  stripResult,
+} from "../../../src/view/strip/strip-result.ts";
 import { openStore, type Store } from "../app/store.ts";
 
 /** The forms of the page. While one has an error, what is shown is of what was written in it before. */
@@ -12,14 +16,16 @@ export type FormName = "carried" | "fields" | "printer";
 export type FormErrors = Readonly<Record<FormName, readonly FieldIssue[]>>;
 
 export interface StripState extends StripResult {
-  readonly asked: AskedStrip;
+  readonly asked: StripQuestion;
   readonly errors: FormErrors;
 }
 
 export interface StripStore extends Pick<Store<StripState>, "state" | "subscribe"> {
   readonly catalogue: Catalogue;
+  /** The title of a pattern of the book, or of the keeper's own. */
+  titleOf(slug: string): string;
   /** Changes some of what is asked; the errors of what lies on the strip are mended with that. */
-  update(part: Partial<AskedStrip>): void;
+  update(part: Partial<StripQuestion>): void;
   /** Changes the strip from what it is now. */
   edit(change: (strip: StripChoice) => StripChoice): void;
   /** Says what is wrong in a form now: what is shown stays, as an old one. */
@@ -32,13 +38,13 @@ export function isBare({ recipe }: StripState): boolean {
 }
 
 /** A store that shows something from the start. */
-export function openStripStore(catalogue: Catalogue, start: AskedStrip): StripStore {
+export function openStripStore(catalogue: Catalogue, start: StripQuestion): StripStore {
   const { state, set, subscribe } = openStore<StripState>({
     asked: start,
     errors: NO_ERRORS,
     ...stripResult(start, catalogue),
   });
-  const update = (part: Partial<AskedStrip>) => {
+  const update = (part: Partial<StripQuestion>) => {
     const asked = { ...state().asked, ...part };
     const errors = { ...state().errors, ...(part.strip && { carried: [], fields: [] }) };
     set({ asked, errors, ...stripResult(asked, catalogue) });
@@ -47,6 +53,7 @@ export function openStripStore(catalogue: Catalogue, start: AskedStrip): StripSt
     catalogue,
     state,
     subscribe,
+    titleOf: (slug) => recipeLookup(state().asked, catalogue)(slug).title,
     update,
     edit: (change) => update({ strip: change(state().asked.strip) }),
     setErrors: (form, issues) => {

@@ -1,4 +1,4 @@
-/** How often each layout is drawn, as numbers beside the lists; what will not do is told at its field. */
+/** How often each layout is drawn, as numbers beside the lists; what is not valid is told at its field. */
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { AXES, type Axis } from "../../../src/measure/axis.ts";
 import type { StripEntry } from "../../../src/recipe/strip-recipe.ts";

@@ -2,8 +2,9 @@
 import { AXES } from "../../../src/measure/axis.ts";
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { bindFileField } from "../app/open-file-field.ts";
+import { openOwnLayouts } from "../app/own-layouts.ts";
 import { bindPrinterForm } from "../app/printer-form.ts";
-import { startStrip } from "../app/start-strip.ts";
+import { namesWith, type StartLayouts, startStrip } from "../app/start-strip.ts";
 import { openDevice } from "../device/device.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
 import { openQueue } from "../ui/idle-queue.ts";
@@ -24,32 +25,45 @@ const own = ownAddress();
 const load = scriptLoader(own);
 const catalogue = openCatalogue(window.spanbookContent);
 const device = openDevice(window, own);
-const start = startStrip(location.hash, device, catalogue);
-const store = openStripStore(catalogue, start.asked);
-const [draw, queue] = [openDraw(window), openQueue(window)];
-const say = openStatus(document);
+const layouts = openOwnLayouts(window, { device, catalogue, load });
+void openPage();
 
-enhancePart(document, "strip-page");
-partOf(document, "keep-part").hidden = false;
-for (const axis of AXES)
-  bindSideList(theOne(document, `[data-side="${axis}"]`, HTMLElement), axis, store);
-bindUses(document, store);
-bindMakingForm(document, store);
-bindAddForm(document, store, say);
-bindDisabling(document, store, say);
-const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
-bindStrip(document, store, { draw, queue, printer });
-bindSaving(document, store, { draw, printer, load, say });
-bindFileField(document, {
-  load,
-  say,
-  carried: store.catalogue.carried,
-  take: (opened, name) => {
-    if (opened.kind === "notebook")
-      return { fault: "This is the file of a notebook. Open it on the page of your notebook." };
-    store.update({ strip: opened.strip });
-    return { said: `The strip of ${name} is shown now.` };
-  },
-});
-keepParts(window, own, ["print.js", "reader.js"]);
-bindStripAddress(window, store, { device, start });
+/** Without the part that reads them, the page goes on without layouts of one's own. */
+async function startLayouts(): Promise<StartLayouts> {
+  try {
+    const [carried, kept] = await Promise.all([layouts.carriedBy(location.hash), layouts.kept()]);
+    return { carried, kept };
+  } catch (error) {
+    console.error(error);
+    return { carried: [], kept: [] };
+  }
+}
+
+async function openPage(): Promise<void> {
+  const found = await startLayouts();
+  const start = startStrip(location.hash, device, catalogue, found);
+  const store = openStripStore(catalogue, start.asked);
+  const [draw, queue] = [openDraw(window), openQueue(window)];
+  const say = openStatus(document);
+
+  enhancePart(document, "strip-page");
+  partOf(document, "keep-part").hidden = false;
+  for (const axis of AXES)
+    bindSideList(theOne(document, `[data-side="${axis}"]`, HTMLElement), axis, store);
+  bindUses(document, store);
+  bindMakingForm(document, store);
+  bindAddForm(document, store, { say, load });
+  bindDisabling(document, store, say);
+  const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
+  bindStrip(document, store, { draw, queue, printer });
+  bindSaving(document, store, { draw, printer, load, say });
+  bindFileField(document, {
+    load,
+    say,
+    carried: () => namesWith(catalogue, store.state().asked.own ?? []),
+    kind: "strip",
+    take: ({ strip }) => store.update({ strip }),
+  });
+  keepParts(window, own, ["print.js", "reader.js", "search.js", "../patterns/search-index.js"]);
+  bindStripAddress(window, store, { device, start, layouts, kept: found.kept });
+}

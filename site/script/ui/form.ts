@@ -1,4 +1,4 @@
-/** A form's fields as text by name, and the words that stand at a field: what will not do, or how it was read. */
+/** A form's fields as text by name, and the words that stand at a field: what is not valid, or how it was read. */
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import { fieldOffer, sayFieldIssue } from "../../../src/issue/words/say-field-issue.ts";
 import { sayTypedLength } from "../../../src/view/fields/typed-length.ts";

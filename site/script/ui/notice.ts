@@ -8,6 +8,7 @@ export interface Notice {
   broken(what: string, instead: string): void;
   /** Something came with the address, and one's own is still there. */
   visit(words: string, back: () => void): void;
+  say(words: string): void;
 }
 
 /** The page's notice; nothing is said until there is something to say. */
@@ -25,5 +26,6 @@ export function openNotice(page: ParentNode): Notice {
       mine.addEventListener("click", back);
       show(`${words} `, mine);
     },
+    say: (words) => show(words),
   };
 }

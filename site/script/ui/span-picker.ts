@@ -1,6 +1,7 @@
 /** The form that picks the days of a dated pattern: typed, or a span on or back, and how weeks are counted and days are called. */
 import type { Day } from "../../../src/calendar/day.ts";
 import {
+  type DayRange,
   isBeyondYears,
   type Span,
   type SpanKind,
@@ -33,6 +34,16 @@ export interface PickedDates {
   readonly kind?: SpanKind | undefined;
   readonly choice: DatesChoice;
   readonly when: When;
+  /** Days that need not be one span, as a set-up's, in place of the span. */
+  readonly range?: PickedRange;
+}
+
+/** They are never none. */
+interface PickedRange {
+  readonly days: DayRange;
+  readonly words: string;
+  /** So many times later; nothing beyond the calendar. */
+  readonly beside: (by: number) => DayRange | undefined;
 }
 
 interface Picking {
@@ -42,25 +53,28 @@ interface Picking {
   readonly today: () => Day;
   readonly loadLists: () => Promise<CalendarLists>;
   readonly pick: (choice: DatesChoice) => void;
+  /** What is wrong with days that are all right by themselves. */
+  readonly check?: (choice: DatesChoice) => readonly FieldIssue[];
   readonly setErrors: (issues: readonly FieldIssue[]) => void;
 }
 
 /** Enhances the form, and gives a function that shows in it what is picked now. */
 export function bindSpanPicker(
   form: HTMLFormElement,
-  { book, today, loadLists, pick, setErrors }: Picking,
+  { book, today, loadLists, pick, check = () => [], setErrors }: Picking,
 ): (picked: PickedDates) => void {
   const field = theOne(form, '[name="dates"]', HTMLInputElement);
   let now: PickedDates = { choice: { calendar: {} }, when: book };
   /** What the form said last; anything else came from elsewhere and is put into it. */
   let own: DatesChoice | undefined;
   const showLists = bindCalendarLists(form, book, loadLists);
-  const pickSpan = (span: Span | undefined) =>
+  const pickSpan = (span: DayRange | undefined) =>
     pick({ ...(span && { picked: span }), calendar: now.choice.calendar });
   const readFields = () => {
     const reading = readPicked(form, now.kind, book);
-    showErrors(form, reading.ok ? [] : reading.issues);
-    if (!reading.ok) return setErrors(reading.issues);
+    const issues = reading.ok ? check(reading.value) : reading.issues;
+    showErrors(form, issues);
+    if (!reading.ok || issues.length > 0) return setErrors(issues);
     own = reading.value;
     pick(own);
   };
@@ -119,13 +133,18 @@ function readPicked(
 }
 
 /** The span so many later that is still in the calendar. */
-function besideShown({ when: { span, rule } }: PickedDates, by: number): Span | undefined {
+function besideShown(
+  { when: { span, rule }, range }: PickedDates,
+  by: number,
+): DayRange | undefined {
+  if (range) return range.beside(by);
   const beside = span && spanBeside(span, by, rule);
   return beside && !isBeyondYears(beside) ? beside : undefined;
 }
 
-function shownText({ when: { span } }: PickedDates): string {
-  return span ? spanText(span) : "";
+function shownText({ when: { span }, range }: PickedDates): string {
+  const days = range?.days ?? span;
+  return days ? spanText(days) : "";
 }
 
 const KIND_WORDS: Readonly<Record<SpanKind, readonly [example: string, today: string]>> = {
@@ -138,22 +157,22 @@ const KIND_WORDS: Readonly<Record<SpanKind, readonly [example: string, today: st
 
 /** Labels and buttons go by the pattern's kind of days; the words below say which days are shown. */
 function showWords(form: HTMLFormElement, picked: PickedDates): void {
-  const { kind, when } = picked;
+  const { kind, when, range } = picked;
   if (!kind) return;
   const [example, today] = KIND_WORDS[kind];
-  partOf(form, "dates-label").textContent = asSentence(kind);
+  partOf(form, "dates-label").textContent = range ? "Dates" : asSentence(kind);
   theOne(form, '[name="dates"]', HTMLInputElement).placeholder = `such as ${example}`;
   theOne(form, '[data-do="dates-today"]', HTMLElement).textContent = today;
   for (const [doing, part, words, by] of BESIDE) {
     const button = theOne(form, `[data-do="${doing}"]`, HTMLElement);
     button.title = `${words} ${kind}`;
     partOf(button, part).textContent = `${words} ${kind}`;
-    button.hidden = !when.span;
+    button.hidden = !when.span && !range;
     button.setAttribute("aria-disabled", String(besideShown(picked, by) === undefined));
   }
   theOne(form, '[data-do="dates-none"]', HTMLElement).hidden = !when.span;
   const words = partOf(form, "dates-words");
-  const said = when.span ? spanSentence(when.span, when) : NOTHING_PICKED;
+  const said = range?.words ?? (when.span ? spanSentence(when.span, when) : NOTHING_PICKED);
   if (words.textContent !== said) words.textContent = said;
 }
 

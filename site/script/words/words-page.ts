@@ -1,7 +1,5 @@
 /** Changes the words of a pattern on its page: its labels as fields, and a copy of one's own with what is typed there. */
-import { withoutNotebook } from "../../../src/view/address/notebook-label.ts";
 import { openDevice } from "../device/device.ts";
-import { keptText } from "../device/kept-entry.ts";
 import { readerPart } from "../lazy/reader/reader-part.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { partOf } from "../ui/parts.ts";
@@ -37,13 +35,12 @@ async function open(place: HTMLElement): Promise<void> {
   }
 }
 
-/** The recipe page on the copy, on the keeper's notebook or else on the one of this page. */
+/** The recipe page on the copy, for the notebook and the days that this page shows. */
 function recipeAddress({ dataset }: HTMLElement, slug: string): string {
-  const { page = "", hash = "" } = dataset;
-  const here = hash
+  const { page = "", recipe = "" } = dataset;
+  const here = recipe
     .replace(/^#/, "")
     .split("&")
     .filter((each) => !each.startsWith("from="));
-  const said = `#${[...here, `mine=${slug}`].join("&")}`;
-  return page + (keptText(device, "notebook") ? withoutNotebook(said) : said);
+  return `${page}#${[...here, `mine=${slug}`].join("&")}`;
 }

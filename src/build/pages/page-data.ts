@@ -6,16 +6,17 @@ import type { Area, Recipe } from "../../recipe/recipe.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
 import { type ListFile, listFile } from "../artifacts/side-files.ts";
-import { patternPath } from "../content/content-paths.ts";
+import { patternPath, setupPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { searchIndex } from "./search-index.ts";
 
-/** The book's checked content for the page's engine, without its texts, and the recipes as written. */
+/** The book's checked content for the page's engine, without its texts, and the recipes and set-ups as written. */
 export function fitFiles({
   notebooks,
   recipes,
   unlisted,
   strips,
+  setups,
   texts,
   when,
   utcOffset,
@@ -30,9 +31,12 @@ export function fitFiles({
   });
   const written = () =>
     Object.fromEntries(recipes.map(({ slug }) => [slug, texts.get(patternPath(slug)) ?? ""]));
+  const setUp = () =>
+    Object.fromEntries(setups.map(({ slug }) => [slug, texts.get(setupPath(slug)) ?? ""]));
   return [
     listFile("fit/book.js", () => pageScript("spanbookContent", book())),
     listFile("fit/recipe/texts.js", () => pageScript("spanbookTexts", written())),
+    listFile("setups/texts.js", () => pageScript("spanbookSetups", setUp())),
   ];
 }
 

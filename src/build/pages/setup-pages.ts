@@ -1,4 +1,10 @@
 /** The set-ups of a book: a list of them, the page of each on each notebook, and the files beside. */
+import { UNDATED } from "../../plan/when.ts";
+import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
+import { nextSetup } from "../../setup/next-setup.ts";
+import { writeSetupAddress } from "../../view/address/setup-address.ts";
+import { unnamed } from "../../view/fields/name-notebook.ts";
+import { nameSetup } from "../../view/fields/setup-fields.ts";
 import { notebookEntry } from "../../view/notebook/notebook-facts.ts";
 import type {
   SetupCard,
@@ -71,11 +77,18 @@ function setupPage(
   const notebook = content.notebooks.find(({ slug }) => slug === pair.notebook);
   if (!setup || !notebook)
     throw new RangeError(`the book has no ${pair.setup} on ${pair.notebook}`);
+  const shown = viewOf(pair);
+  const hashOf = (one: SetupRecipe) =>
+    writeSetupAddress({ notebook: unnamed(notebook), setup: one });
+  const next = nextSetup(setup, shown.count);
+  const { rule } = content.when ?? UNDATED;
   return {
     setup: pair.setup,
     title: setup.title,
     notebook: notebookEntry(notebook),
-    shown: viewOf(pair),
+    shown,
+    changeHash: hashOf(setup),
+    ...(next && { next: { title: nameSetup(next, [], rule).title, hash: hashOf(next) } }),
     bodyHtml: bodyHtml(setup.body),
     sourceHtml: sourceHtml(setupPath(pair.setup)),
     origin: originOf(setupPath(pair.setup)),

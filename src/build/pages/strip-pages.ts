@@ -1,5 +1,6 @@
 /** The strips of a book: lists of them, the page of each on each notebook, and the files beside. */
 import { patternsOf, type StripRecipe } from "../../recipe/strip-recipe.ts";
+import { writeStripAddress } from "../../view/address/strip-address.ts";
 import { openPlanner } from "../../view/planner.ts";
 import {
   openStripFacts,
@@ -81,10 +82,11 @@ export const NO_STRIPS: StripBook = {
 };
 
 function stripCard(
-  { slug, title, make }: StripRecipe,
+  recipe: StripRecipe,
   notebook: string,
   { viewOf, factsOf }: { readonly viewOf: StripViewOf; readonly factsOf: StripFactsOf },
 ): StripCard {
+  const { slug, title, make } = recipe;
   const { patterns, picture } = viewOf({ strip: slug, notebook });
   const whole = factsOf(slug).filter(({ lacking }) => lacking === 0);
   return {
@@ -95,6 +97,8 @@ function stripCard(
     patterns,
     picture,
     whole: whole.map((facts) => facts.notebook.slug),
+    // There it has no name until it gets one of its own.
+    ownHash: writeStripAddress({ strip: { ...recipe, title: "", slug: "" } }),
   };
 }
 

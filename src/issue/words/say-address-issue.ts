@@ -28,7 +28,7 @@ export function sayAddressIssue(issue: AddressIssue): string {
     case "spoilt-text":
       return `What it says as “${issue.key}” was changed or cut off on its way.`;
     case "bad-value":
-      return `What it says as “${issue.key}” will not do. ${sayFieldIssue(issue.field)}`;
+      return `What it says as “${issue.key}” is not valid. ${sayFieldIssue(issue.field)}`;
   }
 }
 

@@ -15,7 +15,7 @@ export function sayAlternative(
   { used, others, passedOver }: Alternative,
   labelAt?: LabelAt,
 ): string {
-  const taken = others === 1 ? "its other layout" : `alternative ${used} of ${others}`;
+  const taken = others === 1 ? "its second layout" : `layout ${used + 1} of its ${others + 1}`;
   const reason = sayMisfit(passedOver, labelAt);
   return `The first layout of this recipe does not fit here. ${reason} This is ${taken}.`;
 }

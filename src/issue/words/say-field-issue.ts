@@ -1,4 +1,4 @@
-/** The sentence that stands at a field whose content will not do. */
+/** The sentence that stands at a field whose content is not valid. */
 import type { FieldIssue } from "../facts/field-issue.ts";
 import { sayCount } from "./say-count.ts";
 import { sayGridFaultAtField } from "./say-grid-fault.ts";

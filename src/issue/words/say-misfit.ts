@@ -27,7 +27,7 @@ export function sayMisfit(misfit: Misfit, labelAt?: LabelAt): string {
     case "area-too-small":
       return smallArea(misfit, labelAt);
     case "same-impossible":
-      return `No one size suits all tracks named “${misfit.name}”: ${limitWords(misfit)}.`;
+      return `No one size suits all parts named “${misfit.name}”: ${limitWords(misfit)}.`;
     case "margin-clash": {
       const area = sayArea(misfit, labelAt);
       const keys = sayList(misfit.keys, "and");

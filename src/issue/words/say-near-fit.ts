@@ -12,9 +12,9 @@ export function sayNearFits(count: number): string {
 export function sayNearFit(edit: NearFit, labelAt?: LabelAt): string {
   switch (edit.kind) {
     case "smaller-name-min":
-      return `Let all tracks named “${edit.name}” shrink to ${sayCount(edit.to, "step")}, where ${edit.from} are asked for now.`;
+      return `Let all parts named “${edit.name}” shrink to ${sayCount(edit.to, "step")}, where ${edit.from} are asked for now.`;
     case "larger-name-max":
-      return `Let all tracks named “${edit.name}” grow to ${sayCount(edit.to, "step")}, where one takes at most ${edit.from} now.`;
+      return `Let all parts named “${edit.name}” grow to ${sayCount(edit.to, "step")}, where one takes at most ${edit.from} now.`;
     case "leave-out-margin":
       return `Leave out the margin “${edit.key}” of ${sayArea(edit, labelAt)}: it lands on the same side as “${sayList(edit.stays, "and")}”.`;
     case "smaller-margin":

@@ -1,4 +1,4 @@
-/** The words for keys that do not belong, are missing, or have a value that will not do. */
+/** The words for keys that do not belong, are missing, or have a value that is not valid. */
 import type { Owner, ShapeIssue } from "../facts/shape-issue.ts";
 import type { Said } from "./said.ts";
 import { sayCode } from "./say-code.ts";

@@ -1,7 +1,7 @@
 /** A split's reason in words and numbers. */
 import type { SplitReason } from "../facts/split-reason.ts";
 
-/** One or two sentences, such as "26 steps, 3 tracks, 2 gaps of 1: 24 ÷ 3 = 8, nothing left over." */
+/** One or two sentences, such as "26 steps, 3 parts, 2 gaps of 1: 24 ÷ 3 = 8, nothing left over." */
 export function saySplitReason(reason: SplitReason): string {
   const given = [steps(reason.length), trackWords(reason)];
   if (reason.tracks > 1 && reason.gap > 0) given.push(`${gapWords(reason)} of ${reason.gap}`);
@@ -14,7 +14,7 @@ export function saySplitReason(reason: SplitReason): string {
 }
 
 function trackWords({ tracks }: SplitReason): string {
-  return tracks === 1 ? "1 track" : `${tracks} tracks`;
+  return tracks === 1 ? "1 part" : `${tracks} parts`;
 }
 
 function gapWords({ tracks }: SplitReason): string {
@@ -43,7 +43,7 @@ const PLACES = {
   start: "at the start",
   centre: "half before and half after",
   gaps: "given to the gaps",
-  parts: "given to the tracks",
+  parts: "given to the parts",
 } as const;
 
 function leftoverWords({ leftover, placing, taker }: SplitReason): string {
@@ -55,7 +55,7 @@ function leftoverWords({ leftover, placing, taker }: SplitReason): string {
 export function leftoverPlace({ placing, taker }: SplitReason): string {
   if (placing === "centre") return "before and after";
   if (placing !== "track") return PLACES[placing];
-  return taker === "" ? "given to one track" : `given to “${taker}”`;
+  return taker === "" ? "given to one part" : `given to “${taker}”`;
 }
 
 /** Of an odd number the centre has the larger half behind it. */
@@ -74,7 +74,7 @@ function rangeWords({ gapRange, gap, tracks }: SplitReason): string {
 function evenWords({ evenGaps, evenCounts }: SplitReason): string {
   const ways: string[] = [];
   if (evenGaps.length > 0) ways.push(`a gap of ${evenGaps.join(" or ")}`);
-  if (evenCounts.length > 0) ways.push(`${evenCounts.join(" or ")} tracks`);
+  if (evenCounts.length > 0) ways.push(`${evenCounts.join(" or ")} parts`);
   return ways.length === 0 ? "" : `${capital(ways.join(", or "))} would leave nothing over.`;
 }
 

@@ -1,11 +1,11 @@
-/** The words for what still stands there while something that was written since will not do. */
+/** The words for what still stands there while something that was written since is wrong. */
 import type { FieldIssue } from "../facts/field-issue.ts";
 import { sayCount } from "./say-count.ts";
 import { sayFieldIssue } from "./say-field-issue.ts";
 
-/** In place of a status: `2 problems: the drawing is of what was written before.` */
+/** In place of a status: `2 problems: the drawing still shows what was written before.` */
 export function sayStaleDrawing(issues: number): string {
-  return `${sayCount(issues, "problem")}: the drawing is of what was written before.`;
+  return `${sayCount(issues, "problem")}: the drawing still shows what was written before.`;
 }
 
 /** In place of how many patterns fit. */
@@ -14,5 +14,5 @@ export const STALE_PATTERNS =
 
 /** Why nothing is saved or printed; `label` is what stands at the field that has to be mended. */
 export function sayHeld(label: string, issue: FieldIssue): string {
-  return `This waits for “${label}” to be mended. ${sayFieldIssue(issue)}`;
+  return `Correct “${label}” first. ${sayFieldIssue(issue)}`;
 }

@@ -53,12 +53,12 @@ export function sayCounting({ across, down }: Grids): string {
   return `Columns of dots are ${columns}. Rows of dots are ${rows}.`;
 }
 
-/** What is to be done before anything is: `First the marks, then 36 strokes in the order of the hand, one by one.` */
+/** What is to be done before anything is: `First the marks, then 36 lines, one at a time.` */
 export function sayOrder(strokes: number): string {
-  return `First the marks, then ${sayCount(strokes, "stroke")} in the order of the hand, one by one.`;
+  return `First the marks, then ${sayCount(strokes, "line")}, one at a time.`;
 }
 
-/** That every stroke is done, on one page or on both. */
+/** That every line is drawn, on one page or on both. */
 export function sayDrawn(pages: number): string {
   return pages === 1 ? "The page is drawn." : "Both pages are drawn.";
 }

@@ -1,5 +1,9 @@
 /** What a set-up says of its pages, on the screen and on paper. */
-import { sayCount } from "./say-count.ts";
+import type { Misfit } from "../facts/misfit.ts";
+import { harmless } from "./harmless-text.ts";
+import type { Said } from "./said.ts";
+import { asSentence, nounFor, sayCount, sayList } from "./say-count.ts";
+import { sayMisfit } from "./say-misfit.ts";
 
 interface NumberedPage {
   readonly number: number;
@@ -35,3 +39,54 @@ export function saySavingOrder(titles: readonly string[], free: number): string 
 /** Said of a notebook bound at the top. */
 export const TOP_BOUND =
   "This notebook is bound at the top, so the two halves of a spread do not face each other.";
+
+/** What an entry takes: `5 pages, 46–50`; with others among them, `5 pages between 46 and 54`. */
+export function sayEntryPages(numbers: readonly number[]): string {
+  const [first = 0, last = 0] = [numbers[0], numbers.at(-1)];
+  const count = sayCount(numbers.length, "page");
+  if (numbers.length < 2) return numbers.length === 0 ? "No page" : `${count}, ${first}`;
+  return last - first === numbers.length - 1
+    ? `${count}, ${first}–${last}`
+    : `${count} between ${first} and ${last}`;
+}
+
+/** Pages before spreads, where they stay free or are filled. */
+export function sayFreeBefore(numbers: readonly number[], isFilled: boolean): string {
+  const pages = `${nounFor(numbers.length, "Page")} ${sayList(numbers.map(String), "and")}`;
+  const verb = isFilled
+    ? numbers.length === 1
+      ? "is filled"
+      : "are filled"
+    : numbers.length === 1
+      ? "stays free"
+      : "stay free";
+  return `${pages} ${verb}: a spread begins on an even page.`;
+}
+
+/** For which days another layout than the first of a pattern is taken, and why; none are named where all take it. */
+export function sayOtherLayout(days: readonly string[], used: number, misfit: Misfit): string {
+  const which = ORDINALS[used] ?? `${used + 1}th`;
+  const taken = `the ${which} layout is taken`;
+  const head =
+    days.length === 0 ? asSentence(taken) : `${asSentence(sayList(days, "and"))}: ${taken}`;
+  return `${head}. ${sayMisfit(misfit)}`;
+}
+
+const ORDINALS = ["first", "second", "third", "fourth", "fifth"];
+
+/** What takes no page, for which days, and why. */
+export function sayNoPage(days: readonly string[], why: string): string {
+  const head = days.length === 0 ? "Takes no page" : `${asSentence(sayList(days, "and"))}: no page`;
+  return `${head}. ${why}`;
+}
+
+/** A pattern that a set-up names and nobody has here, and what can be done. */
+export function sayUnknownLayout(slug: string): Said {
+  return {
+    sentence: `Neither the book nor this device has a layout “${harmless(slug)}”.`,
+    hint: "Open its file on the page of what is kept, or take it out here.",
+  };
+}
+
+/** Said of a block with nothing in it. */
+export const EMPTY_BLOCK = "Nothing in it yet: choose it below the search, then add a layout.";

@@ -94,6 +94,6 @@ export const BARE_EDGES = `edges: most printers leave ${BARE} mm bare`;
 /** How a page is going to print. */
 export function sayPrinting(paper: string, { x, y }: Correction): string {
   if (x === 1 && y === 1)
-    return `Prints on ${paper} at true size, without a correction: none is kept on this device.`;
-  return `Prints on ${paper} at true size, corrected for your printer by x ${x} and y ${y}.`;
+    return `Prints on ${paper} at actual size, without a correction: none is kept on this device.`;
+  return `Prints on ${paper} at actual size, corrected for your printer by x ${x} and y ${y}.`;
 }

@@ -57,6 +57,16 @@ export function sayDaysNote(titles: readonly string[], dates?: string): readonly
   ];
 }
 
+/** Which layouts of a strip are not there, and what came of that. */
+export function sayMissingLayouts(slugs: readonly string[]): string {
+  const named = sayList(
+    slugs.map((slug) => `“${slug}”`),
+    "and",
+  );
+  const [are, they] = slugs.length === 1 ? ["is", "it is"] : ["are", "they are"];
+  return `${named} ${are} neither in this book nor kept on this device: ${they} left out of the strip.`;
+}
+
 /** What a drawing of a strip, or of one side of it, is called. */
 export function sayStripTitle(strip: string, notebook: string, axis?: Axis): string {
   return `${strip} for ${notebook}${axis === undefined ? "" : `, ${axis}`}`;
@@ -67,7 +77,7 @@ export function sayStripDrawing(
   patterns: readonly { readonly letter: string; readonly title: string }[],
 ): string {
   const named = patterns.map(({ letter, title }) => `${letter} ${title}`).join(", ");
-  return `A ruler in true size with the marks of ${named}.`;
+  return `A ruler in actual size with the marks of ${named}.`;
 }
 
 /** One of several pieces that are joined. */

@@ -17,7 +17,7 @@ export interface Taking<W extends ValueType = ValueType> {
   readonly isEntry?: boolean;
 }
 
-/** A whole number within its limits; the lower limit where the written one will not do. */
+/** A whole number within its limits; the lower limit where the written one is not valid. */
 export function takeWhole({ key, node, expected, note }: Taking<ValueTypeOf<"whole">>): number {
   const value = node.kind === "scalar" ? node.value : null;
   if (typeof value === "number" && Number.isInteger(value)) {
@@ -47,7 +47,7 @@ export function takeShare({ key, node, expected, note }: Taking<ValueTypeOf<"sha
   return Math.round(value * 100);
 }
 
-/** One of the allowed words; the first of them where the written one will not do. */
+/** One of the allowed words; the first of them where the written one is not valid. */
 export function takeChoice<T extends string>(
   taking: Omit<Taking, "expected"> & { readonly allowed: readonly [T, ...T[]] },
 ): T {
@@ -77,7 +77,7 @@ export function takeText(
   return node.source;
 }
 
-/** A value that will not do. `meant` is what was probably meant, where it is known better than by its letters. */
+/** A value that is not valid. `meant` is what was probably meant, where it is known better than by its letters. */
 export interface Unsuitable extends Omit<Taking, "note"> {
   readonly meant?: string | undefined;
 }

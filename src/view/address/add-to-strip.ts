@@ -50,7 +50,7 @@ export function namesOnStrip(kept: string): ReadonlySet<string> {
 }
 
 const KEYS = [...NOTEBOOK_KEYS_IN_ADDRESS, ...KEYS_BESIDE_STRIP, ...STRIP_ADDRESS_KEYS];
-const OTHERS = ["dates", "lanes", "make", "width", "strip", "stripfile", "sfile"] as const;
+const OTHERS = ["dates", "lanes", "make", "width", "strip", "stripfile", "sfile", "own"] as const;
 
 /** The lists of a kept strip, and what is said of it as a whole. Days beside a pattern are not its own. */
 function partsOf(kept: string) {

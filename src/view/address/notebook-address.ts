@@ -7,8 +7,8 @@ import {
   USUAL_FIELDS,
 } from "../fields/notebook-fields.ts";
 import { readFields, type UnnamedNotebook } from "../fields/read-notebook-fields.ts";
-import type { AddressEntries, AddressReading } from "./hash-params.ts";
-import { NOTEBOOK_KEYS_IN_ADDRESS } from "./notebook-label.ts";
+import { type AddressEntries, type AddressReading, readAddress } from "./hash-params.ts";
+import { addressOfNotebook, NOTEBOOK_KEYS_IN_ADDRESS } from "./notebook-label.ts";
 
 /** Which fields stand behind each key. */
 const FIELDS_OF_KEY = {
@@ -68,6 +68,13 @@ export function readNotebookEntries(
   return field
     ? { ok: false, issue: { kind: "bad-value", key, field } }
     : { ok: false, issue: { kind: "missing-key", key } };
+}
+
+/** The notebook of an address, whatever else that says; nothing where it has none, or one that is spoilt. */
+export function readNotebookAddress(hash: string): UnnamedNotebook | undefined {
+  const address = readAddress(`#v=1&${addressOfNotebook(hash)}`, NOTEBOOK_ADDRESS_KEYS);
+  const notebook = address.ok ? readNotebookEntries(address.value) : address;
+  return notebook.ok ? notebook.value : undefined;
 }
 
 function isFieldOf(key: Key, field: FieldName | undefined): boolean {

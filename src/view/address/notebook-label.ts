@@ -35,6 +35,16 @@ export function withoutNotebook(hash: string): string {
     .join("&")}`;
 }
 
+/** The address with these entries of a notebook, and of days, in place of its own notebook; "" for none of either. */
+export function withNotebook(hash: string, notebook: string, dates: string): string {
+  const parts = [
+    ...(notebook === "" ? partsOf(hash) : partsOf(withoutNotebook(hash))),
+    notebook,
+    dates,
+  ];
+  return `#${parts.filter((part) => part !== "").join("&")}`;
+}
+
 function partsOf(hash: string): readonly string[] {
   return hash.replace(/^#/, "").split("&");
 }

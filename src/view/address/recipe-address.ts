@@ -1,9 +1,11 @@
-/** What the recipe page keeps behind its #: the recipe or the pattern that it starts from, and the notebook. */
+/** What the recipe page keeps behind its #: the recipe or the pattern that it starts from, the notebook, and the days. */
 import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
 import { isSlug } from "../../source/slug.ts";
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
+import { type DatesChoice, NO_DATES } from "../fields/span-fields.ts";
 import { type AddressReading, LONGEST_ADDRESS, readAddress, writeAddress } from "./hash-params.ts";
 import { NOTEBOOK_ADDRESS_KEYS, notebookEntries, readNotebookEntries } from "./notebook-address.ts";
+import { DATES_ADDRESS_KEYS, datesEntries, readDatesEntries } from "./span-address.ts";
 
 /** What lies on the desk. */
 export interface RecipeDraft {
@@ -12,6 +14,8 @@ export interface RecipeDraft {
   readonly slug: string;
   /** The recipe as written. */
   readonly text: string;
+  /** Left out: no days, by the book's calendar. */
+  readonly dates?: DatesChoice;
 }
 
 /** What an address may say; `from` is a pattern of the book to start from, `mine` one that is kept on the device. */
@@ -20,14 +24,19 @@ export type RecipeAddress = Partial<RecipeDraft> & {
   readonly mine?: string;
 };
 
-const KEYS = [...NOTEBOOK_ADDRESS_KEYS, "from", "mine", "recipe", "text"];
+const KEYS = [...NOTEBOOK_ADDRESS_KEYS, ...DATES_ADDRESS_KEYS, "from", "mine", "recipe", "text"];
 
 /** What is kept on the device may be as long as the longest recipe, packed. */
 const LONGEST_KEPT = 400_000;
 
 /** The address's part from # on; too long for a link where it is longer than `LONGEST_ADDRESS`. */
-export function writeRecipeAddress({ notebook, slug, text }: RecipeDraft): string {
-  return writeAddress([...notebookEntries(notebook), ["recipe", slug], ["text", packText(text)]]);
+export function writeRecipeAddress({ notebook, slug, text, dates }: RecipeDraft): string {
+  return writeAddress([
+    ...notebookEntries(notebook),
+    ...datesEntries(dates ?? NO_DATES),
+    ["recipe", slug],
+    ["text", packText(text)],
+  ]);
 }
 
 /** What was kept on the device, written as an address and read as carefully. */
@@ -37,8 +46,10 @@ export function readKeptRecipe(
 ): RecipeDraft | undefined {
   const reading = readRecipeAddress(kept, patterns, LONGEST_KEPT);
   if (!reading.ok) return undefined;
-  const { notebook, text, slug = "" } = reading.value;
-  return notebook && text !== undefined ? { notebook, slug, text } : undefined;
+  const { notebook, text, slug = "", dates } = reading.value;
+  return notebook && text !== undefined
+    ? { notebook, slug, text, ...(dates && { dates }) }
+    : undefined;
 }
 
 /** What the address says; what it says nothing of is left out. */
@@ -64,6 +75,8 @@ export function readRecipeAddress(
     const field = { field: key, kind: "no-file-name" } as const;
     return { ok: false, issue: { kind: "bad-value", key, field } };
   }
+  const dates = readDatesEntries(values);
+  if (!dates.ok) return dates;
   const text = packed === undefined ? undefined : unpackText(packed);
   if (packed !== undefined && text === undefined)
     return { ok: false, issue: { kind: "spoilt-text", key: "text" } };
@@ -75,6 +88,7 @@ export function readRecipeAddress(
       ...(mine && { mine }),
       ...(slug !== undefined && { slug }),
       ...(text !== undefined && { text }),
+      ...(dates.value && { dates: dates.value }),
     },
   };
 }

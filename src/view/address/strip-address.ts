@@ -6,6 +6,7 @@ import { readStripEntries as readEntryNodes } from "../../recipe/read/read-strip
 import { STRIP_BOUNDS } from "../../recipe/strip-bounds.ts";
 import { entrySource } from "../../recipe/strip-entry-source.ts";
 import type { StripEntry } from "../../recipe/strip-recipe.ts";
+import { isSlug } from "../../source/slug.ts";
 import type { UnnamedNotebook } from "../fields/read-notebook-fields.ts";
 import {
   readStripFields,
@@ -15,9 +16,12 @@ import {
   USUAL_STRIP_FIELDS,
   withFreeTitle,
 } from "../fields/strip-fields.ts";
+import { dropFrom } from "../strip/edit-strip.ts";
+import { type PackedLayout, writeLayouts } from "./carried-layouts.ts";
 import {
   type AddressEntries,
   type AddressReading,
+  LONGEST_ADDRESS,
   readAddress,
   writeAddress,
 } from "./hash-params.ts";
@@ -49,34 +53,66 @@ export interface AskedStrip {
   readonly strip: StripChoice;
 }
 
-/** The address's part from # on, or what it says of one part alone. */
-export function writeStripAddress({ notebook, strip }: Partial<AskedStrip>): string {
-  return writeAddress([
-    ...(notebook ? notebookEntries(notebook) : []),
-    ...(strip ? stripEntries(strip) : []),
-  ]);
+/** What an address is made of; of the layouts only those go along that the strip names. */
+export type WrittenStrip = Partial<AskedStrip> & { readonly own?: readonly PackedLayout[] };
+
+/** The address's part from # on, or what it says of one part alone. Where it would be too long, the layouts stay at home. */
+export function writeStripAddress({ notebook, strip, own = [] }: WrittenStrip): string {
+  const named = new Set(strip && AXES.flatMap((axis) => strip[axis].map(({ slug }) => slug)));
+  const carried = own.filter(({ slug }) => named.has(slug));
+  const write = (layouts: readonly PackedLayout[]) =>
+    writeAddress([
+      ...(notebook ? notebookEntries(notebook) : []),
+      ...(strip ? stripEntries(strip) : []),
+      ["own", writeLayouts(layouts)],
+    ]);
+  const whole = write(carried);
+  return whole.length <= LONGEST_ADDRESS ? whole : write([]);
 }
 
 const KEYS = [...NOTEBOOK_ADDRESS_KEYS, ...KEYS_BESIDE_STRIP, ...STRIP_ADDRESS_KEYS];
 
-/** What the address says; what it says nothing of is left out. `patterns` are all that a strip of the book can carry. */
+/** What an address says. */
+export type SaidStrip = Partial<AskedStrip> & {
+  /** Layouts that it names and nobody here has: the strip is without them. */
+  readonly missing?: readonly string[];
+};
+
+/** What the address says; what it says nothing of is left out. `patterns` are all that a strip can carry here. */
 export function readStripAddress(
   hash: string,
   patterns: ReadonlySet<string>,
-): AddressReading<Partial<AskedStrip>> {
+): AddressReading<SaidStrip> {
   const address = readAddress(hash, KEYS);
   if (!address.ok) return address;
   const notebook = readNotebookEntries(address.value);
   if (!notebook.ok) return notebook;
-  const strip = readStripEntries(address.value, patterns);
+  const missing = missingIn(address.value, patterns);
+  const strip = readStripEntries(address.value, new Set([...patterns, ...missing]));
   if (!strip.ok) return strip;
   return {
     ok: true,
     value: {
       ...(notebook.value && { notebook: notebook.value }),
-      ...(strip.value && { strip: strip.value }),
+      ...(strip.value && { strip: missing.reduce(withoutLayout, strip.value) }),
+      ...(missing.length > 0 && { missing }),
     },
   };
+}
+
+function withoutLayout(strip: StripChoice, slug: string): StripChoice {
+  return AXES.reduce((rest, axis) => dropFrom(rest, axis, slug), strip);
+}
+
+/** Names that could be a layout's; anything else is no address that was written here. */
+function missingIn(
+  values: ReadonlyMap<string, string>,
+  patterns: ReadonlySet<string>,
+): readonly string[] {
+  const names = AXES.flatMap((axis) => readList(values.get(axis) ?? "") ?? []).flatMap(
+    (entry) => patternIn(entry) ?? [],
+  );
+  return [...new Set(names)].filter((name) => isSlug(name) && !patterns.has(name));
 }
 
 /** The entries of a strip; none for one that carries nothing. */
@@ -94,7 +130,7 @@ function stripEntries(choice: StripChoice): AddressEntries {
   ];
 }
 
-/** The strip of an address's values; nothing where they name nothing for it. */
+/** The strip of an address's values; nothing where they name nothing for it. A layout that is not there is a problem. */
 export function readStripEntries(
   values: ReadonlyMap<string, string>,
   patterns: ReadonlySet<string>,

@@ -2,7 +2,7 @@
 import type { FlowValue } from "../../source/front-matter/write-flow.ts";
 import { plainSlug } from "../../source/slug.ts";
 
-/** The lists and what is said of the strip as a whole; `sfile` is what `stripfile` was called before. */
+/** The lists, what is said of the strip as a whole, and layouts that come along; `sfile` is what `stripfile` was called before. */
 export const STRIP_ADDRESS_KEYS = [
   "across",
   "down",
@@ -12,6 +12,7 @@ export const STRIP_ADDRESS_KEYS = [
   "strip",
   "stripfile",
   "sfile",
+  "own",
 ] as const;
 
 /**

@@ -23,7 +23,7 @@ const BINDING_WORDS: Readonly<Record<Binding, string>> = {
   left: "left",
   right: "right",
   top: "top",
-  none: "nowhere",
+  none: "none",
 };
 const RULING_WORDS: Readonly<Record<Ruling, string>> = {
   dots: "dots",

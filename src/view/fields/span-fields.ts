@@ -1,4 +1,4 @@
-/** What someone picks for the days of a pattern: typed text and runs of days, and a calendar where the book's will not do. */
+/** What someone picks for the days of a pattern: typed text and runs of days, and a calendar where the book's is not valid. */
 import { type CalendarFields, isRegion, WEEKDAY_WORDS, weeksIn } from "../../calendar/calendar.ts";
 import { weekday } from "../../calendar/day.ts";
 import { isWellFormedTag } from "../../calendar/language.ts";

@@ -1,4 +1,4 @@
-/** Takes single values out of fields; what will not do is noted with what is wanted there. */
+/** Takes single values out of fields; what is not valid is noted with what is wanted there. */
 import type { FieldIssue } from "../../issue/facts/field-issue.ts";
 import type { ValueType, ValueTypeOf } from "../../issue/facts/value-type.ts";
 import { foulCharacter } from "../../source/schema/forbidden-character.ts";

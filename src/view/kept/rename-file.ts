@@ -1,5 +1,6 @@
 /** Gives files that are brought other names where theirs are taken. */
-import { withPattern } from "../../recipe/retype.ts";
+import { LIMITS } from "../../recipe/limits.ts";
+import { retyped, withPattern } from "../../recipe/retype.ts";
 import { slugOf } from "../../source/slug.ts";
 import { slugFor } from "../fields/slug-for.ts";
 import { type KeptFile, type KeptKind, keptPath, kindOf } from "./kept-file.ts";
@@ -8,6 +9,16 @@ import { type KeptFile, type KeptKind, keptPath, kindOf } from "./kept-file.ts";
 export function renamedFile(file: KeptFile, taken: readonly string[]): KeptFile {
   const slug = slugFor(slugOf(file.path), { fallback: "file", taken });
   return { path: keptPath(kindOf(file.path), slug), text: file.text };
+}
+
+const WORD = " (copy)";
+
+/** A copy of the file under a title and a name of its own; nothing else of it is changed. */
+export function copiedFile(file: KeptFile, title: string, taken: readonly string[]): KeptFile {
+  const copy = `${title.slice(0, LIMITS.text - WORD.length)}${WORD}`;
+  const kind = kindOf(file.path);
+  const slug = slugFor(copy, { fallback: slugOf(file.path), taken });
+  return { path: keptPath(kind, slug), text: retyped(file.text, { title: copy }) };
 }
 
 /** The files, some of them under free names; strips and set-ups among them name the patterns as they are called now. */

@@ -12,6 +12,8 @@ import {
 } from "../../calendar/span.ts";
 import { type WeekRule, weekOf } from "../../calendar/week.ts";
 import { spanText } from "../../calendar/write-span.ts";
+import type { When } from "../../plan/when.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
 
 /** `May 2027`, `week 9 of 2027`, `Friday, 5 March 2027`. */
 export function spanTitle(span: Span, rule: WeekRule): string {
@@ -73,10 +75,26 @@ function daysWords({ from, to }: DayRange): string {
   return `${dateWords(from)}${first === last ? "" : ` ${first}`} to ${dateWords(to)} ${last}`;
 }
 
+/** `5 March 2027`. */
+export function dayTitle(of: Day): string {
+  return `${dateWords(of)} ${civilDate(of).year}`;
+}
+
 function dateWords(of: Day): string {
   return `${civilDate(of).day} ${monthWords(of)}`;
 }
 
 function monthWords(of: Day): string {
   return monthName(ENGLISH, civilDate(of).month, { form: "wide", inDate: false });
+}
+
+/** What is drawn, with its days in the title. */
+export function titledRecipe({
+  recipe,
+  when: { span, rule },
+}: {
+  readonly recipe: Recipe;
+  readonly when: When;
+}): Recipe {
+  return span ? { ...recipe, title: `${recipe.title}, ${spanTitle(span, rule)}` } : recipe;
 }

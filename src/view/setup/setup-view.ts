@@ -104,6 +104,9 @@ export interface SetupPageView {
   readonly sourceHtml: string;
   /** The title of the folder that the book builds on and has it from; "" for the book's own. */
   readonly origin: string;
+  /** The part from # on of the address that opens it as one's own, and the one that comes after it. */
+  readonly changeHash: string;
+  readonly next?: { readonly title: string; readonly hash: string };
   /** Slugs of the patterns that have a page in the book. */
   readonly listed: readonly string[];
   /** The other notebooks of the book. */

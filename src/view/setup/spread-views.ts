@@ -13,8 +13,9 @@ import type { PageView, SpreadView } from "./setup-view.ts";
 
 export interface SpreadSources {
   readonly notebook: Notebook;
-  readonly write: WriteSvg;
   readonly rule: WeekRule;
+  /** Left out: the pictures are drawn when there is time, by `smallPicture`. */
+  readonly write?: WriteSvg;
 }
 
 /** An even page and the odd one after it face each other. */
@@ -32,18 +33,17 @@ export function spreadViews(setup: Setup, sources: SpreadSources): readonly Spre
 function pageView(
   page: SetupPage,
   setup: Setup,
-  { notebook, write, rule, drawn: known }: SpreadSources & { readonly drawn: Set<string> },
+  { drawn: known, write, ...sources }: SpreadSources & { readonly drawn: Set<string> },
 ): PageView {
   const { number, side, drawn } = page;
   if (!drawn) return { number, side, title: "", dates: "", hash: "" };
   const { pattern, dates } = drawn;
   const shown = daysOfPage(page);
   const title = setup.titles.get(pattern) ?? pattern;
-  const picture = `picture-${drawn.plan}-${drawn.page}`;
+  const picture = pictureId(drawn);
   const isFirst = !known.has(picture);
   known.add(picture);
-  const days = shown ? rangeTitle(shown, rule) : "";
-  const named = { id: picture, title: saySetupPage(page, days ? `${title}, ${days}` : title) };
+  const days = shown ? rangeTitle(shown, sources.rule) : "";
   return {
     number,
     side,
@@ -52,26 +52,29 @@ function pageView(
     pattern,
     hash: dates ? writeAddress(datesEntries({ picked: dates, calendar: {} })) : "",
     picture,
-    ...(isFirst && { svg: smallSvg(drawn, setup, { notebook, write, named }) }),
+    ...(isFirst && write && { svg: smallPicture(page, setup, { ...sources, write }) }),
   };
 }
 
-function smallSvg(
-  { plan: index, page }: DrawnPage,
-  { plans }: Setup,
-  {
-    notebook,
-    write,
-    named,
-  }: Omit<SpreadSources, "rule"> & {
-    readonly named: { readonly id: string; readonly title: string };
-  },
+/** The small drawing of a page; "" where it stays free. Other pages with this drawing refer to its id. */
+export function smallPicture(
+  page: SetupPage,
+  { plans, titles }: Setup,
+  { notebook, write, rule }: SpreadSources & { readonly write: WriteSvg },
 ): string {
-  const plan = plans[index];
-  const drawn = plan?.pages[page];
-  if (!plan || !drawn) throw new RangeError(`a set-up has no plan ${index}`);
-  const scene = thumbnailScene({ plan: { ...plan, pages: [drawn] }, notebook });
-  const svg = write({ ...scene, ...named }, "inline");
-  // Other pages with this drawing refer to it.
-  return svg.replace("<svg ", `<svg id="${named.id}" `);
+  const { drawn } = page;
+  const plan = drawn && plans[drawn.plan];
+  const half = plan?.pages[drawn?.page ?? 0];
+  if (!drawn || !plan || !half) return "";
+  const days = daysOfPage(page);
+  const name = titles.get(drawn.pattern) ?? drawn.pattern;
+  const title = saySetupPage(page, days ? `${name}, ${rangeTitle(days, rule)}` : name);
+  const id = pictureId(drawn);
+  const scene = thumbnailScene({ plan: { ...plan, pages: [half] }, notebook });
+  return write({ ...scene, id, title }, "inline").replace("<svg ", `<svg id="${id}" `);
+}
+
+/** The id of a page’s drawing: pages with one are drawn alike. */
+export function pictureId({ plan, page }: DrawnPage): string {
+  return `picture-${plan}-${page}`;
 }

@@ -1,5 +1,16 @@
 /** Which pages of which set-ups are drawn, as the device keeps it: a line for each set-up on a notebook. */
 
+import { spanText } from "../../calendar/write-span.ts";
+import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
+
+/**
+ * What a set-up of one's own is called among the ticks: `own/2027-03/43`. Its days and its first page are where it lies
+ * in the notebook; its name may change meanwhile.
+ */
+export function ownTicksName({ dates, first }: Pick<SetupRecipe, "dates" | "first">): string {
+  return `own/${spanText(dates)}/${first}`;
+}
+
 /** The numbers of the drawn pages of one set-up, such as `march-on-the-lane/a5`. */
 export function ticksOf(kept: string, setup: string): ReadonlySet<number> {
   const [, ...numbers] = linesOf(kept).find(([name]) => name === setup) ?? [];

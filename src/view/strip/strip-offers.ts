@@ -1,10 +1,11 @@
-/** What typed words may mean on a strip: layouts of the book, and plain divisions of the page, the likeliest first. */
+/** What typed words may mean on a strip: layouts of the book and of one's own, and plain divisions of the page, the likeliest first. */
 import { sayParts } from "../../issue/words/say-division.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { patternEntry, type StripEntry } from "../../recipe/strip-recipe.ts";
 import { withFreeTitle } from "../fields/strip-fields.ts";
 import { PURPOSE_WORDS } from "../pattern/purpose-words.ts";
+import { recipesFor, typedWords } from "../pattern/rank-recipe.ts";
 import { plainDivision } from "./plain-division.ts";
 
 /** Something that can be put on a strip. */
@@ -20,33 +21,48 @@ export interface StripOffer {
 /** More are not looked through. */
 const MOST = 8;
 
-/** The offers for some words; for none, the divisions that are asked for most. `patterns` are the names that are taken. */
-export function stripOffers(
-  text: string,
-  {
-    recipes,
-    patterns,
-  }: { readonly recipes: readonly Recipe[]; readonly patterns: ReadonlySet<string> },
-): readonly StripOffer[] {
-  const words = text.toLowerCase().match(/[\p{L}\p{N}/]+/gu) ?? [];
-  const divisions = divisionsMeant(words).map((meant) => divisionOffer(meant, patterns));
-  if (words.length === 0) return divisions;
-  const found = recipes
-    .map((recipe) => ({ recipe, rank: rankOf(recipe, words) }))
-    .filter(({ rank }) => rank > 0)
-    .toSorted((a, b) => b.rank - a.rank)
-    .map(({ recipe }) => patternOffer(recipe));
-  return [...divisions, ...found].slice(0, MOST);
+export interface KnownLayouts {
+  readonly recipes: readonly Recipe[];
+  /** Names that are taken. */
+  readonly patterns: ReadonlySet<string>;
+  /** The keeper's. */
+  readonly own?: readonly Recipe[];
+  /** Places of the recipes that the gallery's search has found for the words, the best first; undefined while it is not there. */
+  readonly found?: readonly number[] | undefined;
+  /** The same among the keeper's. */
+  readonly foundOwn?: readonly number[] | undefined;
 }
 
-function patternOffer({ slug, title, purpose }: Recipe): StripOffer {
+/** The offers for some words; for none, the divisions that are asked for most. One's own layouts go before the book's. */
+export function stripOffers(
+  text: string,
+  { recipes, patterns, own = [], found, foundOwn }: KnownLayouts,
+): readonly StripOffer[] {
+  const words = typedWords(text);
+  const divisions = divisionsMeant(words).map((meant) => divisionOffer(meant, patterns));
+  if (words.length === 0) return divisions;
+  return [
+    ...divisions,
+    ...matching(own, words, foundOwn).map((recipe) => patternOffer(recipe, "Yours")),
+    ...matching(recipes, words, found).map((recipe) =>
+      patternOffer(recipe, PURPOSE_WORDS[recipe.purpose].title),
+    ),
+  ].slice(0, MOST);
+}
+
+function patternOffer({ slug, title }: Recipe, about: string): StripOffer {
   const entry = patternEntry(slug);
-  return {
-    slug,
-    title,
-    about: PURPOSE_WORDS[purpose].title,
-    entries: { across: entry, down: entry },
-  };
+  return { slug, title, about, entries: { across: entry, down: entry } };
+}
+
+/** Those that are called so, then those that are found otherwise. */
+function matching(
+  recipes: readonly Recipe[],
+  words: readonly string[],
+  found: readonly number[] = [],
+): readonly Recipe[] {
+  const searched = found.flatMap((place) => recipes[place] ?? []);
+  return [...new Set([...recipesFor(recipes, words), ...searched])];
 }
 
 interface Division {
@@ -116,13 +132,3 @@ function settingsIn(
 
 const FILLERS = ["a", "of", "with", "and", "parts", "steps", "step"];
 const SETTINGS = /^(gap?(?: (\d{1,2}))?)? ?(?:margin (\d{1,2}))?$/;
-
-/** How well all words are found in a title or a purpose: a title that begins so before one that has it inside. */
-function rankOf({ title, purpose, slug }: Recipe, words: readonly string[]): number {
-  const name = title.toLowerCase();
-  const parts = `${name} ${PURPOSE_WORDS[purpose].title.toLowerCase()} ${slug.replaceAll("-", " ")}`
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter((part) => part !== "");
-  if (!words.every((word) => parts.some((part) => part.startsWith(word)))) return 0;
-  return name.startsWith(words.join(" ")) ? 3 : name.includes(words.join(" ")) ? 2 : 1;
-}

@@ -126,6 +126,8 @@ export interface StripCard extends StripPair {
   readonly picture: { readonly width: number; readonly height: number };
   /** The notebooks on which it carries all that it should, for a reader with another notebook. */
   readonly whole: readonly string[];
+  /** What brings it into the page of the keeper's own strip, on the keeper's notebook: the part from # on. */
+  readonly ownHash: string;
 }
 
 /** A strip to be linked to. */

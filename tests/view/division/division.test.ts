@@ -122,7 +122,7 @@ describe("any division", () => {
   });
 });
 
-describe("an address that will not do", () => {
+describe("an address that is not valid", () => {
   it.each([
     ["#v=1&axis=up", "axis"],
     ["#v=1&parts=0", "parts"],

@@ -2,9 +2,11 @@
 import type { CatalogueData } from "../../../../src/view/catalogue.ts";
 import type { KeptFile, KeptKind } from "../../../../src/view/kept/kept-file.ts";
 import type { Meeting } from "../../../../src/view/kept/meet-kept.ts";
-import type { renamedTogether } from "../../../../src/view/kept/rename-file.ts";
+import type { copiedFile, renamedTogether } from "../../../../src/view/kept/rename-file.ts";
 import type { PickedFile } from "../../../../src/view/kept/sort-files.ts";
+import type { OwnLayout } from "../../../../src/view/strip/strip-result.ts";
 import type { Device } from "../../device/device.ts";
+import type { KeptSetup } from "../uses/uses-part.ts";
 
 /** The book, as its pages have it, and the patterns as written. */
 export interface FolderBook {
@@ -19,12 +21,12 @@ export interface KeptView {
   readonly file: KeptFile;
   readonly title: string;
   /** The page that opens it, and the address's part from # on; nothing where no page shows such things. */
-  readonly page?: "fit" | "recipe" | "strip";
+  readonly page?: "fit" | "recipe" | "strip" | "setup";
   readonly hash?: string;
   /** What another device needs to open it; left out where it is too long for a link. */
   readonly link?: string;
   /** The entry of the device where it lies in use, beside the files. */
-  readonly entry?: "notebook" | "strip" | "recipe";
+  readonly entry?: "notebook" | "strip" | "setup" | "recipe";
   /** Is it the keeper's notebook? */
   readonly isInUse: boolean;
 }
@@ -40,7 +42,13 @@ export interface FolderPart {
   views(around: FolderBook): readonly KeptView[];
   /** The file under another title, or why it cannot have it. */
   retitled(file: KeptFile, title: string): KeptFile | string;
+  readonly copiedFile: typeof copiedFile;
   readonly renamedTogether: typeof renamedTogether;
+  /** Set-ups that are kept here, each once. */
+  setups(around: FolderBook): readonly KeptSetup[];
+  /** The book's own, from their texts by slug. */
+  bookSetups(around: FolderBook, texts: Readonly<Record<string, string>>): readonly KeptSetup[];
+  layouts(device: Device): readonly OwnLayout[];
   open(picked: readonly PickedFile[], around: FolderBook): Opened;
   /** A zip of all, and the titles of what would not build and stays out. */
   zip(around: FolderBook): { readonly bytes: Uint8Array; readonly leftOut: readonly string[] };

@@ -9,11 +9,12 @@ import { contentFolder, writeZip } from "../../../../src/view/kept/content-folde
 import { KEPT_KINDS, type KeptFile } from "../../../../src/view/kept/kept-file.ts";
 import { meetKept } from "../../../../src/view/kept/meet-kept.ts";
 import { readContentFiles, readTitle } from "../../../../src/view/kept/read-content-files.ts";
-import { renamedTogether } from "../../../../src/view/kept/rename-file.ts";
+import { copiedFile, renamedTogether } from "../../../../src/view/kept/rename-file.ts";
 import { type PickedFile, sortFiles } from "../../../../src/view/kept/sort-files.ts";
 import type { Device } from "../../device/device.ts";
 import { keptFiles } from "../../device/kept-files.ts";
 import type { FolderBook, FolderPart, Opened } from "./folder-part.ts";
+import { bookSetups, keptLayouts, keptSetups } from "./kept-setups.ts";
 import { keptViews, ownNotebook } from "./kept-views.ts";
 
 function allFiles(device: Device): readonly KeptFile[] {
@@ -60,6 +61,9 @@ function zip(around: FolderBook): ReturnType<FolderPart["zip"]> {
   return { bytes: writeZip(files), leftOut: leftOut.map(({ path }) => titleAt(path)) };
 }
 
-const part: FolderPart = { views: keptViews, retitled, renamedTogether, open, zip };
+const part: FolderPart = {
+  ...{ views: keptViews, retitled, copiedFile, renamedTogether, open, zip },
+  ...{ setups: keptSetups, bookSetups, layouts: keptLayouts },
+};
 
 Object.assign(window, { spanbookFolder: part });

@@ -2,20 +2,31 @@
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import { readNotebook } from "../../../../src/notebook/read-notebook.ts";
 import { writeNotebook } from "../../../../src/notebook/write-notebook.ts";
+import { readSetup } from "../../../../src/recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../../../src/recipe/read/read-strip-recipe.ts";
-import { patternsOf } from "../../../../src/recipe/strip-recipe.ts";
+import { writeSetupRecipe } from "../../../../src/recipe/write-setup-recipe.ts";
 import { writeStripRecipe } from "../../../../src/recipe/write-strip-recipe.ts";
 import { slugOf } from "../../../../src/source/slug.ts";
+import {
+  layoutsInAddress,
+  type PackedLayout,
+} from "../../../../src/view/address/carried-layouts.ts";
 import { readFitAddress } from "../../../../src/view/address/fit-address.ts";
 import { LONGEST_ADDRESS, writeAddress } from "../../../../src/view/address/hash-params.ts";
 import { writeMineAddress } from "../../../../src/view/address/mine-address.ts";
 import { notebookEntries } from "../../../../src/view/address/notebook-address.ts";
-import { readKeptRecipe, writeRecipeAddress } from "../../../../src/view/address/recipe-address.ts";
+import {
+  packText,
+  readKeptRecipe,
+  writeRecipeAddress,
+} from "../../../../src/view/address/recipe-address.ts";
+import { readSetupAddress, writeSetupAddress } from "../../../../src/view/address/setup-address.ts";
 import { readStripAddress, writeStripAddress } from "../../../../src/view/address/strip-address.ts";
 import { type Catalogue, openCatalogue } from "../../../../src/view/catalogue.ts";
 import { isSameGrid, nameNotebook, unnamed } from "../../../../src/view/fields/name-notebook.ts";
 import { USUAL_FIELDS } from "../../../../src/view/fields/notebook-fields.ts";
 import { readFields } from "../../../../src/view/fields/read-notebook-fields.ts";
+import { nameSetup } from "../../../../src/view/fields/setup-fields.ts";
 import { slugFor } from "../../../../src/view/fields/slug-for.ts";
 import { nameStrip } from "../../../../src/view/fields/strip-fields.ts";
 import {
@@ -93,12 +104,22 @@ const USED: Readonly<Partial<Record<KeptKind, (around: Around) => Used | undefin
           file: { path: keptPath("notebooks", notebook.slug), text: writeNotebook(notebook) },
         },
   strips: ({ device, catalogue }) => {
-    const kept = readStripAddress(keptText(device, "strip") ?? "", catalogue.carried);
+    const own = ownLayouts(device).map(({ slug }) => slug);
+    const names = new Set([...catalogue.carried, ...own]);
+    const kept = readStripAddress(keptText(device, "strip") ?? "", names);
     const choice = kept.ok ? kept.value.strip : undefined;
     if (!choice || choice.across.length + choice.down.length === 0) return undefined;
     const recipe = nameStrip(choice, catalogue.strips);
     const file = { path: keptPath("strips", recipe.slug), text: writeStripRecipe(recipe) };
     return { entry: "strip", file };
+  },
+  setups: ({ device, catalogue }) => {
+    const kept = readSetupAddress(keptText(device, "setup") ?? "");
+    const choice = kept.ok ? kept.value.setup : undefined;
+    if (!choice || choice.pages.length === 0) return undefined;
+    const recipe = nameSetup(choice, catalogue.setups ?? [], catalogue.when.rule);
+    const file = { path: keptPath("setups", recipe.slug), text: writeSetupRecipe(recipe) };
+    return { entry: "setup", file };
   },
   patterns: ({ device, catalogue }) => {
     const draft = readKeptRecipe(keptText(device, "recipe") ?? "", catalogue.slugs);
@@ -127,6 +148,17 @@ function viewOf(file: KeptFile, around: Around): KeptView {
   };
 }
 
+/** What is kept as files, and what came with the strip in use. */
+function ownLayouts(device: Device): readonly PackedLayout[] {
+  const files = keptFiles(device, "patterns").map(({ path, text }) => ({
+    slug: slugOf(path),
+    packed: packText(text),
+  }));
+  return [...files, ...layoutsInAddress(keptText(device, "strip") ?? "")].filter(
+    ({ slug }, index, all) => all.findIndex((one) => one.slug === slug) === index,
+  );
+}
+
 type Opening = Pick<KeptView, "page" | "hash" | "link">;
 
 const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around) => Opening>>> = {
@@ -146,13 +178,21 @@ const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around
     const hash = writeAddress(notebookEntries(reading.value));
     return { page: "fit", hash, link: hash };
   },
-  strips: (file, { notebook, catalogue }) => {
+  strips: (file, { notebook, device }) => {
     const reading = readStripRecipe(file);
     if (!reading.ok) return {};
     const strip = reading.value;
-    // The strip page has the book's patterns alone.
-    if (!patternsOf(strip).every((slug) => catalogue.carried.has(slug))) return {};
-    const link = writeStripAddress({ notebook: unnamed(notebook), strip });
+    const own = ownLayouts(device);
+    const link = writeStripAddress({ notebook: unnamed(notebook), strip, own });
     return { page: "strip", hash: writeStripAddress({ strip }), link };
+  },
+  // What the book has not is said on its page.
+  setups: (file, { notebook }) => {
+    const reading = readSetup(file);
+    if (!reading.ok) return {};
+    const setup = reading.value;
+    const link = writeSetupAddress({ notebook: unnamed(notebook), setup });
+    const hash = writeSetupAddress({ setup });
+    return { page: "setup", hash, ...(link.length <= LONGEST_ADDRESS && { link }) };
   },
 };

@@ -1,10 +1,13 @@
 /** What the part that makes PDF files gives to the page, once it is loaded. */
 import type { PrinterCorrection } from "../../../../src/print/printer-correction.ts";
 import type { PagesQuestion } from "../../../../src/print/sheets/page-sheets.ts";
+import type { SetupSheetsQuestion } from "../../../../src/print/sheets/setup-sheets.ts";
 import type { StripsQuestion } from "../../../../src/print/sheets/strip-sheets.ts";
 
 export interface PrintPart {
   pagePdf(question: PagesQuestion, printer: PrinterCorrection): Promise<Uint8Array>;
+  /** All pages of a set-up, in true size and in their order. */
+  setupPdf(question: SetupSheetsQuestion, printer: PrinterCorrection): Promise<Uint8Array>;
   stripPdf(
     question: Omit<StripsQuestion, "printer">,
     printer: PrinterCorrection,

@@ -1,8 +1,9 @@
-/** What a file that someone opens in the page holds: a notebook or a strip, read as the build reads them. */
+/** What a file that someone opens in the page holds: a notebook, a strip or a set-up, read as the build reads them. */
 import type { Issue } from "../../../../src/issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../../../src/issue/facts/reading.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import { takenTitles, unknownIn } from "../../../../src/recipe/chosen.ts";
+import type { SetupReading, SetupRecipe } from "../../../../src/recipe/setup-recipe.ts";
 import type { StripReading, StripRecipe } from "../../../../src/recipe/strip-recipe.ts";
 import { utf8Text } from "../../../../src/source/front-matter/utf8-text.ts";
 import { slugFor } from "../../../../src/view/fields/slug-for.ts";
@@ -10,6 +11,8 @@ import { slugFor } from "../../../../src/view/fields/slug-for.ts";
 export type Opened =
   | { readonly kind: "notebook"; readonly notebook: Notebook }
   | { readonly kind: "strip"; readonly strip: StripRecipe }
+  /** Whether there are such layouts is for its page to say. */
+  | { readonly kind: "setup"; readonly setup: SetupRecipe }
   /** The build's report of what is wrong with it. */
   | { readonly kind: "report"; readonly report: string };
 
@@ -23,13 +26,14 @@ export interface PickedFile {
 export interface FileReaders {
   readNotebook(file: TextFile): Reading<Notebook>;
   readStripRecipe(file: TextFile): StripReading;
+  readSetup(file: TextFile): SetupReading;
   reportIssues(issues: readonly Issue[], texts: ReadonlyMap<string, string>): string;
 }
 
 /** The build refuses larger files, too. */
 export const MOST_KIB = 256;
 
-/** The notebook or the strip, or the report. `known` are the slugs of the book's patterns. */
+/** The thing that it is, or the report. `known` are the slugs of the book's patterns. */
 export function openedFile(
   file: PickedFile,
   reader: FileReaders,
@@ -46,6 +50,13 @@ export function openedFile(
       ? { kind: "strip", strip: reading.value }
       : reported(reader, reading.issues, textsOf(source));
   }
+  if (isSetup(text)) {
+    const source = { path: path("setups"), text };
+    const reading = reader.readSetup(source);
+    return reading.ok
+      ? { kind: "setup", setup: reading.value }
+      : reported(reader, reading.issues, textsOf(source));
+  }
   const source = { path: path("notebooks"), text };
   const reading = reader.readNotebook(source);
   return reading.ok
@@ -56,6 +67,11 @@ export function openedFile(
 /** Only a strip says what it carries. */
 function isStrip(text: string): boolean {
   return /^(across|down)[ \t]*:/m.test(text) && !/^paper[ \t]*:/m.test(text);
+}
+
+/** Only a set-up has pages; a pattern has one. */
+function isSetup(text: string): boolean {
+  return /^pages[ \t]*:/m.test(text) && !/^paper[ \t]*:/m.test(text);
 }
 
 function withKnown(reading: StripReading, known: ReadonlySet<string>): StripReading {

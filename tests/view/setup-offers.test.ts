@@ -1,0 +1,52 @@
+/** What typed words offer for a set-up's pages. */
+import { describe, expect, it } from "vitest";
+import { setupOffers } from "../../src/view/setup/setup-offers.ts";
+import { demoCatalogue } from "../setup/demo-catalogue.ts";
+
+const { catalogue } = await demoCatalogue();
+const offers = (text: string) =>
+  setupOffers(text, { recipes: catalogue.recipes, own: new Set(["habit-month"]) });
+
+describe("the offers", () => {
+  it.each([
+    ["ea", "Each week"],
+    ["every", "Each week"],
+    ["each m", "Each month"],
+    ["each day", "Each day"],
+    ["page before", "Page before a month"],
+    ["month-grid", "Month on one page"],
+    ["two r", "Week in two rows"],
+    ["hab", "Month of small duties"],
+  ])("for “%s” begin with %s", (text, title) => {
+    expect(offers(text)[0]?.title).toBe(title);
+  });
+
+  it("for a word that is none are none, and a block is none for a layout's words", () => {
+    expect(offers("xyzzy")).toEqual([]);
+    expect(offers("week").map(({ entry }) => entry.kind)).not.toContain("each");
+    expect(offers("each week in two rows")).toEqual([]);
+  });
+
+  it("for a block are no other block, and nothing for more days than it has", () => {
+    const inWeeks = (text: string) =>
+      setupOffers(text, { recipes: catalogue.recipes, own: new Set(), within: "week" });
+    expect(inWeeks("side")[0]?.title).toBe("Notes with a side column");
+    expect(inWeeks("each")).toEqual([]);
+    const spans = inWeeks("").map(({ entry }) =>
+      entry.kind === "pattern" ? catalogue.recipe(entry.pattern).dates?.span : entry.kind,
+    );
+    expect(spans.length).toBeGreaterThan(1);
+    for (const span of spans) expect(["week", "day", undefined]).toContain(span);
+  });
+
+  it("for nothing are blocks and what a month is set up with", () => {
+    const titles = offers("").map(({ title }) => title);
+    expect(titles.slice(0, 2)).toEqual(["Each week", "Each day"]);
+    expect(titles.length).toBeGreaterThan(4);
+  });
+
+  it("say which layouts are the keeper's", () => {
+    expect(offers("small duties")[0]?.about).toContain("yours");
+    expect(offers("two rows")[0]?.about).not.toContain("yours");
+  });
+});
