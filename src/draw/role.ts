@@ -23,7 +23,7 @@ export type Role =
   /** The label of a box. */
   | "label"
   | "label-outside"
-  /** Of a day, from a calendar file. */
+  /** Of a day, from a calendar file: its text, or a bar where text is too small to be read. */
   | "event"
   /** The label of a box that heads the page. */
   | "heading"

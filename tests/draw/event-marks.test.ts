@@ -4,6 +4,7 @@ import { ENGLISH } from "../../src/calendar/english.ts";
 import { readSpan } from "../../src/calendar/read-span.ts";
 import { ISO_WEEKS } from "../../src/calendar/week.ts";
 import { pageScene } from "../../src/draw/page/page-scene.ts";
+import { thumbnailScene } from "../../src/draw/page/thumbnail-scene.ts";
 import type { TextMark } from "../../src/draw/scene.ts";
 import { textWidth } from "../../src/draw/text-width.ts";
 import type { DatedEvent } from "../../src/events/events-in.ts";
@@ -120,6 +121,26 @@ it("a line for each day says how many more there are", () => {
   const { events } = eventsIn([calendarOf(EVENTS)], drawing.plan.dates);
   const written = pageScene({ ...drawing, events }).marks.filter(({ role }) => role === "event");
   expect(written.map((mark) => (mark.kind === "text" ? mark.text : ""))).toContain("Frost +4");
+});
+
+it("a tracker's boxes are for ticks", () => {
+  const drawing = dated("habit-month.md", "a5.md");
+  if (!drawing?.plan.dates) throw new Error("it fits");
+  const { events } = eventsIn([calendarOf(EVENTS)], drawing.plan.dates);
+  expect(pageScene({ ...drawing, events })).toEqual(pageScene(drawing));
+  expect(thumbnailScene({ ...drawing, events })).toEqual(thumbnailScene(drawing));
+});
+
+it("a small drawing has a bar for each, and is as before without any", () => {
+  const drawing = dated("month-grid.md", "a5.md");
+  if (!drawing?.plan.dates) throw new Error("it fits");
+  const { events } = eventsIn([calendarOf(EVENTS)], drawing.plan.dates);
+  const { marks } = thumbnailScene({ ...drawing, events });
+  const [bars, ...others] = marks.filter(({ role }) => role === "event");
+  expect(others).toEqual([]);
+  expect(bars?.kind === "path" ? bars.d.match(/M/g) : []).toHaveLength(13);
+  expect(marks.filter(({ role }) => role !== "event")).toEqual(thumbnailScene(drawing).marks);
+  expect(thumbnailScene({ ...drawing, events: [] })).toEqual(thumbnailScene(drawing));
 });
 
 it("a full box says on its last line how many more there are", () => {

@@ -1,6 +1,7 @@
 /** The events of days in the boxes of a page: small text where the box of a day has room beside or below its label. */
 import type { DatedEvent } from "../../events/events-in.ts";
 import { sayEvent } from "../../issue/words/say-event.ts";
+import type { FittingPlan } from "../../plan/plan.ts";
 import { type PaperBox, writingStep } from "../geometry/paper-box.ts";
 import type { Rect } from "../geometry/rect.ts";
 import { SMALLEST } from "../label/fit-label.ts";
@@ -23,6 +24,14 @@ export interface EventMarks {
   readonly marks: readonly TextMark[];
   /** What the texts cover: the dots below them would make them hard to read. */
   readonly taken: readonly Rect[];
+}
+
+/** The events that a drawing writes into its boxes: those of a tracker are for ticks. */
+export function writtenEvents(
+  plan: FittingPlan,
+  events: readonly DatedEvent[] = [],
+): readonly DatedEvent[] {
+  return plan.recipe.purpose === "tracker" ? [] : events;
 }
 
 /** A line of each day's box for each of its events, of the boxes of one page; a full box says how many more there are: "+2". */

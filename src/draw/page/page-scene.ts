@@ -12,7 +12,7 @@ import { boxMarks } from "./box-marks.ts";
 import { countMarks } from "./count-marks.ts";
 import { edgePositions } from "./counted-positions.ts";
 import { edgeMarks } from "./edge-marks.ts";
-import { eventMarks } from "./event-marks.ts";
+import { eventMarks, writtenEvents } from "./event-marks.ts";
 import { gridMarks } from "./grid-marks.ts";
 import { keyMarks, keySize } from "./key-marks.ts";
 import { inLayers, type Layer } from "./layers.ts";
@@ -84,10 +84,10 @@ function paperLayers(drawing: PageDrawing, { page, place }: DrawnPage): readonly
 
 /** The marks on one page, from its dots up. */
 function drawnLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): readonly Layer[] {
-  const { notebook, events = [], options = {} } = drawing;
+  const { plan, notebook, events, options = {} } = drawing;
   const { hasGrid = true, hasLabels = true } = options;
   const { fills, labels, taken, boxes } = boxMarks(place, page, hasLabels);
-  const written = eventMarks(boxes, hasLabels ? events : []);
+  const written = eventMarks(boxes, hasLabels ? writtenEvents(plan, events) : []);
   return [
     hasGrid ? gridMarks(place, notebook.ruling, [...taken, ...written.taken]) : [],
     fills,
