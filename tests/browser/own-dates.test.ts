@@ -139,11 +139,14 @@ describe.each([390, 1440])("%i px wide, a keeper", (width) => {
   it("turns to the next month, and they are there", async () => {
     await page.getByRole("button", { name: /Next/ }).first().click();
     await expect.poll(() => listed(page)).toContain("Thursday, 8 April 2027, 19:00 Committee");
+    await expect.poll(() => page.url()).toContain("dates=2027-04");
     await page
       .getByRole("button", { name: /Previous/ })
       .first()
       .click();
     await expect.poll(() => listed(page)).toHaveLength(5);
+    // The address follows when nobody turns any more.
+    await expect.poll(() => page.url()).toContain("dates=2027-03");
   });
 
   it("finds nothing again that was not to be kept", async () => {
@@ -170,6 +173,24 @@ describe.each([390, 1440])("%i px wide, a keeper", (width) => {
     await page.getByRole("button", { name: "Remove hostile.ics" }).click();
     await expect.poll(() => listed(page)).toEqual(MARCH);
     expect(await page.evaluate(() => JSON.stringify(localStorage))).not.toContain("onerror");
+  });
+
+  it("has them on the fit page, too, and in what is saved there", async () => {
+    const before = page.url();
+    const fit = `${testBrowser.address}fit/index.html#v=1&paper=A5&pitch=5&dots=26,38&pattern=month&dates=2027-03`;
+    await page.goto(fit);
+    await expect.poll(() => listed(page)).toEqual(MARCH);
+    expect(await inBoxes(page)).toEqual(["Water day", "19:00 Com…", "Water day", "Water day"]);
+    const [pdf] = await Promise.all([
+      page.waitForEvent("download").then(downloaded),
+      page.getByRole("button", { name: "Save as PDF" }).click(),
+    ]);
+    expect(readText(pdf)).toContain("Water day");
+    expect(page.url()).not.toContain("Water");
+    await page.getByLabel("Pattern", { exact: true }).selectOption("Halves");
+    await expect.poll(() => listed(page)).toEqual([]);
+    expect(await page.locator('[data-part="own-dates"]').isVisible()).toBe(false);
+    await page.goto(before);
   });
 
   it("finds the other among what is kept, in no zip, and removes it there", async () => {

@@ -8,15 +8,14 @@ import {
   calendarPart,
   type OpenedCalendar,
 } from "../lazy/calendar/calendar-part.ts";
-import type { LiveView } from "../lazy/dates/dates-part.ts";
 import { theOne } from "../ui/parts.ts";
-import { showOwnDates } from "./show-own-dates.ts";
+import { type ShownDays, showOwnDates } from "./show-own-dates.ts";
 
 export interface OwnDates {
   /** What the opened files have in some days. */
   eventsIn(range: DayRange): readonly DatedEvent[];
   /** Lists what the page shows now. */
-  show(view: LiveView | undefined): void;
+  show(view: ShownDays | undefined): void;
 }
 
 interface Sources {
@@ -46,7 +45,7 @@ function openOwnDates(window: Window, place: HTMLElement, sources: Sources): Own
   let open: readonly OpenedCalendar[] = [];
   /** What is wrong beside the files themselves. */
   let faults: readonly string[] = [];
-  let shown: LiveView | undefined;
+  let shown: ShownDays | undefined;
   const keepAll = () => {
     const files = open.map(({ file, kept }) => ({ name: file.path, text: kept }));
     keepCalendars(device, keep.checked ? files : []);
@@ -58,7 +57,7 @@ function openOwnDates(window: Window, place: HTMLElement, sources: Sources): Own
     show(shown);
     changed();
   };
-  const show = (view: LiveView | undefined) => {
+  const show = (view: ShownDays | undefined) => {
     shown = view;
     const remove = (gone: OpenedCalendar) => setOpen(open.filter((one) => one !== gone));
     showOwnDates(window.document, { place, open, faults, view, part, remove });

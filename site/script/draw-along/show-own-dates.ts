@@ -1,17 +1,24 @@
 /** Shows the keeper's own dates on a pattern's page: the files that are open, what is wrong with them, and what is on the days that are shown. */
 import type { CalendarFile } from "../../../src/events/calendar-file.ts";
 import { sayCount } from "../../../src/issue/words/say-count.ts";
+import type { When } from "../../../src/plan/when.ts";
+import type { EventLine } from "../../../src/view/events/event-lines.ts";
 import type { CalendarPart, OpenedCalendar } from "../lazy/calendar/calendar-part.ts";
-import type { LiveView } from "../lazy/dates/dates-part.ts";
 import { codeParagraph, makeElement } from "../ui/make-element.ts";
 import { partOf, theOne } from "../ui/parts.ts";
+
+/** The days that a page shows, and what is on them. */
+export interface ShownDays {
+  readonly when: When;
+  readonly events: readonly EventLine[];
+}
 
 interface Shown {
   /** Where files are opened. */
   readonly place: HTMLElement;
   readonly open: readonly OpenedCalendar[];
   readonly faults: readonly string[];
-  readonly view: LiveView | undefined;
+  readonly view: ShownDays | undefined;
   /** There once a file was opened. */
   readonly part: CalendarPart | undefined;
   readonly remove: (file: OpenedCalendar) => void;
@@ -71,7 +78,7 @@ function showSaid(part: HTMLElement, all: readonly string[]): void {
 }
 
 /** All of them, since a box may have no room for some or for the whole of a title. */
-function showEvents(page: Document, files: number, view: LiveView | undefined): void {
+function showEvents(page: Document, files: number, view: ShownDays | undefined): void {
   const lines = view?.events ?? [];
   const section = partOf(page, "own-events");
   section.hidden = lines.length === 0;
@@ -84,7 +91,7 @@ function showEvents(page: Document, files: number, view: LiveView | undefined): 
   partOf(page, "calendar-words").textContent = wordsFor(files, view);
 }
 
-function wordsFor(files: number, view: LiveView | undefined): string {
+function wordsFor(files: number, view: ShownDays | undefined): string {
   if (files === 0) return "";
   if (!view?.when.span) return "Pick days above to see them on the page.";
   const count = view.events.length;
