@@ -45,6 +45,22 @@ const STATES: Readonly<
       await page.getByRole("option").first().waitFor();
     },
   ],
+  "a set-up with a fault in an entry, in a field and in the days": [
+    "setup/index.html#v=1&dates=2027-03&from=43&pages=%5B%22month-grid%22,%7B%22each%22:%22week%22,%22pages%22:%5B%22two-row-week%22%5D%7D,%22notes-in-four%22%5D",
+    async (page) => {
+      await page.locator(".facing svg.drawing").first().waitFor();
+      await page.locator('[data-part="strip"] svg').waitFor();
+      await page.getByLabel("Times of Notes in four fields").fill("x");
+      await page.getByRole("textbox", { name: "Dates" }).fill("2027-13");
+    },
+  ],
+  "offers for a set-up's pages": [
+    "setup/index.html#v=1&dates=2027-03&pages=no-such",
+    async (page) => {
+      await page.getByLabel("Add a layout").press("ArrowDown");
+      await page.locator("#offers").getByRole("option").first().waitFor();
+    },
+  ],
   "a broken address": [
     "fit/index.html#v=9",
     async (page) => {
@@ -89,7 +105,13 @@ describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
   });
 });
 
-const PAGES = ["fit/index.html", "fit/recipe/index.html", "measure/index.html", "strip/index.html"];
+const PAGES = [
+  "fit/index.html",
+  "fit/recipe/index.html",
+  "measure/index.html",
+  "strip/index.html",
+  "setup/index.html",
+];
 
 describe.each(PAGES)("%s", (path) => {
   const address = () => onDisk(path);

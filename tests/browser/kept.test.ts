@@ -213,17 +213,20 @@ describe("what is brought to the page", () => {
     await close();
   });
 
-  it("that is a strip opens on the strip page, where the book has its patterns", async () => {
+  it("that is a strip opens on the strip page, with patterns of the book or of one's own", async () => {
     const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await page.goto(onDisk("kept/index.html"));
     await page.locator('[data-part="no-patterns"]').waitFor();
     const text = STRIP.replace("week", "two-row-week");
     await pick(page, { "own.md": STRIP, "week.md": WEEK("One"), "books.md": text });
     const links = page.locator('[data-part="kept-strips"] a');
-    await expect.poll(() => links.count()).toBe(1);
-    expect(await titles(page, "strips")).toHaveLength(2);
-    await links.press("Enter");
-    await expect.poll(() => page.locator("#strip-data").textContent()).toContain('"two-row-week"');
+    await expect.poll(() => links.count()).toBe(2);
+    for (const [index, pattern] of ["two-row-week", "week"].entries()) {
+      await links.nth(index).press("Enter");
+      await expect.poll(() => page.locator("#strip-data").textContent()).toContain(`"${pattern}"`);
+      await page.goBack();
+      await expect.poll(() => links.count()).toBe(2);
+    }
     expect(complaints).toEqual([]);
     await close();
   });

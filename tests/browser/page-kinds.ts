@@ -20,6 +20,7 @@ export const PAGE_KINDS: Readonly<Record<string, string>> = {
   "the fit page": "fit/index.html",
   "the recipe page": "fit/recipe/index.html",
   "the strip page": "strip/index.html",
+  "the set-up page": "setup/index.html",
   "what is kept": "kept/index.html",
   "the measure page": "measure/index.html",
   "the page for what is not there": "404.html",

@@ -1,6 +1,6 @@
 /** What is kept on the device: by book and by form, by several tabs at once, and where a browser will not keep it. */
 import { describe, expect, it } from "vitest";
-import { openDevice } from "../../site/script/device/device.ts";
+import { openClearableDevice, openDevice } from "../../site/script/device/device.ts";
 import { keptText, openEntry } from "../../site/script/device/kept-entry.ts";
 import { keptFiles, keptSlugs, subscribeFiles } from "../../site/script/device/kept-files.ts";
 import { asKeptPath, KEPT_KINDS } from "../../src/view/kept/kept-file.ts";
@@ -37,16 +37,16 @@ describe("what the form before this one kept", () => {
 
   it("is taken over once: what is changed or forgotten then stays so", () => {
     const { items, openTab } = openWebSpace(FORM_1);
-    openDevice(openTab(), BOOK_SCRIPT).set("hand", "right");
-    expect(openDevice(openTab(), BOOK_SCRIPT).get("hand")).toBe("right");
-    openDevice(openTab(), BOOK_SCRIPT).clear();
-    expect(openDevice(openTab(), BOOK_SCRIPT).get("hand")).toBeUndefined();
+    openClearableDevice(openTab(), BOOK_SCRIPT).set("hand", "right");
+    expect(openClearableDevice(openTab(), BOOK_SCRIPT).get("hand")).toBe("right");
+    openClearableDevice(openTab(), BOOK_SCRIPT).clear();
+    expect(openClearableDevice(openTab(), BOOK_SCRIPT).get("hand")).toBeUndefined();
     expect([...items.values()]).toEqual(["4"]);
   });
 
   it("is brought back as it was by whoever cleared it", () => {
     const { items, openTab } = openWebSpace(FORM_1);
-    const device = openDevice(openTab(), BOOK_SCRIPT);
+    const device = openClearableDevice(openTab(), BOOK_SCRIPT);
     device.set("patterns/week.md", "w");
     const before = Object.fromEntries(items);
     const restore = device.clear();
@@ -113,7 +113,7 @@ describe("what form 3 kept", () => {
 
   it("is cleared and brought back with all the rest", () => {
     const { items, openTab } = openWebSpace({ ...FORM_3, "spanbook / setup": "1 #v=1" });
-    const device = openDevice(openTab(), BOOK_SCRIPT);
+    const device = openClearableDevice(openTab(), BOOK_SCRIPT);
     const before = Object.fromEntries(items);
     const restore = device.clear();
     expect(device.names()).toEqual(["version"]);
@@ -195,7 +195,10 @@ describe("two books on one web space", () => {
     ["on disk", "file:///home/one/assets/a.js", "file:///home/two/assets/a.js"],
   ])("%s do not see each other's, and one forgets only its own", (_, one, two) => {
     const { openTab } = openWebSpace();
-    const [first, second] = [openDevice(openTab(), one), openDevice(openTab(), two)];
+    const [first, second] = [
+      openClearableDevice(openTab(), one),
+      openClearableDevice(openTab(), two),
+    ];
     first.set("hand", "left");
     expect(second.get("hand")).toBeUndefined();
     second.set("hand", "right");
@@ -217,7 +220,7 @@ describe("a browser that keeps nothing", () => {
     ["has no room", { isFull: true }],
   ])("and %s: what is kept lasts as long as the page, which can tell", (_, refusals) => {
     const { openTab } = openWebSpace(FORM_1, refusals);
-    const device = openDevice(openTab(), BOOK_SCRIPT);
+    const device = openClearableDevice(openTab(), BOOK_SCRIPT);
     device.set("hand", "right");
     expect(device.get("hand")).toBe("right");
     expect(device.persists()).toBe(false);
@@ -236,7 +239,7 @@ describe("a browser that keeps nothing", () => {
   it("is told apart from one with what a later edition keeps, which is left as it is", () => {
     const kept = { "spanbook / version": "5", "spanbook / hand": "both" };
     const { items, openTab } = openWebSpace(kept);
-    const device = openDevice(openTab(), BOOK_SCRIPT);
+    const device = openClearableDevice(openTab(), BOOK_SCRIPT);
     expect(device.get("hand")).toBeUndefined();
     device.set("hand", "left");
     device.clear();
@@ -250,7 +253,7 @@ describe("a browser that keeps nothing", () => {
 function openTabs(...starts: readonly ("kept" | "link")[]) {
   const { openTab } = openWebSpace();
   return starts.map((start) => {
-    const device = openDevice(openTab(), BOOK_SCRIPT);
+    const device = openClearableDevice(openTab(), BOOK_SCRIPT);
     let shown: string = start;
     const entry = openEntry(device, "strip", { text: () => shown, isKept: start === "kept" });
     entry.subscribe((text) => {

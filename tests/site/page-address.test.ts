@@ -26,6 +26,11 @@ const ADDRESSES: readonly (readonly [string, PageAddress])[] = [
     `#v=1&${NOTEBOOK}&dates=2027-05&week=sunday&marks=2`,
     said({ notebook: NOTEBOOK, dates: "dates=2027-05&week=sunday", step: "marks=2" }),
   ],
+  ["#v=1&setup=44", said({ setup: "setup=44" })],
+  [
+    "#v=1&on=a5&dates=2027-W09&setup=44&stroke=2",
+    said({ notebook: "on=a5", dates: "dates=2027-W09", setup: "setup=44", step: "stroke=2" }),
+  ],
   ["#v=1&on=a5&dates=2027&drawn", said({ notebook: "on=a5", dates: "dates=2027", step: "drawn" })],
 ];
 

@@ -1,5 +1,6 @@
 /** What typed words offer for a set-up's pages. */
 import { describe, expect, it } from "vitest";
+import { searchRecipes } from "../../site/script/lazy/search/search-patterns.ts";
 import { setupOffers } from "../../src/view/setup/setup-offers.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
@@ -19,6 +20,26 @@ describe("the offers", () => {
     ["hab", "Month of small duties"],
   ])("for “%s” begin with %s", (text, title) => {
     expect(offers(text)[0]?.title).toBe(title);
+  });
+
+  it("go on with what the gallery finds by labels, tags and texts, where it fits the block", () => {
+    const { recipes } = catalogue;
+    const foundFor = (text: string, within?: "day") =>
+      setupOffers(text, {
+        ...{ recipes, own: new Set<string>(), within },
+        found: searchRecipes(recipes)(text).places,
+      }).map(({ title }) => title);
+    const [best] = searchRecipes(recipes)("temperature").places;
+    expect(foundFor("temperature")).toContain(recipes[best ?? -1]?.title);
+    expect(foundFor("week").slice(0, 2)).toEqual(
+      offers("week")
+        .slice(0, 2)
+        .map(({ title }) => title),
+    );
+    for (const title of foundFor("week", "day")) {
+      const span = recipes.find((recipe) => recipe.title === title)?.dates?.span;
+      expect(["day", undefined]).toContain(span);
+    }
   });
 
   it("for a word that is none are none, and a block is none for a layout's words", () => {

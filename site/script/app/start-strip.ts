@@ -34,16 +34,16 @@ export function startStrip(
   catalogue: Catalogue,
   own: StartLayouts = NONE,
 ): StripStart {
-  const all = joined(own.carried, own.kept);
   const kept = keptStrip(device, catalogue, own.kept);
-  const address = readStripAddress(hash, namesWith(catalogue, all));
+  const names = namesWith(catalogue, joined(own.carried, own.kept));
+  const address = readStripAddress(hash, names);
   const said: SaidStrip = address.ok ? address.value : {};
   const { missing = [] } = said.strip ? said : kept;
   return {
     asked: {
       notebook: said.notebook ?? kept.notebook ?? firstNotebook(device, catalogue),
       strip: said.strip ?? kept.strip ?? NO_STRIP,
-      own: all,
+      own: layoutsFor(said, kept, own),
     },
     ...(address.ok ? {} : { issue: address.issue }),
     kept: {
@@ -54,13 +54,30 @@ export function startStrip(
   };
 }
 
+/**
+ * What an address carries goes before what is kept, but for the keeper's own strip: its layouts may have been changed
+ * since the address was written.
+ */
+export function layoutsFor(
+  said: SaidStrip,
+  kept: SaidStrip,
+  own: StartLayouts,
+): readonly OwnLayout[] {
+  const isMine = kept.strip !== undefined && !isOther(kept.strip, said.strip);
+  return isMine ? joined(own.kept, own.carried) : joined(own.carried, own.kept);
+}
+
 /** The names that a strip may say here. */
 export function namesWith({ carried }: Catalogue, own: readonly OwnLayout[]): ReadonlySet<string> {
   return own.length === 0 ? carried : new Set([...carried, ...own.map(({ slug }) => slug)]);
 }
 
 /** What is kept is read as carefully as an address; what is spoilt takes nothing else with it. */
-function keptStrip(device: Device, catalogue: Catalogue, own: readonly OwnLayout[]): SaidStrip {
+export function keptStrip(
+  device: Device,
+  catalogue: Catalogue,
+  own: readonly OwnLayout[],
+): SaidStrip {
   const names = namesWith(catalogue, own);
   const [notebook, strip] = (["notebook", "strip"] as const).map((part) => {
     const reading = readStripAddress(keptText(device, part) ?? "", names);

@@ -26,6 +26,8 @@ export type KeptName =
   | "calendars"
   /** Which pages of which set-ups are drawn; see `ticks`. */
   | "ticks"
+  /** The pages of the set-up that somebody draws from, one after another; see `setup-route`. */
+  | "route"
   /** Ways of counting that the keeper was asked about and stays with. */
   | "count-habits"
   | "printer"
@@ -37,8 +39,6 @@ export interface Device {
   remove(name: KeptName): void;
   /** The names of all that is kept, in no order, and those that no page of today knows. */
   names(): readonly string[];
-  /** Forgets all that is kept for this book; what it gives brings it back. */
-  clear(): () => void;
   /** Tells what another tab has kept or forgotten, and what was kept before. */
   subscribe(name: KeptName, show: (text?: string, before?: string) => void): void;
   /** Tells of each name under which another tab has kept or forgotten something. */
@@ -76,6 +76,31 @@ export interface StorageWindow {
 
 /** A device that never throws, for the book that a script of its `assets` belongs to. */
 export function openDevice(window: StorageWindow, script: string): Device {
+  return openBook(window, script).device;
+}
+
+/** Of the page where all that is kept can be cleared: most pages have no room for what only one needs. */
+export interface ClearableDevice extends Device {
+  /** Forgets all that is kept for this book; what it gives brings it back. */
+  clear(): () => void;
+}
+
+/** The same device, for that page. */
+export function openClearableDevice(window: StorageWindow, script: string): ClearableDevice {
+  const { device, storage, prefix, prepare } = openBook(window, script);
+  const clear = () => {
+    const keys = storage.keys().filter((key) => key.startsWith(prefix) || key in NAMES_OF_FORM_1);
+    const before = keys.map((key) => [key, storage.get(key)] as const);
+    for (const key of keys) storage.remove(key);
+    prepare();
+    return () => {
+      for (const [key, text] of before) if (text !== undefined) storage.set(key, text);
+    };
+  };
+  return { ...device, clear };
+}
+
+function openBook(window: StorageWindow, script: string) {
   // No path has a blank in it, so that no book's names begin like another's.
   const prefix = `spanbook ${new URL("..", script).pathname} `;
   const storage = openStorage(() => window.localStorage);
@@ -87,25 +112,13 @@ export function openDevice(window: StorageWindow, script: string): Device {
     if (Number(version) !== VERSION) storage.set(`${prefix}version`, `${VERSION}`);
   };
   prepare();
-  return {
+  const device: Device = {
     get: (name) => storage.get(prefix + name),
     set: (name, text) => storage.set(prefix + name, text),
     remove: (name) => storage.remove(prefix + name),
     names: () => {
       const own = storage.keys().filter((key) => key.startsWith(prefix));
       return own.map((key) => key.slice(prefix.length));
-    },
-    clear: () => {
-      const meant = (key: string) => key.startsWith(prefix) || key in NAMES_OF_FORM_1;
-      const before = storage
-        .keys()
-        .filter(meant)
-        .map((key) => [key, storage.get(key)] as const);
-      storage.clear(meant);
-      prepare();
-      return () => {
-        for (const [key, text] of before) if (text !== undefined) storage.set(key, text);
-      };
     },
     subscribe: (name, show) =>
       window.addEventListener("storage", ({ key, newValue, oldValue }) => {
@@ -117,6 +130,7 @@ export function openDevice(window: StorageWindow, script: string): Device {
       }),
     persists: storage.persists,
   };
+  return { device, storage, prefix, prepare };
 }
 
 /** Every book of the web space takes a copy once, since nobody knows whose it was. */
@@ -164,10 +178,6 @@ function openStorage(browsers: () => StorageWindow["localStorage"]) {
     },
     remove,
     keys: () => [...new Set([...memory.keys(), ...browsersKeys()])],
-    clear: (isMeant: (key: string) => boolean) => {
-      memory.clear();
-      for (const key of browsersKeys().filter(isMeant)) remove(key);
-    },
     leave: () => {
       isLeft = true;
     },

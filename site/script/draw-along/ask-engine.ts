@@ -1,5 +1,6 @@
 /** What a pattern's page asks the engine for, once it is there: a notebook and days, from the address or from the form. */
 import { saySpanFault } from "../../../src/issue/words/say-span-fault.ts";
+import type { Notebook } from "../../../src/notebook/notebook.ts";
 import { type Catalogue, openCatalogue } from "../../../src/view/catalogue.ts";
 import type { DatesChoice } from "../../../src/view/fields/span-fields.ts";
 import { deviceToday } from "../app/today.ts";
@@ -46,6 +47,13 @@ interface Asked {
   readonly showAround: ShowAround;
 }
 
+/** What it is shown on: a notebook as it is said, and the page of a set-up. */
+interface On {
+  readonly said: string;
+  readonly notebook: Notebook;
+  readonly setup?: string;
+}
+
 /** Shows nothing by itself. */
 export function openAsking(part: Part, asked: Asked): Asking {
   const { form, slugs, changed, said, names, showYear, showAround } = asked;
@@ -53,20 +61,21 @@ export function openAsking(part: Part, asked: Asked): Asking {
   const recipe = catalogue.recipe(slugs.pattern);
   const { when: book, utcOffset } = catalogue;
   let now: DatesChoice = { calendar: {} };
-  let on = { said: "", notebook: catalogue.notebook(slugs.notebook) };
+  let on: On = { said: "", notebook: catalogue.notebook(slugs.notebook) };
   let isShown = false;
   const showNow = () => {
     const { language } = now.calendar;
     const { notebook } = on;
     const known = language ? window.spanbookNames?.namesOf(language) : undefined;
-    const asking = { recipe, notebook, book, choice: now, names: known, utcOffset };
+    const { setup } = on;
+    const asking = { recipe, notebook, book, choice: now, setup, names: known, utcOffset };
     const view = part.liveView({ ...asking, eventsIn: asked.eventsIn });
     isShown = true;
     asked.setStale(false);
     showAround(
       isOwnSaid(on.said) ? { part, catalogue, pattern: recipe.slug, notebook } : undefined,
     );
-    changed(view, { notebook: on.said, dates: part.writeDates(now) });
+    changed(view, { notebook: on.said, dates: part.writeDates(now), ...(setup && { setup }) });
     showForm?.({ kind: recipe.dates?.span, choice: now, when: view.when });
     showYear(part, { recipe, notebook, book, choice: now, when: view.when, on: on.said });
     if (language && !known) void bringNames(language, asked).then((has) => has && showNow());
@@ -93,7 +102,7 @@ export function openAsking(part: Part, asked: Asked): Asking {
       : catalogue.notebook(slugs.notebook);
     if (typeof notebook === "string") return notebook;
     now = choice;
-    on = { said: next.notebook, notebook };
+    on = { said: next.notebook, notebook, ...(next.setup && { setup: next.setup }) };
     showNow();
     return undefined;
   };

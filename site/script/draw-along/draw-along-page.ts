@@ -12,6 +12,7 @@ import { bindLivePattern } from "./live-pattern.ts";
 import { bindCopying } from "./marks-table.ts";
 import { bindPageAddress } from "./page-address.ts";
 import { bindLiveDownloads } from "./save-live.ts";
+import { openSetupWay } from "./setup-way.ts";
 import { writeList } from "./step-list.ts";
 import { openStepper } from "./stepper.ts";
 
@@ -65,10 +66,14 @@ export function startAlong(
     },
     said: (dates) => say(dates),
   });
+  const showWay = openSetupWay(panel, device, () => stepper.stop());
   const root = document.documentElement.classList;
   root.add("turns");
   const say = bindPageAddress(window, stepper, {
-    take: (said) => live.take(said).finally(() => root.remove("turning")),
+    take: (said) => {
+      showWay(said.setup);
+      return live.take(said).finally(() => root.remove("turning"));
+    },
     usual: mine?.said ?? "",
   });
   keepParts(window, own, ["dates.js", "names.js", "calendar.js", "../fit/book.js"]);

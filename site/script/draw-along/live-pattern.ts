@@ -48,7 +48,7 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
   let last: SaidParts = { notebook: "", dates: "" };
   const setStale = (isStale: boolean) => plate.classList.toggle("stale", isStale);
   const show = (next: LiveView | undefined, now: SaidParts) => {
-    const isBuilt = !isOwnSaid(now.notebook) && now.dates === "";
+    const isBuilt = isAsBuilt(now);
     view = isBuilt ? undefined : next;
     last = now;
     data.textContent = next?.planJson ?? "null";
@@ -82,8 +82,7 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
     view: () => view,
     take: async (now) => {
       // What was built needs no engine.
-      if (!open.isUnderWay() && !isOwnSaid(now.notebook) && now.dates === "")
-        return show(undefined, now);
+      if (!open.isUnderWay() && isAsBuilt(now)) return show(undefined, now);
       try {
         setStale(true);
         const issue = (await open.now()).take(now);
@@ -95,6 +94,11 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
       }
     },
   };
+}
+
+/** A page of a set-up may lie at the other side. */
+function isAsBuilt({ notebook, dates, setup }: SaidParts): boolean {
+  return !isOwnSaid(notebook) && dates === "" && setup === undefined;
 }
 
 /** Does something at the first call; where that fails it is said, and tried anew at the next. */

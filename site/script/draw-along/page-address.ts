@@ -11,6 +11,8 @@ export interface SaidParts {
   /** A notebook's entries, or `on=a5` for the one that the page was built for. */
   readonly notebook: string;
   readonly dates: string;
+  /** The page of a set-up that it is drawn for, as `setup=44`. */
+  readonly setup?: string;
 }
 
 export interface PageAddress extends SaidParts {
@@ -25,19 +27,29 @@ export function readPageAddress(hash: string): PageAddress {
   const chosen = parts.find((part) => part.startsWith("on="));
   const notebook = chosen ?? addressOfNotebook(hash);
   const own = notebook.split("&");
+  const setup = parts.find(isOfSetup);
   const dates = parts.filter(
-    (part) => !isStep(part) && part !== "v=1" && !own.includes(part) && !part.startsWith("on="),
+    (part) =>
+      !isStep(part) &&
+      !isOfSetup(part) &&
+      part !== "v=1" &&
+      !own.includes(part) &&
+      !part.startsWith("on="),
   );
-  return { notebook, dates: dates.join("&"), step };
+  return { notebook, dates: dates.join("&"), ...(setup && { setup }), step };
 }
 
 function isStep(part: string): boolean {
   return /^(stroke|marks)=|^drawn$/.test(part);
 }
 
+function isOfSetup(part: string): boolean {
+  return /^setup=\d+$/.test(part);
+}
+
 /** The part from # on, "" for none. */
-export function writePageAddress({ notebook, dates, step }: PageAddress): string {
-  const told = [notebook, dates].filter((part) => part !== "");
+export function writePageAddress({ notebook, dates, setup = "", step }: PageAddress): string {
+  const told = [notebook, dates, setup].filter((part) => part !== "");
   const said = [...(told.length === 0 ? [] : ["v=1", ...told]), ...(step === "" ? [] : [step])];
   return said.length === 0 ? "" : `#${said.join("&")}`;
 }
@@ -103,7 +115,7 @@ export function bindPageAddress(
 }
 
 function isSame(one: SaidParts, other: SaidParts): boolean {
-  return one.notebook === other.notebook && one.dates === other.dates;
+  return one.notebook === other.notebook && one.dates === other.dates && one.setup === other.setup;
 }
 
 /** Does a notebook of an address bring its own numbers, so that it is not the one that the page was built for? */

@@ -1,9 +1,9 @@
 /** Clears all that is kept for the book, and brings it back as long as the page is open. */
-import type { Device } from "../device/device.ts";
+import type { ClearableDevice } from "../device/device.ts";
 import { onPress } from "../ui/parts.ts";
 
 interface Clearing {
-  readonly device: Device;
+  readonly device: ClearableDevice;
   readonly show: () => void;
   readonly say: (words: string) => void;
 }

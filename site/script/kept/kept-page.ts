@@ -1,6 +1,6 @@
 /** The page of all that is kept on the device: puts its parts together. */
 import { showPersistence } from "../app/show-persistence.ts";
-import { openDevice } from "../device/device.ts";
+import { openClearableDevice } from "../device/device.ts";
 import { subscribeFiles } from "../device/kept-files.ts";
 import { showMine } from "../device/my-notebook.ts";
 import { folderPart } from "../lazy/folder/folder-part.ts";
@@ -28,7 +28,7 @@ void openPage().catch((error: unknown) => {
 });
 
 async function openPage(): Promise<void> {
-  const device = openDevice(window, script);
+  const device = openClearableDevice(window, script);
   const [part] = await Promise.all([folderPart(window, load), load("../fit/recipe/texts.js")]);
   const around = {
     device,

@@ -107,6 +107,7 @@ function showCounted(
   partOf(page, "uses-shown").hidden = view === undefined;
   if (!view || !uses) return;
   draw.show(partOf(page, "uses-chart"), uses.scene(view.chart));
+  partOf(page, "uses-chart-words").textContent = view.chartWords;
   partOf(page, "uses-unused").textContent = view.unused;
   theOne(page, '[data-part="uses-strip"]', HTMLAnchorElement).hash = view.stripHash;
   showTable(theOne(page, '[data-part="uses-table"]', HTMLTableElement), view);

@@ -1,16 +1,14 @@
 /** Prints the recipe's page and its strip, and makes PDF files of them, as the book's own pages do. */
-import { stripScene } from "../../../src/draw/strip/strip-scene.ts";
-import { buildSingleStrip } from "../../../src/strip/single-strip.ts";
 import type { Strip } from "../../../src/strip/strip.ts";
 import { spanFileName, titledRecipe } from "../../../src/view/pattern/span-words.ts";
 import { pagePrintOut } from "../app/print.ts";
 import { printPart } from "../lazy/print/print-part.ts";
+import { type SingleStripPart, singleStripPart } from "../lazy/single-strip/single-strip-part.ts";
 import type { Printer } from "../ui/paper-page.ts";
 import { onPress } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { saveFile } from "../ui/save-file.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import { stripPrintOut, stripTitle } from "../ui/strip-print-out.ts";
 import { whileBusy } from "../ui/while-busy.ts";
 import type { RecipeResult } from "./plan-recipe.ts";
 import type { RecipeStore } from "./recipe-store.ts";
@@ -27,7 +25,7 @@ type Fitting = Planned & { readonly plan: { readonly fits: true } };
 
 /** Only what can be read and fits is printed. */
 export function bindRecipePrinting(page: Document, store: RecipeStore, printing: Printing): void {
-  const { draw, printer, say } = printing;
+  const { draw, printer, say, load } = printing;
   const print = openPrinting(window, () => usualPrintOut(store, printing));
   const press = (doing: string, act: (result: Fitting, button: HTMLElement) => void) =>
     onPress(page, doing, (button) => {
@@ -38,21 +36,34 @@ export function bindRecipePrinting(page: Document, store: RecipeStore, printing:
     });
   const name = recipeFileName;
   press("print-page", (result) => print(pagePrintOut(result, printer(), draw)));
-  press("print-strip", (result) => print(stripPrintOut(stripOf(result), printer(), draw)));
-  press("save-strip-svg", (result) =>
-    saveFile(`${name(result)}-strip`, "svg", draw.file(stripScene(stripOf(result)))),
+  const pressStrip = (
+    doing: string,
+    act: (strip: Strip, part: SingleStripPart, name: string) => Promise<void> | void,
+  ) =>
+    press(doing, (result, button) => {
+      void whileBusy(button, say, async () => {
+        const part = await singleStripPart(window, load);
+        await act(stripOf(result, part), part, `${name(result)}-strip`);
+      });
+    });
+  press("print-strip", (result) => {
+    singleStripPart(window, load).then(
+      (part) => print(part.stripPrintOut(stripOf(result, part), printer(), draw)),
+      () => say("The strip could not be made: a part of this page is missing."),
+    );
+  });
+  pressStrip("save-strip-svg", (strip, part, file) =>
+    saveFile(file, "svg", draw.file(part.stripScene(strip))),
   );
   press("save-page-pdf", (result, button) => {
     const make = (part: PrintPart) => part.pagePdf(result, printer().correction);
     savePdf(name(result), make, { button, ...printing });
   });
-  press("save-strip-pdf", (result, button) => {
-    const strip = stripOf(result);
-    const make = (part: PrintPart) => {
-      const { paper, correction } = printer();
-      return part.stripPdf({ title: stripTitle(strip), strips: [strip], paper }, correction);
-    };
-    savePdf(`${name(result)}-strip`, make, { button, ...printing });
+  pressStrip("save-strip-pdf", async (strip, { stripTitle }, file) => {
+    const { paper, correction } = printer();
+    const part = await printPart(window, load);
+    const question = { title: stripTitle(strip), strips: [strip], paper };
+    saveFile(file, "pdf", new Uint8Array(await part.stripPdf(question, correction)));
   });
 }
 
@@ -79,8 +90,8 @@ function isFitting(result: Planned): result is Fitting {
 }
 
 /** The strip of this recipe alone, as each pattern of the book has one. */
-function stripOf({ recipe, notebook, plan }: Planned): Strip {
-  return buildSingleStrip(recipe, notebook, plan);
+function stripOf({ recipe, notebook, plan }: Planned, part: SingleStripPart): Strip {
+  return part.buildSingleStrip(recipe, notebook, plan);
 }
 
 function savePdf(

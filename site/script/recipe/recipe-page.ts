@@ -73,6 +73,8 @@ async function openPage(): Promise<void> {
     "editor.js",
     "names.js",
     "moon.js",
+    "print.js",
+    "single-strip.js",
     "../fit/recipe/texts.js",
   ]);
   // The plain field serves until then, and for good where the editor cannot be loaded.

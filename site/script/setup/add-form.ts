@@ -2,26 +2,39 @@
 import type { SetupEntry } from "../../../src/recipe/setup-recipe.ts";
 import { addEntry, type EntryPath, entryAt } from "../../../src/view/setup/edit-setup.ts";
 import { type SetupOffer, setupOffers } from "../../../src/view/setup/setup-offers.ts";
+import { exactOf, openLayoutSearch } from "../app/layout-search.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { bindOffers } from "../ui/offer-field.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { SetupStore } from "./setup-store.ts";
 
+interface Adding {
+  readonly say: (words: string) => void;
+  readonly load: (name: string) => Promise<void>;
+}
+
 /** A new block is what the next layouts go into. */
-export function bindAddForm(
-  page: ParentNode,
-  store: SetupStore,
-  say: (words: string) => void,
-): void {
+export function bindAddForm(page: ParentNode, store: SetupStore, { say, load }: Adding): void {
   const form = theOne(page, '[data-part="add"]', HTMLFormElement);
   const showInto = bindInto(form, store);
-  bindOffers(form, {
+  const search = openLayoutSearch(window, { load, ready: () => offers.again() });
+  const offers = bindOffers(form, {
+    prepare: search.prepare,
     offersFor: (text) => {
       const { own } = store.state();
-      const recipes = [...store.catalogue.recipes, ...own];
+      const { recipes: ofBook } = store.catalogue;
+      const recipes = [...ofBook, ...own];
+      const among = search.find(text, own);
+      const ownPlaces = exactOf(among.own)?.map((place) => place + ofBook.length) ?? [];
+      const found = [...ownPlaces, ...(exactOf(among.book) ?? [])];
       const into = entryAt(store.state().asked.setup.pages, intoOf(form));
       const within = into?.kind === "each" ? into.each : undefined;
-      return setupOffers(text, { recipes, own: new Set(own.map(({ slug }) => slug)), within });
+      return setupOffers(text, {
+        recipes,
+        own: new Set(own.map(({ slug }) => slug)),
+        within,
+        found,
+      });
     },
     take: ({ title, entry }: SetupOffer) => {
       const before = store.state().asked.setup.pages;

@@ -15,6 +15,7 @@ import { printPart } from "../lazy/print/print-part.ts";
 import { setupStripPart } from "../lazy/setup-strip/setup-strip-part.ts";
 import { copyLink } from "../ui/copy-link.ts";
 import { disableButtons } from "../ui/disable-buttons.ts";
+import type { Queue } from "../ui/idle-queue.ts";
 import type { Printer } from "../ui/paper-page.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
@@ -27,6 +28,9 @@ import type { SetupState, SetupStore } from "./setup-store.ts";
 export interface Saving {
   readonly device: Device;
   readonly draw: Draw;
+  readonly queue: Queue;
+  /** Are its pages drawn by now? */
+  readonly isDrawn: (setup: Setup) => boolean;
   readonly printer: () => Printer;
   readonly load: (name: string) => Promise<void>;
   readonly say: (words: string) => void;
@@ -38,16 +42,17 @@ interface Worked extends SetupState {
 
 /** Names of files tell set-up and notebook, as the build's downloads do. */
 export function bindSaving(page: Document, store: SetupStore, saving: Saving): void {
-  const { draw, printer, load, say } = saving;
-  const press = (doing: string, act: (state: Worked, button: HTMLElement) => void) =>
-    onPress(page, doing, (button) => {
-      const state = store.state();
-      const { setup } = state;
-      if (setup) act({ ...state, setup }, button);
-      else say(state.question ? "The pages are being worked out." : WHY_NOT);
-    });
+  const { draw, printer, load, say, queue, isDrawn } = saving;
+  const press = openPresses(page, store, say);
   const print = openPrinting(window);
-  press("print-setup", () => window.print());
+  press("print-setup", ({ setup }) =>
+    queue.put("print", () => {
+      if (store.state().setup !== setup) return false;
+      if (!isDrawn(setup)) return true;
+      window.print();
+      return false;
+    }),
+  );
   press(
     "print-strip",
     ({ setup, notebook }) =>
@@ -87,6 +92,25 @@ export function bindSaving(page: Document, store: SetupStore, saving: Saving): v
 }
 
 const WHY_NOT = "Put something on the pages first, and mend what is wrong with it.";
+
+/** What is pressed while the pages are worked out is done as soon as they are. */
+function openPresses(page: Document, store: SetupStore, say: Saving["say"]): Press {
+  let waiting: ((state: Worked) => void) | undefined;
+  store.subscribe((state) => {
+    const { setup, question } = state;
+    const act = waiting;
+    if (setup || !question) waiting = undefined;
+    if (setup) act?.({ ...state, setup });
+  });
+  return (doing, act) =>
+    onPress(page, doing, (button) => {
+      const state = store.state();
+      const { setup, question } = state;
+      if (setup) act({ ...state, setup }, button);
+      else if (question) waiting = (worked) => act(worked, button);
+      else say(WHY_NOT);
+    });
+}
 
 type Press = (doing: string, act: (state: Worked, button: HTMLElement) => void) => void;
 

@@ -19,8 +19,9 @@ interface Shows {
   readonly draw: Draw;
   readonly queue: Queue;
   readonly load: (name: string) => Promise<void>;
-  /** Told when the list of pages to tick is another one. */
+  /** Told when the list of pages to tick is another one, and when the last page is drawn. */
   readonly listed: () => void;
+  readonly drawn: (setup: Setup) => void;
 }
 
 /** Follows the store: what is wrong at once, the rest when there is time. */
@@ -30,16 +31,17 @@ export function bindSetup(page: ParentNode, store: SetupStore, shows: Shows): vo
   let last: Setup | undefined;
   store.subscribe((state) => {
     const { setup, question, errors, faults } = state;
-    const isStale = [errors.pages, errors.dates, errors.fields, faults].some(
+    const isFaulty = [errors.pages, errors.dates, errors.fields, faults].some(
       (all) => all.length > 0,
     );
-    whole.classList.toggle("stale", isStale);
+    whole.classList.toggle("faulty", isFaulty);
     showHead(page, state);
+    // What is worked out just now is not there yet, whatever was before.
+    if (!setup) data.textContent = "null";
     if (!question) {
-      data.textContent = "null";
       last = undefined;
+      partOf(page, "numbers").textContent = "";
     }
-    if (!question) partOf(page, "numbers").textContent = "";
     empty.hidden = question !== undefined || faults.length > 0;
     whole.hidden = question === undefined && (faults.length === 0 || whole.hidden);
     if (!setup || setup === last) return;
@@ -56,7 +58,7 @@ interface Showing extends Shows {
 
 /** Each part by itself, so that the page can be used between them. */
 function showAll(page: ParentNode, setup: Setup, shows: Showing): void {
-  const { store, queue, draw, data, load, listed } = shows;
+  const { store, queue, draw, data, load, listed, drawn } = shows;
   const { notebook, when } = store.state();
   queue.put("data", () => {
     data.textContent = setupJson(setup);
@@ -71,7 +73,7 @@ function showAll(page: ParentNode, setup: Setup, shows: Showing): void {
     const words = setupWords(setup, { notebook, recipe, rule: when.rule });
     showNumbers(page, setup, words);
     showWords(page, words);
-    showSpreads(partOf(page, "spreads"), setup, { store, draw, queue });
+    showSpreads(partOf(page, "spreads"), setup, { store, draw, queue, drawn });
     listed();
     return false;
   });

@@ -17,10 +17,13 @@ interface Shows {
   readonly store: SetupStore;
   readonly draw: Draw;
   readonly queue: Queue;
+  /** Told when the last picture is drawn. */
+  readonly drawn: (setup: Setup) => void;
 }
 
 /** The place has the addresses of the book's patterns and of the recipe page. */
-export function showSpreads(place: HTMLElement, setup: Setup, { store, draw, queue }: Shows): void {
+export function showSpreads(place: HTMLElement, setup: Setup, shows: Shows): void {
+  const { store, draw, queue, drawn } = shows;
   const state = store.state();
   const { notebook, when } = state;
   const { across, down } = notebook.axes;
@@ -35,6 +38,7 @@ export function showSpreads(place: HTMLElement, setup: Setup, { store, draw, que
     const [id, svg] = waiting.shift() ?? [];
     const page = id === undefined ? undefined : pages.get(id);
     if (svg && page) svg.outerHTML = smallPicture(page, setup, { ...sources, write: draw.file });
+    if (waiting.length === 0) drawn(setup);
     return waiting.length > 0;
   });
 }
@@ -69,5 +73,7 @@ function pageLink(
     ...(ofBook ? [["on", ofBook.slug] as const] : notebookEntries(asked.notebook)),
     ...(dates ? datesEntries({ picked: dates, calendar: asked.calendar }) : []),
   ]);
-  return `${patterns}${pattern}/${(ofBook ?? first).slug}/${hash}`;
+  // From disk a folder has no page of its own.
+  const folder = patterns.replace(/index\.html$/, "");
+  return `${folder}${pattern}/${(ofBook ?? first).slug}/index.html${hash}`;
 }

@@ -1,5 +1,6 @@
 /** The page of the keeper's set-up: puts its parts together. */
 
+import type { Setup } from "../../../src/setup/setup.ts";
 import { withoutPlaces } from "../../../src/view/address/setup-address.ts";
 import { openCatalogue } from "../../../src/view/catalogue.ts";
 import { ownTicksName } from "../../../src/view/setup/ticks.ts";
@@ -15,6 +16,7 @@ import { enhancePart, partOf } from "../ui/parts.ts";
 import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
 import { bindAddForm } from "./add-form.ts";
+import { bindRoute } from "./bind-route.ts";
 import { bindDisabling, bindSaving } from "./bind-saving.ts";
 import { bindSetupAddress } from "./bind-setup-address.ts";
 import { bindTicks } from "./bind-ticks.ts";
@@ -40,7 +42,7 @@ enhancePart(document, "setup-page");
 partOf(document, "keep-part").hidden = false;
 bindDaysForm(window, store, { device, load, say });
 bindFieldsForm(document, store);
-bindAddForm(document, store, say);
+bindAddForm(document, store, { say, load });
 bindPageList(document, store);
 bindDisabling(document, store, say);
 const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
@@ -49,9 +51,19 @@ const listed = bindTicks(device, {
   drawn: partOf(document, "drawn"),
   name: () => ownTicksName(store.state().recipe),
 });
-bindSetup(document, store, { draw, queue, load, listed });
+let drawn: Setup | undefined;
+bindSetup(document, store, {
+  ...{ draw, queue, load, listed },
+  drawn: (setup) => {
+    drawn = setup;
+  },
+});
 bindCopyContents(document, say);
-bindSaving(document, store, { device, draw, printer, load, say });
+bindRoute(partOf(document, "spreads"), device, () => location.href);
+bindSaving(document, store, {
+  ...{ device, draw, queue, printer, load, say },
+  isDrawn: (setup) => setup === drawn,
+});
 bindFileField(document, {
   ...{ load, say, carried: () => catalogue.carried, kind: "setup" },
   take: ({ setup: { fillPlace: _, datesPlace: __, pagesPlace: ___, ...setup } }) =>
@@ -63,5 +75,11 @@ const showLayouts = () =>
   );
 void showLayouts();
 subscribeFiles(device, () => void showLayouts());
-keepParts(window, own, ["print.js", "reader.js", "setup-strip.js"]);
+keepParts(window, own, [
+  "print.js",
+  "reader.js",
+  "setup-strip.js",
+  "search.js",
+  "../patterns/search-index.js",
+]);
 bindSetupAddress(window, store, { device, start });

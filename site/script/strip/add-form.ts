@@ -1,9 +1,9 @@
 /** Puts something on the strip: a layout or a plain division, on both sides or on one. */
 import { axesOf, carryOn, PLACES, type Place } from "../../../src/view/strip/edit-strip.ts";
-import type { StripOffer } from "../../../src/view/strip/strip-offers.ts";
+import { type StripOffer, stripOffers } from "../../../src/view/strip/strip-offers.ts";
+import { exactOf, type LayoutSearch, openLayoutSearch } from "../app/layout-search.ts";
 import { bindOffers } from "../ui/offer-field.ts";
 import { theOne } from "../ui/parts.ts";
-import { openLayoutSearch } from "./layout-search.ts";
 import type { StripStore } from "./strip-store.ts";
 
 interface Adding {
@@ -14,12 +14,22 @@ interface Adding {
 /** What was added is said. */
 export function bindAddForm(page: ParentNode, store: StripStore, { say, load }: Adding): void {
   const form = theOne(page, '[data-part="add"]', HTMLFormElement);
-  const search = openLayoutSearch(window, store, { load, ready: () => offers.again() });
+  const search = openLayoutSearch(window, { load, ready: () => offers.again() });
   const offers = bindOffers(form, {
     prepare: search.prepare,
-    offersFor: search.offers,
+    offersFor: (text) => offersFor(text, store, search),
     take: (offer) => say(addOffer(store, offer, placeOf(form))),
   });
+}
+
+/** What is only written nearly so is better than nothing. */
+function offersFor(text: string, store: StripStore, search: LayoutSearch): readonly StripOffer[] {
+  const { recipes, carried: patterns } = store.catalogue;
+  const own = (store.state().asked.own ?? []).map(({ recipe }) => recipe);
+  const found = search.find(text, own);
+  const known = { recipes, patterns, own, foundOwn: exactOf(found.own) };
+  const offers = stripOffers(text, { ...known, found: exactOf(found.book) });
+  return offers.length > 0 ? offers : stripOffers(text, { ...known, found: found.book?.places });
 }
 
 function placeOf(form: HTMLFormElement): Place {

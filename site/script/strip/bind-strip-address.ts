@@ -9,7 +9,13 @@ import { bindAddress, TYPING_REST_MS } from "../app/bind-address.ts";
 import { followNotebook } from "../app/keepers-notebook.ts";
 import { isKeptFile, joined, type OwnLayouts } from "../app/own-layouts.ts";
 import { showPersistence } from "../app/show-persistence.ts";
-import { namesWith, type StripStart, startStrip } from "../app/start-strip.ts";
+import {
+  keptStrip,
+  layoutsFor,
+  namesWith,
+  type StripStart,
+  startStrip,
+} from "../app/start-strip.ts";
 import type { Device } from "../device/device.ts";
 import { openEntry } from "../device/kept-entry.ts";
 import { subscribeFiles } from "../device/kept-files.ts";
@@ -37,23 +43,20 @@ export function bindStripAddress(window: Window, store: StripStore, keeping: Kee
   });
   sayStart(notice, store, start);
   showPersistence(window.document, device);
+  let { kept } = keeping;
   subscribeFiles(device, () => {
-    void layouts.kept().then((kept) => {
-      const named = layoutsOnStrip(store.state().asked);
-      store.update({
-        own: joined(
-          named.filter((one) => !isKeptFile(device, one)),
-          kept,
-        ),
-      });
+    void layouts.kept().then((next) => {
+      const { asked } = store.state();
+      store.update({ own: followed(asked, { kept, next }) });
+      kept = next;
     });
   });
   bindAddress(window, store, {
     restMs: TYPING_REST_MS,
-    write: ({ asked }, before) =>
-      asked.strip === before.asked.strip && asked.notebook === before.asked.notebook
-        ? undefined
-        : writeStripAddress(asked),
+    write: ({ asked }, before) => {
+      const address = asked === before.asked ? undefined : writeStripAddress(asked);
+      return address === writeStripAddress(before.asked) ? undefined : address;
+    },
     written: (_, before) => {
       entry.keep(textOf(before.asked));
       if (start.issue) notice.clear();
@@ -65,11 +68,13 @@ export function bindStripAddress(window: Window, store: StripStore, keeping: Kee
     },
     read: async (hash, take) => {
       const carried = layoutsInAddress(hash).length > 0 ? await layouts.carriedBy(hash) : [];
-      const own = joined(carried, store.state().asked.own ?? []);
-      const reading = readStripAddress(hash, namesWith(catalogue, own));
+      const known = { carried, kept: joined(kept, store.state().asked.own ?? []) };
+      const names = namesWith(catalogue, joined(carried, known.kept));
+      const reading = readStripAddress(hash, names);
       if (!reading.ok)
         return notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
       const { missing = [], ...said } = reading.value;
+      const own = layoutsFor(said, keptStrip(device, catalogue, known.kept), known);
       if (Object.keys(said).length > 0) take(() => store.update({ ...said, own }));
       if (missing.length > 0) notice.say(sayMissingLayouts(missing));
     },
@@ -97,9 +102,24 @@ function bindKeptStrip(store: StripStore, { device, kept, layouts }: Keeping) {
   return { textOf, entry };
 }
 
-function layoutsOnStrip({ strip, own = [] }: StripQuestion): readonly OwnLayout[] {
+interface Files {
+  readonly kept: readonly OwnLayout[];
+  readonly next: readonly OwnLayout[];
+}
+
+/** The strip goes on with files that another tab has changed; what came along stays, and so does what was removed. */
+function followed({ strip, own = [] }: StripQuestion, { kept, next }: Files) {
   const named = new Set([...strip.across, ...strip.down].map(({ slug }) => slug));
-  return own.filter(({ slug }) => named.has(slug));
+  const carried = own.filter(({ slug }) => named.has(slug));
+  const isFile = ({ slug, text }: OwnLayout) =>
+    kept.some((one) => one.slug === slug && one.text === text);
+  return joined(
+    joined(
+      carried.filter((one) => !isFile(one)),
+      next,
+    ),
+    carried,
+  );
 }
 
 /** What is wrong with the address, what is missing, or that it brought something else than what is kept. What is kept can be had back as long as the page is open. */

@@ -33,8 +33,7 @@ export function showErrors(form: HTMLFormElement, issues: readonly FieldIssue[])
     if (fault) sayAt(fault, issue ? errorWords(issue, field) : []);
     if (read) sayAt(read, issue ? [] : [sayTypedLength(field.value)]);
     describeBy(field, [fault, read]);
-    if (issue) field.setAttribute("aria-invalid", "true");
-    else field.removeAttribute("aria-invalid");
+    turn(field, "aria-invalid", issue && "true");
   }
 }
 
@@ -54,14 +53,20 @@ function errorWords(issue: FieldIssue, field: Field): readonly (string | Node)[]
 /** Words that stand there already are left alone, so that they are not read out again. */
 function sayAt(place: HTMLElement, words: readonly (string | Node)[]): void {
   const text = words.map((word) => (typeof word === "string" ? word : word.textContent)).join("");
-  place.hidden = text === "";
+  turn(place, "hidden", text === "" ? "" : undefined);
   if (place.textContent !== text) place.replaceChildren(...words);
 }
 
 function describeBy(field: Field, places: readonly (HTMLElement | null)[]): void {
   const ids = places.flatMap((place) => (place && !place.hidden ? [place.id] : []));
-  if (ids.length > 0) field.setAttribute("aria-describedby", ids.join(" "));
-  else field.removeAttribute("aria-describedby");
+  turn(field, "aria-describedby", ids.length > 0 ? ids.join(" ") : undefined);
+}
+
+/** An attribute that is written again as it was has the browser work its styles out again, at every key press. */
+function turn(element: Element, name: string, value: string | undefined): void {
+  if (element.getAttribute(name) === (value ?? null)) return;
+  if (value === undefined) element.removeAttribute(name);
+  else element.setAttribute(name, value);
 }
 
 /** The field with a name. */

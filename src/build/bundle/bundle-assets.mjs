@@ -83,6 +83,7 @@ function bundleScripts(folder) {
       setup: "site/script/setup/your-setup-page.ts",
       setups: "site/script/setup/setup-page.ts",
       "setup-strip": "site/script/lazy/setup-strip/setup-strip.ts",
+      "single-strip": "site/script/lazy/single-strip/single-strip.ts",
       strip: "site/script/strip/your-strip-page.ts",
       turn: "site/script/app/turn-early.ts",
       strips: "site/script/strip/strip-page.ts",

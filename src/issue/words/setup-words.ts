@@ -65,14 +65,11 @@ export function sayFreeBefore(numbers: readonly number[], isFilled: boolean): st
 
 /** For which days another layout than the first of a pattern is taken, and why; none are named where all take it. */
 export function sayOtherLayout(days: readonly string[], used: number, misfit: Misfit): string {
-  const which = ORDINALS[used] ?? `${used + 1}th`;
-  const taken = `the ${which} layout is taken`;
+  const taken = `layout ${used + 1} of the recipe is taken`;
   const head =
     days.length === 0 ? asSentence(taken) : `${asSentence(sayList(days, "and"))}: ${taken}`;
   return `${head}. ${sayMisfit(misfit)}`;
 }
-
-const ORDINALS = ["first", "second", "third", "fourth", "fifth"];
 
 /** What takes no page, for which days, and why. */
 export function sayNoPage(days: readonly string[], why: string): string {

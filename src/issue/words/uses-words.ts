@@ -33,6 +33,18 @@ export function sayUsesChart(layouts: readonly ({ readonly title: string } & Cou
   return `${layouts.map((layout) => sayLayoutUses(layout.title, layout)).join("; ")}.`;
 }
 
+/** What of the uses the chart leaves out, being small. */
+export function sayChartLimits(most: {
+  readonly months?: number;
+  readonly layouts?: number;
+}): string {
+  const parts = [
+    ...(most.months === undefined ? [] : [`the last ${sayCount(most.months, "month")}`]),
+    ...(most.layouts === undefined ? [] : [`the ${most.layouts} layouts used most`]),
+  ];
+  return parts.length === 0 ? "" : `The chart has ${sayList(parts, "and")}; the table has all.`;
+}
+
 /** Layouts that were used before and are no longer; `end` is the last day of the last set-up. */
 export function sayUnused(
   layouts: readonly { readonly title: string; readonly last: string }[],

@@ -2,7 +2,7 @@
 import { ENGLISH } from "../../calendar/english.ts";
 import { monthName } from "../../calendar/names.ts";
 import type { UsesChart } from "../../draw/figure/uses-scene.ts";
-import { sayLookedAt, sayMonths, sayUnused } from "../../issue/words/uses-words.ts";
+import { sayChartLimits, sayLookedAt, sayMonths, sayUnused } from "../../issue/words/uses-words.ts";
 import { STRIP_BOUNDS } from "../../recipe/strip-bounds.ts";
 import { patternEntry } from "../../recipe/strip-recipe.ts";
 import { type UsesByMonth, unusedLately, type YearMonth } from "../../setup/uses-by-month.ts";
@@ -26,13 +26,16 @@ export interface UsesView {
   readonly months: readonly string[];
   readonly rows: readonly UsesRow[];
   readonly chart: UsesChart;
+  /** What the chart leaves to the table; "" for nothing. */
+  readonly chartWords: string;
   readonly unused: string;
   /** The address's part from # on that puts them on the strip, with how often each is used. */
   readonly stripHash: string;
 }
 
-/** More rows are no chart that one sees at a glance: the table has all. */
+/** More are no chart that one sees at a glance: the table has all. */
 const MOST_ROWS = 10;
+const MOST_MONTHS = 24;
 
 /** Nothing where nothing is used. `own` are the layouts that the strip may have to carry. */
 export function usesView(
@@ -53,18 +56,38 @@ export function usesView(
         one.planned === 0 ? "" : `${one.planned}${one.drawn === 0 ? "" : ` (${one.drawn} drawn)`}`,
       ),
     })),
+    ...chartOf(uses),
+    unused: sayUnused(unused, dayTitle(end)),
+    stripHash: stripHash(uses, own),
+  };
+}
+
+/** The last two years, and what was used most in them. */
+function chartOf({ months, layouts }: UsesByMonth): Pick<UsesView, "chart" | "chartWords"> {
+  const sumOf = (counts: readonly number[]) => counts.reduce((sum, count) => sum + count, 0);
+  const shown = layouts
+    .map(({ title, byMonth }) => {
+      const last = byMonth.slice(-MOST_MONTHS);
+      const planned = sumOf(last.map((one) => one.planned));
+      return { title, byMonth: last, planned, drawn: sumOf(last.map((one) => one.drawn)) };
+    })
+    .filter(({ planned }) => planned > 0);
+  const limits = {
+    ...(months.length > MOST_MONTHS && { months: MOST_MONTHS }),
+    ...(shown.length > MOST_ROWS && { layouts: MOST_ROWS }),
+  };
+  return {
+    chartWords: sayChartLimits(limits),
     chart: {
       id: "uses",
       title: "Uses by month",
-      months: months.map(({ year, month }) => ({
+      months: months.slice(-MOST_MONTHS).map(({ year, month }) => ({
         name: shortName(month),
         letter: monthName(ENGLISH, month, { form: "narrow", inDate: false }),
         year,
       })),
-      layouts: layouts.slice(0, MOST_ROWS),
+      layouts: shown.toSorted((a, b) => b.planned - a.planned).slice(0, MOST_ROWS),
     },
-    unused: sayUnused(unused, dayTitle(end)),
-    stripHash: stripHash(uses, own),
   };
 }
 

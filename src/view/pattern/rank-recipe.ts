@@ -19,6 +19,16 @@ export function recipesFor(
     .map(({ recipe }) => recipe);
 }
 
+/** Those that are called so, then those that a search has found otherwise, by their places. */
+export function recipesMeant(
+  recipes: readonly Recipe[],
+  words: readonly string[],
+  found: readonly number[] = [],
+): readonly Recipe[] {
+  const searched = found.flatMap((place) => recipes[place] ?? []);
+  return [...new Set([...recipesFor(recipes, words), ...searched])];
+}
+
 /** A title that begins so goes before one that has it inside; 0 where a word is missing. */
 function rankOf({ title, purpose, slug }: Recipe, words: readonly string[]): number {
   const name = title.toLowerCase();

@@ -4,7 +4,7 @@ import { asSentence } from "../../issue/words/say-count.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { EACH_KINDS, type EachKind, type SetupEntry } from "../../recipe/setup-recipe.ts";
 import { PURPOSE_WORDS } from "../pattern/purpose-words.ts";
-import { recipesFor, typedWords } from "../pattern/rank-recipe.ts";
+import { recipesMeant, typedWords } from "../pattern/rank-recipe.ts";
 import { patternOnce } from "./edit-setup.ts";
 
 /** Something that can be put on the pages. */
@@ -24,6 +24,8 @@ export interface OfferSources {
   readonly own: ReadonlySet<string>;
   /** What the block is repeated for that something is to be put into. */
   readonly within?: EachKind | undefined;
+  /** Places of the recipes that the gallery's search has found for the words, the best first. */
+  readonly found?: readonly number[] | undefined;
 }
 
 /**
@@ -32,12 +34,15 @@ export interface OfferSources {
  */
 export function setupOffers(
   text: string,
-  { recipes, own, within }: OfferSources,
+  { recipes, own, within, found }: OfferSources,
 ): readonly SetupOffer[] {
   const words = typedWords(text);
-  const fitting = recipes.filter(({ dates }) => isWithin(dates?.span, within));
-  const found = words.length === 0 ? usualRecipes(fitting) : recipesFor(fitting, words);
-  const offers = found.map((recipe) => recipeOffer(recipe, own));
+  const isFitting = ({ dates }: Recipe) => isWithin(dates?.span, within);
+  const meant =
+    words.length === 0
+      ? usualRecipes(recipes.filter(isFitting))
+      : recipesMeant(recipes, words, found).filter(isFitting);
+  const offers = meant.map((recipe) => recipeOffer(recipe, own));
   return [...(within ? [] : blockOffers(words)), ...offers].slice(0, MOST);
 }
 

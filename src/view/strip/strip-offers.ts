@@ -5,7 +5,7 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import { patternEntry, type StripEntry } from "../../recipe/strip-recipe.ts";
 import { withFreeTitle } from "../fields/strip-fields.ts";
 import { PURPOSE_WORDS } from "../pattern/purpose-words.ts";
-import { recipesFor, typedWords } from "../pattern/rank-recipe.ts";
+import { recipesMeant, typedWords } from "../pattern/rank-recipe.ts";
 import { plainDivision } from "./plain-division.ts";
 
 /** Something that can be put on a strip. */
@@ -43,8 +43,8 @@ export function stripOffers(
   if (words.length === 0) return divisions;
   return [
     ...divisions,
-    ...matching(own, words, foundOwn).map((recipe) => patternOffer(recipe, "Yours")),
-    ...matching(recipes, words, found).map((recipe) =>
+    ...recipesMeant(own, words, foundOwn).map((recipe) => patternOffer(recipe, "Yours")),
+    ...recipesMeant(recipes, words, found).map((recipe) =>
       patternOffer(recipe, PURPOSE_WORDS[recipe.purpose].title),
     ),
   ].slice(0, MOST);
@@ -53,16 +53,6 @@ export function stripOffers(
 function patternOffer({ slug, title }: Recipe, about: string): StripOffer {
   const entry = patternEntry(slug);
   return { slug, title, about, entries: { across: entry, down: entry } };
-}
-
-/** Those that are called so, then those that are found otherwise. */
-function matching(
-  recipes: readonly Recipe[],
-  words: readonly string[],
-  found: readonly number[] = [],
-): readonly Recipe[] {
-  const searched = found.flatMap((place) => recipes[place] ?? []);
-  return [...new Set([...recipesFor(recipes, words), ...searched])];
 }
 
 interface Division {

@@ -61,6 +61,29 @@ describe("the view of uses", () => {
     expect(layoutsInAddress(hash)).toEqual(own);
   });
 
+  it("draws the last two years and the ten layouts used most in them, and says so", () => {
+    const count = (planned: number) => ({ planned, drawn: 0 });
+    const months = Array.from({ length: 30 }, (_, index) => ({
+      year: 2025 + Math.floor(index / 12),
+      month: (index % 12) + 1,
+    }));
+    const layouts = Array.from({ length: 12 }, (_, index) => ({
+      ...layout(`one-${index}`, 30 - index, 2),
+      // The first was used long ago only.
+      byMonth: months.map((_month, at) => count(index === 0 ? Number(at < 6) * 5 : 1)),
+    }));
+    const long = usesView({ ...uses, months, layouts }, 30, []);
+    expect(long?.chart.months).toHaveLength(24);
+    expect(long?.chart.layouts.map(({ title }) => title)).toHaveLength(10);
+    expect(long?.chart.layouts.map(({ title }) => title)).not.toContain("The one-0");
+    expect(long?.chart.layouts[0]).toMatchObject({ planned: 24, title: "The one-1" });
+    expect(long?.chartWords).toBe(
+      "The chart has the last 24 months and the 10 layouts used most; the table has all.",
+    );
+    expect(long?.rows).toHaveLength(12);
+    expect(view?.chartWords).toBe("");
+  });
+
   it("is none where nothing is used", () => {
     expect(usesView({ ...uses, months: [], layouts: [] }, 1, [])).toBeUndefined();
   });

@@ -38,6 +38,8 @@ export interface DatesPart {
 }
 
 export interface LiveQuestion {
+  /** The page of a set-up that it is drawn on, as `setup=44`: a single page is planned for the side that it lies on. */
+  readonly setup?: string | undefined;
   readonly recipe: Recipe;
   readonly notebook: Notebook;
   readonly choice: DatesChoice;

@@ -15,8 +15,9 @@ import { planJson } from "../../../../src/plan/plan-json.ts";
 import { layOutPattern, planPattern } from "../../../../src/plan/plan-pattern.ts";
 import type { When } from "../../../../src/plan/when.ts";
 import { sheetClass } from "../../../../src/print/sheets/css-page.ts";
-import { attemptOf, labelsOf } from "../../../../src/recipe/area-tree.ts";
+import { attemptOf, labelsOf, onSide } from "../../../../src/recipe/area-tree.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
+import { sideOfPage } from "../../../../src/setup/plan-setup.ts";
 import { buildSingleStrip } from "../../../../src/strip/single-strip.ts";
 import type { Strip } from "../../../../src/strip/strip.ts";
 import { readAddress, writeAddress } from "../../../../src/view/address/hash-params.ts";
@@ -65,7 +66,8 @@ function writeDates(choice: DatesChoice): string {
 }
 
 function liveView(asked: LiveQuestion): LiveView {
-  const { recipe: written, notebook, choice, book, names, utcOffset } = asked;
+  const { notebook, choice, book, names, utcOffset } = asked;
+  const written = onItsSide(asked);
   const moonOn = utcOffset === undefined ? undefined : moonAt(utcOffset);
   const when = whenPicked(written.dates?.span, choice, { book, names, moonOn });
   const plan = planPattern(written, notebook, when);
@@ -98,6 +100,11 @@ function liveView(asked: LiveQuestion): LiveView {
     stripFile: () => write(stripScene(buildSingleStrip(recipe, notebook, plan))),
     strip: () => stripFacts(buildSingleStrip(recipe, notebook, plan), plan),
   };
+}
+
+function onItsSide({ recipe, notebook, setup }: LiveQuestion): Recipe {
+  const number = Number(setup?.replace("setup=", ""));
+  return setup === undefined ? recipe : onSide(recipe, sideOfPage(number, notebook.binding));
 }
 
 function stripFacts(strip: Strip, plan: Plan): StripFacts {
