@@ -111,7 +111,7 @@ const LOOSE =
 
 /** Pages whose fragment may be a state instead of a place: their scripts read it, and check it. */
 const STATEFUL =
-  /^(index|fit\/index|fit\/recipe\/index|strip\/index|patterns\/([^/]+\/[^/]+\/)?index)\.html$/;
+  /^(index|fit\/index|fit\/recipe\/index|strip\/index|setup\/index|patterns\/([^/]+\/[^/]+\/)?index)\.html$/;
 
 /** Is the target a file of the book, and its fragment a place in it? */
 function leadsSomewhere(address: string, from: string): boolean {
