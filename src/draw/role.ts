@@ -23,6 +23,8 @@ export type Role =
   /** The label of a box. */
   | "label"
   | "label-outside"
+  /** Of a day, from a calendar file: its text, or a bar where text is too small to be read. */
+  | "event"
   /** The label of a box that heads the page. */
   | "heading"
   /** A label that is too small to be read. */

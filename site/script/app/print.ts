@@ -2,6 +2,7 @@
 import { gridScene } from "../../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../../src/draw/page/page-scene.ts";
 import { thumbnailScene } from "../../../src/draw/page/thumbnail-scene.ts";
+import type { DatedEvent } from "../../../src/events/events-in.ts";
 import { sayPrintLine } from "../../../src/issue/words/sheet-words.ts";
 import { toMm } from "../../../src/measure/length.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
@@ -20,15 +21,17 @@ interface PrintedPage {
   readonly plan: Plan;
   readonly recipe: Recipe;
   readonly notebook: Notebook;
+  /** On its days, from calendar files. */
+  readonly events?: readonly DatedEvent[];
 }
 
 /** The drawing with its counts, below a line of 100 mm to check it with. */
 export function pagePrintOut(
-  { plan, recipe, notebook }: PrintedPage,
+  { plan, recipe, notebook, events = [] }: PrintedPage,
   { paper, correction }: Printer,
   draw: Draw,
 ): PrintOut {
-  const drawing = { plan, recipe, notebook };
+  const drawing = { plan, recipe, notebook, events };
   const scene = plan.fits ? pageScene({ ...drawing, plan }) : gridScene(notebook);
   const size: PaperSize = plan.fits
     ? thumbnailScene({ ...drawing, plan }).frame

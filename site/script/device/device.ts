@@ -22,6 +22,8 @@ export type KeptName =
   /** What the drawing of a page was told not to show, and the hand that draws. */
   | "drawing"
   | "hand"
+  /** Calendar files; see `kept-calendars`. */
+  | "calendars"
   /** Which pages of which set-ups are drawn; see `ticks`. */
   | "ticks"
   /** The pages of the set-up that somebody draws from, one after another; see `setup-route`. */

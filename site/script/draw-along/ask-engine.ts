@@ -6,6 +6,7 @@ import type { DatesChoice } from "../../../src/view/fields/span-fields.ts";
 import { deviceToday } from "../app/today.ts";
 import { type DatesPart, datesPart, type LiveView } from "../lazy/dates/dates-part.ts";
 import type { namesPart } from "../lazy/names/names-part.ts";
+import type { OwnDates } from "./own-dates.ts";
 import { isOwnSaid, type SaidParts } from "./page-address.ts";
 import type { ShowAround } from "./show-around.ts";
 import type { ShowYear } from "./year-row.ts";
@@ -28,6 +29,8 @@ export interface Asking {
   take(said: SaidParts): string | undefined;
   /** Shows that where nothing was shown yet. */
   begin(said: SaidParts): void;
+  /** Shows once more what is shown, for instance with other events. */
+  again(): void;
 }
 
 interface Asked {
@@ -35,6 +38,7 @@ interface Asked {
   /** Of the page as it was built. */
   readonly slugs: { readonly pattern: string; readonly notebook: string };
   readonly setStale: (isStale: boolean) => void;
+  readonly eventsIn: OwnDates["eventsIn"];
   readonly changed: (view: LiveView, said: SaidParts) => void;
   readonly said: (dates: string) => void;
   readonly say: (words: string) => void;
@@ -64,8 +68,8 @@ export function openAsking(part: Part, asked: Asked): Asking {
     const { notebook } = on;
     const known = language ? window.spanbookNames?.namesOf(language) : undefined;
     const { setup } = on;
-    const asking = { recipe, notebook, book, choice: now, setup };
-    const view = part.liveView({ ...asking, names: known, utcOffset });
+    const asking = { recipe, notebook, book, choice: now, setup, names: known, utcOffset };
+    const view = part.liveView({ ...asking, eventsIn: asked.eventsIn });
     isShown = true;
     asked.setStale(false);
     showAround(
@@ -106,6 +110,9 @@ export function openAsking(part: Part, asked: Asked): Asking {
     take,
     begin: (next) => {
       if (!isShown) take(next);
+    },
+    again: () => {
+      if (isShown) showNow();
     },
   };
 }

@@ -54,6 +54,7 @@ export function startAlong(
     whole,
     own: mine,
     load,
+    device,
     shown: (view) => {
       stepper.setPlan(readAlongData(view ? (view.along?.data ?? NO_STEPS) : built));
       const [order, counting] = words;
@@ -75,7 +76,7 @@ export function startAlong(
     },
     usual: mine?.said ?? "",
   });
-  keepParts(window, own, ["dates.js", "names.js", "../fit/book.js"]);
+  keepParts(window, own, ["dates.js", "names.js", "calendar.js", "../fit/book.js"]);
   bindLiveDownloads(document, { device, load, view: live.view });
 }
 

@@ -1,4 +1,5 @@
 /** A pattern's page for picked days or for another notebook than it was built for: the engine comes when it is asked for, and the page shows what it works out. */
+import type { Device } from "../device/device.ts";
 import type { OwnNotebook } from "../device/own-notebook.ts";
 import type { LiveView } from "../lazy/dates/dates-part.ts";
 import { namesPart } from "../lazy/names/names-part.ts";
@@ -7,6 +8,7 @@ import { theOne } from "../ui/parts.ts";
 import { openStatus } from "../ui/status.ts";
 import { type Asking, openAsking, openPart } from "./ask-engine.ts";
 import { bindFirstTouch } from "./first-touch.ts";
+import { bindOwnDates } from "./own-dates.ts";
 import { isOwnSaid, type SaidParts } from "./page-address.ts";
 import { openPageLinks } from "./page-links.ts";
 import { openAround } from "./show-around.ts";
@@ -24,6 +26,7 @@ interface Shows {
   readonly whole: HTMLElement;
   readonly own: OwnNotebook | undefined;
   readonly load: (name: string) => Promise<void>;
+  readonly device: Device;
   /** Told of every change, before it is said in the address. */
   readonly shown: (view: LiveView | undefined) => void;
   /** Told of the days that somebody picked. */
@@ -33,7 +36,7 @@ interface Shows {
 /** Enhances the form for days, where there is one: with the first touch of it the engine is loaded. */
 export function bindLivePattern(window: Window, shows: Shows): LivePattern {
   const { document } = window;
-  const { whole, own, load, shown, said } = shows;
+  const { whole, own, load, device, shown, said } = shows;
   const [say, notice] = [openStatus(document), openNotice(document)];
   const form = document.querySelector<HTMLFormElement>('form[data-part="dates"]') ?? undefined;
   const page = openLivePage(document, whole);
@@ -52,14 +55,19 @@ export function bindLivePattern(window: Window, shows: Shows): LivePattern {
     link(now);
     page.show(view, now.notebook === own?.said);
     shown(view);
+    dates.show(view);
   };
+  const again = (asking: Asking) => asking.again();
+  // Before days are picked there is nothing to show anew.
+  const changed = () => void (open.isUnderWay() && open.now().then(again));
+  const dates = bindOwnDates(window, { device, load, changed });
   const open = openOnce(
     async () => {
       const part = await openPart(window, load);
       const names = () => namesPart(window, load);
       const slugs = { pattern, notebook: slug };
       const told = { setStale, changed: show, said, say, showYear, showAround };
-      return openAsking(part, { form, slugs, names, ...told });
+      return openAsking(part, { form, slugs, names, eventsIn: dates.eventsIn, ...told });
     },
     () => {
       setStale(false);

@@ -29,7 +29,7 @@ export function bindLiveDownloads(page: Document, { device, load, view }: Saving
 const BUILT_FILES = ["page.pdf", "page.svg", "strip.svg", "plan.json"] as const;
 
 async function savePdf(
-  { plan, recipe, notebook, fileName }: LiveView,
+  { plan, recipe, notebook, dated, fileName }: LiveView,
   load: Saving["load"],
   device: Device,
 ): Promise<void> {
@@ -38,6 +38,6 @@ async function savePdf(
     printPart(window, load),
     datesPart(window, load),
   ]);
-  const pdf = await part.pagePdf({ plan, recipe, notebook }, keptPrinter(device));
+  const pdf = await part.pagePdf({ plan, recipe, notebook, events: dated }, keptPrinter(device));
   saveFile(fileName, "pdf", new Uint8Array(pdf));
 }

@@ -49,7 +49,7 @@ function savePagePdf(
   button: HTMLElement,
   { load, printer, say }: Saving,
 ): void {
-  const { plan, notebook } = state;
+  const { plan, notebook, events } = state;
   const recipe = titledRecipe(state);
   if (!plan.fits) {
     say("There is no page to save: the pattern does not fit this notebook.");
@@ -57,7 +57,7 @@ function savePagePdf(
   }
   void whileBusy(button, say, async () => {
     const part = await printPart(window, load);
-    const pdf = await part.pagePdf({ plan, recipe, notebook }, printer().correction);
+    const pdf = await part.pagePdf({ plan, recipe, notebook, events }, printer().correction);
     saveFile(pageName(state), "pdf", new Uint8Array(pdf));
   });
 }

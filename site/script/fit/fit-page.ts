@@ -1,11 +1,13 @@
 /** The fit page: puts its parts together. */
 import { openCatalogue } from "../../../src/view/catalogue.ts";
+import { eventLines } from "../../../src/view/events/event-lines.ts";
 import { bindAddToStrip } from "../app/add-to-strip.ts";
 import { bindDates } from "../app/bind-dates.ts";
 import { startFit } from "../app/initial-state.ts";
 import { bindPrinterForm } from "../app/printer-form.ts";
-import { openDevice } from "../device/device.ts";
+import { type Device, openDevice } from "../device/device.ts";
 import { bindDrawAlong } from "../draw-along/along-plan.ts";
+import { bindOwnDates } from "../draw-along/own-dates.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
 import { openQueue } from "../ui/idle-queue.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
@@ -16,7 +18,7 @@ import { bindKeeping } from "./bind-files.ts";
 import { bindFitAddress } from "./bind-fit-address.ts";
 import { bindDisabling, bindSaving } from "./bind-saving.ts";
 import { openCarried } from "./carried-patterns.ts";
-import { datesOf, openFitStore, plansOf } from "./fit-store.ts";
+import { datesOf, type FitStore, openFitStore, plansOf } from "./fit-store.ts";
 import { bindNotebookForm } from "./notebook-form.ts";
 import { bindCards } from "./show-cards.ts";
 import { bindProposal } from "./show-counting.ts";
@@ -45,6 +47,7 @@ function openPage(): void {
   const say = openStatus(document);
   bindNotebookTables(window, store, { queue, load, say });
   bindDates(window, datesOf(store), { load, say });
+  bindEvents(store, device);
   bindPage(document, store, { draw, queue });
   bindDrawAlong(window, plansOf(store), { queue, device });
   const strip = openCarried(device);
@@ -54,8 +57,26 @@ function openPage(): void {
   const printer = bindPrinterForm(document, device, (issues) => store.setErrors("printer", issues));
   bindSaving(document, store, { draw, printer, load, say });
   bindKeeping(document, store, { load, say });
-  keepParts(window, own, ["print.js", "reader.js", "names.js", "notebook.js", "moon.js"]);
+  keepParts(window, own, [
+    "print.js",
+    "reader.js",
+    "names.js",
+    "notebook.js",
+    "moon.js",
+    "calendar.js",
+  ]);
   bindFitAddress(window, store, { device, start });
+}
+
+/** The keeper's own dates, for any pattern that has days: what opened calendar files have goes into the store. */
+function bindEvents(store: FitStore, device: Device): void {
+  const place = partOf(document, "own-dates");
+  const changed = () => store.setEvents((range) => dates.eventsIn(range));
+  const dates = bindOwnDates(window, { device, load, changed });
+  store.subscribe(({ when, events, recipe }) => {
+    place.hidden = recipe.dates === undefined;
+    dates.show({ when, events: eventLines(events, when.rule) });
+  });
 }
 
 /** The chosen pattern's field, with the drawing below it. */

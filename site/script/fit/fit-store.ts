@@ -1,6 +1,8 @@
 /** The fit page's store: what is asked, what follows from it, and what is wrong in a form just now. */
 import type { MoonOn } from "../../../src/calendar/names/moon-names.ts";
 import type { Names } from "../../../src/calendar/names.ts";
+import type { DayRange } from "../../../src/calendar/span.ts";
+import type { DatedEvent } from "../../../src/events/events-in.ts";
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Fit } from "../../../src/view/address/fit-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
@@ -19,7 +21,12 @@ export type FormErrors = Readonly<Record<FormName, readonly FieldIssue[]>>;
 export interface FitPageState extends FitResult {
   readonly fit: Fit;
   readonly errors: FormErrors;
+  /** On the days that are picked, from calendar files. */
+  readonly events: readonly DatedEvent[];
 }
+
+/** What calendar files have in some days. */
+type EventsIn = (range: DayRange) => readonly DatedEvent[];
 
 export interface FitStore extends Pick<Store<FitPageState>, "state" | "subscribe"> {
   readonly catalogue: Catalogue;
@@ -29,6 +36,8 @@ export interface FitStore extends Pick<Store<FitPageState>, "state" | "subscribe
   addNames(language: string, names: Names): void;
   /** Brings the moon, for labels that ask for it. */
   addMoon(moonOn: MoonOn): void;
+  /** Brings other events than before. */
+  setEvents(eventsIn: EventsIn): void;
   /** Says what is wrong in a form now: what is shown stays, as an old one. */
   setErrors(form: FormName, issues: readonly FieldIssue[]): void;
 }
@@ -39,6 +48,7 @@ export function isSameDrawing(one: FitPageState, other: FitPageState): boolean {
     one.fit.notebook === other.fit.notebook &&
     one.fit.pattern === other.fit.pattern &&
     one.fit.dates === other.fit.dates &&
+    one.events === other.events &&
     one.when.names === other.when.names &&
     one.when.moonOn === other.when.moonOn
   );
@@ -48,8 +58,12 @@ export function isSameDrawing(one: FitPageState, other: FitPageState): boolean {
 export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
   const known = new Map<string, Names>();
   let moonOn: MoonOn | undefined;
-  const resultOf = (fit: Fit) =>
-    fitResult(fit, catalogue, { names: known.get(fit.dates?.calendar.language ?? ""), moonOn });
+  const eventsOn = openEvents();
+  const resultOf = (fit: Fit) => {
+    const names = known.get(fit.dates?.calendar.language ?? "");
+    const result = fitResult(fit, catalogue, { names, moonOn });
+    return { ...result, events: eventsOn.days(result.when.span) };
+  };
   const { state, set, subscribe } = openStore<FitPageState>({
     fit: start,
     errors: NO_ERRORS,
@@ -78,10 +92,36 @@ export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
       const { fit, errors } = state();
       set({ fit, errors, ...resultOf(fit) });
     },
+    setEvents: (eventsIn) => {
+      eventsOn.set(eventsIn);
+      const { fit, errors } = state();
+      set({ fit, errors, ...resultOf(fit) });
+    },
     setErrors: (form, issues) => {
       const { errors } = state();
       if (issues.length === 0 && errors[form].length === 0) return;
       set({ ...state(), errors: { ...errors, [form]: issues } });
+    },
+  };
+}
+
+const NO_EVENTS: readonly DatedEvent[] = [];
+
+/** The events of some days: the same list for the same days, until there are others. */
+function openEvents() {
+  let eventsIn: EventsIn = () => NO_EVENTS;
+  let last: DayRange | undefined;
+  let events = NO_EVENTS;
+  return {
+    set: (next: EventsIn) => {
+      eventsIn = next;
+      last = undefined;
+    },
+    days: (span: DayRange | undefined) => {
+      if (!span) return NO_EVENTS;
+      if (last?.from !== span.from || last.to !== span.to) events = eventsIn(span);
+      last = span;
+      return events;
     },
   };
 }

@@ -21,9 +21,9 @@ interface Shows {
 
 /** The drawing of what is shown; where the pattern does not fit, the notebook itself. */
 export function shownScene(state: FitPageState): Scene {
-  const { plan, notebook } = state;
+  const { plan, notebook, events } = state;
   return plan.fits
-    ? pageScene({ plan, recipe: titledRecipe(state), notebook })
+    ? pageScene({ plan, recipe: titledRecipe(state), notebook, events })
     : gridScene(notebook);
 }
 

@@ -15,6 +15,7 @@ import { bindClearing } from "./bind-clearing.ts";
 import { bindOpening } from "./bind-opening.ts";
 import { keptList } from "./kept-list.ts";
 import { bindLookingBack } from "./looking-back.ts";
+import { showCalendars } from "./show-calendars.ts";
 
 const script = ownAddress();
 const load = scriptLoader(script);
@@ -40,13 +41,14 @@ async function openPage(): Promise<void> {
   const list = keptList(document, { part, around, say }, lookBack);
   const show = () => {
     list.show();
+    showCalendars(document, device, show);
     showMine(document, device);
     showPersistence(document, device);
   };
   enhancePart(document, "kept-page");
   show();
   subscribeFiles(device, show);
-  for (const name of ["notebook", "strip", "setup", "recipe"] as const)
+  for (const name of ["notebook", "strip", "setup", "recipe", "calendars"] as const)
     device.subscribe(name, show);
   onPress(document, "save-all", () => {
     const { bytes, leftOut } = part.zip(around);

@@ -3,7 +3,7 @@ import type { Issue } from "../../../src/issue/facts/issue.ts";
 import type { Place } from "../../../src/issue/facts/place.ts";
 import type { Said } from "../../../src/issue/words/said.ts";
 import { sayCount } from "../../../src/issue/words/say-count.ts";
-import { makeElement } from "../ui/make-element.ts";
+import { codeParagraph, makeElement } from "../ui/make-element.ts";
 
 /** More at once would only bury the first ones. */
 const MOST_SHOWN = 20;
@@ -23,8 +23,8 @@ export function issueItems({ issues, say, goTo }: ListQuestion): readonly HTMLEl
       "li",
       {},
       placeElement(issue.at, goTo),
-      ...codeParagraph(sentence),
-      ...(hint ? codeParagraph(hint, "hint") : []),
+      codeParagraph(sentence),
+      ...(hint ? [codeParagraph(hint, "hint")] : []),
     );
   });
   const rest = sorted.length - shown.length;
@@ -42,14 +42,6 @@ function placeElement(place: Place, goTo: (place: Place) => void): HTMLElement {
   const button = makeElement("button", { type: "button", class: "to-place" }, words);
   button.addEventListener("click", () => goTo(place));
   return button;
-}
-
-/** Words between back quotes are code. */
-function codeParagraph(words: string, look = ""): readonly HTMLElement[] {
-  const parts = words
-    .split("`")
-    .map((part, index) => (index % 2 === 1 ? makeElement("code", {}, part) : part));
-  return [makeElement("p", look === "" ? {} : { class: look }, ...parts)];
 }
 
 /** What an editor shows at the place: a sentence and its hint, without back quotes. */

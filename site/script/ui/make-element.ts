@@ -15,3 +15,11 @@ export function makeElement<K extends keyof HTMLElementTagNameMap>(
   element.append(...content);
   return element;
 }
+
+/** A paragraph of a report's words: what stands between back quotes is code. */
+export function codeParagraph(words: string, look = ""): HTMLElement {
+  const parts = words
+    .split("`")
+    .map((part, index) => (index % 2 === 1 ? makeElement("code", {}, part) : part));
+  return makeElement("p", look === "" ? {} : { class: look }, ...parts);
+}

@@ -72,6 +72,7 @@ function bundleScripts(folder) {
       kept: "site/script/kept/kept-page.ts",
       layouts: "site/script/lazy/layouts/layouts.ts",
       measure: "site/script/measure/measure-page.ts",
+      calendar: "site/script/lazy/calendar/calendar.ts",
       dates: "site/script/lazy/dates/dates.ts",
       names: "site/script/lazy/names/names.ts",
       notebook: "site/script/lazy/notebook/notebook.ts",

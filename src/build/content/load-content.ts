@@ -3,6 +3,7 @@ import type { Calendar } from "../../calendar/calendar.ts";
 import { ENGLISH } from "../../calendar/english.ts";
 import { namesOf } from "../../calendar/names.ts";
 import { ISO_WEEKS, type WeekRule } from "../../calendar/week.ts";
+import type { CalendarFile } from "../../events/calendar-file.ts";
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
@@ -21,6 +22,7 @@ import type { StripRecipe } from "../../recipe/strip-recipe.ts";
 import { issuesOfSetups } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
 import type { Misplaced } from "./find-misplaced.ts";
+import { issuesOnDays, loadCalendars, withCalendars } from "./load-calendars.ts";
 import { openRoot } from "./load-file.ts";
 import { type BookFiles, loadFiles } from "./load-files.ts";
 import type { Folder } from "./load-folder.ts";
@@ -39,6 +41,8 @@ export interface Content extends CatalogueData {
   readonly strips: readonly StripRecipe[];
   /** The book's: in its order where it lists them, else by slug. */
   readonly setups: readonly SetupRecipe[];
+  /** What is drawn on the days of set-ups; by the names of the files. */
+  readonly calendars: readonly CalendarFile[];
   /** Every file that was read, by its path in the book, in whichever folder it lies. */
   readonly texts: ReadonlyMap<string, string>;
   /** By such a path, the title of the folder that the book builds on and has the file from; none for its own. */
@@ -94,12 +98,17 @@ export async function loadContent(
 ): Promise<ContentReading> {
   const root = await openRoot(folder);
   if ("about" in root) return { ok: false, issues: [root], notes: [], texts: new Map() };
-  const reading = checked(await loadFiles(root, packs), readers);
+  const [files, calendars] = await Promise.all([loadFiles(root, packs), loadCalendars(root)]);
+  const reading = checked(withCalendars(files, calendars), calendars.files, readers);
   readers.settle();
   return reading;
 }
 
-function checked(files: BookFiles, readers: Readers): ContentReading {
+function checked(
+  files: BookFiles,
+  calendars: readonly CalendarFile[],
+  readers: Readers,
+): ContentReading {
   const { book, misplaced, notes, texts } = files;
   const { notebooks, patterns, strips, setups } = files.folders;
   const notebook = gathered(notebooks, notebooks.files.map(readers.notebook));
@@ -125,6 +134,7 @@ function checked(files: BookFiles, readers: Readers): ContentReading {
     ...unknownIn(book.chosen.strips, "strip", strips.slugs),
     ...unknownIn(book.chosen.setups, "setup", setups.slugs),
     ...unknownIn(named, "pattern", patterns.slugs),
+    ...issuesOnDays(calendars, setup.values),
     ...issuesOfSetups(setup.values, recipe.values, weekRuleOf(book)),
     ...stripReadings.flatMap(({ divisions }) => takenTitles(divisions, patterns.slugs)),
     ...planned.flatMap((one) => marginClashes(one, booksOfBook)),
@@ -145,6 +155,7 @@ function checked(files: BookFiles, readers: Readers): ContentReading {
     unlisted,
     strips: chosenOf(book.value.strips, strip.values),
     setups: chosenOf(book.value.setups, setup.values),
+    calendars,
     texts: files.bookTexts,
     origins: files.origins,
     packs: files.packs.map(({ root }) => root.real),

@@ -42,20 +42,31 @@ export async function openRoot(folder: string): Promise<Root | Issue> {
   );
 }
 
-/** The file at a path below the root, or why it cannot be taken. */
+/** The text file at a path below the root, or why it cannot be taken. */
 export async function loadFile(root: Root, below: string): Promise<Reading<TextFile>> {
+  const loaded = await loadBytes(root, below, MOST_KIB);
+  if (!loaded.ok) return loaded;
+  const { path, bytes } = loaded.value;
+  const read = utf8Text(bytes);
+  if (read.ok) return { ok: true, value: { path, text: read.text } };
+  const at = { file: path, line: read.line, column: read.column, width: 1 };
+  return { ok: false, issues: [{ about: "file", kind: "not-utf8", at }] };
+}
+
+/** The bytes of such a file, of at most so many KiB. */
+export async function loadBytes(
+  root: Root,
+  below: string,
+  limitKib: number,
+): Promise<Reading<{ readonly path: string; readonly bytes: Uint8Array }>> {
   const full = join(root.folder, below);
   const path = `${root.prefix}${below}`;
   try {
     if (!isInside(root, await realpath(full))) return failed(path, { kind: "leaves-folder" });
     const found = await stat(full);
     if (!found.isFile()) return failed(path, { kind: "unreadable" });
-    if (found.size > MOST_KIB * 1024)
-      return failed(path, { kind: "too-large", limitKib: MOST_KIB });
-    const read = utf8Text(await readFile(full));
-    if (read.ok) return { ok: true, value: { path, text: read.text } };
-    const at = { file: path, line: read.line, column: read.column, width: 1 };
-    return { ok: false, issues: [{ about: "file", kind: "not-utf8", at }] };
+    if (found.size > limitKib * 1024) return failed(path, { kind: "too-large", limitKib });
+    return { ok: true, value: { path, bytes: await readFile(full) } };
   } catch (error) {
     const isMissing = error instanceof Error && "code" in error && error.code === "ENOENT";
     return failed(path, isMissing ? await missing(full) : { kind: "unreadable" });

@@ -3,7 +3,7 @@ import type { PlanPage } from "../../plan/plan.ts";
 import { FILL_DRAWINGS } from "../fill/fill-drawings.ts";
 import type { FillMarks } from "../fill/fill-marks.ts";
 import type { PagePlace } from "../geometry/page-place.ts";
-import { paperBoxOn } from "../geometry/paper-box.ts";
+import { type PaperBox, paperBoxOn } from "../geometry/paper-box.ts";
 import type { Rect } from "../geometry/rect.ts";
 import { chooseForms } from "../label/choose-form.ts";
 import { placeLabel } from "../label/label-place.ts";
@@ -16,6 +16,8 @@ export interface BoxMarks {
   readonly labels: readonly Mark[];
   /** What the labels cover. */
   readonly taken: readonly Rect[];
+  /** Each with what its label covers. */
+  readonly boxes: readonly PaperBox[];
 }
 
 /** The inside of all boxes of a page; without labels where `hasLabels` is false. A fill leaves its label free. */
@@ -23,6 +25,7 @@ export function boxMarks(place: PagePlace, page: PlanPage, hasLabels: boolean): 
   const fills: FillMarks[] = [];
   const labels: Mark[] = [];
   const taken: Rect[] = [];
+  const boxes: PaperBox[] = [];
   const kindOf = labelKinds(page);
   const labelOf = chooseForms(place, page, kindOf);
   for (const box of page.boxes) {
@@ -32,7 +35,9 @@ export function boxMarks(place: PagePlace, page: PlanPage, hasLabels: boolean): 
       labels.push(...label.marks);
       taken.push(label.taken);
     }
-    fills.push(FILL_DRAWINGS[box.fill](label ? { ...paperBox, taken: label.taken } : paperBox));
+    const labelled = label ? { ...paperBox, taken: label.taken } : paperBox;
+    fills.push(FILL_DRAWINGS[box.fill](labelled));
+    boxes.push(labelled);
   }
-  return { fills: gatherFills(fills), labels, taken };
+  return { fills: gatherFills(fills), labels, taken, boxes };
 }

@@ -1,4 +1,5 @@
 /** The drawing of a plan: its pages side by side as the keeper's pen would leave them. */
+import type { DatedEvent } from "../../events/events-in.ts";
 import { sayPages, sayPageTitle } from "../../issue/words/say-drawing.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan, PlanPage } from "../../plan/plan.ts";
@@ -11,6 +12,7 @@ import { boxMarks } from "./box-marks.ts";
 import { countMarks } from "./count-marks.ts";
 import { edgePositions } from "./counted-positions.ts";
 import { edgeMarks } from "./edge-marks.ts";
+import { eventMarks, writtenEvents } from "./event-marks.ts";
 import { gridMarks } from "./grid-marks.ts";
 import { keyMarks, keySize } from "./key-marks.ts";
 import { inLayers, type Layer } from "./layers.ts";
@@ -23,6 +25,8 @@ export interface PageDrawing {
   readonly notebook: Notebook;
   /** For the title and the margins; a plan by itself is drawn without them. */
   readonly recipe?: Recipe;
+  /** Of the plan's days: written into the boxes of their days, where there is room. */
+  readonly events?: readonly DatedEvent[];
   readonly options?: PageOptions;
 }
 
@@ -80,14 +84,16 @@ function paperLayers(drawing: PageDrawing, { page, place }: DrawnPage): readonly
 
 /** The marks on one page, from its dots up. */
 function drawnLayers(drawing: PageDrawing, { page, place, edges }: DrawnPage): readonly Layer[] {
-  const { notebook, options = {} } = drawing;
+  const { plan, notebook, events, options = {} } = drawing;
   const { hasGrid = true, hasLabels = true } = options;
-  const { fills, labels, taken } = boxMarks(place, page, hasLabels);
+  const { fills, labels, taken, boxes } = boxMarks(place, page, hasLabels);
+  const written = eventMarks(boxes, hasLabels ? writtenEvents(plan, events) : []);
   return [
-    hasGrid ? gridMarks(place, notebook.ruling, taken) : [],
+    hasGrid ? gridMarks(place, notebook.ruling, [...taken, ...written.taken]) : [],
     fills,
     edgeMarks(place, notebook, edges),
     labels,
+    written.marks,
   ];
 }
 

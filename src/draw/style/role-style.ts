@@ -62,6 +62,7 @@ export const ROLE_STYLES: Readonly<Record<Role, Style>> = {
   label: LINE,
   /** Of days outside of the month, quarter or year. */
   "label-outside": { ...LINE, text: COLOURS.sage },
+  event: { ...LINE, stroke: "none", width: 0, fill: COLOURS.moss, text: COLOURS.moss },
   heading: { ...LINE, weight: "bold" },
   "label-bar": { ...LINE, stroke: "none", width: 0, fill: COLOURS.reed },
   count: { ...LINE, text: COLOURS.moss },

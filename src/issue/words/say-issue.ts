@@ -2,6 +2,7 @@
 import type { Issue } from "../facts/issue.ts";
 import type { Said } from "./said.ts";
 import { sayBookIssue } from "./say-book-issue.ts";
+import { sayCalendarFile } from "./say-calendar-file-issue.ts";
 import { sayFileIssue } from "./say-file-issue.ts";
 import { sayRuleIssue } from "./say-rule-issue.ts";
 import { sayShapeIssue } from "./say-shape-issue.ts";
@@ -20,5 +21,7 @@ export function sayIssue(issue: Issue): Said {
       return sayRuleIssue(issue);
     case "book":
       return sayBookIssue(issue);
+    case "calendar-file":
+      return sayCalendarFile(issue);
   }
 }

@@ -1,6 +1,7 @@
 /** A pattern's pages on paper of the notebook's own size: nothing but what is drawn, and where the dots are. */
 import { pageScene } from "../../draw/page/page-scene.ts";
 import type { Scene } from "../../draw/scene.ts";
+import type { DatedEvent } from "../../events/events-in.ts";
 import { sayPageSide } from "../../issue/words/sheet-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import type { FittingPlan } from "../../plan/plan.ts";
@@ -11,6 +12,8 @@ export interface PagesQuestion {
   readonly plan: FittingPlan;
   readonly recipe: Recipe;
   readonly notebook: Notebook;
+  /** On its days, from calendar files. */
+  readonly events?: readonly DatedEvent[];
 }
 
 /**
@@ -35,13 +38,13 @@ export function pageSheets(question: PagesQuestion): readonly Sheet[] {
 
 /** A drawing for each page of the plan: the frame is its paper, or has the counts beside it as well. */
 export function pageScenes(
-  { plan, recipe, notebook }: PagesQuestion,
+  { plan, recipe, notebook, events = [] }: PagesQuestion,
   frame: "paper" | "counts",
 ): readonly Scene[] {
   const options = frame === "paper" ? { hasBands: false, hasPaper: false } : {};
   return plan.pages.map((page, index) => {
     const alone: FittingPlan = { ...plan, pages: [page] };
-    const scene = pageScene({ plan: alone, notebook, recipe, options });
+    const scene = pageScene({ plan: alone, notebook, recipe, events, options });
     if (plan.pages.length === 1 || page.side === "single") return scene;
     const title = `${scene.title}, ${sayPageSide(page.side)}`;
     return { ...scene, id: `${scene.id}-${index + 1}`, title };

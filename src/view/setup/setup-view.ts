@@ -1,6 +1,7 @@
 /** A set-up as its page shows it: spread by spread, what to count, what to tick, what to copy. */
 import type { FacingSide } from "../../measure/paper-side.ts";
 import type { NotebookEntry } from "../entries.ts";
+import type { EventLine } from "../events/event-lines.ts";
 
 /** A page of a set-up on a notebook. */
 export interface SetupPair {
@@ -24,6 +25,8 @@ export interface SetupView {
   /** The side of the first page. */
   readonly firstSide: FacingSide;
   readonly spreads: readonly SpreadView[];
+  /** From the book's calendar files. */
+  readonly events: readonly EventLine[];
   readonly layouts: readonly LayoutView[];
   /** From where columns and rows of dots are counted. */
   readonly counting: string;

@@ -25,7 +25,7 @@ export interface SetupAround {
 /** All of a set-up's view but what is drawn, and its files. */
 export type SetupWords = Omit<
   SetupView,
-  "setupJson" | "stripSvg" | "stripJson" | "spreads" | "stripLeftOut"
+  "setupJson" | "stripSvg" | "stripJson" | "spreads" | "events" | "stripLeftOut"
 >;
 
 /** The words of a set-up. */

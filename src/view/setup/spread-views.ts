@@ -3,6 +3,7 @@
 import type { WeekRule } from "../../calendar/week.ts";
 import { thumbnailScene } from "../../draw/page/thumbnail-scene.ts";
 import type { WriteSvg } from "../../draw/svg/write-svg.ts";
+import type { DatedEvent } from "../../events/events-in.ts";
 import { saySetupPage } from "../../issue/words/setup-words.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { type DrawnPage, daysOfPage, type Setup, type SetupPage } from "../../setup/setup.ts";
@@ -14,6 +15,8 @@ import type { PageView, SpreadView } from "./setup-view.ts";
 export interface SpreadSources {
   readonly notebook: Notebook;
   readonly rule: WeekRule;
+  /** On its days, from calendar files. */
+  readonly events?: readonly DatedEvent[];
   /** Left out: the pictures are drawn when there is time, by `smallPicture`. */
   readonly write?: WriteSvg;
 }
@@ -60,7 +63,7 @@ function pageView(
 export function smallPicture(
   page: SetupPage,
   { plans, titles }: Setup,
-  { notebook, write, rule }: SpreadSources & { readonly write: WriteSvg },
+  { notebook, write, rule, events = [] }: SpreadSources & { readonly write: WriteSvg },
 ): string {
   const { drawn } = page;
   const plan = drawn && plans[drawn.plan];
@@ -70,7 +73,7 @@ export function smallPicture(
   const name = titles.get(drawn.pattern) ?? drawn.pattern;
   const title = saySetupPage(page, days ? `${name}, ${rangeTitle(days, rule)}` : name);
   const id = pictureId(drawn);
-  const scene = thumbnailScene({ plan: { ...plan, pages: [half] }, notebook });
+  const scene = thumbnailScene({ plan: { ...plan, pages: [half] }, notebook, events });
   return write({ ...scene, id, title }, "inline").replace("<svg ", `<svg id="${id}" `);
 }
 

@@ -1,11 +1,15 @@
 /** What the part that plans patterns for picked days and for other notebooks gives to its page, once it is loaded. */
+
 import type { Names } from "../../../../src/calendar/names.ts";
+import type { DayRange } from "../../../../src/calendar/span.ts";
+import type { DatedEvent } from "../../../../src/events/events-in.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import type { Plan } from "../../../../src/plan/plan.ts";
 import type { When } from "../../../../src/plan/when.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
 import type { Catalogue } from "../../../../src/view/catalogue.ts";
 import type { AlongView } from "../../../../src/view/draw-along/draw-along-view.ts";
+import type { EventLine } from "../../../../src/view/events/event-lines.ts";
 import type { DatesChoice } from "../../../../src/view/fields/span-fields.ts";
 import type { PlanFacts } from "../../../../src/view/pattern/plan-status.ts";
 import type { YearCell, yearOf } from "../../../../src/view/pattern/year-fit.ts";
@@ -42,6 +46,8 @@ export interface LiveQuestion {
   readonly book: When;
   /** Of the chosen language, once they are there. */
   readonly names?: Names | undefined;
+  /** What calendar files have in some days. */
+  readonly eventsIn?: (range: DayRange) => readonly DatedEvent[];
   /** How many minutes the book's clock is ahead of UTC, where it says so. */
   readonly utcOffset?: number | undefined;
 }
@@ -53,6 +59,9 @@ export interface LiveView {
   /** As it was planned, with the days in its title. */
   readonly recipe: Recipe;
   readonly notebook: Notebook;
+  /** On its days, by calendar files. */
+  readonly dated: readonly DatedEvent[];
+  readonly events: readonly EventLine[];
   /** What an address says of the notebook: the part from # on. */
   readonly notebookAddress: string;
   /** Two for a spread; 0 where it does not fit. */

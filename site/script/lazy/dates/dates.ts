@@ -28,6 +28,7 @@ import {
   readDatesEntries,
 } from "../../../../src/view/address/span-address.ts";
 import { alongView } from "../../../../src/view/draw-along/draw-along-view.ts";
+import { eventLines } from "../../../../src/view/events/event-lines.ts";
 import { unnamed } from "../../../../src/view/fields/name-notebook.ts";
 import { type DatesChoice, NO_DATES, whenPicked } from "../../../../src/view/fields/span-fields.ts";
 import { planFacts } from "../../../../src/view/pattern/plan-status.ts";
@@ -73,12 +74,17 @@ function liveView(asked: LiveQuestion): LiveView {
   const { span, rule } = when;
   const title = span ? `${written.title}, ${spanTitle(span, rule)}` : written.title;
   const recipe = { ...plan.recipe, title };
-  const scene = plan.fits ? pageScene({ plan, recipe, notebook }) : gridScene(notebook);
+  const dated = span ? (asked.eventsIn?.(span) ?? []) : [];
+  const scene = plan.fits
+    ? pageScene({ plan, recipe, notebook, events: dated })
+    : gridScene(notebook);
   return {
     when,
     plan,
     recipe,
     notebook,
+    dated,
+    events: eventLines(dated, rule),
     notebookAddress: writeAddress(notebookEntries(unnamed(notebook))),
     pages: plan.fits ? plan.pages.length : 0,
     fileName: `${recipe.slug}-${notebook.slug}${span ? `-${spanFileName(span)}` : ""}`,

@@ -52,7 +52,8 @@ export function setupSources(
   const setup = content.setups.find((one) => one.slug === slug);
   const own = [slug, digestsOf(setupPath(slug), content).frontMatter];
   const patterns = patternSources(setup ? slugsOf(setup) : [], content);
-  return [...own, ...printedSources(notebook, content), ...patterns];
+  const calendars = content.calendars.map(({ path }) => digestsOf(path, content).text);
+  return [...own, ...calendars, ...printedSources(notebook, content), ...patterns];
 }
 
 /** What stands for the text of a file, and for its front matter alone. */

@@ -15,6 +15,7 @@ import { setupStrip } from "../../../setup/setup-strip.ts";
 import { PURPOSE_WORDS } from "../../../view/pattern/purpose-words.ts";
 import type { Planner } from "../../../view/planner.ts";
 import type { Content } from "../../content/load-content.ts";
+import { setupEvents } from "../make/setup-events.ts";
 import type { PdfFile } from "./pdf-file.ts";
 
 const LANGUAGE = "en";
@@ -44,7 +45,8 @@ export function makePdf(file: PdfFile, context: PdfContext, fonts: FontLists): P
       return scenePdf(cardScene(planner.stripOn(file.strip, file.notebook)), settings);
     case "setup-pages": {
       const notebook = planner.notebook(file.notebook);
-      return setupPdf({ setup: planner.setupOn(file.setup, file.notebook), notebook }, settings);
+      const setup = planner.setupOn(file.setup, file.notebook);
+      return setupPdf({ setup, notebook, events: setupEvents(file.setup, content) }, settings);
     }
     case "setup-strip": {
       const setup = planner.setupOn(file.setup, file.notebook);
