@@ -14,7 +14,10 @@ export function writeSizedContent(book, folder, { patterns, notebooks }) {
   mkdirSync(join(folder, "strips"), { recursive: true });
   const strips = filesOf(book, "strips");
   for (const file of strips) copyFileSync(file, join(folder, "strips", basename(file)));
-  writeFileSync(join(folder, "book.yaml"), "title: Bench\npatterns: all\n");
+  writeFileSync(
+    join(folder, "book.yaml"),
+    'title: Bench\npatterns: all\ncalendar: {utcOffset: "+00:00"}\n',
+  );
   const onStrips = strips.map((file) => readFileSync(file, "utf8")).join(" ");
   const isOnStrip = (file) => onStrips.includes(basename(file, ".md"));
   const recipes = filesOf(book, "patterns");

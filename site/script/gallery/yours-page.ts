@@ -3,10 +3,10 @@ import type { Recipe } from "../../../src/recipe/recipe.ts";
 import { writeMineAddress } from "../../../src/view/address/mine-address.ts";
 import { filterPatterns } from "../../../src/view/gallery/filter-patterns.ts";
 import { STATE_LETTERS } from "../../../src/view/gallery/gallery-facts.ts";
-import { keptLayouts } from "../app/kept-layouts.ts";
 import { openDevice } from "../device/device.ts";
-import { subscribeFiles } from "../device/kept-files.ts";
+import { keptFiles, subscribeFiles } from "../device/kept-files.ts";
 import { type LayoutsPart, layoutsPart, type OwnCard } from "../lazy/layouts/layouts-part.ts";
+import { readerPart } from "../lazy/reader/reader-part.ts";
 import { openQueue } from "../ui/idle-queue.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { makeElement } from "../ui/make-element.ts";
@@ -78,9 +78,20 @@ function draw({ notebook, ready }: AskedYours): void {
     });
 }
 
+/** Nothing is loaded where nothing is kept. Rejects where the part that reads cannot be loaded. */
+async function keptLayouts(): Promise<readonly Recipe[]> {
+  const files = keptFiles(device, "patterns");
+  if (files.length === 0) return [];
+  const reader = await readerPart(window, load);
+  return files.flatMap((file) => {
+    const reading = reader.readRecipe(file);
+    return reading.ok ? [reading.value] : [];
+  });
+}
+
 async function openLayouts(): Promise<Opened> {
   const [recipes, layouts] = await Promise.all([
-    keptLayouts(window, device, load),
+    keptLayouts(),
     layoutsPart(window, load),
     load("../fit/book.js"),
   ]);

@@ -154,10 +154,8 @@ function ownLayouts(device: Device): readonly PackedLayout[] {
     slug: slugOf(path),
     packed: packText(text),
   }));
-  const brought = (["strip", "setup"] as const).flatMap((name) =>
-    layoutsInAddress(keptText(device, name) ?? ""),
-  );
-  return [...files, ...brought].filter(
+  const used = (["strip", "setup"] as const).map((name) => keptText(device, name) ?? "");
+  return [...files, ...used.flatMap(layoutsInAddress)].filter(
     ({ slug }, index, all) => all.findIndex((one) => one.slug === slug) === index,
   );
 }
@@ -185,17 +183,16 @@ const OPENING: Readonly<Partial<Record<KeptKind, (file: KeptFile, around: Around
     const reading = readStripRecipe(file);
     if (!reading.ok) return {};
     const strip = reading.value;
-    const own = ownLayouts(device);
-    const link = writeStripAddress({ notebook: unnamed(notebook), strip, own });
+    const asked = { notebook: unnamed(notebook), strip, own: ownLayouts(device) };
+    const link = writeStripAddress(asked);
     return { page: "strip", hash: writeStripAddress({ strip }), link };
   },
-  // What the book has not is said on its page.
   setups: (file, { notebook, device }) => {
     const reading = readSetup(file);
     if (!reading.ok) return {};
     const setup = reading.value;
-    const own = ownLayouts(device);
-    const link = writeSetupAddress({ notebook: unnamed(notebook), setup, own });
+    const asked = { notebook: unnamed(notebook), setup, own: ownLayouts(device) };
+    const link = writeSetupAddress(asked);
     const hash = writeSetupAddress({ setup });
     return { page: "setup", hash, ...(link.length <= LONGEST_ADDRESS && { link }) };
   },
