@@ -1,4 +1,4 @@
-/** Shows the keeper's own dates on a pattern's page: the files that are open, what is wrong with them, and what is on the days that are shown. */
+/** Shows the keeper's own dates on a page: the files that are open, what is wrong with them, and what is on the days that are shown. */
 import type { DayRange } from "../../../src/calendar/span.ts";
 import type { CalendarFile } from "../../../src/events/calendar-file.ts";
 import { sayCount } from "../../../src/issue/words/say-count.ts";

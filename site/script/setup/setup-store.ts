@@ -69,23 +69,20 @@ export function openSetupStore(
   let own: readonly Recipe[] = [];
   let { packed } = start;
   let moonOn: MoonOn | undefined;
-  const sources = (asked: AskedSetup) => {
-    return { catalogue, own, names: names.get(asked.calendar.language ?? ""), moonOn };
-  };
   const eventsOn = openEvents();
   const resultOf = (asked: AskedSetup) => {
-    const result = setupResult(asked, sources(asked));
-    return { ...result, events: eventsOn.days(result.recipe.dates) };
+    const known = names.get(asked.calendar.language ?? "");
+    const result = setupResult(asked, { catalogue, own, names: known, moonOn });
+    return { asked, own, packed, ...result, events: eventsOn.days(result.recipe.dates) };
   };
   const { state, set, subscribe } = openStore<SetupState>({
-    ...{ asked: start.asked, errors: NO_ERRORS, own, packed },
     ...resultOf(start.asked),
+    errors: NO_ERRORS,
   });
   const plan = openPlanning(queue, (setup) => set({ ...state(), setup }));
   const put = (asked: AskedSetup, errors: FormErrors) => {
-    const result = resultOf(asked);
-    set({ asked, errors, own, packed, ...result });
-    plan(result);
+    set({ errors, ...resultOf(asked) });
+    plan(state());
   };
   const again = () => put(state().asked, state().errors);
   const update = (part: Partial<AskedSetup>) => {
