@@ -22,8 +22,8 @@ const SHARED = {
 
 export default defineConfig({
   test: {
-    // By itself vitest leaves one core to others: of two, that is half.
-    maxWorkers: Math.max(2, availableParallelism()),
+    // Half of a test of the book is waiting, for a browser or a command: two at a time leave a core idle.
+    maxWorkers: 2 * Math.max(2, availableParallelism()),
     projects: [
       {
         test: {

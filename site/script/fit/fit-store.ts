@@ -43,9 +43,15 @@ export interface FitStore extends Pick<Store<FitPageState>, "state" | "subscribe
 export function isSameDrawing(one: FitPageState, other: FitPageState): boolean {
   return (
     one.fit.notebook === other.fit.notebook &&
+    one.events === other.events &&
+    isOnSameDays(one, other)
+  );
+}
+
+function isOnSameDays(one: FitPageState, other: FitPageState): boolean {
+  return (
     one.fit.pattern === other.fit.pattern &&
     one.fit.dates === other.fit.dates &&
-    one.events === other.events &&
     one.when.names === other.when.names &&
     one.when.moonOn === other.when.moonOn
   );
@@ -109,10 +115,15 @@ export function datesOf(store: FitStore): DatesStore {
     ...{ catalogue, addNames, addMoon },
     pick: (dates) => store.update({ dates }),
     setErrors: (issues) => store.setErrors("dates", issues),
-    subscribe: (show) =>
-      store.subscribe(({ fit: { dates = NO_DATES, pattern }, when }) =>
-        show({ kind: catalogue.recipe(pattern).dates?.span, choice: dates, when }),
-      ),
+    subscribe: (show) => {
+      let last: FitPageState | undefined;
+      store.subscribe((state) => {
+        if (last && isOnSameDays(last, state)) return;
+        last = state;
+        const { dates = NO_DATES, pattern } = state.fit;
+        show({ kind: catalogue.recipe(pattern).dates?.span, choice: dates, when: state.when });
+      });
+    },
   };
 }
 

@@ -12,7 +12,7 @@ import {
   OWN_PAPER,
 } from "../../../src/view/fields/notebook-fields.ts";
 import { readFields, type UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
-import { fieldOf, fillForm, readForm, showErrors } from "../ui/form.ts";
+import { fieldOf, fillForm, readForm, showErrors, writeAttribute } from "../ui/form.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { FitPageState, FitStore } from "./fit-store.ts";
 
@@ -74,14 +74,14 @@ function showAround(
     const field = fieldOf(form, AXIS_FIELDS[axis].firstDot);
     const words =
       errors.notebook.length > 0 ? "centred" : `${toMm(centredDot(notebook.axes[axis]))}, centred`;
-    field.setAttribute("placeholder", words);
+    writeAttribute(field, "placeholder", words);
   }
-  fieldOf(form, "title").setAttribute("placeholder", notebook.title);
-  fieldOf(form, "slug").setAttribute("placeholder", notebook.slug);
+  writeAttribute(fieldOf(form, "title"), "placeholder", notebook.title);
+  writeAttribute(fieldOf(form, "slug"), "placeholder", notebook.slug);
   const twin = catalogue.notebooks.find((one) => isSameGrid(fit.notebook, one));
   fillForm(form, { start: twin?.slug ?? "" });
 }
 
 function showSize(form: HTMLFormElement, { paper }: NotebookFields): void {
-  partOf(form, "size").hidden = paper !== OWN_PAPER;
+  writeAttribute(partOf(form, "size"), "hidden", paper === OWN_PAPER ? undefined : "");
 }

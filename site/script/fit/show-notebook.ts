@@ -17,7 +17,7 @@ interface Shows {
   readonly queue: Queue;
 }
 
-/** Follows the notebook: the picture at once, the help for counting when there is time. */
+/** Follows the notebook: its numbers at once, its small picture and the help for counting when there is time. */
 export function bindNotebookPicture(
   page: ParentNode,
   store: FitStore,
@@ -35,14 +35,17 @@ export function bindNotebookPicture(
     if (isOld !== wasOld || notebook !== last) tally.replaceChildren(...tallyOf(notebook, isOld));
     wasOld = isOld;
     if (notebook === last) return;
-    last = notebook;
-    const scene = gridScene(notebook);
-    draw.show(picture, pictureScene(scene, notebook));
-    picture.style.width = `${(pictureWidth(notebook) / BASE_PX).toFixed(2)}rem`;
-    queue.put("counting", () => {
+    const show = () => {
+      const scene = gridScene(notebook);
+      draw.show(picture, pictureScene(scene, notebook));
+      picture.style.width = `${(pictureWidth(notebook) / BASE_PX).toFixed(2)}rem`;
       draw.show(corner, cornerScene(scene, notebook));
       return false;
-    });
+    };
+    // The first one at once, so that nothing moves when it comes.
+    if (last) queue.put("picture", show);
+    else show();
+    last = notebook;
   });
 }
 

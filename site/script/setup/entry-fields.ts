@@ -16,7 +16,8 @@ export function timesField(path: EntryPath, title: string): HTMLElement {
     ...{ autocomplete: "off", maxlength: "3", title: "How many times" },
   });
   const label = makeElement("label", { for: id, class: "unseen" }, `Times of ${title}`);
-  return makeElement("span", { class: "field" }, label, field);
+  const sign = makeElement("span", { class: "quiet", "aria-hidden": "true" }, "×");
+  return makeElement("span", { class: "field" }, label, sign, field);
 }
 
 /** Which spans at an end of the days are meant. */

@@ -33,7 +33,7 @@ export function showErrors(form: HTMLFormElement, issues: readonly FieldIssue[])
     if (fault) sayAt(fault, issue ? errorWords(issue, field) : []);
     if (read) sayAt(read, issue ? [] : [sayTypedLength(field.value)]);
     describeBy(field, [fault, read]);
-    turn(field, "aria-invalid", issue && "true");
+    writeAttribute(field, "aria-invalid", issue && "true");
   }
 }
 
@@ -53,17 +53,17 @@ function errorWords(issue: FieldIssue, field: Field): readonly (string | Node)[]
 /** Words that stand there already are left alone, so that they are not read out again. */
 function sayAt(place: HTMLElement, words: readonly (string | Node)[]): void {
   const text = words.map((word) => (typeof word === "string" ? word : word.textContent)).join("");
-  turn(place, "hidden", text === "" ? "" : undefined);
+  writeAttribute(place, "hidden", text === "" ? "" : undefined);
   if (place.textContent !== text) place.replaceChildren(...words);
 }
 
 function describeBy(field: Field, places: readonly (HTMLElement | null)[]): void {
   const ids = places.flatMap((place) => (place && !place.hidden ? [place.id] : []));
-  turn(field, "aria-describedby", ids.length > 0 ? ids.join(" ") : undefined);
+  writeAttribute(field, "aria-describedby", ids.length > 0 ? ids.join(" ") : undefined);
 }
 
-/** An attribute that is written again as it was has the browser work its styles out again, at every key press. */
-function turn(element: Element, name: string, value: string | undefined): void {
+/** Writes an attribute only where it changes: one that is written again as it was has the browser work its styles out again, at every key press. */
+export function writeAttribute(element: Element, name: string, value: string | undefined): void {
   if (element.getAttribute(name) === (value ?? null)) return;
   if (value === undefined) element.removeAttribute(name);
   else element.setAttribute(name, value);

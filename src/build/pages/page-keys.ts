@@ -26,6 +26,8 @@ export function openPageKeys(sources: KeySources): PageKeys {
   const carrying = new Map(
     recipes.map(({ slug }) => [slug, JSON.stringify(strips.carrying(slug))]),
   );
+  // Strips and set-ups link the patterns that the book has; those that they name stand in their own sources.
+  const slugs = recipes.map(({ slug }) => slug);
   const titles = recipes.map(({ slug, title, purpose }) => [slug, title, purpose]);
   const textOf = (path: string) => `${digestsOf(path, content).text} ${sources.originOf(path)}`;
   return {
@@ -55,14 +57,14 @@ export function openPageKeys(sources: KeySources): PageKeys {
         shared,
         textOf(stripPath(pair.strip)),
         ...stripSources(pair, content),
-        JSON.stringify([strips.factsOf(pair.strip), titles]),
+        JSON.stringify([strips.factsOf(pair.strip), slugs]),
       ]),
     setup: (pair) =>
       keyOf([
         shared,
         textOf(setupPath(pair.setup)),
         ...setupSources(pair, content),
-        JSON.stringify(titles),
+        JSON.stringify(slugs),
       ]),
     notebook: (slug) => {
       const facts = recipes.map((recipe) =>
