@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readText } from "../print/poppler.ts";
 import { runCommand } from "../setup/run-command.ts";
@@ -60,6 +60,12 @@ const inBoxes = async (page: Page) =>
     .split("\n")
     .filter((text) => text !== "");
 const listed = (page: Page) => page.locator('[data-part="own-events-list"] li').allTextContents();
+
+/** Where events stand in small pictures: each is a figure of its own in one path. */
+const barsIn = async (bars: Locator) =>
+  (await bars.evaluateAll((paths) => paths.map((path) => path.getAttribute("d") ?? "")))
+    .join("")
+    .split("M").length - 1;
 
 const MARCH = [
   "Tuesday, 2 March 2027 Water day",
@@ -191,6 +197,40 @@ describe.each([390, 1440])("%i px wide, a keeper", (width) => {
     await expect.poll(() => listed(page)).toEqual([]);
     expect(await page.locator('[data-part="own-dates"]').isVisible()).toBe(false);
     await page.goto(before);
+  });
+
+  it("has them on the pages of a set-up at once, and in its PDF and a list, and says them to nobody", async () => {
+    const setup = "setup/index.html#v=1&dates=2027-03&pages=month,halves";
+    await page.goto(`${testBrowser.address}${setup}`);
+    await expect.poll(() => listed(page)).toEqual(MARCH);
+    const bars = page.locator(".facing .drawing .d-event");
+    await expect.poll(() => barsIn(bars)).toBe(4);
+    await page.getByText("Dates from a calendar file").click();
+    await choose(page, { "hostile.ics": HOSTILE });
+    await expect.poll(() => barsIn(bars)).toBe(5);
+    expect(await listed(page)).toHaveLength(5);
+    expect(await page.locator("img[src=x]").count()).toBe(0);
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole("button", { name: "Remove hostile.ics" }).click();
+    await expect.poll(() => barsIn(bars)).toBe(4);
+    const save = async (doing: string) => {
+      const button = page.locator(`[data-do="${doing}"]`);
+      const [file] = await Promise.all([page.waitForEvent("download"), button.click()]);
+      return downloaded(file);
+    };
+    expect(readText(await save("save-pages-pdf"))).toContain("Water day");
+    const said = [
+      page.url(),
+      await page.getByLabel("Link to this set-up").inputValue(),
+      (await page.locator("#setup-data").textContent()) ?? "",
+      String(await save("save-setup")),
+      String(await save("save-setup-json")),
+    ];
+    expect(said[2]).toContain('"pattern": "month"');
+    expect(said.join("\n")).not.toMatch(/Water|Committee|onerror/);
+    await page.getByRole("button", { name: "Next: April 2027, from page 3" }).click();
+    await expect.poll(() => listed(page)).toContain("Thursday, 8 April 2027, 19:00 Committee");
+    await expect.poll(() => page.url()).toContain("dates=2027-04");
   });
 
   it("finds the other among what is kept, in no zip, and removes it there", async () => {

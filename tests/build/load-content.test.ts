@@ -412,6 +412,7 @@ patterns/tool-count
         "pattern/bed-plan.md": pattern(),
         "Notebooks/deep/a6.md": notebook(),
         "strip/everyday.md": strip("[seed-list]"),
+        "calendars/society.ics": "BEGIN:VCALENDAR\nEND:VCALENDAR\n",
         "book.yml": "title: Another\n",
         "bed-week.md": pattern(),
       },
@@ -427,6 +428,10 @@ book.yml
   \`book.yml\` is not read: content has no such name.
   There is a file \`book.yaml\` already: write into it what only this one has, or move it out of the content folder.
 
+calendars
+  \`calendars\` is not read: content has no such name.
+  Call it \`calendar\`, or move it out of the content folder.
+
 pattern
   \`pattern\` is not read: content has no such name.
   There is a folder \`patterns\` already: move what is in this one into it, or move it out of the content folder.
@@ -435,7 +440,7 @@ strip
   \`strip\` is not read: content has no such name.
   Call it \`strips\`, or move it out of the content folder.
 
-5 problems in 5 files.`,
+6 problems in 6 files.`,
     ],
     [
       "a file where a folder is to be",

@@ -1,4 +1,4 @@
-/** The keeper's own dates on a pattern's page: calendar files that are opened in it, kept on the device where that is ticked, and sent nowhere. */
+/** The keeper's own dates on a page of a pattern or of a set-up: calendar files that are opened in it, kept on the device where that is ticked, and sent nowhere. */
 import type { DayRange } from "../../../src/calendar/span.ts";
 import type { DatedEvent } from "../../../src/events/events-in.ts";
 import type { Device } from "../device/device.ts";

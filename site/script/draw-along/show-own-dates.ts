@@ -1,7 +1,7 @@
-/** Shows the keeper's own dates on a pattern's page: the files that are open, what is wrong with them, and what is on the days that are shown. */
+/** Shows the keeper's own dates on a page: the files that are open, what is wrong with them, and what is on the days that are shown. */
+import type { DayRange } from "../../../src/calendar/span.ts";
 import type { CalendarFile } from "../../../src/events/calendar-file.ts";
 import { sayCount } from "../../../src/issue/words/say-count.ts";
-import type { When } from "../../../src/plan/when.ts";
 import type { EventLine } from "../../../src/view/events/event-lines.ts";
 import type { CalendarPart, OpenedCalendar } from "../lazy/calendar/calendar-part.ts";
 import { codeParagraph, makeElement } from "../ui/make-element.ts";
@@ -9,7 +9,7 @@ import { partOf, theOne } from "../ui/parts.ts";
 
 /** The days that a page shows, and what is on them. */
 export interface ShownDays {
-  readonly when: When;
+  readonly when: { readonly span?: DayRange };
   readonly events: readonly EventLine[];
 }
 

@@ -1,7 +1,6 @@
 /** The fit page's store: what is asked, what follows from it, and what is wrong in a form just now. */
 import type { MoonOn } from "../../../src/calendar/names/moon-names.ts";
 import type { Names } from "../../../src/calendar/names.ts";
-import type { DayRange } from "../../../src/calendar/span.ts";
 import type { DatedEvent } from "../../../src/events/events-in.ts";
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Fit } from "../../../src/view/address/fit-address.ts";
@@ -9,6 +8,7 @@ import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
 import { type FitResult, fitResult } from "../../../src/view/fit-result.ts";
 import type { DatesStore } from "../app/bind-dates.ts";
+import { type EventsIn, openEvents } from "../app/open-events.ts";
 import { openStore, type Store } from "../app/store.ts";
 import type { PlanStore } from "../draw-along/along-plan.ts";
 
@@ -24,9 +24,6 @@ export interface FitPageState extends FitResult {
   /** On the days that are picked, from calendar files. */
   readonly events: readonly DatedEvent[];
 }
-
-/** What calendar files have in some days. */
-type EventsIn = (range: DayRange) => readonly DatedEvent[];
 
 export interface FitStore extends Pick<Store<FitPageState>, "state" | "subscribe"> {
   readonly catalogue: Catalogue;
@@ -107,27 +104,6 @@ export function openFitStore(catalogue: Catalogue, start: Fit): FitStore {
       const { errors } = state();
       if (issues.length === 0 && errors[form].length === 0) return;
       set({ ...state(), errors: { ...errors, [form]: issues } });
-    },
-  };
-}
-
-const NO_EVENTS: readonly DatedEvent[] = [];
-
-/** The events of some days: the same list for the same days, until there are others. */
-function openEvents() {
-  let eventsIn: EventsIn = () => NO_EVENTS;
-  let last: DayRange | undefined;
-  let events = NO_EVENTS;
-  return {
-    set: (next: EventsIn) => {
-      eventsIn = next;
-      last = undefined;
-    },
-    days: (span: DayRange | undefined) => {
-      if (!span) return NO_EVENTS;
-      if (last?.from !== span.from || last.to !== span.to) events = eventsIn(span);
-      last = span;
-      return events;
     },
   };
 }

@@ -24,13 +24,14 @@ import type { Draw } from "../ui/show-drawing.ts";
 import { whileBusy } from "../ui/while-busy.ts";
 import { keepSetup } from "./keep-setup.ts";
 import type { SetupState, SetupStore } from "./setup-store.ts";
+import type { Pictured } from "./show-spreads.ts";
 
 export interface Saving {
   readonly device: Device;
   readonly draw: Draw;
   readonly queue: Queue;
-  /** Are its pages drawn by now? */
-  readonly isDrawn: (setup: Setup) => boolean;
+  /** Are its pages drawn by now, with these events? */
+  readonly isDrawn: (pictured: Pictured) => boolean;
   readonly printer: () => Printer;
   readonly load: (name: string) => Promise<void>;
   readonly say: (words: string) => void;
@@ -47,8 +48,9 @@ export function bindSaving(page: Document, store: SetupStore, saving: Saving): v
   const print = openPrinting(window);
   press("print-setup", ({ setup }) =>
     queue.put("print", () => {
-      if (store.state().setup !== setup) return false;
-      if (!isDrawn(setup)) return true;
+      const state = store.state();
+      if (state.setup !== setup) return false;
+      if (!isDrawn(state)) return true;
       window.print();
       return false;
     }),
@@ -63,10 +65,10 @@ export function bindSaving(page: Document, store: SetupStore, saving: Saving): v
   );
   press(
     "save-pages-pdf",
-    ({ setup, notebook }, button) =>
+    ({ setup, notebook, events }, button) =>
       void whileBusy(button, say, async () => {
         const part = await printPart(window, load);
-        const pdf = await part.setupPdf({ setup, notebook }, NO_STRETCH);
+        const pdf = await part.setupPdf({ setup, notebook, events }, NO_STRETCH);
         saveFile(fileName(setup), "pdf", new Uint8Array(pdf));
       }),
   );

@@ -1,6 +1,7 @@
 /** The set-up page's store: what is asked, what is wrong with it, and the pages that follow, worked out when there is time. */
 import type { MoonOn } from "../../../src/calendar/names/moon-names.ts";
 import type { Names } from "../../../src/calendar/names.ts";
+import type { DatedEvent } from "../../../src/events/events-in.ts";
 import type { FieldIssue } from "../../../src/issue/facts/field-issue.ts";
 import type { Plan } from "../../../src/plan/plan.ts";
 import type { Recipe } from "../../../src/recipe/recipe.ts";
@@ -12,6 +13,7 @@ import type { AskedSetup } from "../../../src/view/address/setup-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import { layoutIn, type SetupResult, setupResult } from "../../../src/view/setup/setup-result.ts";
 import type { OwnLayout } from "../../../src/view/strip/strip-result.ts";
+import { type EventsIn, openEvents } from "../app/open-events.ts";
 import { openStore, type Store } from "../app/store.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 
@@ -27,6 +29,8 @@ export interface SetupState extends SetupResult {
   readonly own: readonly Recipe[];
   /** The same as an address carries them. */
   readonly packed: readonly PackedLayout[];
+  /** On its days, from calendar files: drawn, and planned for by nothing. */
+  readonly events: readonly DatedEvent[];
   /** Left out while it is worked out, and where it cannot be. */
   readonly setup?: Setup;
 }
@@ -43,6 +47,8 @@ export interface SetupStore extends Pick<Store<SetupState>, "state" | "subscribe
   addLayouts(own: readonly OwnLayout[]): void;
   addNames(language: string, names: Names): void;
   addMoon(moonOn: MoonOn): void;
+  /** Brings other events than before; what is planned stays. */
+  setEvents(eventsIn: EventsIn): void;
   /** Says what is wrong in a form now: what is shown stays, as an old one. */
   setErrors(form: FormName, issues: readonly FieldIssue[]): void;
 }
@@ -63,18 +69,20 @@ export function openSetupStore(
   let own: readonly Recipe[] = [];
   let { packed } = start;
   let moonOn: MoonOn | undefined;
-  const sources = (asked: AskedSetup) => {
-    return { catalogue, own, names: names.get(asked.calendar.language ?? ""), moonOn };
+  const eventsOn = openEvents();
+  const resultOf = (asked: AskedSetup) => {
+    const known = names.get(asked.calendar.language ?? "");
+    const result = setupResult(asked, { catalogue, own, names: known, moonOn });
+    return { asked, own, packed, ...result, events: eventsOn.days(result.recipe.dates) };
   };
   const { state, set, subscribe } = openStore<SetupState>({
-    ...{ asked: start.asked, errors: NO_ERRORS, own, packed },
-    ...setupResult(start.asked, sources(start.asked)),
+    ...resultOf(start.asked),
+    errors: NO_ERRORS,
   });
   const plan = openPlanning(queue, (setup) => set({ ...state(), setup }));
   const put = (asked: AskedSetup, errors: FormErrors) => {
-    const result = setupResult(asked, sources(asked));
-    set({ asked, errors, own, packed, ...result });
-    plan(result);
+    set({ errors, ...resultOf(asked) });
+    plan(state());
   };
   const again = () => put(state().asked, state().errors);
   const update = (part: Partial<AskedSetup>) => {
@@ -104,6 +112,10 @@ export function openSetupStore(
       moonOn = moon;
       plan.forget();
       again();
+    },
+    setEvents: (eventsIn) => {
+      eventsOn.set(eventsIn);
+      set({ ...state(), events: eventsOn.days(state().recipe.dates) });
     },
     setErrors: (form, issues) => {
       const { errors } = state();

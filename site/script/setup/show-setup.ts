@@ -13,7 +13,7 @@ import { makeElement } from "../ui/make-element.ts";
 import { partOf, theOne } from "../ui/parts.ts";
 import type { Draw } from "../ui/show-drawing.ts";
 import type { SetupState, SetupStore } from "./setup-store.ts";
-import { showSpreads } from "./show-spreads.ts";
+import { drawPictures, type Pictured, showSpreads } from "./show-spreads.ts";
 
 interface Shows {
   readonly draw: Draw;
@@ -21,16 +21,16 @@ interface Shows {
   readonly load: (name: string) => Promise<void>;
   /** Told when the list of pages to tick is another one, and when the last page is drawn. */
   readonly listed: () => void;
-  readonly drawn: (setup: Setup) => void;
+  readonly drawn: (pictured: Pictured) => void;
 }
 
 /** Follows the store: what is wrong at once, the rest when there is time. */
 export function bindSetup(page: ParentNode, store: SetupStore, shows: Shows): void {
   const data = theOne(page, "#setup-data", HTMLScriptElement);
   const [whole, empty] = [partOf(page, "whole"), partOf(page, "empty")];
-  let last: Setup | undefined;
+  let last: Pictured | undefined;
   store.subscribe((state) => {
-    const { setup, question, errors, faults } = state;
+    const { setup, events, question, errors, faults } = state;
     const isFaulty = [errors.pages, errors.dates, errors.fields, faults].some(
       (all) => all.length > 0,
     );
@@ -44,8 +44,12 @@ export function bindSetup(page: ParentNode, store: SetupStore, shows: Shows): vo
     }
     empty.hidden = question !== undefined || faults.length > 0;
     whole.hidden = question === undefined && (faults.length === 0 || whole.hidden);
-    if (!setup || setup === last) return;
-    last = setup;
+    const before = last;
+    if (!setup || (setup === before?.setup && events === before.events)) return;
+    last = { setup, events };
+    // Events are drawn, and change nothing else.
+    if (setup === before?.setup)
+      return drawPictures(partOf(page, "spreads"), setup, { ...shows, store });
     whole.hidden = false;
     showAll(page, setup, { ...shows, store, data });
   });

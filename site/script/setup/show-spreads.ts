@@ -10,35 +10,44 @@ import type { PageView } from "../../../src/view/setup/setup-view.ts";
 import { pictureId, smallPicture, spreadViews } from "../../../src/view/setup/spread-views.ts";
 import type { Queue } from "../ui/idle-queue.ts";
 import type { Draw } from "../ui/show-drawing.ts";
-import type { SetupStore } from "./setup-store.ts";
-import { picturePlaces, spreadElement } from "./spread-elements.ts";
+import type { SetupState, SetupStore } from "./setup-store.ts";
+import { spreadElement } from "./spread-elements.ts";
+
+/** What the pictures are of. */
+export type Pictured = Pick<SetupState, "setup" | "events">;
 
 interface Shows {
   readonly store: SetupStore;
   readonly draw: Draw;
   readonly queue: Queue;
   /** Told when the last picture is drawn. */
-  readonly drawn: (setup: Setup) => void;
+  readonly drawn: (pictured: Pictured) => void;
 }
 
 /** The place has the addresses of the book's patterns and of the recipe page. */
 export function showSpreads(place: HTMLElement, setup: Setup, shows: Shows): void {
-  const { store, draw, queue, drawn } = shows;
-  const state = store.state();
-  const { notebook, when } = state;
+  const { store } = shows;
+  const { notebook, when } = store.state();
   const { across, down } = notebook.axes;
   const paper = { width: toMm(across.paper), height: toMm(down.paper) };
-  const sources = { notebook, rule: when.rule };
   const linkOf = (page: PageView) => pageLink(page, setup, { place, store });
-  const spreads = spreadViews(setup, sources);
+  const spreads = spreadViews(setup, { notebook, rule: when.rule });
   place.replaceChildren(...spreads.map((spread) => spreadElement(spread, { paper, linkOf })));
-  const waiting = [...picturePlaces(place)];
-  const pages = firstPages(setup);
+  drawPictures(place, setup, shows);
+}
+
+/** Draws the pictures of pages that are shown; those that are drawn already, anew. */
+export function drawPictures(place: HTMLElement, setup: Setup, shows: Shows): void {
+  const { store, draw, queue, drawn } = shows;
+  const { notebook, when, events } = store.state();
+  const sources = { notebook, rule: when.rule, events, write: draw.file };
+  const waiting = [...firstPages(setup)];
   queue.put("pictures", () => {
-    const [id, svg] = waiting.shift() ?? [];
-    const page = id === undefined ? undefined : pages.get(id);
-    if (svg && page) svg.outerHTML = smallPicture(page, setup, { ...sources, write: draw.file });
-    if (waiting.length === 0) drawn(setup);
+    const [id = "", page] = waiting.shift() ?? [];
+    // The first place of a picture has it; the others refer to it.
+    const svg = page && place.querySelector(`#${id}, [data-picture="${id}"]`);
+    if (svg) svg.outerHTML = smallPicture(page, setup, sources);
+    if (waiting.length === 0) drawn({ setup, events });
     return waiting.length > 0;
   });
 }

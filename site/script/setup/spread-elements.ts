@@ -59,13 +59,3 @@ function pictureElement(
   svg.append(use);
   return svg;
 }
-
-/** The first place of each picture, in the order of the pages. */
-export function picturePlaces(place: ParentNode): ReadonlyMap<string, SVGSVGElement> {
-  const places = new Map<string, SVGSVGElement>();
-  for (const svg of place.querySelectorAll<SVGSVGElement>("svg[data-picture]")) {
-    const { picture = "" } = svg.dataset;
-    if (!places.has(picture)) places.set(picture, svg);
-  }
-  return places;
-}

@@ -1,9 +1,9 @@
 /** The page of the keeper's set-up: puts its parts together. */
 
-import type { Setup } from "../../../src/setup/setup.ts";
 import { layoutsInAddress } from "../../../src/view/address/carried-layouts.ts";
 import { withoutPlaces } from "../../../src/view/address/setup-address.ts";
 import { openCatalogue } from "../../../src/view/catalogue.ts";
+import { eventLines } from "../../../src/view/events/event-lines.ts";
 import { ownTicksName } from "../../../src/view/setup/ticks.ts";
 import { bindFileField } from "../app/open-file-field.ts";
 import { joined, openOwnLayouts } from "../app/own-layouts.ts";
@@ -11,6 +11,7 @@ import { bindPrinterForm } from "../app/printer-form.ts";
 import { openDevice } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
 import { subscribeFiles } from "../device/kept-files.ts";
+import { bindOwnDates } from "../draw-along/own-dates.ts";
 import { keepParts } from "../offline/prefetch-scripts.ts";
 import { openQueue } from "../ui/idle-queue.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
@@ -28,6 +29,7 @@ import { bindFieldsForm } from "./fields-form.ts";
 import { bindPageList } from "./page-list.ts";
 import { openSetupStore } from "./setup-store.ts";
 import { bindSetup } from "./show-setup.ts";
+import type { Pictured } from "./show-spreads.ts";
 import { startSetup } from "./start-setup.ts";
 
 const own = ownAddress();
@@ -55,18 +57,28 @@ const listed = bindTicks(device, {
   drawn: partOf(document, "drawn"),
   name: () => ownTicksName(store.state().recipe),
 });
-let drawn: Setup | undefined;
+let drawn: Pictured | undefined;
 bindSetup(document, store, {
   ...{ draw, queue, load, listed },
-  drawn: (setup) => {
-    drawn = setup;
+  drawn: (pictured) => {
+    drawn = pictured;
   },
 });
+const dates = bindOwnDates(window, {
+  ...{ device, load },
+  changed: () => store.setEvents((range) => dates.eventsIn(range)),
+});
+store.subscribe(({ recipe, when, events }) =>
+  queue.put("own-dates", () => {
+    dates.show({ when: { span: recipe.dates }, events: eventLines(events, when.rule) });
+    return false;
+  }),
+);
 bindCopyContents(document, say);
 bindRoute(partOf(document, "spreads"), device, () => location.href);
 bindSaving(document, store, {
   ...{ device, draw, queue, printer, load, say },
-  isDrawn: (setup) => setup === drawn,
+  isDrawn: ({ setup, events }) => setup === drawn?.setup && events === drawn?.events,
 });
 bindFileField(document, {
   ...{ load, say, carried: () => catalogue.carried, kind: "setup" },
@@ -87,6 +99,7 @@ keepParts(window, own, [
   "reader.js",
   "setup-strip.js",
   "search.js",
+  "calendar.js",
   "../patterns/search-index.js",
 ]);
 bindSetupAddress(window, store, {

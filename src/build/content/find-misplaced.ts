@@ -4,11 +4,19 @@ import { join } from "node:path";
 import type { Issue } from "../../issue/facts/issue.ts";
 import { letterEdits } from "../../source/nearest-word.ts";
 import { type Root, wholeFileIssue } from "./load-file.ts";
-import { countMeant, hasFrontMatter, isLeftAlone, isMeantByName } from "./misplaced-file.ts";
+import {
+  countMeant,
+  hasFrontMatter,
+  isCalendarByName,
+  isLeftAlone,
+  isMeantByName,
+} from "./misplaced-file.ts";
 
 export const BOOK = "book.yaml";
 export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips", "setups"] as const;
 export type ContentFolder = (typeof CONTENT_FOLDERS)[number];
+/** The folder of calendar files: a book's own alone. */
+export const CALENDAR = "calendar";
 
 export interface Misplaced {
   readonly issues: readonly Issue[];
@@ -40,18 +48,19 @@ type Fact =
   | { readonly kind: "misplaced" };
 
 async function factAbout(
-  { folder }: Root,
+  { folder, prefix }: Root,
   name: string,
   names: readonly string[],
 ): Promise<Fact | undefined> {
-  if (name === BOOK || CONTENT_FOLDERS.some((one) => one === name) || isLeftAlone(name))
-    return undefined;
+  const folders = [...CONTENT_FOLDERS, ...(prefix === "" ? [CALENDAR] : [])];
+  if (name === BOOK || folders.includes(name) || isLeftAlone(name)) return undefined;
   const full = join(folder, name);
   const found = await stat(full).catch(() => undefined);
   if (found?.isDirectory()) {
-    const better = CONTENT_FOLDERS.find((one) => isSlipOf(name, one));
-    const isMeant = better !== undefined && (await countMeant(full)) > 0;
-    if (!isMeant) return undefined;
+    const better = folders.find((one) => isSlipOf(name, one));
+    if (better === undefined) return undefined;
+    const isWanted = better === CALENDAR ? isCalendarByName : isMeantByName;
+    if ((await countMeant(full, isWanted)) === 0) return undefined;
     return { kind: "misnamed", name, better, ...(names.includes(better) && { taken: "folder" }) };
   }
   if (!isMeantByName(name)) return undefined;

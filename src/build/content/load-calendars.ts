@@ -9,10 +9,11 @@ import {
 import { eventsIn } from "../../events/events-in.ts";
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
+import { CALENDAR } from "./find-misplaced.ts";
 import { isInside, loadBytes, type Root, wholeFileIssue } from "./load-file.ts";
 import type { BookFiles } from "./load-files.ts";
 import { byCharacters } from "./load-folder.ts";
-import { isLeftAlone } from "./misplaced-file.ts";
+import { isCalendarByName } from "./misplaced-file.ts";
 
 export interface Calendars {
   readonly files: readonly CalendarFile[];
@@ -22,20 +23,18 @@ export interface Calendars {
   readonly texts: ReadonlyMap<string, string>;
 }
 
-const FOLDER = "calendar";
-
 /** The folder may be missing; what else lies in it is nobody's business. */
 export async function loadCalendars(root: Root): Promise<Calendars> {
   const names = await namesIn(root);
   if (typeof names === "string") {
-    const issues = names === "absent" ? [] : [wholeFileIssue(FOLDER, { kind: names })];
+    const issues = names === "absent" ? [] : [wholeFileIssue(CALENDAR, { kind: names })];
     return { files: [], issues, notes: [], texts: new Map() };
   }
-  const found = names.filter((name) => /\.ics$/i.test(name) && !isLeftAlone(name));
   const readings = await Promise.all(
-    found
+    names
+      .filter(isCalendarByName)
       .sort(byCharacters)
-      .map((name) => loadBytes(root, `${FOLDER}/${name}`, CALENDAR_LIMITS.kib)),
+      .map((name) => loadBytes(root, `${CALENDAR}/${name}`, CALENDAR_LIMITS.kib)),
   );
   const good = readings.flatMap((reading) => (reading.ok ? [reading.value] : []));
   const files = good.map(readCalendarFile);
@@ -55,7 +54,7 @@ async function namesIn({
   real,
   prefix,
 }: Root): Promise<string[] | "absent" | "leaves-folder" | "unreadable-folder"> {
-  const full = join(folder, FOLDER);
+  const full = join(folder, CALENDAR);
   try {
     if (!isInside({ folder, real, prefix }, await realpath(full))) return "leaves-folder";
     return await readdir(full);

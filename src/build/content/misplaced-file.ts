@@ -16,6 +16,11 @@ export function isMeantByName(name: string): boolean {
   return !isLeftAlone(name) && ENDINGS.test(name);
 }
 
+/** Calendar files (iCalendar), which are no Markdown and have a folder of their own. */
+export function isCalendarByName(name: string): boolean {
+  return !isLeftAlone(name) && /\.ics$/i.test(name);
+}
+
 /** Any other file is meant as content if it begins as such a file does. */
 export async function hasFrontMatter(path: string): Promise<boolean> {
   try {
@@ -39,17 +44,21 @@ const HEAD_BYTES = 8;
 const DEPTH = 6;
 
 /** How many meant files a folder holds, and the folders in it. No link in it is followed, and a link to it not far. */
-export async function countMeant(folder: string): Promise<number> {
+export async function countMeant(folder: string, isMeant = isMeantByName): Promise<number> {
   const about = await lstat(folder).catch(() => undefined);
-  return countDown(folder, about?.isDirectory() ? DEPTH : 0);
+  return countDown(folder, about?.isDirectory() ? DEPTH : 0, isMeant);
 }
 
-async function countDown(folder: string, depth: number): Promise<number> {
+async function countDown(
+  folder: string,
+  depth: number,
+  isMeant: (name: string) => boolean,
+): Promise<number> {
   const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
   const counts = entries.map(async (entry) => {
-    if (!entry.isDirectory()) return isMeantByName(entry.name) ? 1 : 0;
+    if (!entry.isDirectory()) return isMeant(entry.name) ? 1 : 0;
     if (depth === 0 || isLeftAlone(entry.name)) return 0;
-    return countDown(join(folder, entry.name), depth - 1);
+    return countDown(join(folder, entry.name), depth - 1, isMeant);
   });
   return (await Promise.all(counts)).reduce((sum: number, count) => sum + count, 0);
 }
