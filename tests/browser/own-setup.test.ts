@@ -1,31 +1,14 @@
 /** A set-up of one's own: made in the page in few clicks and keys, the very one that the rules' text gives, gone on with, kept, saved and sent. */
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { readSetup } from "../../src/recipe/read/read-setup.ts";
 import { setUpByTheText, type World, type WrittenSetup } from "../oracle/set-up-by-the-text.ts";
+import { openHand } from "./open-hand.ts";
 import { pdfContent } from "./pdf-content.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
 const testBrowser = openTestBrowser();
-
-/** Counts what a hand does: every key and every click. */
-function openHand(page: Page) {
-  let count = 0;
-  return {
-    count: () => count,
-    click: async (target: Locator) => {
-      count += 1;
-      await target.click();
-    },
-    type: async (text: string, ...keys: readonly string[]) => {
-      for (const key of [...text, ...keys]) {
-        count += 1;
-        await page.keyboard.press(key === " " ? "Space" : key);
-      }
-    },
-  };
-}
 
 const dataText = async (page: Page) => (await page.locator("#setup-data").textContent()) ?? "";
 
@@ -182,7 +165,7 @@ describe("what comes", () => {
     });
   });
 
-  it("is said of each layout, live, and a number that will not do holds the buttons", async () => {
+  it("is said of each layout, live, and a number that is not valid holds the buttons", async () => {
     await testBrowser.onPage(onDisk(LINK), {}, async (page) => {
       const pages = page.locator('[data-slug="2"] [data-entry="pages"]');
       await expect.poll(() => pages.textContent()).toBe("1 page, 45");

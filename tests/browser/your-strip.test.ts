@@ -1,13 +1,14 @@
 /** The page of a strip of one's own: made by words and keys, checked by arithmetic of its own, printed, saved, sent. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
 import { loadContent } from "../../src/build/content/load-content.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { writeStripAddress } from "../../src/view/address/strip-address.ts";
 import { unnamed } from "../../src/view/fields/name-notebook.ts";
 import { PROJECT } from "../setup/run-command.ts";
+import { openHand } from "./open-hand.ts";
 import { pdfContent } from "./pdf-content.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
@@ -49,24 +50,6 @@ function equalMarks(
   const size = Math.floor((length - (parts - 1) * gap) / parts);
   const starts = Array.from({ length: parts }, (_, index) => from + index * (size + gap));
   return [...new Set(starts.flatMap((start) => [start, start + size]))];
-}
-
-/** Counts what a hand does: every key and every click. */
-function openHand(page: Page) {
-  let count = 0;
-  return {
-    count: () => count,
-    click: async (target: Locator) => {
-      count += 1;
-      await target.click();
-    },
-    type: async (text: string, ...keys: readonly string[]) => {
-      for (const key of [...text, ...keys]) {
-        count += 1;
-        await page.keyboard.press(key === " " ? "Space" : key);
-      }
-    },
-  };
 }
 
 /** What is to be printed stays in the document, since nobody sees the dialog. */

@@ -12,7 +12,7 @@ export function sayStaleDrawing(issues: number): string {
 export const STALE_PATTERNS =
   "These are still for the notebook as it was written before: a field above has a problem.";
 
-/** Why nothing is saved or printed; `label` is what stands at the field that has to be mended. */
+/** Why nothing is saved or printed; `label` is what stands at the field to be corrected. */
 export function sayHeld(label: string, issue: FieldIssue): string {
   return `Correct “${label}” first. ${sayFieldIssue(issue)}`;
 }

@@ -144,7 +144,7 @@ const NO_FIELDS: SetupFields = {
   ...{ lanes: "", make: "", width: "" },
 };
 
-/** Read as the build reads the list in a file; nothing where something in it will not do. */
+/** Read as the build reads the list in a file; nothing where something in it is not valid. */
 function readPages(text: string): readonly SetupEntry[] | undefined {
   const written = listIn(text);
   if (!written || written.length === 0) return written && [];
