@@ -3,14 +3,15 @@ import { expect, it } from "vitest";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { patternEntry, type StripRecipe } from "../../src/recipe/strip-recipe.ts";
 import { todaysPatterns } from "../../src/view/pattern/todays-patterns.ts";
-import { recipeOf } from "../recipe/recipe-of.ts";
+import { area, onePage, recipeOf, spread } from "../oracle/recipe-of.ts";
 
-const PAGE = { page: { columns: 2 } };
-const pattern = (slug: string, purpose: Recipe["purpose"], given: object = PAGE): Recipe => ({
-  ...recipeOf(given),
+const pattern = (slug: string, purpose: Recipe["purpose"], attempt = onePage(area())): Recipe => ({
+  ...recipeOf(attempt),
   slug,
   purpose,
-  ...(purpose === "week" || purpose === "month" ? { dates: { span: purpose, outside: true } } : {}),
+  ...(purpose === "week" || purpose === "month"
+    ? { dates: { span: purpose, outside: "pale" } }
+    : {}),
 });
 const strip = (...slugs: readonly string[]): StripRecipe => ({
   slug: "daily",
@@ -25,7 +26,7 @@ const strip = (...slugs: readonly string[]): StripRecipe => ({
 
 const MONTHS = [pattern("a-month", "month"), pattern("b-month", "month")];
 const WEEKS = [pattern("a-week", "week"), pattern("b-week", "week")];
-const SPREAD = pattern("a-spread", "week", { spread: { left: { columns: 2 }, right: { rows: 2 } } });
+const SPREAD = pattern("a-spread", "week", spread(area(), area()));
 
 it.each<[string, readonly Recipe[], readonly StripRecipe[], readonly string[]]>([
   ["the first of each where none is used", [...MONTHS, ...WEEKS], [], ["a-month", "a-week"]],
