@@ -7,6 +7,18 @@ import type { Recipe } from "./recipe.ts";
 
 type What = "notebook" | "pattern" | "strip" | "setup";
 
+/** As titles stand in an English list; the locale is named, so that no machine has another order. */
+const TITLES = new Intl.Collator("en", { numeric: true });
+
+/** By their titles, and by their slugs where these are alike: nobody sees a slug. */
+export function byTitle<Entry extends { readonly slug: string; readonly title: string }>(
+  entries: readonly Entry[],
+): readonly Entry[] {
+  return entries.toSorted(
+    (one, other) => TITLES.compare(one.title, other.title) || (one.slug < other.slug ? -1 : 1),
+  );
+}
+
 /** The chosen ones in the book's order; all in the given order where the book has no list. */
 export function chosenOf<T extends { readonly slug: string }>(
   chosen: Chosen,

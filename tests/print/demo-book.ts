@@ -1,6 +1,5 @@
 /** The demo book's content, worked out, and the fonts that it is printed with. */
 import { readFileSync } from "node:fs";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { FittingPlan, Plan } from "../../src/plan/plan.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
@@ -8,6 +7,7 @@ import { FONT_FILES, readFonts } from "../../src/print/pdf/font/print-fonts.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import type { Strip } from "../../src/strip/strip.ts";
 import { openPlanner } from "../../src/view/planner.ts";
+import { demoOnAllNotebooks } from "../setup/demo-content.ts";
 
 const FILES = new URL("../../node_modules/@fontsource/fira-sans/files/", import.meta.url);
 
@@ -24,10 +24,9 @@ export const FONTS = readFonts({
 
 export const SETTINGS = { fonts: FONTS, language: "en" } as const;
 
-const content = await loadContent(new URL("../../content", import.meta.url).pathname);
-if (!content.ok) throw new Error("the demo content has problems");
-const { notebooks, recipes, strips, book } = content.value;
-const planner = openPlanner(content.value);
+const content = await demoOnAllNotebooks();
+const { notebooks, recipes, strips, book } = content;
+const planner = openPlanner(content);
 
 export { book as BOOK, notebooks as NOTEBOOKS, recipes as RECIPES };
 

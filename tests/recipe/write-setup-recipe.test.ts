@@ -50,7 +50,7 @@ describe("a set-up that is written and read", () => {
       "dates: 2027-03",
       "first: 42",
       "pages:",
-      "  - month-opener",
+      "  - month-opening",
       "  - month-spread",
       "  - {each: week, borders: first, pages: [two-row-week, side-column-notes]}",
       "  - habit-tracker",

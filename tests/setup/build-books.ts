@@ -1,9 +1,10 @@
 /** Builds the demo book and a small one, once for all tests that look at them. */
-import { cpSync, mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { PROJECT, runCommand } from "./run-command.ts";
+import { copyDemo } from "./demo-content.ts";
+import { runCommand } from "./run-command.ts";
 import { TINY, writeFiles } from "./tiny-content.ts";
 
 declare module "vitest" {
@@ -17,13 +18,14 @@ declare module "vitest" {
   }
 }
 
-const PAPERS = `title: Other papers
-notebooks: [fine, lined, jis-b5, square]
-patterns: [allotment-map, bed-plan, month-grid, season-spread, week-on-one-page, year-in-twelve]
-strips: [months-and-year, trackers, weeks]
-with: [general]
-calendar: {region: GB, utcOffset: "+00:00"}
-`;
+/** What the demo book has no page of. */
+const PAPERS = {
+  title: "Other papers",
+  notebooks: "[fine, lined, jis-b5, square]",
+  patterns:
+    "[allotment-map, bed-plan, month-grid, season-spread, week-on-one-page, year-in-twelve]",
+  strips: "[months-and-year, trackers, weeks]",
+};
 
 export default function buildBooks(project: TestProject): () => void {
   const folder = mkdtempSync(join(tmpdir(), "spanbook-book-"));
@@ -38,9 +40,8 @@ export default function buildBooks(project: TestProject): () => void {
   build("book");
   build("tiny", [`--content=${content}`]);
   const others = join(folder, "others");
-  cpSync(join(PROJECT, "content"), others, { recursive: true });
+  copyDemo(others, PAPERS);
   rmSync(join(others, "setups"), { recursive: true });
-  writeFiles(others, { "book.yaml": PAPERS });
   build("papers", [`--content=${others}`]);
   return () => rmSync(folder, { recursive: true, force: true });
 }

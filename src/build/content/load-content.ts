@@ -10,7 +10,7 @@ import type { Notebook } from "../../notebook/notebook.ts";
 import { readNotebook } from "../../notebook/read-notebook.ts";
 import type { When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
-import { chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
+import { byTitle, chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
 import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
@@ -33,7 +33,7 @@ export interface Content extends CatalogueData {
   readonly book: BookFile;
   /** The book's, in its order. */
   readonly notebooks: readonly Notebook[];
-  /** The book's: in its order where it lists them, else by slug. */
+  /** The book's: in its order where it lists them, else by title. */
   readonly recipes: readonly Recipe[];
   /** Patterns that have no page in the book, but strips carry them or set-ups draw them. By slug. */
   readonly unlisted: readonly Recipe[];
@@ -119,7 +119,7 @@ function checked(
   const setup = gathered(setups, setupReadings);
   const named = [...stripReadings, ...setupReadings].flatMap((reading) => reading.named);
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
-  const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
+  const recipesOfBook = chosenOf(book.chosen.patterns, byTitle(recipe.values));
   const unlisted = unlistedOf(named, recipesOfBook, recipe.values);
   const planned = [...recipesOfBook, ...unlisted];
   const found = [

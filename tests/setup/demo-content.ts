@@ -1,0 +1,28 @@
+/** The demo's content with every notebook of its folder: the book builds only some of them. */
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Content, loadContent } from "../../src/build/content/load-content.ts";
+import { PROJECT } from "./run-command.ts";
+
+/** The demo's content folder, copied into a new folder, with these lines of `book.yaml` in place of its own. */
+export function copyDemo(folder: string, lines: Readonly<Record<string, string>>): void {
+  cpSync(join(PROJECT, "content"), folder, { recursive: true });
+  const own = readFileSync(join(folder, "book.yaml"), "utf8").split("\n");
+  const kept = own.filter((line) => !Object.keys(lines).some((key) => line.startsWith(`${key}:`)));
+  const written = Object.entries(lines).map(([key, value]) => `${key}: ${value}`);
+  writeFileSync(join(folder, "book.yaml"), [...written, ...kept].join("\n"));
+}
+
+/** The demo on all notebooks, the usual one first. */
+export async function demoOnAllNotebooks(): Promise<Content> {
+  const folder = mkdtempSync(join(tmpdir(), "spanbook-demo-"));
+  try {
+    copyDemo(join(folder, "content"), { notebooks: "all" });
+    const reading = await loadContent(join(folder, "content"));
+    if (!reading.ok) throw new Error("the demo content has a problem");
+    return reading.value;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
