@@ -2,6 +2,7 @@
 import type { SpanKind } from "../../calendar/span.ts";
 import type { Purpose } from "../../recipe/recipe.ts";
 import type { NotebookEntry, Pair } from "../../view/entries.ts";
+import type { GalleryGroup } from "../../view/gallery/gallery-groups.ts";
 import type { AxisTables } from "../../view/notebook/axis-tables.ts";
 import type { AxisFact } from "../../view/notebook/notebook-facts.ts";
 import type { AroundPattern } from "../../view/pattern/around-pattern.ts";
@@ -25,6 +26,8 @@ export interface Book {
   readonly paperScale: number;
   /** In the usual order of purposes; only those that have a pattern. */
   readonly groups: readonly PurposeGroup[];
+  /** The same as the gallery opens with them. */
+  readonly gallery: readonly GalleryGroup[];
   /** Every tag once, in the order of the alphabet. */
   readonly tags: readonly string[];
   /** Every page of a pattern, a strip or a notebook. */
@@ -122,6 +125,7 @@ export function emptyBook(): Book {
     notebooks: [],
     paperScale: 1,
     groups: [],
+    gallery: [],
     tags: [],
     all: NO_PAGES,
     strips: NO_STRIPS,
