@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { openQuery } from "../../site/script/app/search-request.ts";
 import { sayFilter, sayLines } from "../../site/script/gallery/say-filter.ts";
 import { sayResult } from "../../site/script/gallery/show-summary.ts";
-import type { Search } from "../../site/script/lazy/search/search-part.ts";
 import { EVERYTHING, type GalleryQuery } from "../../src/view/gallery/gallery-query.ts";
+import type { Search } from "../../src/view/gallery/open-search.ts";
 
 const search: Search = (query) => ({ places: [query.length], isNear: query.startsWith("n") });
 

@@ -1,10 +1,14 @@
 /** What typed words offer for a set-up's pages. */
 import { describe, expect, it } from "vitest";
-import { searchRecipes } from "../../site/script/lazy/search/search-patterns.ts";
+import type { Recipe } from "../../src/recipe/recipe.ts";
+import { openSearch } from "../../src/view/gallery/open-search.ts";
+import { searchEntry } from "../../src/view/gallery/search-entry.ts";
 import { setupOffers } from "../../src/view/setup/setup-offers.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
 const { catalogue } = await demoCatalogue();
+const searchRecipes = (recipes: readonly Recipe[]) =>
+  openSearch({ entries: recipes.map((recipe) => searchEntry(recipe, recipe.body)), groups: [] });
 const offers = (text: string) =>
   setupOffers(text, { recipes: catalogue.recipes, own: new Set(["habit-month"]) });
 
@@ -31,11 +35,7 @@ describe("the offers", () => {
       }).map(({ title }) => title);
     const [best] = searchRecipes(recipes)("temperature").places;
     expect(foundFor("temperature")).toContain(recipes[best ?? -1]?.title);
-    expect(foundFor("week").slice(0, 2)).toEqual(
-      offers("week")
-        .slice(0, 2)
-        .map(({ title }) => title),
-    );
+    for (const title of foundFor("week").slice(0, 2)) expect(title).toMatch(/^Week /);
     for (const title of foundFor("week", "day")) {
       const span = recipes.find((recipe) => recipe.title === title)?.dates?.span;
       expect(["day", undefined]).toContain(span);

@@ -6,10 +6,11 @@ import {
   MINE,
   without,
 } from "../../../src/view/gallery/gallery-query.ts";
+import type { Search } from "../../../src/view/gallery/open-search.ts";
 import { openQuery, type Query } from "../app/search-request.ts";
 import { type Device, openDevice } from "../device/device.ts";
 import { keptNotebook, notebooksOf, ownNotebook } from "../device/own-notebook.ts";
-import { type Search, searchLoader } from "../lazy/search/search-part.ts";
+import { searchLoader } from "../lazy/search/search-part.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { type Controls, openControls } from "./controls.ts";

@@ -16,9 +16,11 @@ import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
+import { readWords } from "../../recipe/read/read-words.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import type { WordGroups } from "../../recipe/words.ts";
 import { issuesOfSetups } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
 import type { Misplaced } from "./find-misplaced.ts";
@@ -41,6 +43,8 @@ export interface Content extends CatalogueData {
   readonly strips: readonly StripRecipe[];
   /** The book's: in its order where it lists them, else by slug. */
   readonly setups: readonly SetupRecipe[];
+  /** Words that people use for one thing, of all folders. */
+  readonly words: WordGroups;
   /** What is drawn on the days of set-ups; by the names of the files. */
   readonly calendars: readonly CalendarFile[];
   /** Every file that was read, by its path in the book, in whichever folder it lies. */
@@ -117,6 +121,7 @@ function checked(
   const strip = gathered(strips, stripReadings);
   const setupReadings = setups.files.map(readers.setup);
   const setup = gathered(setups, setupReadings);
+  const words = files.words.map(readWords);
   const named = [...stripReadings, ...setupReadings].flatMap((reading) => reading.named);
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
   const recipesOfBook = chosenOf(book.chosen.patterns, recipe.values);
@@ -129,6 +134,7 @@ function checked(
     ...recipe.issues,
     ...strip.issues,
     ...setup.issues,
+    ...words.flatMap((one) => (one.ok ? [] : one.issues)),
     ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
     ...unknownIn(book.chosen.strips, "strip", strips.slugs),
@@ -155,6 +161,7 @@ function checked(
     unlisted,
     strips: chosenOf(book.value.strips, strip.values),
     setups: chosenOf(book.value.setups, setup.values),
+    words: words.flatMap((one) => (one.ok ? one.value : [])),
     calendars,
     texts: files.bookTexts,
     origins: files.origins,

@@ -1,0 +1,104 @@
+/** The search over patterns that the gallery and all fields which offer layouts share. */
+import {
+  answers,
+  FIELD_WEIGHTS,
+  isSmall,
+  type Query,
+  type Searched,
+  type Span,
+  searchedEntry,
+} from "./match-words.ts";
+import { knownWords, nearQuery } from "./near-query.ts";
+import { plainWords, stemOf, stemsOf } from "./plain-words.ts";
+import type { SearchData } from "./search-entry.ts";
+
+export interface SearchResult {
+  /** Places of patterns, in the book or in the list that is searched, the best first. */
+  readonly places: readonly number[];
+  /** Is nothing called so, only what is written nearly so? */
+  readonly isNear: boolean;
+  /** What was probably meant, and would find something. */
+  readonly meant?: string;
+}
+
+export type Search = (query: string) => SearchResult;
+
+/** Opens a search; what it needs is made ready once. */
+export function openSearch({ entries, groups }: SearchData): Search {
+  const searched = entries.map(searchedEntry);
+  const spansIn = spanFinder(groups.map((group) => group.map((word) => stemsOf(word).join(" "))));
+  const ask = (words: readonly string[]) => ranked(searched, { words, spans: spansIn(words) });
+  let known: ReadonlyMap<string, string> | undefined;
+  return (text) => {
+    const words = plainWords(text);
+    const { places, isMissing } = ask(words);
+    if (!words.some((_, index) => isMissing(index))) return { places, isNear: false };
+    known ??= knownWords(entries, groups);
+    const near = (edits: number) => {
+      const meant = nearQuery({ words, isMissing, known: known ?? new Map(), edits });
+      const found = meant ? ask(meant) : undefined;
+      return meant && found && found.places.length > 0
+        ? { places: found.places, meant: meant.join(" ") }
+        : undefined;
+    };
+    const slip = near(1);
+    if (slip) return { ...slip, isNear: true };
+    if (places.length > 0) return { places, isNear: false };
+    const guess = near(2);
+    return { places, isNear: false, ...(guess ? { meant: guess.meant } : {}) };
+  };
+}
+
+/** Finds the groups that some neighbouring words of a query belong to, and neighbours that may be one word. */
+function spanFinder(groups: readonly (readonly string[])[]) {
+  const others = new Map<string, readonly string[]>();
+  for (const group of groups)
+    for (const phrase of group) others.set(phrase, [...(others.get(phrase) ?? []), ...group]);
+  const longest = Math.max(1, ...[...others.keys()].map((phrase) => phrase.split(" ").length));
+  return (words: readonly string[]): readonly Span[] => {
+    const stems = words.map(stemOf);
+    return stems.flatMap((_, from) =>
+      stems.slice(from, from + longest).flatMap((_, behind): readonly Span[] => {
+        const to = from + behind;
+        const phrases = others.get(stems.slice(from, to + 1).join(" "));
+        const joined = behind === 1 ? [stemOf(words.slice(from, to + 1).join(""))] : [];
+        return [
+          ...(phrases ? [{ from, to, phrases, kind: "alike" } as const] : []),
+          ...(joined.length > 0 ? [{ from, to, phrases: joined, kind: "same" } as const] : []),
+        ];
+      }),
+    );
+  };
+}
+
+/** Of several words, so many must be answered where nothing answers all of them. */
+const MOST_OF_THEM = 2 / 3;
+
+/** What answers all words before what answers most of them, and among these the best before the others. */
+function ranked(searched: readonly Searched[], query: Query) {
+  const { words } = query;
+  const isWanted = (index: number) => words.every(isSmall) || !isSmall(words[index] ?? "");
+  const wanted = words.filter((_, index) => isWanted(index)).length;
+  const answered = new Set<number>();
+  const found = searched.flatMap((entry, place) => {
+    const strengths = answers(entry, query);
+    for (const [index, strength] of strengths.entries()) if (strength > 0) answered.add(index);
+    const count = strengths.filter((strength, index) => strength > 0 && isWanted(index)).length;
+    return count === 0 ? [] : [{ place, count, score: scoreOf(entry, words, strengths) }];
+  });
+  const most = Math.max(0, ...found.map(({ count }) => count));
+  const least = Math.min(most, Math.ceil(wanted * MOST_OF_THEM));
+  const places = found
+    .filter(({ count }) => count >= least)
+    .sort((a, b) => b.count - a.count || b.score - a.score || a.place - b.place)
+    .map(({ place }) => place);
+  return { places, isMissing: (index: number) => isWanted(index) && !answered.has(index) };
+}
+
+/** Among titles that answer alike, those that begin with what is asked for go first, and those with few other words. */
+function scoreOf({ title }: Searched, words: readonly string[], strengths: readonly number[]) {
+  const sum = strengths.reduce((total, strength) => total + strength, 0);
+  const begins = words.every((word, index) => title[index]?.startsWith(stemOf(word)));
+  const inTitle = strengths.filter((strength) => strength > FIELD_WEIGHTS.title).length;
+  return sum + (begins ? 0.5 : 0) + Math.min(1, inTitle / title.length) / 2;
+}
