@@ -165,6 +165,12 @@ export const DEVICES = {
 /** Is the device switched off? So it is asked in the bundle: by a global name, which each thread takes from the environment once. */
 const WITHOUT = '((globalThis as { without?: string }).without ??= process.env.WITHOUT ?? "")';
 
+/** The engine with a switch for this device, as `loadEngine` takes it. */
+export function without(device) {
+  const sources = ["src", "tests/bench"];
+  return { kind: `bench-${device}`, sources, plugins: [switchFor(device)] };
+}
+
 /** A plugin of esbuild that puts a device's switch into a bundle. Throws where the source has changed, so that it does not go unseen. */
 export function switchFor(device) {
   const { edits } = DEVICES[device];

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { Eleventy } from "@11ty/eleventy";
 import { loadEngine, PROJECT } from "../../src/build/bundle/bundle-engine.mjs";
-import { switchFor } from "./devices.mjs";
+import { without } from "./devices.mjs";
 import { measured, tellPairs } from "./tell-cost.mjs";
 
 const PAIRS = 6;
@@ -15,7 +15,7 @@ const CALM_MS = 300;
 const [content, cache, device] = process.argv.slice(2);
 process.chdir(PROJECT);
 // One name for all engines: what one has drawn serves them all.
-const engine = { ...(await loadEngine([switchFor(device)])), version: "bench" };
+const engine = { ...(await loadEngine(without(device))), version: "bench" };
 const caches = engine.openCaches(cache);
 const read = await engine.readContent(content);
 const calling = { content: read.content, caches, engine, project: PROJECT };

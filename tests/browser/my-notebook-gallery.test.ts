@@ -42,11 +42,12 @@ describe.each([390, 1440])("%i px wide, the gallery", (width) => {
     expect(complaints).toEqual([]);
     await close();
   });
+});
 
+describe("the gallery", () => {
   it("filters by how patterns come out on it, keeps that in the address, and leads back to the book's", async () => {
-    const { page, close } = await openGallery(width);
-    const narrow = page.getByRole("button", { name: "Filters" });
-    if (await narrow.isVisible()) await narrow.click();
+    const { page, close } = await openGallery(390);
+    await page.getByRole("button", { name: "Filters" }).click();
     await page.getByRole("radio", { name: "Nothing left over" }).press("Space");
     await expect.poll(() => shownOn(page)).toEqual(["Thirds"]);
     expect(page.url()).toContain("#on=_mine&fit=even");
@@ -61,7 +62,7 @@ describe.each([390, 1440])("%i px wide, the gallery", (width) => {
   });
 
   it("leads to pages that open on it, and on the book's where that was chosen", async () => {
-    const { page, close } = await openGallery(width);
+    const { page, close } = await openGallery(1440);
     const link = page.getByRole("link", { name: "Halves" });
     expect(await link.getAttribute("href")).toBe(`../patterns/halves/plain/index.html#v=1&${OWN}`);
     await page.getByLabel("Notebook", { exact: true }).selectOption("small");

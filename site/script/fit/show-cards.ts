@@ -71,9 +71,13 @@ export function bindCards(
     for (const card of cards.values()) card.showCarried(carried.has(card.slug));
   });
   let last: unknown;
+  let drawn: string | undefined;
   store.subscribe(({ fit, notebook: named, errors }) => {
     cardFilter.age(errors.notebook.length > 0);
-    for (const card of cards.values()) card.showDrawn(card.slug === fit.pattern);
+    if (fit.pattern !== drawn) {
+      drawn = fit.pattern;
+      for (const card of cards.values()) card.showDrawn(card.slug === drawn);
+    }
     if (fit.notebook === last) return;
     last = fit.notebook;
     notebook = named;

@@ -1,17 +1,28 @@
 /** Turns the site's styles, fonts and page scripts into the few files that every page loads. */
-import { mkdir, writeFile } from "node:fs/promises";
+import { cp, mkdir, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import * as esbuild from "esbuild";
-import { PROJECT } from "./bundle-engine.mjs";
 import { gatherLicences } from "./gather-licences.mjs";
+import { keptBundle, PROJECT } from "./kept-bundle.mjs";
+
+const SOURCES = ["src", "site/script", "site/style"];
 
 /**
  * Writes the style sheets, the scripts and the fonts into a folder, and the licences of what is in them. Throws
  * esbuild's own error on bad source.
  */
 export async function bundleAssets(folder) {
+  const kept = await keptBundle({ kind: "assets", sources: SOURCES, make: bundle });
+  await cp(kept, folder, { recursive: true });
+}
+
+async function bundle(folder) {
+  // Loaded only where something is to be bundled.
+  const esbuild = await import("esbuild");
   // Both are under way before they are waited for: the book is made meanwhile, without a pause.
-  const bundles = await Promise.all([bundleStyles(folder), bundleScripts(folder)]);
+  const bundles = await Promise.all([
+    esbuild.build(styles(folder)),
+    esbuild.build(scripts(folder)),
+  ]);
   const inputs = bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs));
   const files = bundles.flatMap(({ outputFiles }) => outputFiles);
   await Promise.all([
@@ -33,8 +44,8 @@ const BUNDLE = {
   logLevel: "silent",
 };
 
-function bundleStyles(folder) {
-  return esbuild.build({
+function styles(folder) {
+  return {
     ...BUNDLE,
     entryPoints: {
       along: "site/style/along.css",
@@ -51,12 +62,12 @@ function bundleStyles(folder) {
     target: ["chrome100", "firefox110", "safari15.4"],
     loader: { ".woff2": "file" },
     assetNames: "fonts/[name]",
-  });
+  };
 }
 
 /** Classic scripts: a page that is opened from disk may not load modules. */
-function bundleScripts(folder) {
-  return esbuild.build({
+function scripts(folder) {
+  return {
     ...BUNDLE,
     entryPoints: {
       along: "site/script/draw-along/draw-along-page.ts",
@@ -97,7 +108,7 @@ function bundleScripts(folder) {
     loader: { ".woff": "binary" },
     // A classic script has no address of its own. PDFKit asks for it to find a colour profile, which is not used.
     define: { "import.meta.url": "document.baseURI" },
-  });
+  };
 }
 
 async function place({ path, contents }) {

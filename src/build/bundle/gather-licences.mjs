@@ -1,7 +1,7 @@
 /** The licences of other people's work that a book passes on: the packages inside its scripts, and its typefaces. */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { PROJECT } from "./bundle-engine.mjs";
+import { PROJECT } from "./kept-bundle.mjs";
 
 const HEAD = `The pages, drawings and files of this book belong to those who wrote its recipes.
 Inside its styles and scripts there is work of other people, which may be passed on under the licences below.

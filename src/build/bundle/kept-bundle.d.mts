@@ -1,0 +1,7 @@
+/** What TypeScript sees of `kept-bundle.mjs`, which is plain JavaScript: it runs before there is an engine. */
+export declare const PROJECT: string;
+export declare function keptBundle(bundle: {
+  readonly kind: string;
+  readonly sources: readonly string[];
+  readonly make: (folder: string) => Promise<void>;
+}): Promise<string>;
