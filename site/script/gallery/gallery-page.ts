@@ -91,6 +91,9 @@ export function openGallery(window: Window, tools: GalleryTools): void {
   onPress(page, "show-all", () => {
     widen({ ...EVERYTHING, notebook: store.notebook(), sort: store.state().sort });
   });
+  onPress(page, "search-meant", ({ dataset }) => {
+    widen({ ...store.state(), query: dataset.query ?? "" });
+  });
   bindGalleryAddress(window, store, known);
   // From here on, so that nothing is shown before the address is read.
   store.subscribe((state) => {

@@ -14,7 +14,7 @@ import type { Facts } from "./open-facts.ts";
 import { type OwnCardsTools, openMine } from "./own-notebook.ts";
 import type { PatternList } from "./pattern-list.ts";
 import { sayFound } from "./say-filter.ts";
-import { sayResult, showRelaxations, showWords } from "./show-summary.ts";
+import { sayResult, showMeant, showRelaxations, showWords } from "./show-summary.ts";
 import type { ShowYours } from "./yours.ts";
 
 export interface ViewTools {
@@ -74,6 +74,7 @@ function showOpening(page: Document, { list, yours }: ViewTools, asked: Asked): 
   const found = yours({ ...asked, isNear: false });
   page.documentElement.classList.remove("sifting");
   partOf(page, "show-all").hidden = true;
+  showMeant(page, { kind: "none" });
   showWords(page, sayFound(list.count + found.count, list.count + found.all));
 }
 
@@ -97,6 +98,7 @@ function showFound(
   page.documentElement.classList.remove("sifting");
   list.show(patterns, state.sort === "purpose" && store.kind !== "found");
   const count = patterns.length + found.count;
+  showMeant(page, store);
   showWords(page, sayResult(state, store, { count, all: facts.patterns.length + found.all }));
   const relaxed = count === 0 ? relaxations(patternFilter, state) : [];
   showRelaxations(page, count === 0, { state, relaxed, takeBack });

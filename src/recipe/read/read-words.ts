@@ -11,7 +11,7 @@ import { WORDS_KEYS } from "../words-keys.ts";
 
 /** Signs alone are never searched for. */
 const word = () =>
-  textSchema({ longest: LIMITS.name }).refine((text) => /[\p{L}\p{N}]/u.test(text));
+  textSchema({ longest: LIMITS.text }).refine((text) => /[\p{L}\p{N}]/u.test(text));
 
 const WORDS_SHAPE = {
   owner: "words",

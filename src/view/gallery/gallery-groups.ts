@@ -2,7 +2,7 @@
 import type { PurposeGroup } from "../pattern/pattern-cards.ts";
 
 /** So many fill the first screen of most readers. Their pictures are half of what the page weighs. */
-export const FIRST_CARDS = 20;
+export const FIRST_CARDS = 16;
 
 /** A purpose with the cards that stand in the page. */
 export interface GalleryGroup extends PurposeGroup {

@@ -54,7 +54,7 @@ function nearWord(
   edits: number,
 ): string | undefined {
   const stem = stemOf(word);
-  if (word.length < SHORTEST + edits - 1) return undefined;
+  if (word.length < SHORTEST + 2 * (edits - 1)) return undefined;
   let nearest: { readonly plain: string; readonly apart: number } | undefined;
   for (const [other, plain] of known) {
     const most = (nearest?.apart ?? edits + 1) - 1;

@@ -71,34 +71,38 @@ function spanFinder(groups: readonly (readonly string[])[]) {
   };
 }
 
-/** Of several words, so many must be answered where nothing answers all of them. */
-const MOST_OF_THEM = 2 / 3;
-
-/** What answers all words before what answers most of them, and among these the best before the others. */
+/** What answers all words before what answers half of them or more, and half as well as the best of all. */
 function ranked(searched: readonly Searched[], query: Query) {
   const { words } = query;
   const isWanted = (index: number) => words.every(isSmall) || !isSmall(words[index] ?? "");
   const wanted = words.filter((_, index) => isWanted(index)).length;
-  const answered = new Set<number>();
+  const answered = searched.map((entry) => answers(entry, query));
+  const hits = words.map((_, index) => answered.filter((one) => (one[index] ?? 0) > 0).length);
   const found = searched.flatMap((entry, place) => {
-    const strengths = answers(entry, query);
-    for (const [index, strength] of strengths.entries()) if (strength > 0) answered.add(index);
+    const strengths = answered[place] ?? [];
     const count = strengths.filter((strength, index) => strength > 0 && isWanted(index)).length;
-    return count === 0 ? [] : [{ place, count, score: scoreOf(entry, words, strengths) }];
+    if (count === 0) return [];
+    const rare = strengths.map((one, index) => one * rarity(hits[index] ?? 0, searched.length));
+    const sum = rare.reduce((total, strength) => total + strength, 0);
+    return [{ place, count, score: sum + titleBonus(entry, words, strengths) }];
   });
   const most = Math.max(0, ...found.map(({ count }) => count));
-  const least = Math.min(most, Math.ceil(wanted * MOST_OF_THEM));
+  const best = Math.max(0, ...found.map(({ score }) => score));
   const places = found
-    .filter(({ count }) => count >= least)
+    .filter(({ count, score }) => count === most || (count >= wanted / 2 && score >= best / 2))
     .sort((a, b) => b.count - a.count || b.score - a.score || a.place - b.place)
     .map(({ place }) => place);
-  return { places, isMissing: (index: number) => isWanted(index) && !answered.has(index) };
+  return { places, isMissing: (index: number) => isWanted(index) && hits[index] === 0 };
+}
+
+/** Of several words, one that few patterns have says more (an inverse document frequency). */
+function rarity(hits: number, all: number): number {
+  return hits === 0 ? 0 : 1 + Math.log(all / hits);
 }
 
 /** Among titles that answer alike, those that begin with what is asked for go first, and those with few other words. */
-function scoreOf({ title }: Searched, words: readonly string[], strengths: readonly number[]) {
-  const sum = strengths.reduce((total, strength) => total + strength, 0);
+function titleBonus({ title }: Searched, words: readonly string[], strengths: readonly number[]) {
   const begins = words.every((word, index) => title[index]?.startsWith(stemOf(word)));
   const inTitle = strengths.filter((strength) => strength > FIELD_WEIGHTS.title).length;
-  return sum + (begins ? 0.5 : 0) + Math.min(1, inTitle / title.length) / 2;
+  return (begins ? 0.5 : 0) + Math.min(1, inTitle / title.length) / 2;
 }
