@@ -21,7 +21,7 @@ describe("the offers", () => {
     ["page before", "Page before a month"],
     ["month-grid", "Month on one page"],
     ["two r", "Week in two rows"],
-    ["habit", "Habit tracker for a month"],
+    ["gratit", "Daily diary with gratitude"],
   ])("for “%s” begin with %s", (text, title) => {
     expect(offers(text)[0]?.title).toBe(title);
   });

@@ -28,6 +28,8 @@ export interface Book {
   readonly groups: readonly PurposeGroup[];
   /** The same as the gallery opens with them. */
   readonly gallery: readonly GalleryGroup[];
+  /** What the front page draws for today, on the first notebook. */
+  readonly todays: readonly PatternCard[];
   /** Every tag once, in the order of the alphabet. */
   readonly tags: readonly string[];
   /** Every page of a pattern, a strip or a notebook. */
@@ -126,6 +128,7 @@ export function emptyBook(): Book {
     paperScale: 1,
     groups: [],
     gallery: [],
+    todays: [],
     tags: [],
     all: NO_PAGES,
     strips: NO_STRIPS,

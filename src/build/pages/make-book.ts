@@ -5,6 +5,7 @@ import { galleryGroups } from "../../view/gallery/gallery-groups.ts";
 import { notebookEntry, paperScale } from "../../view/notebook/notebook-facts.ts";
 import { openAround } from "../../view/pattern/around-pattern.ts";
 import { makeCards } from "../../view/pattern/pattern-cards.ts";
+import { todaysPatterns } from "../../view/pattern/todays-patterns.ts";
 import type { Caches } from "../artifacts/caches.ts";
 import { openPageArtifacts, pairsOf } from "../artifacts/make/page-artifacts.ts";
 import { openAskPdf } from "../artifacts/pdf/ask-pdf.ts";
@@ -57,6 +58,11 @@ export function makeBook(sources: BookSources): Book {
     paperScale: paperScale(notebooks),
     groups,
     gallery: galleryGroups(groups),
+    todays: first
+      ? todaysPatterns(content).map(({ slug }) =>
+          cards.card({ pattern: slug, notebook: first.slug }),
+        )
+      : [],
     tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
     strips,
     setups,
