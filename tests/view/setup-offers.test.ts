@@ -21,7 +21,7 @@ describe("the offers", () => {
     ["page before", "Page before a month"],
     ["month-grid", "Month on one page"],
     ["two r", "Week in two rows"],
-    ["gratit", "Daily diary with gratitude"],
+    ["gratit", "Gratitude, three good things a day"],
   ])("for “%s” begin with %s", (text, title) => {
     expect(offers(text)[0]?.title).toBe(title);
   });
