@@ -89,10 +89,9 @@ describe("this month and this week", () => {
       .poll(() => links.allTextContents())
       .toEqual(["Month on one page, February 2027", "Week in two rows, week 5 of 2027"]);
     // 1 February 2027 is a Monday, and the month has 28 days: four rows, as `cal 2 2027` prints them.
-    const words = page.locator('[data-today="month-grid"] svg text');
-    const days = (await words.allTextContents()).filter((word) => /^\d+$/.test(word));
-    expect(days.filter((word) => word === "28")).toHaveLength(1);
-    expect(days).not.toContain("29");
+    // A drawing's numbers of one size stand in one element.
+    const words = await page.locator('[data-today="month-grid"] svg text').allTextContents();
+    expect(words.filter((word) => word.endsWith("262728"))).toHaveLength(1);
     await page.getByLabel("Dots across").fill("24");
     const month = page.getByRole("link", { name: "Month on one page, February 2027" });
     await expect.poll(() => month.getAttribute("href")).toContain("dots=24,38&dates=2027-02");

@@ -10,7 +10,7 @@ const { catalogue } = await demoCatalogue();
 const searchRecipes = (recipes: readonly Recipe[]) =>
   openSearch({ entries: recipes.map((recipe) => searchEntry(recipe, recipe.body)), groups: [] });
 const offers = (text: string) =>
-  setupOffers(text, { recipes: catalogue.recipes, own: new Set(["habit-month"]) });
+  setupOffers(text, { recipes: catalogue.recipes, own: new Set(["habit-tracker"]) });
 
 describe("the offers", () => {
   it.each([
@@ -18,7 +18,7 @@ describe("the offers", () => {
     ["every", "Each week"],
     ["each m", "Each month"],
     ["each day", "Each day"],
-    ["page before", "Page before a month"],
+    ["page before", "Opening page of a month"],
     ["month-grid", "Month on one page"],
     ["two r", "Week in two rows"],
     ["gratit", "Gratitude, three good things a day"],
