@@ -18,7 +18,7 @@ describe("the offers", () => {
     ["every", "Each week"],
     ["each m", "Each month"],
     ["each day", "Each day"],
-    ["page before", "Opening page of a month"],
+    ["opening page", "Opening page of a month"],
     ["month-grid", "Month on one page"],
     ["two r", "Week in two rows"],
     ["gratit", "Gratitude, three good things a day"],
@@ -67,7 +67,7 @@ describe("the offers", () => {
   });
 
   it("say which layouts are the keeper's", () => {
-    expect(offers("small duties")[0]?.about).toContain("yours");
+    expect(offers("habit tracker")[0]?.about).toContain("yours");
     expect(offers("two rows")[0]?.about).not.toContain("yours");
   });
 });
