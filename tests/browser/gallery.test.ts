@@ -22,7 +22,7 @@ async function titlesOn(page: Page): Promise<readonly string[]> {
 }
 
 async function slugsOn(page: Page): Promise<readonly string[]> {
-  await untilFound(page, /pattern/i);
+  await untilFound(page, /pattern|called/i);
   const cards = page.locator("[data-pattern]:visible");
   return cards.evaluateAll((all) => all.map((card) => card.getAttribute("data-pattern") ?? ""));
 }
@@ -122,13 +122,27 @@ describeReader(WAYS, () => {
     expect(await field.inputValue()).toBe("");
   });
 
-  it("opens a search that somebody sent", async () => {
+  it("opens a search that somebody sent, and finds by other words than a layout's own", async () => {
     await page.goto(`${address}#find=sowing+calendar`);
     await page.reload();
     await untilFound(page, /^\d+ of/);
     expect((await slugsOn(page))[0]).toBe("sowing-calendar");
     expect(await page.getByLabel("Find").inputValue()).toBe("sowing calendar");
     expect(await page.locator("[name=sort] option:checked").textContent()).toBe("best match first");
+    // All such words are tried in tests/view/found-words.test.ts.
+    for (const [words, slug] of [
+      ["todo", "to-do-by-when"],
+      ["menu", "meal-plan"],
+      ["habbits", "habit-tracker"],
+      ["agenda", "week-on-one-page"],
+    ] as const) {
+      await page.getByLabel("Find").fill(words);
+      await expect.poll(async () => (await slugsOn(page)).slice(0, 3)).toContain(slug);
+    }
+    await page.getByLabel("Find").fill("habitat");
+    await untilFound(page, "Nothing is called “habitat”");
+    await page.getByRole("button", { name: "Did you mean “habits”?" }).click();
+    await expect.poll(async () => (await slugsOn(page)).slice(0, 3)).toContain("habit-tracker");
   });
 
   it("chooses a notebook for good, and follows another's link for once", async () => {

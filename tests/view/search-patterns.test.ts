@@ -116,6 +116,7 @@ describe("the search finds", () => {
       ["sowing-calendar"],
     ],
     ["a letter too many", "diarry", "diary", ["frost-diary"]],
+    ["a word beside one that is nowhere", "diarry xylophone", "diary xylophone", ["frost-diary"]],
     ["a word that is alike to a title", "jurnal", "journal", ["frost-diary"]],
   ])("what is nearly so, and says it: %s", (_, query, meant, slugs) => {
     expect(search(query)).toMatchObject({ isNear: true, meant });
@@ -134,6 +135,11 @@ describe("the search finds", () => {
   it("nothing near a word of four letters", () => {
     expect(search("beds")).toMatchObject({ isNear: false });
     expect(search("bedy")).toEqual({ places: [], isNear: false });
+  });
+
+  it("one word written as two where no words are alike, either", () => {
+    const data = searchIndex({ recipes: RECIPES, words: [] }, markdownIt());
+    expect(openSearch(data)("green house").places).toHaveLength(1);
   });
 
   it.each(["__proto__", "constructor", "toString", "a".repeat(100), "\\", "(", "[a-z]+", "\u202e"])(

@@ -47,7 +47,8 @@ export function openView(
     if (notebook !== opened) list.open(notebook);
     if (notebook !== opened) mine?.show(notebook === MINE);
     opened = notebook;
-    if (!known && isOpening(state, notebook)) {
+    if (!known && isOpening(state)) {
+      if (notebook === MINE) facts.bring();
       showOpening(page, tools, { state, notebook });
     } else if (!known) {
       facts.bring();
@@ -66,8 +67,8 @@ interface Asked {
 }
 
 /** Is it what the page was written with? */
-function isOpening(state: GalleryQuery, notebook: string): boolean {
-  return activeFilters(state).length === 0 && state.sort === EVERYTHING.sort && notebook !== MINE;
+function isOpening(state: GalleryQuery): boolean {
+  return activeFilters(state).length === 0 && state.sort === EVERYTHING.sort;
 }
 
 function showOpening(page: Document, { list, yours }: ViewTools, asked: Asked): void {

@@ -33,7 +33,7 @@ interface Slipped {
   readonly edits: number;
 }
 
-/** The words with those that are missing put right; undefined where nothing is near one of them. */
+/** The words with those that are missing put right, as far as something is near them; undefined where nothing is. */
 export function nearQuery({
   words,
   isMissing,
@@ -41,10 +41,9 @@ export function nearQuery({
   edits,
 }: Slipped): readonly string[] | undefined {
   const meant = words.map((word, index) =>
-    isMissing(index) ? nearWord(word, known, edits) : word,
+    isMissing(index) ? (nearWord(word, known, edits) ?? word) : word,
   );
-  const whole = meant.flatMap((word) => word ?? []);
-  return whole.length === words.length ? whole : undefined;
+  return meant.every((word, index) => word === words[index]) ? undefined : meant;
 }
 
 /** The nearest known word; of those that are equally near, the one that is known first. */

@@ -54,7 +54,7 @@ function spanFinder(groups: readonly (readonly string[])[]) {
   const others = new Map<string, readonly string[]>();
   for (const group of groups)
     for (const phrase of group) others.set(phrase, [...(others.get(phrase) ?? []), ...group]);
-  const longest = Math.max(1, ...[...others.keys()].map((phrase) => phrase.split(" ").length));
+  const longest = Math.max(2, ...[...others.keys()].map((phrase) => phrase.split(" ").length));
   return (words: readonly string[]): readonly Span[] => {
     const stems = words.map(stemOf);
     return stems.flatMap((_, from) =>
