@@ -25,6 +25,8 @@ const KIND_WEIGHTS = { same: 1.9, alike: 1.5, begun: 1.2, short: 0.3 } as const;
 /** Fewer letters are a beginning only while a word is being typed. */
 const SHORTEST_BEGINNING = 4;
 const SHORTEST_TYPED = 2;
+/** Behind other words, one letter tells which of their layouts is meant. */
+const SHORTEST_BEHIND = 1;
 
 export function searchedEntry({ title, tags, labels, text }: SearchEntry): Searched {
   return {
@@ -67,8 +69,14 @@ export interface Query {
 /** For each word of the query how well the pattern answers it; 0 where it does not. */
 export function answers({ fields }: Searched, { words, spans }: Query): readonly number[] {
   const strengths = words.map((word, index) => {
-    if (isSmall(word) && spans.some(({ from, to }) => from <= index && index <= to)) return 0;
-    return best(fields, (each) => wordKind(each, word, index === words.length - 1));
+    const isPart = spans.some(
+      (span) => span.kind === "alike" && span.from <= index && index <= span.to,
+    );
+    if (isSmall(word) && isPart) return 0;
+    return best(fields, (each) => {
+      const shortest = index === 0 ? SHORTEST_TYPED : SHORTEST_BEHIND;
+      return wordKind(each, word, index === words.length - 1 ? shortest : SHORTEST_BEGINNING);
+    });
   });
   for (const { from, to, phrases, kind } of spans) {
     const strength = best(fields, ({ words, joined }) => {
@@ -98,10 +106,11 @@ function best(fields: readonly Field[], kindIn: (field: Field) => Kind | undefin
   return Math.max(...strengths);
 }
 
-function wordKind({ words, joined }: Field, word: string, isTyped: boolean): Kind | undefined {
+/** `shortest` is how many letters a beginning has at least. */
+function wordKind({ words, joined }: Field, word: string, shortest: number): Kind | undefined {
   const stem = ` ${stemOf(word)} `;
   if (words.includes(stem) || joined.includes(stem)) return "same";
   if (!words.includes(` ${word}`)) return undefined;
-  if (word.length >= SHORTEST_BEGINNING) return "begun";
-  return isTyped && word.length >= SHORTEST_TYPED ? "short" : undefined;
+  if (word.length < shortest) return undefined;
+  return word.length < SHORTEST_BEGINNING ? "short" : "begun";
 }
