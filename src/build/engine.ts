@@ -11,7 +11,7 @@ export { buildBook } from "./cli/build.ts";
 export { runCommand } from "./cli/run-command.ts";
 export { sayFailure } from "./cli/say-failure.ts";
 export { readContent } from "./content/check-content.ts";
-export { openReaders } from "./content/load-content.ts";
+export { openReaders } from "./content/open-readers.ts";
 export { emptyBook } from "./pages/book.ts";
 export { showChapter } from "./pages/guide/guide-chapter.ts";
 export { referenceWords } from "./pages/guide/reference-words.ts";

@@ -22,6 +22,9 @@ export const LIMITS = {
   tags: 40,
   /** Folders that a book builds on, as `book.yaml` names them. */
   packs: 100,
+  /** Groups of words in `words.yaml`, and words in one of them. */
+  wordGroups: 1_000,
+  wordsAlike: 40,
 } as const;
 
 /** A printer that is off by more than a tenth does not print at actual size. */

@@ -1,9 +1,10 @@
 /** `npm run bench`: a book of 45 patterns on 10 notebooks beside a bare Eleventy build that writes the same files as ready strings, in one run. */
 import { execFileSync } from "node:child_process";
-import { appendFileSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { appendFileSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
 import { writeSizedContent } from "./sized-content.mjs";
 
 const HERE = fileURLToPath(new URL("./", import.meta.url));
@@ -47,8 +48,9 @@ function grow() {
     const whole = cost("build-once.mjs", folder, ...made);
     const bare = cost("bare-once.mjs", place("grown"), place("bare"));
     const each = whole.processor / (patterns * notebooks);
+    const gallery = gzipSync(readFileSync(join(place("grown"), "patterns/index.html"))).length;
     console.log(
-      `${row(`${patterns} × ${notebooks}`, whole, bare)}   ${each.toFixed(1)} ms of work each (bare: ${bare.memory.toFixed(0)} MiB)`,
+      `${row(`${patterns} × ${notebooks}`, whole, bare)}   ${each.toFixed(1)} ms of work each (bare: ${bare.memory.toFixed(0)} MiB); the gallery's page ${gallery} bytes`,
     );
     for (const name of [...made, place("bare")]) rmSync(name, { recursive: true, force: true });
   }

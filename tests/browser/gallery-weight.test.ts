@@ -59,8 +59,8 @@ describe.each(VIEWS)("the first view of the gallery, %i px wide, on %s", (width,
   it("weighs less than 100 KB with everything, nothing in it moves, and no picture of another notebook comes, and none twice", async () => {
     const { files, bytes, shift } = await firstView("patterns/index.html", width, notebook);
     expect(files).toContain("assets/gallery.js");
-    expect(files).toContain("patterns/facts.js");
-    expect(files.filter((file) => /search/.test(file))).toEqual([]);
+    // What grows with the number of patterns comes when somebody goes on.
+    expect(files.filter((file) => /facts|search/.test(file))).toEqual([]);
     expect(bytes, files.join("\n")).toBeLessThan(100_000);
     expect(shift).toBeLessThan(0.01);
     const pictures = files.filter((file) => file.endsWith("thumb.svg"));

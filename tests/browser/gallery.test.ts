@@ -1,6 +1,7 @@
 /** A reader's way through the gallery, on a phone and on a large screen, from disk and from a web server below a sub-path. */
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
+import { FIRST_CARDS } from "../../src/view/gallery/gallery-groups.ts";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -15,11 +16,13 @@ const WAYS: readonly Way[] = [
 ];
 
 /** Titles of the cards that are shown, in their order. */
-function titlesOn(page: Page): Promise<readonly string[]> {
+async function titlesOn(page: Page): Promise<readonly string[]> {
+  await untilFound(page, /pattern/i);
   return page.locator(".card:visible h3").allInnerTexts();
 }
 
 async function slugsOn(page: Page): Promise<readonly string[]> {
+  await untilFound(page, /pattern|called/i);
   const cards = page.locator("[data-pattern]:visible");
   return cards.evaluateAll((all) => all.map((card) => card.getAttribute("data-pattern") ?? ""));
 }
@@ -106,20 +109,40 @@ describeReader(WAYS, () => {
     expect((await slugsOn(page))[0]).toBe("greenhouse-temperatures");
     expect(await scripts()).toContain("search-index.js");
     await field.fill("sowing calender");
-    await untilFound(page, "written nearly like “sowing calender”");
+    await untilFound(page, "Nothing is called “sowing calender”");
+    expect(await page.locator("[data-pattern]:visible").first().textContent()).toContain(
+      "Sowing calendar",
+    );
+    await page.getByRole("button", { name: "Did you mean “sowing calendar”?" }).press("Enter");
+    await untilFound(page, /^\d+ of/);
     expect((await slugsOn(page))[0]).toBe("sowing-calendar");
+    expect(await field.inputValue()).toBe("sowing calendar");
     await page.goBack();
     await untilFound(page, /^\d+ patterns$/);
     expect(await field.inputValue()).toBe("");
   });
 
-  it("opens a search that somebody sent", async () => {
+  it("opens a search that somebody sent, and finds by other words than a layout's own", async () => {
     await page.goto(`${address}#find=sowing+calendar`);
     await page.reload();
     await untilFound(page, /^\d+ of/);
     expect((await slugsOn(page))[0]).toBe("sowing-calendar");
     expect(await page.getByLabel("Find").inputValue()).toBe("sowing calendar");
     expect(await page.locator("[name=sort] option:checked").textContent()).toBe("best match first");
+    // All such words are tried in tests/view/found-words.test.ts.
+    for (const [words, slug] of [
+      ["todo", "to-do-by-when"],
+      ["menu", "meal-plan"],
+      ["habbits", "habit-tracker"],
+      ["agenda", "week-on-one-page"],
+    ] as const) {
+      await page.getByLabel("Find").fill(words);
+      await expect.poll(async () => (await slugsOn(page)).slice(0, 3)).toContain(slug);
+    }
+    await page.getByLabel("Find").fill("habitat");
+    await untilFound(page, "Nothing is called “habitat”");
+    await page.getByRole("button", { name: "Did you mean “habits”?" }).click();
+    await expect.poll(async () => (await slugsOn(page)).slice(0, 3)).toContain("habit-tracker");
   });
 
   it("chooses a notebook for good, and follows another's link for once", async () => {
@@ -166,8 +189,11 @@ describeReader(WAYS, () => {
 
 describeReader(WAYS.slice(1), () => {
   it("sees every pattern by what it is for, and how many there are", async () => {
-    const all = await page.locator("[data-pattern]").count();
-    expect(await slugsOn(page)).toHaveLength(all);
+    const all = await page.locator(".card").count();
+    await untilFound(page, `${all} patterns`);
+    expect(await slugsOn(page)).toHaveLength(FIRST_CARDS);
+    await page.mouse.wheel(0, 200);
+    await expect.poll(() => page.locator("[data-pattern]:visible").count()).toBe(all);
     await untilFound(page, `${all} patterns`);
     expect(await page.locator("section[data-group]:visible").count()).toBe(10);
     await expect.poll(() => hashOf(page)).toBe("");
@@ -275,6 +301,26 @@ describeReader(WAYS.slice(1), () => {
 });
 
 describe("where files are slow to come", () => {
+  it("or do not come, a reader is led to the whole list, and may try again", async () => {
+    const { page, complaints, close } = await watchedPage(testBrowser.browser);
+    await page.route(/facts\.js/, (route) => route.abort());
+    await page.goto(`${testBrowser.address}patterns/index.html`);
+    await page.getByLabel("Sort by").selectOption("title");
+    await untilFound(page, "The other patterns could not be loaded");
+    expect(await slugsOn(page)).toHaveLength(FIRST_CARDS);
+    expect(await page.locator(".card:empty:visible").count()).toBe(0);
+    expect(await page.getByRole("link", { name: /^All \d+ in this group$/ }).count()).toBe(
+      await page.locator("section[data-group]:has(.card:empty)").count(),
+    );
+    await page.unroute(/facts\.js/);
+    await page.getByLabel("Sort by").selectOption("purpose");
+    await page.getByLabel("Sort by").selectOption("title");
+    await expect.poll(() => page.locator(".card:empty").count()).toBe(0);
+    expect(await page.locator(".whole:visible").count()).toBe(0);
+    expect(complaints.filter((one) => !/facts\.js|ERR_FAILED/.test(one))).toEqual([]);
+    await close();
+  });
+
   it("a reader types on while the search is on its way, and loses no letter", async () => {
     const { page, complaints, close } = await watchedPage(testBrowser.browser);
     let release = () => {};

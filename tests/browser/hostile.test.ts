@@ -90,7 +90,7 @@ describe("a page of a book by strangers", () => {
 describe("a script that carries their words", () => {
   it.each([
     ["patterns/facts.js", "spanbookFacts", TITLE],
-    ["patterns/search-index.js", "spanbookSearchIndex", "leek"],
+    ["patterns/search-index.js", "spanbookSearchIndex", TITLE],
     ["fit/book.js", "spanbookContent", TITLE],
     ["fit/recipe/texts.js", "spanbookTexts", "window.hit=1"],
     ["setups/texts.js", "spanbookSetups", ""],

@@ -82,7 +82,7 @@ describe.each([390, 1440])("on a screen %i px wide, a keeper", (width) => {
     await hand.click(page.getByLabel("First free page"));
     await hand.type("43");
     await hand.click(page.getByLabel("Add a layout"));
-    await hand.type("bef", "Enter");
+    await hand.type("ope", "Enter");
     await hand.type("gri", "Enter");
     await hand.type("", "ArrowDown", "Enter");
     await hand.type("two r", "Enter");
@@ -138,7 +138,7 @@ describe("what comes", () => {
       await page
         .getByRole("button", { name: "Move Habit tracker for a month down" })
         .press("Enter");
-      const inBlock = page.locator(".block .name > span").filter({ hasText: "small duties" });
+      const inBlock = page.locator(".block .name > span").filter({ hasText: "Habit tracker" });
       expect(await inBlock.count()).toBe(1);
       expect(await page.locator('[data-slug="2.0"] [data-entry="fault"]').textContent()).toContain(
         "is for a month, and stands inside each week",

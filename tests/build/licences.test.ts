@@ -10,7 +10,6 @@ describe("the licences in a book", () => {
   it.each([
     ["Spanbook", "Permission is hereby granted, free of charge"],
     ["@svgdotjs/svg.js", "MIT"],
-    ["minisearch", "MIT"],
     ["pdfkit", "MIT"],
     ["@fontsource/vollkorn", "SIL OPEN FONT LICENSE Version 1.1"],
     ["@fontsource/fira-sans", "SIL OPEN FONT LICENSE Version 1.1"],

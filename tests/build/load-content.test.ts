@@ -169,6 +169,7 @@ describe("the report on a content folder", () => {
       "book.yaml": "title: The Book\nnotebooks: [a5, nowhere]\n",
       "book.yml": "title: The Book\n",
       "notebook/a6.md": notebook(),
+      "word.yaml": "groups: [[slug, snail]]\n",
     });
     expect(await reportOn(folder)).toBe(
       `book.yaml:2:17
@@ -185,7 +186,11 @@ notebook
   \`notebook\` is not read: content has no such name.
   There is a folder \`notebooks\` already: move what is in this one into it, or move it out of the content folder.
 
-3 problems in 3 files.`,
+word.yaml
+  \`word.yaml\` is not read: content has no such name.
+  Call it \`words.yaml\`, or move it out of the content folder.
+
+4 problems in 4 files.`,
     );
   });
 

@@ -77,6 +77,26 @@ describe("a book", () => {
     expect(content.book.title).toBe("The Book");
   });
 
+  it("has the words that all of its folders call alike, and is told what is wrong with them", async () => {
+    const files: Files = {
+      ...GOOD,
+      "content/words.yaml": "groups: [[slug, snail]]\n",
+      "content/base/words.yaml": "groups:\n  - [to-do, task]\n  - [bean, pulse]\n",
+      "shared/words.yaml": "groups: [[snail, escargot]]\n",
+    };
+    const { words, texts } = await contentIn(scratchWith(files), ["shared"]);
+    expect(words).toEqual([
+      ["to-do", "task"],
+      ["bean", "pulse"],
+      ["snail", "escargot"],
+      ["slug", "snail"],
+    ]);
+    expect(texts.get("base/words.yaml")).toContain("pulse");
+    expect((await contentIn(scratchWith(GOOD))).words).toEqual([]);
+    const wrong = { ...files, "content/base/words.yaml": "groups: [bean, pulse]\n" };
+    expect(await reportOn(scratchWith(wrong), ["shared"])).toContain("base/words.yaml:1:10");
+  });
+
   it("chooses from all of them, in its own order", async () => {
     const lists =
       "notebooks: [a6, a5]\npatterns: [slug-hunt, bed-plan]\nstrips: [weeks, everyday]\nsetups: [march]\nwith: [base]\n";

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { openQuery } from "../../site/script/app/search-request.ts";
 import { sayFilter, sayLines } from "../../site/script/gallery/say-filter.ts";
 import { sayResult } from "../../site/script/gallery/show-summary.ts";
-import type { Search } from "../../site/script/lazy/search/search-part.ts";
 import { EVERYTHING, type GalleryQuery } from "../../src/view/gallery/gallery-query.ts";
+import type { Search } from "../../src/view/gallery/open-search.ts";
 
 const search: Search = (query) => ({ places: [query.length], isNear: query.startsWith("n") });
 
@@ -103,12 +103,12 @@ describe("in words", () => {
     ["some", { kind: "found", places: [1], isNear: false }, 1, 61, "1 of 61 patterns"],
     [
       "some that are written nearly so",
-      { kind: "found", places: [1], isNear: true },
+      { kind: "found", places: [1], isNear: true, meant: "beans" },
       3,
       61,
-      "3 of 61 patterns, written nearly like “bean”",
+      "Nothing is called “bean”",
     ],
-    ["none", { kind: "found", places: [1], isNear: true }, 0, 61, "No pattern"],
+    ["none", { kind: "found", places: [], isNear: false }, 0, 61, "No pattern"],
     [
       "what is left without a search",
       { kind: "failed" },

@@ -9,6 +9,7 @@ import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
+import { readWords } from "../../src/recipe/read/read-words.ts";
 import { demoNames, demoText } from "../setup/demo-files.ts";
 import { PROJECT } from "../setup/run-command.ts";
 
@@ -22,6 +23,7 @@ const KINDS: readonly (readonly [name: string, texts: readonly string[], read: R
   ["notebooks", textsOf("notebooks"), readNotebook],
   ["strips", textsOf("strips"), readStripRecipe],
   ["books", [readFileSync(`${PROJECT}content/book.yaml`, "utf8")], readBook],
+  ["words", [readFileSync(`${PROJECT}content/general/words.yaml`, "utf8")], readWords],
 ];
 
 function textsOf(kind: "patterns" | "notebooks" | "strips"): readonly string[] {

@@ -1,12 +1,15 @@
 /** Typed words find the layout or the division that they mean, among the first few. */
 import { describe, expect, it } from "vitest";
-import { searchRecipes } from "../../site/script/lazy/search/search-patterns.ts";
 import { areasOf } from "../../src/recipe/area-tree.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
+import { openSearch } from "../../src/view/gallery/open-search.ts";
+import { searchEntry } from "../../src/view/gallery/search-entry.ts";
 import { stripOffers } from "../../src/view/strip/strip-offers.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
 const { catalogue } = await demoCatalogue();
+const searchRecipes = (recipes: readonly Recipe[]) =>
+  openSearch({ entries: recipes.map((recipe) => searchEntry(recipe, recipe.body)), groups: [] });
 const offersFor = (text: string) =>
   stripOffers(text, { recipes: catalogue.recipes, patterns: catalogue.carried }).map(
     ({ title }) => title,

@@ -9,6 +9,7 @@ import { readBook } from "../../src/recipe/read/read-book.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { readSetup } from "../../src/recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
+import { readWords } from "../../src/recipe/read/read-words.ts";
 import { type Expected, expectedIssues, withoutExpectations } from "./expected-problems.ts";
 
 type Read = (file: TextFile) => Reading<unknown>;
@@ -19,6 +20,7 @@ const FOLDERS: readonly (readonly [folder: string, read: Read, atLeast: number])
   ["strips", readStripRecipe, 4],
   ["setups", readSetup, 5],
   ["books", readBook, 5],
+  ["words", readWords, 2],
 ];
 
 describe.each(FOLDERS)("wrong %s", (folder, read, atLeast) => {

@@ -1,17 +1,13 @@
 /** The gallery's own search where layouts are offered while somebody types: those of the book, and the keeper's. */
 import type { Recipe } from "../../../src/recipe/recipe.ts";
-import {
-  type Search,
-  type SearchResult,
-  searchLoader,
-  searchPart,
-} from "../lazy/search/search-part.ts";
+import type { Search, SearchResult } from "../../../src/view/gallery/open-search.ts";
+import { searchLoader, searchPart } from "../lazy/search/search-part.ts";
 import { openQuery } from "./search-request.ts";
 
-/** What is found among the book's layouts and among the keeper's, by their places; nothing while the search is not there. */
+/** Places among the book's layouts and among the keeper's, the best first; undefined while the search is not there. */
 export interface FoundLayouts {
-  readonly book: SearchResult | undefined;
-  readonly own: SearchResult | undefined;
+  readonly book: readonly number[] | undefined;
+  readonly own: readonly number[] | undefined;
 }
 
 export interface LayoutSearch {
@@ -33,18 +29,15 @@ export function openLayoutSearch(window: Window, { load, ready }: Searching): La
   return {
     prepare: query.prepare,
     find: (text, own) => {
-      const ofBook = query.ask(text.trim());
-      return {
-        book: ofBook.kind === "found" ? ofBook : undefined,
-        own: text.trim() === "" ? undefined : searchOwn(own)?.(text),
-      };
+      const asked = query.ask(text.trim());
+      const ofBook = asked.kind === "found" ? asked : undefined;
+      const ofOwn = text.trim() === "" ? undefined : searchOwn(own)?.(text);
+      const isWritten = [ofBook, ofOwn].some((one) => one && !one.isNear && one.places.length > 0);
+      // What is only written nearly so is better than nothing.
+      const places = (one?: SearchResult) => (isWritten && one?.isNear ? [] : one?.places);
+      return { book: places(ofBook), own: places(ofOwn) };
     },
   };
-}
-
-/** The places, where something is written just so. */
-export function exactOf(found: SearchResult | undefined): readonly number[] | undefined {
-  return found?.isNear === false ? found.places : undefined;
 }
 
 /** Gathered anew when there are others. */
@@ -53,7 +46,7 @@ function openOwnSearch(window: Window, { load, ready }: Searching) {
   return (recipes: readonly Recipe[]): Search | undefined => {
     if (recipes.length === 0) return undefined;
     const part = window.spanbookSearch;
-    if (!part) {
+    if (!part || !window.spanbookSearchIndex) {
       searchPart(window, load).then(ready, () => undefined);
       return undefined;
     }

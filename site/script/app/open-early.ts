@@ -2,7 +2,7 @@
 import { openDevice } from "../device/device.ts";
 // So no picture of another notebook is loaded first. What it misses is opened once more when the page is whole.
 import { openOnNotebook, openOnOwn } from "../device/open-on-notebook.ts";
-import { keptNotebook, ownNotebook } from "../device/own-notebook.ts";
+import { keptNotebook, notebooksOf, ownNotebook } from "../device/own-notebook.ts";
 import { ownAddress } from "../ui/load-script.ts";
 
 const device = openDevice(window, ownAddress());
@@ -12,8 +12,8 @@ const asked = new URLSearchParams(location.hash.slice(1)).get("on");
 const open = () => {
   if (!document.body) return;
   const own = ownNotebook(document, device);
-  const known = (document.body.dataset.notebooks ?? "").split(" ");
-  const slug = asked && known.includes(asked) ? asked : keptNotebook(document, device);
+  const slug =
+    asked && notebooksOf(document).includes(asked) ? asked : keptNotebook(document, device);
   if (slug) openOnNotebook(document, slug, own !== undefined);
   else if (own) openOnOwn(document, own);
 };

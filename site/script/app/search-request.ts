@@ -1,11 +1,11 @@
 /** A search that may still be on its way: what it has found, or why it has not. */
-import type { Search } from "../lazy/search/search-part.ts";
+import type { Search, SearchResult } from "../../../src/view/gallery/open-search.ts";
 
 export type QueryResult =
   | { readonly kind: "none" }
   | { readonly kind: "waiting" }
   | { readonly kind: "failed" }
-  | { readonly kind: "found"; readonly places: readonly number[]; readonly isNear: boolean };
+  | ({ readonly kind: "found" } & SearchResult);
 
 export interface Query {
   /** Brings the search in before something is searched for. */

@@ -1,5 +1,6 @@
 /** Turns what a page leaves open to the reader's choice to one notebook: links, pictures, its name, and how a pattern comes out. */
-import type { OwnNotebook } from "./own-notebook.ts";
+import { sayCount } from "../../../src/issue/words/say-count.ts";
+import { notebooksOf, type OwnNotebook } from "./own-notebook.ts";
 
 /**
  * A card's address ends in `…/pattern/notebook/file`: only the notebook changes. It is `named` in addresses where the
@@ -19,6 +20,9 @@ export function openOnNotebook(page: ParentNode, slug: string, isNamed = false):
     name.hidden = name.dataset.shown !== slug;
   }
   for (const words of page.querySelectorAll<HTMLElement>("[data-state]")) showState(words, slug);
+  const place = notebooksOf(document).indexOf(slug);
+  for (const effort of page.querySelectorAll<HTMLElement>("[data-lines]"))
+    showLines(effort, Number(effort.dataset.lines?.split(" ")[place] ?? 0));
 }
 
 /** Cards of patterns lead to the keeper's own notebook; their pictures stay empty until somebody draws them. */
@@ -33,14 +37,18 @@ export function openOnOwn(page: ParentNode, { said }: OwnNotebook): void {
   }
   for (const words of page.querySelectorAll<HTMLElement>("[data-pattern] [data-state]"))
     showOutcome(words, "over");
-  for (const effort of page.querySelectorAll("[data-pattern] .effort")) {
-    // Who watches the page while it is read would else see a change each time.
-    if (effort.textContent !== NO_LINES) effort.textContent = NO_LINES;
-  }
+  for (const effort of page.querySelectorAll("[data-pattern] .effort")) showLines(effort, 0);
+}
+
+/** How many strokes of the pen it takes; nothing is said of what cannot be drawn, or is not known. */
+export function showLines(effort: Element, count: number): void {
+  const words = count > 0 ? sayCount(count, "line") : NO_LINES;
+  // Who watches the page while it is read would else see a change each time.
+  if (effort.textContent !== words) effort.textContent = words;
 }
 
 /** A line that is empty keeps its height, so that no card moves. */
-export const NO_LINES = "\u00a0";
+const NO_LINES = "\u00a0";
 
 /** Of the form of a sheet. */
 const EMPTY_PICTURE =

@@ -20,7 +20,11 @@ export function ownNotebook(page: Document, device: Device): OwnNotebook | undef
 
 /** The notebook of the book that the keeper's is, where the book has it. */
 export function keptNotebook(page: Document, device: Device): string | undefined {
-  const known = (page.body.dataset.notebooks ?? "").split(" ");
   const chosen = device.get("book-notebook");
-  return chosen && known.includes(chosen) ? chosen : undefined;
+  return chosen && notebooksOf(page).includes(chosen) ? chosen : undefined;
+}
+
+/** The book's, in its order. */
+export function notebooksOf(page: Document): readonly string[] {
+  return (page.body.dataset.notebooks ?? "").split(" ").filter((slug) => slug !== "");
 }

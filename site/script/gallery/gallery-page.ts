@@ -1,5 +1,4 @@
 /** What the gallery's page does by itself. */
-import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
 import {
   EVERYTHING,
   type Filter,
@@ -7,33 +6,28 @@ import {
   MINE,
   without,
 } from "../../../src/view/gallery/gallery-query.ts";
+import type { Search } from "../../../src/view/gallery/open-search.ts";
 import { openQuery, type Query } from "../app/search-request.ts";
 import { type Device, openDevice } from "../device/device.ts";
-import { keptNotebook, ownNotebook } from "../device/own-notebook.ts";
-import { type Search, searchLoader } from "../lazy/search/search-part.ts";
+import { keptNotebook, notebooksOf, ownNotebook } from "../device/own-notebook.ts";
+import { searchLoader } from "../lazy/search/search-part.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { onPress, partOf } from "../ui/parts.ts";
 import { type Controls, openControls } from "./controls.ts";
 import { bindGalleryAddress, type GalleryStore, openGalleryStore } from "./gallery-store.ts";
+import { onGoingOn, openFacts } from "./open-facts.ts";
 import { NOT_WORKED_OUT, offerMine } from "./own-notebook.ts";
+import { openPatternList } from "./pattern-list.ts";
 import { openView } from "./show-gallery.ts";
 import { showWords } from "./show-summary.ts";
 import { openYours } from "./yours.ts";
 
-declare global {
-  interface Window {
-    readonly spanbookFacts?: GalleryFacts;
-  }
-}
-
 const script = ownAddress();
 const tools = { device: openDevice(window, script), load: scriptLoader(script) };
-const facts = window.spanbookFacts;
-// A book without patterns or notebooks has nothing to choose from; without its facts the list stays as it was written.
-if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
+// A book without patterns or notebooks has nothing to choose from.
+if (document.querySelector("[data-group] [data-pattern]")) {
   document.documentElement.classList.add("choosing");
   openGallery(window, {
-    facts,
     loadSearch: searchLoader(window, tools.load),
     own: script,
     ...tools,
@@ -45,7 +39,6 @@ if (facts && facts.patterns.length > 0 && facts.notebooks.length > 0) {
 }
 
 export interface GalleryTools {
-  readonly facts: GalleryFacts;
   readonly device: Device;
   readonly loadSearch: () => Promise<Search>;
   /** The address that the parts lie beside, and what loads them. */
@@ -58,14 +51,16 @@ const REST = 160;
 
 /** Takes the page over. */
 export function openGallery(window: Window, tools: GalleryTools): void {
-  const { facts, device, loadSearch } = tools;
+  const { device, load, loadSearch } = tools;
   const { document: page } = window;
   const mine = ownNotebook(page, device);
+  const notebooks = notebooksOf(page);
+  const tags = [...page.querySelectorAll<HTMLOptionElement>("[name=tag] option")];
   const known = {
-    notebooks: [...(mine ? [MINE] : []), ...facts.notebooks],
-    tags: facts.patterns.flatMap(({ tags }) => tags),
+    notebooks: [...(mine ? [MINE] : []), ...notebooks],
+    tags: tags.map(({ value }) => value).filter((tag) => tag !== ""),
   };
-  const own = () => (mine ? MINE : (keptNotebook(page, device) ?? facts.notebooks[0] ?? ""));
+  const own = () => (mine ? MINE : (keptNotebook(page, device) ?? notebooks[0] ?? ""));
   if (mine) offerMine(window, mine, tools.own);
   const controls = openControls(page, known);
   // Whoever types on while the search is on its way keeps what is in the field.
@@ -74,12 +69,14 @@ export function openGallery(window: Window, tools: GalleryTools): void {
   const takeBack = (filter: Filter) => widen(without(store.state(), filter));
   const told = (isWorkedOut: boolean) => {
     if (isWorkedOut) return showAgain();
-    store.set({ ...store.state(), notebook: facts.notebooks[0] ?? "" });
+    store.set({ ...store.state(), notebook: notebooks[0] ?? "" });
     showWords(page, NOT_WORKED_OUT);
   };
-  const ownCards = mine && { notebook: mine, load: tools.load, told };
+  const ownCards = mine && { notebook: mine, load, told };
+  const list = openPatternList(page, mine);
+  const facts = openFacts(window, { load, ready: showAgain, failed: () => showFailed(page) });
   const yours = openYours(window, tools, showAgain);
-  const view = openView(page, { facts, own: ownCards, yours, query, takeBack });
+  const view = openView(page, { facts, list, own: ownCards, yours, query, takeBack });
   const store = openGalleryStore(own);
   const widen = (next: GalleryQuery) => {
     store.set(next);
@@ -94,12 +91,23 @@ export function openGallery(window: Window, tools: GalleryTools): void {
   onPress(page, "show-all", () => {
     widen({ ...EVERYTHING, notebook: store.notebook(), sort: store.state().sort });
   });
+  onPress(page, "search-meant", ({ dataset }) => {
+    widen({ ...store.state(), query: dataset.query ?? "" });
+  });
   bindGalleryAddress(window, store, known);
   // From here on, so that nothing is shown before the address is read.
   store.subscribe((state) => {
     controls.fill(state, store.notebook());
     view(state, store.notebook());
   });
+  onGoingOn(window, page.querySelectorAll(".card:empty"), facts.bring);
+}
+
+/** What stands in the page stays, and there are links to what is missing. */
+function showFailed(page: Document): void {
+  page.documentElement.classList.remove("sifting");
+  page.documentElement.classList.add("unfilled");
+  showWords(page, "The other patterns could not be loaded: the links below lead to all of them");
 }
 
 interface Bound {

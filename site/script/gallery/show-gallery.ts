@@ -3,19 +3,24 @@ import { filterPatterns, relaxations } from "../../../src/view/gallery/filter-pa
 import type { GalleryFacts } from "../../../src/view/gallery/gallery-facts.ts";
 import {
   activeFilters,
+  EVERYTHING,
   type Filter,
   type GalleryQuery,
   MINE,
 } from "../../../src/view/gallery/gallery-query.ts";
 import type { Query, QueryResult } from "../app/search-request.ts";
 import { partOf } from "../ui/parts.ts";
+import type { Facts } from "./open-facts.ts";
 import { type OwnCardsTools, openMine } from "./own-notebook.ts";
-import { openPatternList } from "./pattern-list.ts";
-import { sayResult, showRelaxations, showWords } from "./show-summary.ts";
+import type { PatternList } from "./pattern-list.ts";
+import { sayFound } from "./say-filter.ts";
+import { sayResult, showMeant, showRelaxations, showWords } from "./show-summary.ts";
 import type { ShowYours } from "./yours.ts";
 
 export interface ViewTools {
-  readonly facts: GalleryFacts;
+  /** Brought when what is asked for needs them. */
+  readonly facts: Facts;
+  readonly list: PatternList;
   readonly own: OwnCardsTools | undefined;
   readonly yours: ShowYours;
   readonly query: Query;
@@ -23,51 +28,81 @@ export interface ViewTools {
   readonly takeBack: (filter: Filter) => void;
 }
 
-/** Shows what is asked for on a notebook; while a search is on its way, what was shown before stays. */
+/** Shows what is asked for on a notebook; while something for it is on its way, what was shown before stays. */
 export function openView(
   page: Document,
-  { facts: bookFacts, own, yours, query, takeBack }: ViewTools,
+  tools: ViewTools,
 ): (state: GalleryQuery, notebook: string) => void {
-  const list = openPatternList(page, own?.notebook);
-  const mine = own && openMine(bookFacts, own, list.cards);
+  const { facts, list, own } = tools;
+  let mine: ReturnType<typeof openMine> | undefined;
   let opened = "";
+  const fill = (known: GalleryFacts) => {
+    if (!list.fill(known)) return;
+    opened = "";
+    mine = own && openMine(known, own, list.cards());
+  };
   return (state, notebook) => {
-    const facts = mine?.facts() ?? bookFacts;
-    if (notebook !== opened) list.open(notebook, facts.notebooks.indexOf(notebook), facts.patterns);
+    const known = facts.now();
+    if (known) fill(known);
+    if (notebook !== opened) list.open(notebook);
     if (notebook !== opened) mine?.show(notebook === MINE);
     opened = notebook;
-    if (notebook === MINE && !mine?.isKnown() && asksForOutcomes(state)) {
-      showWords(page, "Working it out for your notebook");
-      return;
-    }
-    partOf(page, "show-all").hidden = activeFilters(state).length === 0;
-    const asked = query.ask(state.query);
-    if (asked.kind === "waiting") {
+    if (!known && isOpening(state)) {
+      if (notebook === MINE) facts.bring();
+      showOpening(page, tools, { state, notebook });
+    } else if (!known) {
+      facts.bring();
       showWords(page, "Searching");
-      return;
+    } else if (notebook === MINE && !mine?.isKnown() && asksForOutcomes(state)) {
+      showWords(page, "Working it out for your notebook");
+    } else {
+      showFound(page, tools, { state, notebook, facts: mine?.facts() ?? known });
     }
-    const isNear = asked.kind === "found" && asked.isNear;
-    const found = yours({ state, notebook, isNear });
-    const store: QueryResult = isNear && found.isExact ? NONE_OF_BOOK : asked;
-    const patternFilter = {
-      facts,
-      notebook,
-      found: store.kind === "found" ? store.places : undefined,
-    };
-    const patterns = filterPatterns(patternFilter, state);
-    page.documentElement.classList.remove("sifting");
-    list.show(patterns, state.sort === "purpose" && store.kind !== "found");
-    showWords(
-      page,
-      sayResult(state, store, {
-        count: patterns.length + found.count,
-        all: facts.patterns.length + found.all,
-      }),
-    );
-    const isNothing = patterns.length + found.count === 0;
-    const relaxed = isNothing ? relaxations(patternFilter, state) : [];
-    showRelaxations(page, isNothing, { state, relaxed, takeBack });
   };
+}
+
+interface Asked {
+  readonly state: GalleryQuery;
+  readonly notebook: string;
+}
+
+/** Is it what the page was written with? */
+function isOpening(state: GalleryQuery): boolean {
+  return activeFilters(state).length === 0 && state.sort === EVERYTHING.sort;
+}
+
+function showOpening(page: Document, { list, yours }: ViewTools, asked: Asked): void {
+  const found = yours({ ...asked, isNear: false });
+  page.documentElement.classList.remove("sifting");
+  partOf(page, "show-all").hidden = true;
+  showMeant(page, { kind: "none" });
+  showWords(page, sayFound(list.count + found.count, list.count + found.all));
+}
+
+function showFound(
+  page: Document,
+  { list, yours, query, takeBack }: ViewTools,
+  { state, notebook, facts }: Asked & { readonly facts: GalleryFacts },
+): void {
+  partOf(page, "show-all").hidden = activeFilters(state).length === 0;
+  const asked = query.ask(state.query);
+  if (asked.kind === "waiting") {
+    showWords(page, "Searching");
+    return;
+  }
+  const isNear = asked.kind === "found" && asked.isNear;
+  const found = yours({ state, notebook, isNear });
+  const store: QueryResult = isNear && found.isExact ? NONE_OF_BOOK : asked;
+  const places = store.kind === "found" ? store.places : undefined;
+  const patternFilter = { facts, notebook, found: places };
+  const patterns = filterPatterns(patternFilter, state);
+  page.documentElement.classList.remove("sifting");
+  list.show(patterns, state.sort === "purpose" && store.kind !== "found");
+  const count = patterns.length + found.count;
+  showMeant(page, store);
+  showWords(page, sayResult(state, store, { count, all: facts.patterns.length + found.all }));
+  const relaxed = count === 0 ? relaxations(patternFilter, state) : [];
+  showRelaxations(page, count === 0, { state, relaxed, takeBack });
 }
 
 /** What is written nearly so is not shown beside what is written so. */

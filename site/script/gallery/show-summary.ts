@@ -15,9 +15,18 @@ export function sayResult(
   const found = sayFound(count, all);
   if (query.kind === "failed")
     return `${found}; the search could not be loaded, and its words are left aside`;
-  if (query.kind === "found" && query.isNear && count > 0)
-    return `${found}, written nearly like ${sayFilter(state, "query")}`;
+  if (query.kind === "found" && query.meant !== undefined)
+    return `Nothing is called ${sayFilter(state, "query")}`;
   return found;
+}
+
+/** Offers to search for what was probably meant. */
+export function showMeant(page: Document, query: QueryResult): void {
+  const button = partOf(page, "meant");
+  const meant = query.kind === "found" ? (query.meant ?? "") : "";
+  button.hidden = meant === "";
+  button.textContent = meant === "" ? "" : `Did you mean “${meant}”?`;
+  button.dataset.query = meant;
 }
 
 /** Shows words where they are read out; words that stand there already are not read again. */

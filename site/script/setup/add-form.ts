@@ -2,7 +2,7 @@
 import type { SetupEntry } from "../../../src/recipe/setup-recipe.ts";
 import { addEntry, type EntryPath, entryAt } from "../../../src/view/setup/edit-setup.ts";
 import { type SetupOffer, setupOffers } from "../../../src/view/setup/setup-offers.ts";
-import { exactOf, openLayoutSearch } from "../app/layout-search.ts";
+import { openLayoutSearch } from "../app/layout-search.ts";
 import { makeElement } from "../ui/make-element.ts";
 import { bindOffers } from "../ui/offer-field.ts";
 import { partOf, theOne } from "../ui/parts.ts";
@@ -25,8 +25,8 @@ export function bindAddForm(page: ParentNode, store: SetupStore, { say, load }: 
       const { recipes: ofBook } = store.catalogue;
       const recipes = [...ofBook, ...own];
       const among = search.find(text, own);
-      const ownPlaces = exactOf(among.own)?.map((place) => place + ofBook.length) ?? [];
-      const found = [...ownPlaces, ...(exactOf(among.book) ?? [])];
+      const ownPlaces = among.own?.map((place) => place + ofBook.length) ?? [];
+      const found = [...ownPlaces, ...(among.book ?? [])];
       const into = entryAt(store.state().asked.setup.pages, intoOf(form));
       const within = into?.kind === "each" ? into.each : undefined;
       return setupOffers(text, {

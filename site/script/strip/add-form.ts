@@ -1,7 +1,7 @@
 /** Puts something on the strip: a layout or a plain division, on both sides or on one. */
 import { axesOf, carryOn, PLACES, type Place } from "../../../src/view/strip/edit-strip.ts";
 import { type StripOffer, stripOffers } from "../../../src/view/strip/strip-offers.ts";
-import { exactOf, type LayoutSearch, openLayoutSearch } from "../app/layout-search.ts";
+import { type LayoutSearch, openLayoutSearch } from "../app/layout-search.ts";
 import { bindOffers } from "../ui/offer-field.ts";
 import { theOne } from "../ui/parts.ts";
 import type { StripStore } from "./strip-store.ts";
@@ -22,14 +22,11 @@ export function bindAddForm(page: ParentNode, store: StripStore, { say, load }: 
   });
 }
 
-/** What is only written nearly so is better than nothing. */
 function offersFor(text: string, store: StripStore, search: LayoutSearch): readonly StripOffer[] {
   const { recipes, carried: patterns } = store.catalogue;
   const own = (store.state().asked.own ?? []).map(({ recipe }) => recipe);
   const found = search.find(text, own);
-  const known = { recipes, patterns, own, foundOwn: exactOf(found.own) };
-  const offers = stripOffers(text, { ...known, found: exactOf(found.book) });
-  return offers.length > 0 ? offers : stripOffers(text, { ...known, found: found.book?.places });
+  return stripOffers(text, { recipes, patterns, own, found: found.book, foundOwn: found.own });
 }
 
 function placeOf(form: HTMLFormElement): Place {

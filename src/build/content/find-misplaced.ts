@@ -13,6 +13,8 @@ import {
 } from "./misplaced-file.ts";
 
 export const BOOK = "book.yaml";
+/** Words that people use for one thing: in any folder of content, and in none that needs it. */
+export const WORDS = "words.yaml";
 export const CONTENT_FOLDERS = ["notebooks", "patterns", "strips", "setups"] as const;
 export type ContentFolder = (typeof CONTENT_FOLDERS)[number];
 /** The folder of calendar files: a book's own alone. */
@@ -53,7 +55,8 @@ async function factAbout(
   names: readonly string[],
 ): Promise<Fact | undefined> {
   const folders = [...CONTENT_FOLDERS, ...(prefix === "" ? [CALENDAR] : [])];
-  if (name === BOOK || folders.includes(name) || isLeftAlone(name)) return undefined;
+  if (name === BOOK || name === WORDS || folders.includes(name) || isLeftAlone(name))
+    return undefined;
   const full = join(folder, name);
   const found = await stat(full).catch(() => undefined);
   if (found?.isDirectory()) {
@@ -64,11 +67,16 @@ async function factAbout(
     return { kind: "misnamed", name, better, ...(names.includes(better) && { taken: "folder" }) };
   }
   if (!isMeantByName(name)) return undefined;
-  const isBook = isSlipOf(name.replace(/\..*$/, ""), "book");
+  const better = [BOOK, WORDS].find((one) => isSlipOf(bare(name), bare(one)));
   const opens = await hasFrontMatter(full);
-  if (isBook && (opens || /\.ya?ml/i.test(name)))
-    return { kind: "misnamed", name, better: BOOK, ...(names.includes(BOOK) && { taken: "file" }) };
+  if (better !== undefined && (opens || /\.ya?ml/i.test(name)))
+    return { kind: "misnamed", name, better, ...(names.includes(better) && { taken: "file" }) };
   return opens && /\.(md|mdx|markdown)/i.test(name) ? { kind: "misplaced" } : undefined;
+}
+
+/** A file's name without its endings. */
+function bare(name: string): string {
+  return name.replace(/\..*$/, "");
 }
 
 /** One letter in four may be wrong, and capitals do not count: `Pattern`, not `pictures`. */

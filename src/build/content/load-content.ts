@@ -5,20 +5,17 @@ import { namesOf } from "../../calendar/names.ts";
 import { ISO_WEEKS, type WeekRule } from "../../calendar/week.ts";
 import type { CalendarFile } from "../../events/calendar-file.ts";
 import type { Issue } from "../../issue/facts/issue.ts";
-import type { Reading, TextFile } from "../../issue/facts/reading.ts";
+import type { Reading } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { readNotebook } from "../../notebook/read-notebook.ts";
 import type { When } from "../../plan/when.ts";
 import type { BookFile } from "../../recipe/book-file.ts";
 import { byTitle, chosenOf, takenTitles, unknownIn, unlistedOf } from "../../recipe/chosen.ts";
 import { marginClashes } from "../../recipe/margin-clashes.ts";
 import { moonWithoutOffset } from "../../recipe/moon-without-offset.ts";
-import { readRecipe } from "../../recipe/read/read-recipe.ts";
-import { readSetup } from "../../recipe/read/read-setup.ts";
-import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { SetupRecipe } from "../../recipe/setup-recipe.ts";
 import type { StripRecipe } from "../../recipe/strip-recipe.ts";
+import type { WordGroups } from "../../recipe/words.ts";
 import { issuesOfSetups } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
 import type { Misplaced } from "./find-misplaced.ts";
@@ -27,7 +24,7 @@ import { openRoot } from "./load-file.ts";
 import { type BookFiles, loadFiles } from "./load-files.ts";
 import type { Folder } from "./load-folder.ts";
 import type { NamedFolder } from "./open-packs.ts";
-import { openRecent } from "./recent.ts";
+import { openReaders, type Readers } from "./open-readers.ts";
 
 export interface Content extends CatalogueData {
   readonly book: BookFile;
@@ -41,6 +38,8 @@ export interface Content extends CatalogueData {
   readonly strips: readonly StripRecipe[];
   /** The book's: in its order where it lists them, else by slug. */
   readonly setups: readonly SetupRecipe[];
+  /** Words that people use for one thing, of all folders. */
+  readonly words: WordGroups;
   /** What is drawn on the days of set-ups; by the names of the files. */
   readonly calendars: readonly CalendarFile[];
   /** Every file that was read, by its path in the book, in whichever folder it lies. */
@@ -60,29 +59,6 @@ export type ContentReading = {
   | { readonly ok: true; readonly value: Content }
   | { readonly ok: false; readonly issues: readonly Issue[] }
 );
-
-/** How files are read; who reads a folder again and again reads only those anew that have changed. */
-export type Readers = ReturnType<typeof openReaders>;
-
-/** Readers that remember what they read in the last round. */
-export function openReaders() {
-  const settling: (() => void)[] = [];
-  const remembering = <T>(read: (file: TextFile) => T) => {
-    const known = openRecent<T>();
-    settling.push(known.settle);
-    return (file: TextFile) => known.take(`${file.path}\n${file.text}`, () => read(file));
-  };
-  return {
-    notebook: remembering(readNotebook),
-    recipe: remembering(readRecipe),
-    strip: remembering(readStripRecipe),
-    setup: remembering(readSetup),
-    /** Ends a round. */
-    settle: () => {
-      for (const settle of settling) settle();
-    },
-  };
-}
 
 /** What else a reading of content takes. */
 export interface ContentOptions {
@@ -117,6 +93,7 @@ function checked(
   const strip = gathered(strips, stripReadings);
   const setupReadings = setups.files.map(readers.setup);
   const setup = gathered(setups, setupReadings);
+  const words = files.words.map(readers.words);
   const named = [...stripReadings, ...setupReadings].flatMap((reading) => reading.named);
   const booksOfBook = chosenOf(book.chosen.notebooks, notebook.values);
   const recipesOfBook = chosenOf(book.chosen.patterns, byTitle(recipe.values));
@@ -129,6 +106,7 @@ function checked(
     ...recipe.issues,
     ...strip.issues,
     ...setup.issues,
+    ...words.flatMap((one) => (one.ok ? [] : one.issues)),
     ...unknownIn(book.chosen.notebooks, "notebook", notebooks.slugs),
     ...unknownIn(book.chosen.patterns, "pattern", patterns.slugs),
     ...unknownIn(book.chosen.strips, "strip", strips.slugs),
@@ -155,6 +133,7 @@ function checked(
     unlisted,
     strips: chosenOf(book.value.strips, strip.values),
     setups: chosenOf(book.value.setups, setup.values),
+    words: words.flatMap((one) => (one.ok ? one.value : [])),
     calendars,
     texts: files.bookTexts,
     origins: files.origins,

@@ -3,7 +3,13 @@ import type { Issue } from "../../issue/facts/issue.ts";
 import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import type { BookReading } from "../../recipe/book-file.ts";
 import { NAMES_NOTHING, readBook } from "../../recipe/read/read-book.ts";
-import { BOOK, type ContentFolder, findMisplaced, type Misplaced } from "./find-misplaced.ts";
+import {
+  BOOK,
+  type ContentFolder,
+  findMisplaced,
+  type Misplaced,
+  WORDS,
+} from "./find-misplaced.ts";
 import { loadFile, type Root } from "./load-file.ts";
 import { loadFolder } from "./load-folder.ts";
 import {
@@ -22,6 +28,8 @@ export interface BookFiles {
   /** Of all folders together, in the order of the files' names. */
   readonly folders: Folders;
   readonly misplaced: Misplaced;
+  /** Each folder's `words.yaml`. */
+  readonly words: readonly TextFile[];
   readonly packs: readonly Pack[];
   /** What is wrong with the folders to build on, and between them. */
   readonly issues: readonly Issue[];
@@ -64,20 +72,27 @@ function oneBook({ bookFile, opened, packs, own }: Loaded): Omit<BookFiles, "boo
     ...(bookFile.ok ? [[BOOK, bookFile.value] as const] : []),
     ...byPathInBook(folders),
   ];
-  const files = [...inBook.map(([, file]) => file), ...opened.files];
+  const readWords = all.flatMap(({ words }) => words ?? []);
+  const words = readWords.flatMap((one) => (one.ok ? [one.value] : []));
+  const files = [...inBook.map(([, file]) => file), ...opened.files, ...words];
   const bare = opened.packs.filter((_, index) => packs[index] && isBare(packs[index]));
   return {
     folders,
     misplaced: mergeMisplaced(all),
+    words,
     packs: opened.packs,
     issues: [
       ...opened.issues,
+      ...readWords.flatMap((one) => (one.ok ? [] : one.issues)),
       ...bare.map((pack) => badPack({ ...pack, why: "empty" })),
       ...namesTwice(all),
     ],
     notes: opened.notes,
     texts: new Map(files.map(({ path, text }) => [path, text])),
-    bookTexts: new Map(inBook.map(([path, { text }]) => [path, text])),
+    bookTexts: new Map([
+      ...inBook.map(([path, { text }]) => [path, text] as const),
+      ...words.map(({ path, text }) => [path, text] as const),
+    ]),
     origins: new Map(
       packs.flatMap((pack, index) =>
         [...byPathInBook(pack.folders).keys()].map(
@@ -94,12 +109,20 @@ async function loadRoot(
   needed: readonly ContentFolder[],
 ): Promise<LoadedRoot> {
   const load = (name: ContentFolder) => loadFolder(root, name, needed.includes(name));
-  const [misplaced, notebooks, patterns, strips, setups] = await Promise.all([
+  const [misplaced, words, notebooks, patterns, strips, setups] = await Promise.all([
     findMisplaced(root, packs),
+    loadWords(root),
     load("notebooks"),
     load("patterns"),
     load("strips"),
     load("setups"),
   ]);
-  return { root, misplaced, folders: { notebooks, patterns, strips, setups } };
+  return { root, misplaced, words, folders: { notebooks, patterns, strips, setups } };
+}
+
+/** Undefined where there is none: nobody needs it. */
+async function loadWords(root: Root): Promise<Reading<TextFile> | undefined> {
+  const file = await loadFile(root, WORDS);
+  const isMissing = (issue: Issue) => issue.about === "file" && issue.kind === "missing";
+  return file.ok || !file.issues.some(isMissing) ? file : undefined;
 }

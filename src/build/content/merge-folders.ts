@@ -1,7 +1,7 @@
 /** Makes one book of what several folders hold: which files it has, which names are there twice, and what comes from where. */
 import { basename } from "node:path";
 import type { Issue } from "../../issue/facts/issue.ts";
-import type { TextFile } from "../../issue/facts/reading.ts";
+import type { Reading, TextFile } from "../../issue/facts/reading.ts";
 import { CONTENT_FOLDERS, type ContentFolder, type Misplaced } from "./find-misplaced.ts";
 import { type Root, wholeFileIssue } from "./load-file.ts";
 import { byCharacters, type Folder } from "./load-folder.ts";
@@ -13,6 +13,8 @@ export interface LoadedRoot {
   readonly root: Root;
   readonly folders: Folders;
   readonly misplaced: Misplaced;
+  /** `words.yaml`, where it has one. */
+  readonly words: Reading<TextFile> | undefined;
 }
 
 /** What lies in all of them, in the order of the files' names. */
@@ -68,8 +70,9 @@ const WHAT = {
 } as const satisfies Record<ContentFolder, string>;
 
 /** Does nothing lie there that is content, or was meant to be? */
-export function isBare({ folders, misplaced }: LoadedRoot): boolean {
+export function isBare({ folders, misplaced, words }: LoadedRoot): boolean {
   return (
+    words === undefined &&
     misplaced.issues.length === 0 &&
     Object.values(folders).every(({ slugs, issues }) => slugs.length + issues.length === 0)
   );

@@ -2,6 +2,7 @@
 import type { SpanKind } from "../../calendar/span.ts";
 import type { Purpose } from "../../recipe/recipe.ts";
 import type { NotebookEntry, Pair } from "../../view/entries.ts";
+import type { GalleryGroup } from "../../view/gallery/gallery-groups.ts";
 import type { AxisTables } from "../../view/notebook/axis-tables.ts";
 import type { AxisFact } from "../../view/notebook/notebook-facts.ts";
 import type { AroundPattern } from "../../view/pattern/around-pattern.ts";
@@ -25,6 +26,8 @@ export interface Book {
   readonly paperScale: number;
   /** In the usual order of purposes; only those that have a pattern. */
   readonly groups: readonly PurposeGroup[];
+  /** The same as the gallery opens with them. */
+  readonly gallery: readonly GalleryGroup[];
   /** What the front page draws for today, on the first notebook. */
   readonly todays: readonly PatternCard[];
   /** Every tag once, in the order of the alphabet. */
@@ -124,6 +127,7 @@ export function emptyBook(): Book {
     notebooks: [],
     paperScale: 1,
     groups: [],
+    gallery: [],
     todays: [],
     tags: [],
     all: NO_PAGES,

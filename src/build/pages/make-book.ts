@@ -1,6 +1,7 @@
 /** Makes the book from checked content: lists for its overviews, and an answer for each page. */
 import type { MarkdownIt } from "markdown-it";
 import { frontMatterOf } from "../../source/front-matter/read-front-matter.ts";
+import { galleryGroups } from "../../view/gallery/gallery-groups.ts";
 import { notebookEntry, paperScale } from "../../view/notebook/notebook-facts.ts";
 import { openAround } from "../../view/pattern/around-pattern.ts";
 import { makeCards } from "../../view/pattern/pattern-cards.ts";
@@ -48,13 +49,15 @@ export function makeBook(sources: BookSources): Book {
   const strips = openStripBook({ ...pageSources, cache: caches.strips, version });
   const setups = openSetupBook({ ...pageSources, cache: caches.setups, version });
   const [first] = content.notebooks;
+  const groups = first ? cards.groupsOn(first.slug) : [];
   const notebooks = content.notebooks.map(notebookEntry);
   return {
     title: content.book.title,
     url: content.book.url ?? "",
     notebooks,
     paperScale: paperScale(notebooks),
-    groups: first ? cards.groupsOn(first.slug) : [],
+    groups,
+    gallery: galleryGroups(groups),
     todays: first
       ? todaysPatterns(content).map(({ slug }) =>
           cards.card({ pattern: slug, notebook: first.slug }),

@@ -51,7 +51,7 @@ export function galleryFiles(
   markdown: MarkdownIt,
 ): readonly ListFile[] {
   const facts = () => galleryFacts(content, cards);
-  const index = () => searchIndex(content.recipes, markdown);
+  const index = () => searchIndex(content, markdown);
   return [
     listFile("patterns/facts.js", () => pageScript("spanbookFacts", facts())),
     listFile("patterns/search-index.js", () => pageScript("spanbookSearchIndex", index())),

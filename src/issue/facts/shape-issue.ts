@@ -10,6 +10,7 @@ export const OWNERS = [
   "strip-entry",
   "setup",
   "book",
+  "words",
   "attempt",
   "spread",
   "area",

@@ -69,7 +69,8 @@ export type Form =
   | "utc-offset"
   | "repeat"
   | "unit-count"
-  | "unit-number";
+  | "unit-number"
+  | "word-groups";
 
 /** The value types of one kind. */
 export type ValueTypeOf<Kind extends ValueType["kind"]> = Extract<ValueType, { kind: Kind }>;

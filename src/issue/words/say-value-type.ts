@@ -86,6 +86,8 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   repeat: ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
   "unit-count": ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
   "unit-number": ({ max }) => `a whole number from 1 to ${max}, or from −1 to −${max}`,
+  "word-groups": ({ max }) =>
+    `a list of at most ${max} groups of two words or more, such as [[to-do, task list], [budget, money]]`,
   printer: ({ min, max }) =>
     `numbers from ${min} to ${max} for the short and the long side of the paper, such as {x: 1.004, y: 0.998}`,
 };

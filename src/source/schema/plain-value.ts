@@ -30,7 +30,7 @@ function plainValue(node: SourceNode, expected: ValueType | undefined): unknown 
 function isText(expected: ValueType): boolean {
   if (expected.kind === "text" || expected.kind === "choice") return true;
   if (expected.kind !== "form") return false;
-  return ["tags", "count", "address"].includes(expected.form) || isSlugs(expected);
+  return ["tags", "count", "address", "word-groups"].includes(expected.form) || isSlugs(expected);
 }
 
 /** A file may be called `null`. */

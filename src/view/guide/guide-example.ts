@@ -17,6 +17,7 @@ import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
+import { readWords } from "../../recipe/read/read-words.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { planStrip } from "../../strip/plan-strip.ts";
 import { type MisfitSummary, misfitSummary } from "../pattern/plan-summary.ts";
@@ -59,6 +60,9 @@ export function showExample(fence: ExampleFence, context: ExampleContext): reado
     case "book":
       checked(readBook(fileOf(fence)), fence);
       return [];
+    case "words":
+      checked(readWords(fileOf(fence)), fence);
+      return [];
   }
 }
 
@@ -68,7 +72,8 @@ export function readPattern(fence: ExampleFence): Recipe {
 }
 
 function fileOf({ kind, slug, text }: ExampleFence): TextFile {
-  return { path: kind === "book" ? "book.yaml" : `${kind}s/${slug}.md`, text };
+  const isWhole = kind === "book" || kind === "words";
+  return { path: isWhole ? `${kind}.yaml` : `${kind}s/${slug}.md`, text };
 }
 
 const READERS = {
@@ -77,6 +82,7 @@ const READERS = {
   strip: readStripRecipe,
   setup: readSetup,
   book: readBook,
+  words: readWords,
 } as const;
 
 function reportOf(fence: ExampleFence): ShownExample {

@@ -2,7 +2,7 @@
 
 /** `wrong` is source that is meant to be refused; `on` names notebooks of the guide. */
 export interface ExampleFence {
-  readonly kind: "pattern" | "split" | "notebook" | "strip" | "setup" | "book";
+  readonly kind: "pattern" | "split" | "notebook" | "strip" | "setup" | "book" | "words";
   /** The file's name without its ending; "" where there is no file of its own. */
   readonly slug: string;
   readonly on: readonly string[];
@@ -29,7 +29,7 @@ interface PlainFence {
 export type GuideFence = ExampleFence | FigureFence | PlainFence;
 
 const EXAMPLE =
-  /^yaml (?<kind>pattern|split|notebook|strip|setup|book)(?: (?<slug>[a-z0-9-]+))??(?: on (?<on>[a-z0-9, -]+?))?(?: for (?<spans>[0-9W, -]+?))?(?: in (?<region>[A-Z]{2}))?(?<wrong> wrong)?$/;
+  /^yaml (?<kind>pattern|split|notebook|strip|setup|book|words)(?: (?<slug>[a-z0-9-]+))??(?: on (?<on>[a-z0-9, -]+?))?(?: for (?<spans>[0-9W, -]+?))?(?: in (?<region>[A-Z]{2}))?(?<wrong> wrong)?$/;
 
 /**
  * Reads the words of a fence: `yaml pattern seed-list on square, a6`, `yaml pattern month on a5 for 2027-05 in US`,
@@ -63,4 +63,5 @@ const EXAMPLE_KINDS: readonly ExampleFence["kind"][] = [
   "strip",
   "setup",
   "book",
+  "words",
 ];

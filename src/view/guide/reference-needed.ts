@@ -6,6 +6,7 @@ import { readBook } from "../../recipe/read/read-book.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
 import { readSetup } from "../../recipe/read/read-setup.ts";
 import { readStripRecipe } from "../../recipe/read/read-strip-recipe.ts";
+import { readWords } from "../../recipe/read/read-words.ts";
 
 /** Keys that must be there, and sets of which one must. */
 export interface NeededKeys {
@@ -29,6 +30,7 @@ const PROBES: readonly (readonly [Read, string])[] = [
   [readSetup, "---\npages: [{}]\n---\n"],
   [readSetup, "---\n---\n"],
   [readBook, "{}\n"],
+  [readWords, "{}\n"],
 ];
 
 /** What a group cannot do without. */

@@ -9,6 +9,7 @@ import { BOOK_KEYS } from "../../recipe/book-keys.ts";
 import { RECIPE_KEYS } from "../../recipe/recipe-keys.ts";
 import { SETUP_KEYS } from "../../recipe/setup-keys.ts";
 import { STRIP_KEYS } from "../../recipe/strip-keys.ts";
+import { WORDS_KEYS } from "../../recipe/words-keys.ts";
 import type { Grammar, KeyEntry } from "../../source/schema/keys.ts";
 import { neededKeys } from "./reference-needed.ts";
 
@@ -69,6 +70,12 @@ const FILES: readonly (Omit<ReferenceFile, "groups"> & { readonly grammar: Gramm
     grammar: SETUP_KEYS,
   },
   { id: "book", title: "The book", about: "book.yaml, the whole file", grammar: BOOK_KEYS },
+  {
+    id: "words",
+    title: "Words that are alike",
+    about: "words.yaml, the whole file",
+    grammar: WORDS_KEYS,
+  },
 ];
 
 /** All files with all groups of keys, the outer groups first. */
@@ -146,4 +153,5 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   repeat: undefined,
   "unit-count": undefined,
   "unit-number": undefined,
+  "word-groups": undefined,
 };

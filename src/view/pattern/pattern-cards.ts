@@ -35,6 +35,7 @@ export function makeCards(content: CatalogueData, pairFacts: (pair: Pair) => Pla
       notebookTitle: notebookOf(notebook).title,
       state: own?.state ?? "misfit",
       lines: own?.lines ?? 0,
+      linesOn: [...all.values()].map(({ lines }) => lines),
       even: slugsWith("even", all),
       misfit: slugsWith("misfit", all),
     };
@@ -77,6 +78,8 @@ export interface PatternCard extends Pair {
   readonly state: PlanStatus;
   /** Strokes of the pen; 0 where it does not fit. */
   readonly lines: number;
+  /** The same on each notebook, in the book's order. */
+  readonly linesOn: readonly number[];
   /** The notebooks on which it comes out even, and those that it does not fit, for a reader with another notebook. */
   readonly even: readonly string[];
   readonly misfit: readonly string[];

@@ -19,14 +19,14 @@ export function recipesFor(
     .map(({ recipe }) => recipe);
 }
 
-/** Those that are called so, then those that a search has found otherwise, by their places. */
+/** Those that the search has found, by their places; while it is not there, and where it finds none, those that are called so. */
 export function recipesMeant(
   recipes: readonly Recipe[],
   words: readonly string[],
   found: readonly number[] = [],
 ): readonly Recipe[] {
   const searched = found.flatMap((place) => recipes[place] ?? []);
-  return [...new Set([...recipesFor(recipes, words), ...searched])];
+  return searched.length > 0 ? searched : recipesFor(recipes, words);
 }
 
 /** A title that begins so goes before one that has it inside; 0 where a word is missing. */

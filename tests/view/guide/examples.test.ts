@@ -87,7 +87,7 @@ describe.each([...chapters])("%s", (_, written) => {
       split: fence.on.length,
       strip: fence.on.length,
     };
-    const expected = { ...drawings, notebook: 1, setup: 0, book: 0 }[fence.kind];
+    const expected = { ...drawings, notebook: 1, setup: 0, book: 0, words: 0 }[fence.kind];
     expect(shown).toHaveLength(fence.isWrong ? 1 : expected);
     for (const one of shown) expectShown(one, fence.isWrong);
   });
@@ -99,7 +99,7 @@ describe.each([...chapters])("%s", (_, written) => {
       examples.every(
         ({ fence }) =>
           fence.isWrong === (fence.on.length === 0) ||
-          ["notebook", "setup", "book"].includes(fence.kind),
+          ["notebook", "setup", "book", "words"].includes(fence.kind),
       ),
     ).toBe(true);
   });

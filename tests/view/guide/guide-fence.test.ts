@@ -21,6 +21,7 @@ describe("the words of a fence", () => {
     ["yaml notebook a5 wrong", { kind: "notebook", slug: "a5", isWrong: true }],
     ["yaml strip everyday on a5", { kind: "strip", slug: "everyday", on: ["a5"] }],
     ["yaml book", { kind: "book" }],
+    ["yaml words", { kind: "words" }],
     ["yaml book wrong", { kind: "book", isWrong: true }],
   ])("`%s` asks for an example", (info, asked) => {
     expect(guideFence(info, "x")).toEqual({ ...example, kind: "pattern", ...asked });

@@ -7,10 +7,12 @@ import { BOOK_KEYS } from "../../../src/recipe/book-keys.ts";
 import { readBook } from "../../../src/recipe/read/read-book.ts";
 import { readRecipe } from "../../../src/recipe/read/read-recipe.ts";
 import { readStripRecipe } from "../../../src/recipe/read/read-strip-recipe.ts";
+import { readWords } from "../../../src/recipe/read/read-words.ts";
 import { FILLS, PURPOSES } from "../../../src/recipe/recipe.ts";
 import { RECIPE_KEYS } from "../../../src/recipe/recipe-keys.ts";
 import { SETUP_KEYS } from "../../../src/recipe/setup-keys.ts";
 import { STRIP_KEYS } from "../../../src/recipe/strip-keys.ts";
+import { WORDS_KEYS } from "../../../src/recipe/words-keys.ts";
 import { FORM_GROUPS, reference } from "../../../src/view/guide/reference.ts";
 import { neededKeys } from "../../../src/view/guide/reference-needed.ts";
 
@@ -19,7 +21,7 @@ const groups = files.flatMap((file) => file.groups);
 
 describe("the reference", () => {
   it("has every key of every table, in the table's order, and no other", () => {
-    const tables = [RECIPE_KEYS, NOTEBOOK_KEYS, STRIP_KEYS, SETUP_KEYS, BOOK_KEYS];
+    const tables = [RECIPE_KEYS, NOTEBOOK_KEYS, STRIP_KEYS, SETUP_KEYS, BOOK_KEYS, WORDS_KEYS];
     const written = tables.map((table) =>
       Object.fromEntries(
         Object.entries(table).map(([owner, keys]) => [`of-${owner}`, Object.keys(keys)]),
@@ -92,10 +94,11 @@ const WHOLE = {
     url: "https://example.org/",
     printer: "{x: 1, y: 1}",
   },
+  words: { groups: "[[to-do, task]]" },
 } as const;
 
 type Owner = keyof typeof WHOLE;
-const OWNERS: readonly Owner[] = ["recipe", "notebook", "strip", "book"];
+const OWNERS: readonly Owner[] = ["recipe", "notebook", "strip", "book", "words"];
 
 /** Is the file well without a key? */
 function isWellWithout(owner: Owner, without: string): boolean {
@@ -103,12 +106,16 @@ function isWellWithout(owner: Owner, without: string): boolean {
     .filter(([key]) => key !== without)
     .map(([key, value]) => `${key}: ${value}\n`)
     .join("");
-  const file = { path: "any.md", text: owner === "book" ? lines : `---\n${lines}---\n` };
+  const file = {
+    path: "any.md",
+    text: ["book", "words"].includes(owner) ? lines : `---\n${lines}---\n`,
+  };
   const readers = {
     recipe: readRecipe,
     notebook: readNotebook,
     strip: readStripRecipe,
     book: readBook,
+    words: readWords,
   };
   return readers[owner](file).ok;
 }

@@ -1,10 +1,9 @@
 /** Cards of patterns on a notebook: outcomes when there is time, pictures when they come into view. */
-import { sayCount } from "../../../../src/issue/words/say-count.ts";
 import type { Notebook } from "../../../../src/notebook/notebook.ts";
 import type { When } from "../../../../src/plan/when.ts";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
 import { type Catalogue, openCatalogue } from "../../../../src/view/catalogue.ts";
-import { NO_LINES, showOutcome } from "../../device/open-on-notebook.ts";
+import { showLines, showOutcome } from "../../device/open-on-notebook.ts";
 import { openQueue } from "../../ui/idle-queue.ts";
 import { openSight } from "../../ui/in-view.ts";
 import type { CardsQuestion, CardView, DrawnCards } from "./dates-part.ts";
@@ -64,5 +63,5 @@ function showCard(card: HTMLElement | undefined, { state, lines }: CardView): vo
   const words = card?.querySelector<HTMLElement>("[data-state]");
   if (words) showOutcome(words, state);
   const effort = card?.querySelector(".effort");
-  if (effort) effort.textContent = lines === 0 ? NO_LINES : sayCount(lines, "line");
+  if (effort) showLines(effort, lines);
 }

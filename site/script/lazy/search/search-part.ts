@@ -1,19 +1,11 @@
 /** What the part that searches gives to a page, once it is loaded, and the search over the book's patterns. */
-import type { AsPlainObject } from "minisearch";
 import type { Recipe } from "../../../../src/recipe/recipe.ts";
-
-export interface SearchResult {
-  /** Places of patterns, in the book or in the list that is searched, the best first. */
-  readonly places: readonly number[];
-  /** Was nothing found that is written so, only what is written nearly so? */
-  readonly isNear: boolean;
-}
-
-export type Search = (query: string) => SearchResult;
+import type { Search } from "../../../../src/view/gallery/open-search.ts";
+import type { SearchData } from "../../../../src/view/gallery/search-entry.ts";
 
 export interface SearchPart {
-  /** On the index that the build gathered. */
-  openSearch(index: AsPlainObject): Search;
+  /** On what the build gathered. */
+  openSearch(data: SearchData): Search;
   /** On recipes that are only known in the page. */
   searchRecipes(recipes: readonly Recipe[]): Search;
 }
@@ -21,21 +13,22 @@ export interface SearchPart {
 declare global {
   interface Window {
     readonly spanbookSearch?: SearchPart;
-    readonly spanbookSearchIndex?: AsPlainObject;
+    readonly spanbookSearchIndex?: SearchData;
   }
 }
 
-/** The part, loaded if it is not there yet. Rejects where its script cannot be loaded. */
+/** The part, loaded if it is not there yet, with what is searched. Rejects where it cannot be loaded, and may then be asked again. */
 export async function searchPart(
   window: Window,
   load: (name: string) => Promise<void>,
-): Promise<SearchPart> {
-  await load("search.js");
-  if (window.spanbookSearch) return window.spanbookSearch;
-  throw new Error("the part that searches is not what was expected");
+): Promise<{ readonly part: SearchPart; readonly data: SearchData }> {
+  await Promise.all([load("search.js"), load("../patterns/search-index.js")]);
+  const { spanbookSearch: part, spanbookSearchIndex: data } = window;
+  if (!part || !data) throw new Error("the part that searches is not what was expected");
+  return { part, data };
 }
 
-/** Asks for the search over the book's patterns; rejects where it cannot be loaded, and may then be asked again. */
+/** Asks for the search over the book's patterns. */
 export function searchLoader(
   window: Window,
   load: (name: string) => Promise<void>,
@@ -43,13 +36,8 @@ export function searchLoader(
   let opened: Search | undefined;
   return async () => {
     if (opened) return opened;
-    const [part] = await Promise.all([
-      searchPart(window, load),
-      load("../patterns/search-index.js"),
-    ]);
-    const { spanbookSearchIndex: index } = window;
-    if (!index) throw new Error("the search came without its index");
-    opened ??= part.openSearch(index);
+    const { part, data } = await searchPart(window, load);
+    opened ??= part.openSearch(data);
     return opened;
   };
 }
