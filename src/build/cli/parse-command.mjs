@@ -1,4 +1,4 @@
-/** The words of the three commands: what they ask for, what is wrong with them in one line, and what begins. */
+/** The words of the commands: what they ask for, what is wrong with them in one line, and what begins. */
 import { isIP } from "node:net";
 import { parseArgs } from "node:util";
 
@@ -8,6 +8,18 @@ const OPTIONS = {
   check: { content: "FOLDER", with: "FOLDER" },
   start: { content: "FOLDER", with: "FOLDER", port: "NUMBER", host: "ADDRESS" },
 };
+
+/** What `help` says; the commands in the order in which somebody needs them. */
+export const HELP = `Spanbook: a pattern book for dot-grid notebooks that has already done the counting.
+
+  new FOLDER   begins a book of your own in a new folder
+  start        shows the book, and follows every change
+  check        reads everything, and tells what is wrong
+  build        puts the finished book into a folder
+
+${Object.entries(OPTIONS)
+  .map(([name, known]) => `${name.padEnd(5)} takes ${optionsOf(known)}.`)
+  .join("\n")}`;
 
 /** The one that may stand there several times. */
 const REPEATED = "with";
@@ -21,22 +33,35 @@ const UNSEEN = /\p{Cc}/gu;
 /** The command that the words ask for, or one line that says why there is none. */
 export function parseCommand(words) {
   const [name, ...rest] = words;
+  if (name === "help" || name === "--help" || name === "-h") return { name: "help" };
+  if (name === "--version") return { name: "version" };
+  if (name === "new") return parseNew(rest);
   if (!Object.hasOwn(OPTIONS, name ?? "")) {
-    return { wrong: `There is no command \`${name ?? ""}\`: use build, check or start.` };
+    return { wrong: `There is no command \`${name ?? ""}\`: use new, start, check or build.` };
   }
   const options = parseOptions(name, rest);
   return "wrong" in options ? options : { name, ...options };
 }
 
+function parseNew(words) {
+  const [folder] = words;
+  if (words.length !== 1 || !folder || folder.startsWith("-")) {
+    return {
+      wrong: "`new` takes the name of a new folder and nothing else, such as `new my-book`.",
+    };
+  }
+  const wrong = wrongWith("new", "FOLDER", folder);
+  return wrong ? { wrong } : { name: "new", folder };
+}
+
 function parseOptions(name, words) {
   const known = OPTIONS[name];
-  const takes = Object.entries(known).map(([option, what]) => `--${option}=${what}`);
   const found = {};
   for (const token of tokensOf(words)) {
     if (token.kind === "option-terminator") continue;
     const word = token.kind === "option" ? token.rawName : token.value;
     if (token.kind !== "option" || !Object.hasOwn(known, token.name)) {
-      return { wrong: `\`${name}\` does not know \`${word}\`: it takes ${listed(takes)}.` };
+      return { wrong: `\`${name}\` does not know \`${word}\`: it takes ${optionsOf(known)}.` };
     }
     const what = known[token.name];
     const wrong = wrongWith(word, what, token.value);
@@ -45,6 +70,10 @@ function parseOptions(name, words) {
     found[token.name] = token.name === REPEATED ? [...(found[REPEATED] ?? []), value] : value;
   }
   return found;
+}
+
+function optionsOf(known) {
+  return listed(Object.entries(known).map(([option, what]) => `--${option}=${what}`));
 }
 
 function listed(words) {
@@ -78,12 +107,15 @@ function portIn(text) {
   return port >= 1 && port <= LAST_PORT ? port : undefined;
 }
 
-/** The line that stands there while everything else is loaded. */
-export function sayBeginning({ name, content = "content", with: packs = [], output = "_site" }) {
+/** The line that stands there while everything else is loaded. `usual` is what is read where no folder is named. */
+export function sayBeginning(command, usual = "content") {
+  const { name, content = usual, with: packs = [], output = "_site", folder } = command;
   const from = packs.length > 0 ? `${content} with ${listed(packs)}` : content;
   switch (name) {
     case "build":
       return `Building the book from ${from} into ${output} …`;
+    case "new":
+      return `Beginning a book in ${folder} …`;
     case "check":
       return `Checking ${from} …`;
     default:

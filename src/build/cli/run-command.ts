@@ -1,9 +1,10 @@
-/** Runs one of the three commands and gives the exit code. */
+/** Runs a command and gives the exit code. */
 import { isAbsolute, relative, resolve, sep } from "node:path";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import { checkContent } from "../content/check-content.ts";
-import type { NamedFolder } from "../content/open-packs.ts";
+import { generalIn, type NamedFolder } from "../content/open-packs.ts";
 import { buildBook } from "./build.ts";
+import { layBook } from "./lay-book.ts";
 import type { Command } from "./parse-command.mjs";
 import { serveBook } from "./serve.ts";
 
@@ -12,15 +13,22 @@ export interface Call {
   readonly command: Command;
   readonly typedIn: string;
   readonly project: string;
+  /**
+   * The folder whose `.cache` it may use, and from which the usual folders count; the project where left out. The npm
+   * package's own folder is nobody's to write into: there it is the one that it was called in.
+   */
+  readonly home?: string;
   /** The engine that this is a part of, as it was loaded. */
   readonly engine: Engine;
 }
 
-/** Named folders count from where the call was typed, the usual ones from the project. */
-export async function runCommand({ command, typedIn, project, engine }: Call): Promise<number> {
+/** Named folders count from where the call was typed. */
+export async function runCommand(call: Call): Promise<number> {
+  const { command, typedIn, project, home = project, engine } = call;
+  if (command.name === "new") return layBook(command.folder, { typedIn, project });
   const folder = (named: string | undefined, usual: string) =>
-    named === undefined ? resolve(project, usual) : resolve(typedIn, named);
-  const content = folder(command.content, "content");
+    named === undefined ? resolve(home, usual) : resolve(typedIn, named);
+  const content = folder(command.content, home === project ? "content" : ".");
   const packs = (command.with ?? []).map((named) => namedFolder(named, typedIn));
   switch (command.name) {
     case "build":
@@ -29,12 +37,13 @@ export async function runCommand({ command, typedIn, project, engine }: Call): P
         packs,
         output: folder(command.output, "_site"),
         project,
+        home,
         engine,
       });
     case "check":
-      return checkContent(content, { packs });
+      return checkContent(content, { packs, general: generalIn(project) });
     case "start":
-      return serveBook({ ...command, content, packs, project });
+      return serveBook({ ...command, content, packs, project, home });
   }
 }
 

@@ -26,7 +26,7 @@ import { issuesOnDays, loadCalendars, withCalendars } from "./load-calendars.ts"
 import { openRoot } from "./load-file.ts";
 import { type BookFiles, loadFiles } from "./load-files.ts";
 import type { Folder } from "./load-folder.ts";
-import type { NamedFolder } from "./open-packs.ts";
+import type { OtherFolders } from "./open-packs.ts";
 import { openRecent } from "./recent.ts";
 
 export interface Content extends CatalogueData {
@@ -85,20 +85,18 @@ export function openReaders() {
 }
 
 /** What else a reading of content takes. */
-export interface ContentOptions {
-  /** Folders to build on that `book.yaml` does not name. */
-  readonly packs?: readonly NamedFolder[];
+export interface ContentOptions extends OtherFolders {
   readonly readers?: Readers;
 }
 
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
 export async function loadContent(
   folder: string,
-  { packs = [], readers = openReaders() }: ContentOptions = {},
+  { readers = openReaders(), ...others }: ContentOptions = {},
 ): Promise<ContentReading> {
   const root = await openRoot(folder);
   if ("about" in root) return { ok: false, issues: [root], notes: [], texts: new Map() };
-  const [files, calendars] = await Promise.all([loadFiles(root, packs), loadCalendars(root)]);
+  const [files, calendars] = await Promise.all([loadFiles(root, others), loadCalendars(root)]);
   const reading = checked(withCalendars(files, calendars), calendars.files, readers);
   readers.settle();
   return reading;
