@@ -23,6 +23,7 @@ describe("the words of a command", () => {
     [["build", "--with=a", "--with", "b"], { name: "build", with: ["a", "b"] }],
     [["start", "--with=a"], { name: "start", with: ["a"] }],
     [["check", "--content=a"], { name: "check", content: "a" }],
+    [["check", "--format=lines", "--watch"], { name: "check", format: "lines", watch: true }],
     [["start"], { name: "start" }],
     [["start", "--port=9000"], { name: "start", port: 9000 }],
     [["start", "--host=0.0.0.0"], { name: "start", host: "0.0.0.0" }],
@@ -48,13 +49,16 @@ describe("the words of a command", () => {
     ],
     [
       ["check", "--output=b"],
-      "`check` does not know `--output`: it takes --content=FOLDER and --with=FOLDER.",
+      "`check` does not know `--output`: it takes --content=FOLDER, --with=FOLDER, --format=lines and --watch.",
     ],
     [
       ["check", "there"],
-      "`check` does not know `there`: it takes --content=FOLDER and --with=FOLDER.",
+      "`check` does not know `there`: it takes --content=FOLDER, --with=FOLDER, --format=lines and --watch.",
     ],
-    [["check", "-c"], "`check` does not know `-c`: it takes --content=FOLDER and --with=FOLDER."],
+    [
+      ["check", "-c"],
+      "`check` does not know `-c`: it takes --content=FOLDER, --with=FOLDER, --format=lines and --watch.",
+    ],
     [["build", "--content"], "`--content` needs a folder: --content=FOLDER."],
     [
       ["build", "--port=9000"],
@@ -64,6 +68,9 @@ describe("the words of a command", () => {
       ["start", "--output=b"],
       "`start` does not know `--output`: it takes --content=FOLDER, --with=FOLDER, --port=NUMBER and --host=ADDRESS.",
     ],
+    [["check", "--format"], "`--format` takes `lines` alone."],
+    [["check", "--format=json"], "`--format` takes `lines` alone."],
+    [["check", "--watch=a"], "`--watch` takes no value."],
     [["start", "--port"], "`--port` needs a number: --port=NUMBER."],
     [["start", "--port=garden"], "`--port` takes a whole number from 1 to 65535, not `garden`."],
     [["start", "--port=0"], "`--port` takes a whole number from 1 to 65535, not `0`."],

@@ -21,6 +21,7 @@ const RUN_BY: Readonly<Record<string, string>> = {
   "npm start -- --content=my-book --with=content/general": "tests/build/new-book.test.ts",
   "npm run build -- --content=my-book --with=content/general --output=my-site":
     "tests/build/new-book.test.ts",
+  "npm run check -- --format=lines --watch": "tests/build/check.test.ts",
   "npm pack": "tests/build/package.test.ts",
   // By hand as npm does it, but for the network.
   "npm install --global ./spanbook-0.1.0.tgz": "tests/build/package.test.ts",

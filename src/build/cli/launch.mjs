@@ -23,7 +23,8 @@ if ("wrong" in command) {
   console.log(JSON.parse(readFileSync(`${PROJECT}package.json`, "utf8")).version);
 } else {
   // Said at once: on a cold disk the rest takes seconds to be loaded.
-  console.log(sayBeginning(command, PACKED && "this folder"));
+  const say = command.format === "lines" ? console.error : console.log;
+  say(sayBeginning(command, PACKED && "this folder"));
   process.exitCode = await run(command);
 }
 

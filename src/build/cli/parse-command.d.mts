@@ -10,7 +10,7 @@ interface ReadFolders {
 /** The commands as they are understood from their words. */
 export type Command =
   | (ReadFolders & { readonly name: "build"; readonly output?: string })
-  | (ReadFolders & { readonly name: "check" })
+  | (ReadFolders & { readonly name: "check"; readonly format?: "lines"; readonly watch?: true })
   | (ReadFolders & {
       readonly name: "start";
       readonly port?: number;

@@ -2,10 +2,13 @@
 import { isIP } from "node:net";
 import { parseArgs } from "node:util";
 
+/** An option with nothing behind it. */
+const FLAG = "";
+
 /** Which options each command takes, and what stands behind each. */
 const OPTIONS = {
   build: { content: "FOLDER", with: "FOLDER", output: "FOLDER" },
-  check: { content: "FOLDER", with: "FOLDER" },
+  check: { content: "FOLDER", with: "FOLDER", format: "lines", watch: FLAG },
   start: { content: "FOLDER", with: "FOLDER", port: "NUMBER", host: "ADDRESS" },
 };
 
@@ -66,14 +69,20 @@ function parseOptions(name, words) {
     const what = known[token.name];
     const wrong = wrongWith(word, what, token.value);
     if (wrong) return { wrong };
-    const value = what === "NUMBER" ? portIn(token.value) : token.value;
+    const value = readValue(token.value, what);
     found[token.name] = token.name === REPEATED ? [...(found[REPEATED] ?? []), value] : value;
   }
   return found;
 }
 
+function readValue(value, what) {
+  if (what === FLAG) return true;
+  return what === "NUMBER" ? portIn(value) : value;
+}
+
 function optionsOf(known) {
-  return listed(Object.entries(known).map(([option, what]) => `--${option}=${what}`));
+  const written = ([option, what]) => (what === FLAG ? `--${option}` : `--${option}=${what}`);
+  return listed(Object.entries(known).map(written));
 }
 
 function listed(words) {
@@ -81,6 +90,8 @@ function listed(words) {
 }
 
 function wrongWith(word, what, value) {
+  if (what === FLAG) return value === undefined ? undefined : `\`${word}\` takes no value.`;
+  if (what === "lines") return value === what ? undefined : `\`${word}\` takes \`lines\` alone.`;
   if (!value) return `\`${word}\` needs a ${what.toLowerCase()}: ${word}=${what}.`;
   const shown = value.replace(UNSEEN, (one) => `\\u{${one.codePointAt(0).toString(16)}}`);
   if (what === "NUMBER" && portIn(value) === undefined) {
@@ -96,9 +107,14 @@ function wrongWith(word, what, value) {
 }
 
 function tokensOf(words) {
-  const takesValue = { type: "string" };
-  const names = Object.values(OPTIONS).flatMap(Object.keys);
-  const options = Object.fromEntries(names.map((name) => [name, takesValue]));
+  const options = Object.fromEntries(
+    Object.values(OPTIONS).flatMap((known) =>
+      Object.entries(known).map(([name, what]) => [
+        name,
+        { type: what === FLAG ? "boolean" : "string" },
+      ]),
+    ),
+  );
   return parseArgs({ args: [...words], options, strict: false, tokens: true }).tokens;
 }
 

@@ -1,9 +1,9 @@
 /** Runs a command and gives the exit code. */
 import { isAbsolute, relative, resolve, sep } from "node:path";
 import type { Engine } from "../bundle/loaded-engine.ts";
-import { checkContent } from "../content/check-content.ts";
 import { generalIn, type NamedFolder } from "../content/open-packs.ts";
 import { buildBook } from "./build.ts";
+import { checkBook } from "./check.ts";
 import { layBook } from "./lay-book.ts";
 import type { Command } from "./parse-command.mjs";
 import { serveBook } from "./serve.ts";
@@ -41,7 +41,7 @@ export async function runCommand(call: Call): Promise<number> {
         engine,
       });
     case "check":
-      return checkContent(content, { packs, general: generalIn(project) });
+      return checkBook({ ...command, content, packs, general: generalIn(project), typedIn });
     case "start":
       return serveBook({ ...command, content, packs, project, home });
   }

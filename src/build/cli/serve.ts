@@ -10,7 +10,7 @@ import { openEleventy } from "../pages/run-eleventy.ts";
 import { ARTIFACTS } from "./build.ts";
 import { freePort, LOOPBACK } from "./free-port.ts";
 import { sayFailure } from "./say-failure.ts";
-import { watchRemovals } from "./watch-removals.ts";
+import { watchRemovals } from "./watch-folder.ts";
 
 /** Not the built book's folder: what is half written must not be shared by mistake. Each content has one of its own. */
 const SERVED = ".cache/served";

@@ -23,7 +23,7 @@ import { issuesOfSetups } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
 import type { Misplaced } from "./find-misplaced.ts";
 import { issuesOnDays, loadCalendars, withCalendars } from "./load-calendars.ts";
-import { openRoot } from "./load-file.ts";
+import { openRoot, type Root } from "./load-file.ts";
 import { type BookFiles, loadFiles } from "./load-files.ts";
 import type { Folder } from "./load-folder.ts";
 import type { OtherFolders } from "./open-packs.ts";
@@ -56,6 +56,8 @@ export type ContentReading = {
   readonly notes: readonly Issue[];
   /** The text of each file by its path as issues and notes name it. */
   readonly texts: ReadonlyMap<string, string>;
+  /** The folders that the content builds on; a path that begins with one's prefix is one in it. */
+  readonly roots: readonly Root[];
 } & (
   | { readonly ok: true; readonly value: Content }
   | { readonly ok: false; readonly issues: readonly Issue[] }
@@ -95,7 +97,7 @@ export async function loadContent(
   { readers = openReaders(), ...others }: ContentOptions = {},
 ): Promise<ContentReading> {
   const root = await openRoot(folder);
-  if ("about" in root) return { ok: false, issues: [root], notes: [], texts: new Map() };
+  if ("about" in root) return { ok: false, issues: [root], notes: [], texts: new Map(), roots: [] };
   const [files, calendars] = await Promise.all([loadFiles(root, others), loadCalendars(root)]);
   const reading = checked(withCalendars(files, calendars), calendars.files, readers);
   readers.settle();
@@ -108,6 +110,7 @@ function checked(
   readers: Readers,
 ): ContentReading {
   const { book, misplaced, notes, texts } = files;
+  const told = { notes, texts, roots: files.packs.map(({ root }) => root) };
   const { notebooks, patterns, strips, setups } = files.folders;
   const notebook = gathered(notebooks, notebooks.files.map(readers.notebook));
   const recipe = gathered(patterns, patterns.files.map(readers.recipe));
@@ -142,7 +145,7 @@ function checked(
       : []),
   ];
   const issues = [...misplaced.issues, ...found.filter((one) => !isExplained(one, misplaced))];
-  if (!book.ok || issues.length > 0) return { ok: false, issues, notes, texts };
+  if (!book.ok || issues.length > 0) return { ok: false, issues, ...told };
   const { calendar } = book.value;
   const value: Content = {
     book: book.value,
@@ -156,9 +159,9 @@ function checked(
     calendars,
     texts: files.bookTexts,
     origins: files.origins,
-    packs: files.packs.map(({ root }) => root.real),
+    packs: told.roots.map(({ real }) => real),
   };
-  return { ok: true, value, notes, texts };
+  return { ok: true, value, ...told };
 }
 
 /** Where a folder has a wrong name, all that it lacks under the right one has one cause. */

@@ -2,7 +2,7 @@
 import { mkdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
-import { watchRemovals } from "../../src/build/cli/watch-removals.ts";
+import { watchRemovals } from "../../src/build/cli/watch-folder.ts";
 import { writeFiles } from "../setup/tiny-content.ts";
 import { until } from "./serving.ts";
 import { scratchFolder } from "./write-content.ts";
