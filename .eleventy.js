@@ -78,6 +78,7 @@ export default function (cfg) {
     try {
       const assets = isCodeOld && bundleAssets(`${directories.output}assets`);
       [book] = await Promise.all([makeBook(), assets]);
+      if (isCodeOld) engine.writeSideFiles(directories.output, engine.schemaFiles());
       isCodeOld = false;
       report = "";
       isAllKept = false;

@@ -2,6 +2,7 @@
 
 export { CUTTING_CAUTION } from "../issue/words/cutting-caution.ts";
 export { FORM_LISTS } from "../view/fields/form-lists.ts";
+export { schemaFiles } from "../view/guide/json-schema.ts";
 export { reference } from "../view/guide/reference.ts";
 export { openCaches } from "./artifacts/caches.ts";
 export { fontFiles } from "./artifacts/pdf/font-folder.ts";
