@@ -25,13 +25,13 @@ const STATES: Readonly<
     },
   ],
   "a link with a strip from before": [
-    "fit/index.html#v=1&across=seed-list,two-row-week,seven-row-week&down=seed-list,two-row-week",
+    "fit/index.html#v=1&across=seed-list,two-row-week,week-on-one-page&down=seed-list,two-row-week",
     async (page) => {
       await page.getByText("This link brings a strip as well").waitFor();
     },
   ],
   "a full strip with faults at its fields": [
-    "strip/index.html#v=1&across=seed-list:3,two-row-week:9,seven-row-week&down=seed-list,two-row-week&lanes=1",
+    "strip/index.html#v=1&across=seed-list:3,two-row-week:9,week-on-one-page&down=seed-list,two-row-week&lanes=1",
     async (page) => {
       await page.locator('[data-side="across"] .left-out li').first().waitFor();
       await page.getByLabel("Lanes a side").fill("99");

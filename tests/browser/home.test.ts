@@ -24,6 +24,7 @@ describe.each([390, 1440])("on a screen %d px wide", (width) => {
     await page.getByRole("button", { name: "Quarters, gap 0: 6 steps" }).click();
     expect(await answer(page)).toBe("Quarters: 6 · 6 · 6 · 6");
     expect(await page.getByLabel("Parts").inputValue()).toBe("4");
+    await page.getByText("Other parts, gaps and margins").click();
     await page.getByLabel("Divide it").selectOption("down");
     expect(await data(page)).toMatchObject({ axis: "down", sizes: [8, 8, 8, 8], leftover: 3 });
     const width100 = await page.evaluate(() => document.documentElement.scrollWidth);
@@ -42,6 +43,7 @@ describe("what is not valid", () => {
     const { page, close } = await watchedPage(testBrowser.browser);
     await page.goto(onDisk("index.html"));
     const before = await answer(page);
+    await page.getByText("Other parts, gaps and margins").click();
     await page.getByLabel("Parts").fill("0");
     await expect.poll(() => page.locator("#parts-fault").isVisible()).toBe(true);
     expect(await answer(page)).toBe(before);
@@ -61,6 +63,7 @@ describe("its address", () => {
       `${onDisk("index.html")}#v=1&paper=B6&pitch=5&dots=24,35&first=5,5&parts=5&gap=1`,
     );
     expect(await answer(page)).toBe("Fifths with a gap of 1: 4 · 4 · 4 · 4 · 4");
+    expect(await page.getByLabel("Parts").isVisible()).toBe(true);
     await close();
   });
 
@@ -69,6 +72,33 @@ describe("its address", () => {
     await page.goto(`${onDisk("index.html")}#v=1&parts=many`);
     expect(await page.locator('[data-part="notice"]').textContent()).toContain("cannot be read");
     expect(await answer(page)).toContain("Thirds");
+    await close();
+  });
+});
+
+describe("this month and this week", () => {
+  it("are drawn for the notebook by the device's day, and their links open what is seen", async () => {
+    const { page, close, complaints } = await watchedPage(testBrowser.browser, {
+      viewport: { width: 390, height: 844 },
+    });
+    await page.clock.setFixedTime(new Date(2027, 1, 3, 12));
+    await page.goto(onDisk("index.html"));
+    await page.getByRole("heading", { name: "This month and this week" }).scrollIntoViewIfNeeded();
+    const links = page.locator("[data-today] a");
+    await expect
+      .poll(() => links.allTextContents())
+      .toEqual(["Month on one page, February 2027", "Week in two rows, week 5 of 2027"]);
+    // 1 February 2027 is a Monday, and the month has 28 days: four rows, as `cal 2 2027` prints them.
+    // A drawing's numbers of one size stand in one element.
+    const words = await page.locator('[data-today="month-grid"] svg text').allTextContents();
+    expect(words.filter((word) => word.endsWith("262728"))).toHaveLength(1);
+    await page.getByLabel("Dots across").fill("24");
+    const month = page.getByRole("link", { name: "Month on one page, February 2027" });
+    await expect.poll(() => month.getAttribute("href")).toContain("dots=24,38&dates=2027-02");
+    await month.click();
+    await page.getByText("February 2027: 28 days").waitFor();
+    expect(await page.locator(".lede").textContent()).toContain("A5, 24 × 38");
+    expect(complaints).toEqual([]);
     await close();
   });
 });

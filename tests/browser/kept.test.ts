@@ -54,11 +54,11 @@ describe.each([
   });
 
   it("retypes a word by keys alone, and sees the copy drawn", async () => {
-    await page.goto(`${home()}patterns/habit-month/a5/index.html`);
+    await page.goto(`${home()}patterns/habit-tracker/a5/index.html`);
     await page.getByText("Change the words").focus();
     await page.keyboard.press("Enter");
-    const hens = page.getByLabel("Hens", { exact: true }).and(page.locator("input"));
-    await hens.focus();
+    const sum = page.getByLabel("Sum", { exact: true }).and(page.locator("input"));
+    await sum.focus();
     await page.keyboard.press("Control+A");
     await page.keyboard.type("Sleep");
     await page.getByLabel("Name of your layout").fill("Sleep month");
@@ -72,7 +72,7 @@ describe.each([
     );
     plan = await planOf(page);
     expect(plan).toContain('"label": "Sleep"');
-    expect(plan).not.toContain('"label": "Hens"');
+    expect(plan).not.toContain('"label": "Sum"');
   });
 
   it("prints it and takes it along from there", async () => {

@@ -23,27 +23,27 @@ const WORLD: World = {
   weekBegins: 1,
   binding: "left",
   patterns: {
-    "month-opener": { span: "month", takes: () => "page" },
+    "month-opening": { span: "month", takes: () => "page" },
     "month-grid": { span: "month", takes: () => "page" },
     "two-row-week": { span: "week", takes: () => "page" },
     "side-column-notes": { takes: () => "page" },
-    "habit-month": { span: "month", takes: () => "page" },
+    "habit-tracker": { span: "month", takes: () => "page" },
   },
 };
 
 const PAGES: WrittenSetup["pages"] = [
-  "month-opener",
+  "month-opening",
   "month-grid",
   { each: "week", pages: ["two-row-week", "side-column-notes"] },
-  "habit-month",
+  "habit-tracker",
 ];
 
 const TITLES: Readonly<Record<string, string>> = {
-  "month-opener": "Page before a month",
+  "month-opening": "Opening page of a month",
   "month-grid": "Month on one page",
   "two-row-week": "Week in two rows",
   "side-column-notes": "Notes with a side column",
-  "habit-month": "Month of small duties",
+  "habit-tracker": "Habit tracker for a month",
 };
 
 /** Compares the page's data with the set-up that the text of the rules gives. */
@@ -78,7 +78,7 @@ describe.each([390, 1440])("on a screen %i px wide, a keeper", (width) => {
       await hand.type("", "Control+a");
       await hand.type(dots);
     }
-    await hand.click(page.getByRole("link", { name: "Set the next month up" }));
+    await hand.click(page.getByRole("link", { name: "Set a month up" }));
     await hand.click(page.getByLabel("First free page"));
     await hand.type("43");
     await hand.click(page.getByLabel("Add a layout"));
@@ -123,7 +123,7 @@ describe.each([390, 1440])("on a screen %i px wide, a keeper", (width) => {
   });
 });
 
-const LINK = `setup/index.html#v=1&paper=A5&pitch=5&dots=24,35&dates=2027-03&from=43&pages=month-opener,month-grid,habit-month`;
+const LINK = `setup/index.html#v=1&paper=A5&pitch=5&dots=24,35&dates=2027-03&from=43&pages=month-opening,month-grid,habit-tracker`;
 
 describe("what comes", () => {
   it("is ordered by keys and buttons into blocks and out of them, taken out and taken back", async () => {
@@ -135,7 +135,9 @@ describe("what comes", () => {
       await page.getByLabel("Add a layout").fill("each w");
       await page.getByLabel("Add a layout").press("Enter");
       expect((await names()).at(-1)).toBe("Each week");
-      await page.getByRole("button", { name: "Move Month of small duties down" }).press("Enter");
+      await page
+        .getByRole("button", { name: "Move Habit tracker for a month down" })
+        .press("Enter");
       const inBlock = page.locator(".block .name > span").filter({ hasText: "small duties" });
       expect(await inBlock.count()).toBe(1);
       expect(await page.locator('[data-slug="2.0"] [data-entry="fault"]').textContent()).toContain(
@@ -143,11 +145,13 @@ describe("what comes", () => {
       );
       expect(await dataText(page)).toBe("null");
       await page.keyboard.press("Alt+ArrowUp");
-      expect(await page.locator(":focus").textContent()).toContain("Move Month of small duties");
+      expect(await page.locator(":focus").textContent()).toContain(
+        "Move Habit tracker for a month",
+      );
       expect(await names()).toEqual([
-        "Page before a month",
+        "Opening page of a month",
         "Month on one page",
-        "Month of small duties",
+        "Habit tracker for a month",
         "Each week",
       ]);
       await page.getByRole("button", { name: "Take Month on one page out" }).press("Enter");
@@ -161,7 +165,7 @@ describe("what comes", () => {
       await page.mouse.down();
       await page.mouse.move(from.x + 5, to.y + to.height, { steps: 5 });
       await page.mouse.up();
-      expect((await names())[2]).toBe("Page before a month");
+      expect((await names())[2]).toBe("Opening page of a month");
     });
   });
 
@@ -246,7 +250,7 @@ describe("the set-up", () => {
   it("keeps what is ticked, for the days and the first page that it has", async () => {
     const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await page.goto(onDisk(LINK));
-    const box = page.getByLabel("43 Page before a month");
+    const box = page.getByLabel("43 Opening page of a month");
     await box.check();
     await page.locator("#setup-title").evaluate((field) => {
       field.closest("details")?.setAttribute("open", "");
@@ -256,7 +260,7 @@ describe("the set-up", () => {
     await page.reload();
     await expect.poll(() => box.isChecked()).toBe(true);
     await page.getByLabel("First free page").fill("45");
-    await expect.poll(() => page.getByLabel("45 Page before a month").isChecked()).toBe(false);
+    await expect.poll(() => page.getByLabel("45 Opening page of a month").isChecked()).toBe(false);
     expect(complaints).toEqual([]);
     await close();
   });

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { PNG } from "pngjs";
-import { beforeAll, describe, expect, inject, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import {
   type ReadLine,
   type ReadWord,
@@ -12,9 +12,8 @@ import {
   readText,
   readWords,
 } from "../print/poppler.ts";
-import { onDisk, openTestBrowser } from "./test-browser.ts";
+import { bookWith, onDisk, openTestBrowser } from "./test-browser.ts";
 
-const book = inject("book");
 const testBrowser = openTestBrowser();
 
 /** In millimetres; a browser rounds boxes to its own pixels. */
@@ -88,11 +87,11 @@ const SHEETS = [
   ["two-row-week", "a5", [148, 210], 1, "portrait"],
   ["seed-list", "a6", [105, 148], 1, "portrait"],
   ["allotment-map", "fine", [105, 148], 2, "landscape"],
-  ["seven-row-week", "jis-b5", [182, 257], 1, "a4"],
-  ["seven-row-week", "a4", [210, 297], 1, "a4, cropped"],
-  ["seven-row-week", "square", [200, 200], 1, "a4, cropped"],
+  ["week-on-one-page", "jis-b5", [182, 257], 1, "a4"],
+  ["week-on-one-page", "a4", [210, 297], 1, "a4, cropped"],
+  ["week-on-one-page", "square", [200, 200], 1, "a4, cropped"],
   ["month-spread", "a5", [148, 210], 2, "a4 on its side, cropped"],
-  ["seven-row-week", "letter", [215.9, 279.4], 1, "letter, cropped"],
+  ["week-on-one-page", "letter", [215.9, 279.4], 1, "letter, cropped"],
   ["ninths-spread", "letter", [215.9, 279.4], 2, "ledger, cropped"],
   ["ninths-spread", "b5-right", [176, 250], 2, "a3 on its side"],
   ["month-spread", "a4", [210, 297], 2, "a3 on its side, cropped"],
@@ -111,7 +110,7 @@ describe.each(SHEETS)(
     beforeAll(async () => {
       pdf = await printed(path);
       lines = linesIn(pdf);
-      const html = readFileSync(join(book, path, "index.html"), "utf8");
+      const html = readFileSync(join(bookWith(path), path, "index.html"), "utf8");
       const said = /class="print-line"[^>]*><span[^>]*>([^<]*)<\/span>/.exec(html)?.[1] ?? "";
       words = lineWords(pdf, said.replaceAll("&middot;", "·"));
       const [hundred] = words.bar;
@@ -156,7 +155,13 @@ describe.each([
     expect(readSizes(pdf)).toHaveLength(1);
     const text = readText(pdf).replace(/\s+/g, " ");
     const { reason, near } = JSON.parse(
-      readFileSync(join(book, `patterns/${pattern}/${notebook}/plan.json`), "utf8"),
+      readFileSync(
+        join(
+          bookWith(`patterns/${pattern}/${notebook}/plan.json`),
+          `patterns/${pattern}/${notebook}/plan.json`,
+        ),
+        "utf8",
+      ),
     );
     expect(text).toContain(title);
     expect(text).toContain("It does not fit A6, pocket.");

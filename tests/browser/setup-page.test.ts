@@ -10,14 +10,14 @@ describe("the page of a set-up", () => {
   it("keeps its ticks, and shows those of another tab", async () => {
     const { page, close, complaints } = await watchedPage(testBrowser.browser);
     await page.goto(onDisk(PAGE));
-    const first = page.getByLabel("42 Page before a month");
+    const first = page.getByLabel("42 Opening page of a month");
     await first.check();
     const drawn = page.locator('[data-part="drawn"]');
     expect(await drawn.textContent()).toMatch(/^1 of \d+ pages drawn\.$/);
     const tab = await page.context().newPage();
     await tab.goto(onDisk(PAGE));
-    expect(await tab.getByLabel("42 Page before a month").isChecked()).toBe(true);
-    await tab.getByLabel("42 Page before a month").uncheck();
+    expect(await tab.getByLabel("42 Opening page of a month").isChecked()).toBe(true);
+    await tab.getByLabel("42 Opening page of a month").uncheck();
     await expect.poll(() => first.isChecked()).toBe(false);
     await first.check();
     await page.goto(onDisk("setups/march-on-the-lane/a6/index.html"));

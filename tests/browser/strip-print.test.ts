@@ -1,13 +1,11 @@
 /** What a browser prints of a strip's page: the sheets of its PDF file in true size, and nothing else. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { beforeAll, describe, expect, inject, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import type { StripJson } from "../../src/strip/strip-json.ts";
 import { readSizes, readStrokes, readText } from "../print/poppler.ts";
 import { joinPieces, readPieces, ticksAlong } from "../print/read-strip.ts";
-import { onDisk, openTestBrowser } from "./test-browser.ts";
-
-const book = inject("book");
+import { bookWith, onDisk, openTestBrowser } from "./test-browser.ts";
 
 /** In millimetres. */
 const TRUE_TO = 0.05;
@@ -46,7 +44,9 @@ describe.each([
   });
 
   it("prints as many sheets as its file has, each on its own paper", () => {
-    const file = readSizes(new Uint8Array(readFileSync(join(book, `${folder}strip.pdf`))));
+    const file = readSizes(
+      new Uint8Array(readFileSync(join(bookWith(`${folder}strip.pdf`), `${folder}strip.pdf`))),
+    );
     const sizes = readSizes(pdf);
     expect(sizes).toHaveLength(file.length);
     for (const [index, [width, height]] of sizes.entries()) {
@@ -63,7 +63,7 @@ describe.each([
     expect(bars.length).toBeGreaterThanOrEqual(2);
     expect(bars.filter((bar) => Math.abs(bar - 100) > TRUE_TO)).toEqual([]);
     const { sides }: StripJson = JSON.parse(
-      readFileSync(join(book, `${folder}strip.json`), "utf8"),
+      readFileSync(join(bookWith(`${folder}strip.json`), `${folder}strip.json`), "utf8"),
     );
     const pieces = readPieces(pdf);
     const each = pieces.length / bodies;

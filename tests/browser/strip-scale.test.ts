@@ -6,10 +6,10 @@ import { beforeAll, describe, expect, inject, it } from "vitest";
 import { AXES, type Axis, otherAxis } from "../../src/measure/axis.ts";
 import { type DrawnLine, drawnLines, linesAlong } from "./drawn-lines.ts";
 import { differences, expectTicks, NONE, ON_EDGE } from "./expect-ticks.ts";
-import { onDisk, openTestBrowser } from "./test-browser.ts";
+import { bookWith, onDisk, openTestBrowser } from "./test-browser.ts";
 
 const book = inject("book");
-const jsonOf = (path: string) => JSON.parse(readFileSync(join(book, path), "utf8"));
+const jsonOf = (path: string) => JSON.parse(readFileSync(join(bookWith(path), path), "utf8"));
 
 const testBrowser = openTestBrowser();
 let page: Page;
@@ -37,7 +37,7 @@ describe("a strip in a browser", () => {
     "%s for %s has each tick within 0.05 mm of its place",
     async (strip, notebook) => {
       expectTicks(await linesOf(`strips/${strip}/${notebook}/strip.svg`, "svg"), {
-        book,
+        book: bookWith(`strips/${strip}/${notebook}/strip.json`),
         strip,
         notebook,
       });
@@ -79,7 +79,7 @@ function edgesOf(plan: PlanPage, axis: Axis, mm: readonly number[], paper: numbe
 
 const PAGES = [
   ["two-row-week", "a5"],
-  ["habit-month", "a6"],
+  ["habit-tracker", "a6"],
   ["ninths-page", "letter"],
   ["ninths-spread", "a4"],
   ["season-spread", "jis-b5"],

@@ -1,4 +1,5 @@
 /** What the tests of one file share: a connection to the browser, a web server where they need one, and a way to look at a page. */
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import {
@@ -80,10 +81,16 @@ async function leaveNothing(page: Page): Promise<void> {
   await page.goto("about:blank");
 }
 
-/** The address on disk of a page of the demo book, or of another; what stands behind # stays. */
-export function onDisk(path: string, book = inject("book")): string {
+/** The folder of the demo book, or of the one on other papers where that alone has the file. */
+export function bookWith(file: string): string {
+  const [book, papers] = [inject("book"), inject("papers")];
+  return !existsSync(join(book, file)) && existsSync(join(papers, file)) ? papers : book;
+}
+
+/** The address on disk of a page of these, or of another book; what stands behind # stays. */
+export function onDisk(path: string, book?: string): string {
   const [file = "", ...hash] = path.split("#");
-  return [pathToFileURL(join(book, file)).href, ...hash].join("#");
+  return [pathToFileURL(join(book ?? bookWith(file), file)).href, ...hash].join("#");
 }
 
 /** The bytes of a file that a page hands over; the browser may run in another process, so there is no path to read. */

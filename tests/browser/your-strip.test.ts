@@ -89,7 +89,7 @@ describe.each([390, 1440])("on a screen %i px wide, a new keeper", (width) => {
       "Thirds",
       "Thirds, gap 1",
       "Week in two rows",
-      "Month of small duties",
+      "Habit tracker for a month",
     ]);
     const [across, down] = await sidesOf(page);
     // The book's A5 counts from the edge to the dot: as many steps as dots; its first dot is centred on the paper.
@@ -116,7 +116,7 @@ describe.each([390, 1440])("on a screen %i px wide, a new keeper", (width) => {
     const kept = [across, down].map((side) => runsOf(side).flatMap(({ patterns }) => patterns));
     for (const index of [0, 1]) {
       const all = [...(kept[index] ?? []), ...(left[index] ?? [])];
-      for (const slug of ["two-row-week", "habit-month"]) expect(all).toContain(slug);
+      for (const slug of ["two-row-week", "habit-tracker"]) expect(all).toContain(slug);
     }
     const sheet = await page.locator(".print-out svg").first().getAttribute("width");
     expect(sheet).toBe("297mm");

@@ -124,7 +124,7 @@ it("a line for each day says how many more there are", () => {
 });
 
 it("a tracker's boxes are for ticks", () => {
-  const drawing = dated("habit-month.md", "a5.md");
+  const drawing = dated("habit-tracker.md", "a5.md");
   if (!drawing?.plan.dates) throw new Error("it fits");
   const { events } = eventsIn([calendarOf(EVENTS)], drawing.plan.dates);
   expect(pageScene({ ...drawing, events })).toEqual(pageScene(drawing));

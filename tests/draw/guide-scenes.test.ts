@@ -2,7 +2,9 @@
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
 import { barsScene } from "../../src/draw/figure/bars-scene.ts";
+import { bothWaysScene } from "../../src/draw/figure/both-ways-scene.ts";
 import { countingScene } from "../../src/draw/figure/counting-scene.ts";
+import { evenChartScene } from "../../src/draw/figure/even-chart-scene.ts";
 import { splitScene } from "../../src/draw/figure/split-scene.ts";
 import { PREVIEW_PIXELS, previewScene } from "../../src/draw/page/preview-scene.ts";
 import type { Scene, TextMark } from "../../src/draw/scene.ts";
@@ -160,5 +162,33 @@ describe("a preview", () => {
 
   it("is well-formed, whatever it is called", () => {
     expect(parseXml(write(scene(`<&"'\u0000]]>\ud800\u202e`)))).toBeDefined();
+  });
+});
+
+describe("the chart for choosing a notebook", () => {
+  it("frames what divides evenly: by hand, (steps − gaps) ÷ parts is whole", () => {
+    const scene = evenChartScene("c");
+    const expected = Array.from({ length: 21 }, (_, index) => 20 + index).flatMap((steps) =>
+      [2, 3, 4].flatMap((parts) =>
+        [0, 1]
+          .map((gap) => (steps - (parts - 1) * gap) / parts)
+          .filter((size) => Number.isInteger(size))
+          .map(String),
+      ),
+    );
+    expect(numbers(scene, "total")).toEqual(expected);
+    expect(scene.description).toContain("Thirds, gap 1: 20, 23, 26, 29, 32, 35, 38.");
+  });
+});
+
+describe("numbers both ways", () => {
+  it("make all the steps of the page at every position", () => {
+    const scene = bothWaysScene("b", EVEN);
+    const all = [...texts(scene, "count"), ...texts(scene, "total")];
+    const at = new Map<number, readonly TextMark[]>();
+    for (const one of all) at.set(one.x, [...(at.get(one.x) ?? []), one]);
+    expect(at.size).toBe(25);
+    for (const both of at.values())
+      expect(both.map(({ text }) => Number(text)).reduce((sum, one) => sum + one)).toBe(24);
   });
 });

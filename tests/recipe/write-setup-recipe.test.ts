@@ -53,7 +53,7 @@ describe("a set-up that is written and read", () => {
       "  - month-opener",
       "  - month-spread",
       "  - {each: week, borders: first, pages: [two-row-week, side-column-notes]}",
-      "  - habit-month",
+      "  - habit-tracker",
       "  - {pattern: committee-notes, times: 2}",
     ]);
   });

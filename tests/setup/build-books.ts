@@ -1,23 +1,33 @@
 /** Builds the demo book and a small one, once for all tests that look at them. */
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { runCommand } from "./run-command.ts";
+import { PROJECT, runCommand } from "./run-command.ts";
 import { TINY, writeFiles } from "./tiny-content.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
     /** The folder of the demo book as it was built. */
     book: string;
+    /** A few of its patterns and strips on the notebooks that it leaves out. */
+    papers: string;
     /** The folder of the small book; who changes something takes a copy. */
     tiny: string;
   }
 }
 
+const PAPERS = `title: Other papers
+notebooks: [fine, lined, jis-b5, square]
+patterns: [allotment-map, bed-plan, month-grid, season-spread, week-on-one-page, year-in-twelve]
+strips: [months-and-year, trackers, weeks]
+with: [general]
+calendar: {region: GB, utcOffset: "+00:00"}
+`;
+
 export default function buildBooks(project: TestProject): () => void {
   const folder = mkdtempSync(join(tmpdir(), "spanbook-book-"));
-  const build = (name: "book" | "tiny", words: readonly string[] = []) => {
+  const build = (name: "book" | "papers" | "tiny", words: readonly string[] = []) => {
     const output = join(folder, name);
     const { code, stderr } = runCommand(["build", ...words, `--output=${output}`]);
     if (code !== 0) throw new Error(`The ${name} cannot be built:\n${stderr}`);
@@ -27,5 +37,10 @@ export default function buildBooks(project: TestProject): () => void {
   writeFiles(content, TINY);
   build("book");
   build("tiny", [`--content=${content}`]);
+  const others = join(folder, "others");
+  cpSync(join(PROJECT, "content"), others, { recursive: true });
+  rmSync(join(others, "setups"), { recursive: true });
+  writeFiles(others, { "book.yaml": PAPERS });
+  build("papers", [`--content=${others}`]);
   return () => rmSync(folder, { recursive: true, force: true });
 }

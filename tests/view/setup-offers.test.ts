@@ -6,7 +6,7 @@ import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
 const { catalogue } = await demoCatalogue();
 const offers = (text: string) =>
-  setupOffers(text, { recipes: catalogue.recipes, own: new Set(["habit-month"]) });
+  setupOffers(text, { recipes: catalogue.recipes, own: new Set(["habit-tracker"]) });
 
 describe("the offers", () => {
   it.each([
@@ -14,10 +14,10 @@ describe("the offers", () => {
     ["every", "Each week"],
     ["each m", "Each month"],
     ["each day", "Each day"],
-    ["page before", "Page before a month"],
+    ["page before", "Opening page of a month"],
     ["month-grid", "Month on one page"],
     ["two r", "Week in two rows"],
-    ["hab", "Month of small duties"],
+    ["gratit", "Daily diary with gratitude"],
   ])("for “%s” begin with %s", (text, title) => {
     expect(offers(text)[0]?.title).toBe(title);
   });

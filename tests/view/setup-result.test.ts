@@ -98,7 +98,7 @@ describe("what is right", () => {
 
   it("says of each entry which pages it takes, and which stay free before a spread", () => {
     const { setup, rule } = worked(
-      'dates=2027-03&from=43&pages=["month-spread",{"each":"week","borders":"first","pages":["two-row-week","side-column-notes"]},"habit-month"]',
+      'dates=2027-03&from=43&pages=["month-spread",{"each":"week","borders":"first","pages":["two-row-week","side-column-notes"]},"habit-tracker"]',
     );
     expect(entryWords(setup, "0", rule)).toEqual({
       pages: "2 pages, 44–45",

@@ -32,7 +32,7 @@ describe("words", () => {
 
   it.each([
     ["week", "Week in two rows"],
-    ["tracker", "Month of small duties"],
+    ["tracker", "Habit tracker for a month"],
     ["half", "Halves, gap 1"],
   ])("%j have among the first eight: %s", (text, title) => {
     expect(offersFor(text)).toContain(title);

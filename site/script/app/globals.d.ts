@@ -5,5 +5,7 @@ declare global {
   interface Window {
     /** Set by `book.js`, which the build writes. */
     readonly spanbookContent?: CatalogueData;
+    /** Set by `today.js`: what the front page draws for today. */
+    readonly spanbookToday?: Pick<CatalogueData, "recipes" | "when">;
   }
 }

@@ -20,9 +20,10 @@ import { keptText } from "../device/kept-entry.ts";
 import { keptPaper, keptPrinter } from "../device/kept-printer.ts";
 import { keepMine } from "../device/my-notebook.ts";
 import { addToMyStrip } from "../device/my-strip.ts";
+import { openQueue } from "../ui/idle-queue.ts";
 import { ownAddress, scriptLoader } from "../ui/load-script.ts";
 import { openNotice } from "../ui/notice.ts";
-import { onPress, partOf } from "../ui/parts.ts";
+import { onPress, partOf, theOne } from "../ui/parts.ts";
 import { openPrinting } from "../ui/print-drawings.ts";
 import { openDraw } from "../ui/show-drawing.ts";
 import { bindDivisionTable } from "./division-table.ts";
@@ -30,10 +31,12 @@ import { bindHomeForm } from "./home-form.ts";
 import { openHomeStore } from "./home-store.ts";
 import { bindHomeCards } from "./own-cards.ts";
 import { bindDivision } from "./show-division.ts";
+import { bindToday } from "./show-today.ts";
 
 const own = ownAddress();
 const device = openDevice(window, own);
 const part = partOf(document, "division");
+const moreAsked = theOne(document, '[data-part="more-asked"]', HTMLDetailsElement);
 const notice = openNotice(document);
 const store = openHomeStore({ notebook: firstNotebook(), division: USUAL_DIVISION });
 const draw = openDraw(window);
@@ -41,6 +44,7 @@ const draw = openDraw(window);
 bindHomeForm(part, store);
 bindDivisionTable(document, store);
 bindDivision(document, store, draw);
+bindToday(window, store, { draw, queue: openQueue(window) });
 for (const one of document.querySelectorAll("[data-enhance]")) one.removeAttribute("data-enhance");
 
 const followCards = bindHomeCards(window, device, scriptLoader(own));
@@ -69,6 +73,8 @@ const readAddress = bindAddress(window, store, {
     const reading = readDivisionAddress(hash);
     if (!reading.ok) notice.broken(sayAddressIssue(reading.issue), "What was shown before stays.");
     else if (Object.keys(reading.value).length > 0) take(() => store.update(reading.value));
+    // What an address asks is to be seen, and can be changed there.
+    if (reading.ok && reading.value.division) moreAsked.open = true;
   },
 });
 readAddress();

@@ -25,6 +25,8 @@ export interface Book {
   readonly paperScale: number;
   /** In the usual order of purposes; only those that have a pattern. */
   readonly groups: readonly PurposeGroup[];
+  /** What the front page draws for today, on the first notebook. */
+  readonly todays: readonly PatternCard[];
   /** Every tag once, in the order of the alphabet. */
   readonly tags: readonly string[];
   /** Every page of a pattern, a strip or a notebook. */
@@ -122,6 +124,7 @@ export function emptyBook(): Book {
     notebooks: [],
     paperScale: 1,
     groups: [],
+    todays: [],
     tags: [],
     all: NO_PAGES,
     strips: NO_STRIPS,

@@ -4,6 +4,7 @@ import { frontMatterOf } from "../../source/front-matter/read-front-matter.ts";
 import { notebookEntry, paperScale } from "../../view/notebook/notebook-facts.ts";
 import { openAround } from "../../view/pattern/around-pattern.ts";
 import { makeCards } from "../../view/pattern/pattern-cards.ts";
+import { todaysPatterns } from "../../view/pattern/todays-patterns.ts";
 import type { Caches } from "../artifacts/caches.ts";
 import { openPageArtifacts, pairsOf } from "../artifacts/make/page-artifacts.ts";
 import { openAskPdf } from "../artifacts/pdf/ask-pdf.ts";
@@ -54,6 +55,11 @@ export function makeBook(sources: BookSources): Book {
     notebooks,
     paperScale: paperScale(notebooks),
     groups: first ? cards.groupsOn(first.slug) : [],
+    todays: first
+      ? todaysPatterns(content).map(({ slug }) =>
+          cards.card({ pattern: slug, notebook: first.slug }),
+        )
+      : [],
     tags: [...new Set(content.recipes.flatMap(({ tags }) => tags))].sort(),
     strips,
     setups,

@@ -5,22 +5,15 @@ import { mapAreas } from "../../recipe/area-tree.ts";
 import type { Area, Recipe } from "../../recipe/recipe.ts";
 import { galleryFacts } from "../../view/gallery/gallery-facts.ts";
 import type { Cards } from "../../view/pattern/pattern-cards.ts";
+import { todaysPatterns } from "../../view/pattern/todays-patterns.ts";
 import { type ListFile, listFile } from "../artifacts/side-files.ts";
 import { patternPath, setupPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
 import { searchIndex } from "./search-index.ts";
 
-/** The book's checked content for the page's engine, without its texts, and the recipes and set-ups as written. */
-export function fitFiles({
-  notebooks,
-  recipes,
-  unlisted,
-  strips,
-  setups,
-  texts,
-  when,
-  utcOffset,
-}: Content): readonly ListFile[] {
+/** The book's checked content for the page's engine, without its texts, what the front page draws of it, and the recipes and set-ups as written. */
+export function fitFiles(content: Content): readonly ListFile[] {
+  const { notebooks, recipes, unlisted, strips, setups, texts, when, utcOffset } = content;
   const book = () => ({
     notebooks: notebooks.map((notebook) => ({ ...notebook, body: "" })),
     ...(when ? { when } : {}),
@@ -29,6 +22,10 @@ export function fitFiles({
     ...(unlisted.length > 0 ? { unlisted: unlisted.map(forPage) } : {}),
     strips: strips.map((strip) => ({ ...strip, body: "" })),
   });
+  const today = () => ({
+    recipes: todaysPatterns(content).map(forPage),
+    ...(when ? { when } : {}),
+  });
   const written = () =>
     Object.fromEntries(recipes.map(({ slug }) => [slug, texts.get(patternPath(slug)) ?? ""]));
   const setUp = () =>
@@ -36,6 +33,7 @@ export function fitFiles({
   return [
     listFile("fit/book.js", () => pageScript("spanbookContent", book())),
     listFile("fit/recipe/texts.js", () => pageScript("spanbookTexts", written())),
+    listFile("patterns/today.js", () => pageScript("spanbookToday", today())),
     listFile("setups/texts.js", () => pageScript("spanbookSetups", setUp())),
   ];
 }

@@ -1,4 +1,6 @@
 /** What the small figures are called, and the words for those who cannot see them. */
+import { asSentence } from "./say-count.ts";
+import { sayParts } from "./say-division.ts";
 
 /** Equal parts of one length, in steps. */
 interface Parts {
@@ -59,4 +61,38 @@ export const BARS_WORDS = {
     `The bars run right and up from one corner. A card of ${across} by ${down} mm reaches to a long tick on each.`,
   names: { across: "one side", down: "the other" },
   card: "a bank card",
+} as const;
+
+/** Numbers from both sides of a row of steps. */
+export function sayBothWays(
+  steps: number,
+  notebook: string,
+): { readonly title: string; readonly description: string } {
+  return {
+    title: `${steps} steps, numbered both ways`,
+    description: `On ${notebook} the numbers above run from 0 at the left to ${steps}, those below from 0 at the right to ${steps}.`,
+  };
+}
+
+/** The chart for choosing a notebook. */
+export const EVEN_CHART_WORDS = {
+  title: (fewest: number, most: number) => `What divides evenly, of ${fewest} to ${most} steps`,
+  parts: (count: number) => asSentence(sayParts(count)),
+  gap: (gap: number) => (gap === 0 ? "no gap" : `gap ${gap}`),
+} as const;
+
+/** The lengths that a division comes out even on. */
+export function sayEvenLengths(
+  { count, gap }: { readonly count: number; readonly gap: number },
+  lengths: readonly number[],
+): string {
+  return `${EVEN_CHART_WORDS.parts(count)}, ${EVEN_CHART_WORDS.gap(gap)}: ${lengths.join(", ")}.`;
+}
+
+/** What is worth writing on the end of a strip. */
+export const STRIP_END_WORDS = {
+  title: "The end of a strip, sticking out of its pocket",
+  description: "On the end stand the notebook, how it is counted, where nought is, and the date.",
+  pocket: "pocket",
+  lines: ["A5, 26 × 38", "counted from the edge", "nought at the left", "made in March 2027"],
 } as const;

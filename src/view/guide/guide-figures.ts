@@ -1,12 +1,16 @@
 /** The guide's drawings that are not of an example: each has a name by which a chapter calls for it. */
 import { barsScene } from "../../draw/figure/bars-scene.ts";
+import { bothWaysScene } from "../../draw/figure/both-ways-scene.ts";
 import { countingScene } from "../../draw/figure/counting-scene.ts";
+import { evenChartScene } from "../../draw/figure/even-chart-scene.ts";
 import { splitScene } from "../../draw/figure/split-scene.ts";
+import { stripEndScene } from "../../draw/figure/strip-end-scene.ts";
 import type { Scene } from "../../draw/scene.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
 import { COUNT_WORDS } from "../../issue/words/say-plan-note.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { COUNTS, type Count, usableSteps } from "../../measure/grid-axis.ts";
+import type { PlanSplit } from "../../plan/plan.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import { sheetScene } from "../../print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../print/sheets/strip-sheets.ts";
@@ -25,6 +29,11 @@ const FIGURES: Readonly<Record<string, MakeScene>> = {
   "middle-odd": (id) => middle(id, "jis-b5"),
   sheet: (id) => sheet(id, "square"),
   bars: barsScene,
+  "even-chart": evenChartScene,
+  "both-ways": (id) => bothWaysScene(id, guideNotebook("square")),
+  meant: (id) => thirds(id, { sizes: [8, 8, 8], gaps: [1, 1] }),
+  mended: (id) => thirds(id, { sizes: [8, 7, 8], gaps: [2, 1] }),
+  "strip-end": stripEndScene,
 };
 
 /** The names of all figures. */
@@ -59,6 +68,18 @@ function middle(id: string, name: string): Scene {
     after: 0,
   };
   return splitScene({ id, notebook, split });
+}
+
+/** Three parts of an A5 page, as they were meant or as a hand drew them. */
+function thirds(id: string, { sizes, gaps }: Pick<PlanSplit, "sizes" | "gaps">): Scene {
+  const notebook = guideNotebook("a5");
+  const length = usableSteps(notebook.axes.across);
+  const place = { path: "columns", axis: "across", from: 0, length } as const;
+  return splitScene({
+    id,
+    notebook,
+    split: { ...place, sizes, gaps, leftover: 0, before: 0, after: 0 },
+  });
 }
 
 /** The sheet on which a strip of thirds and a heading is printed. */
