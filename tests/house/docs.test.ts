@@ -66,6 +66,16 @@ it("the guide shows only commands that something runs", () => {
   expect(commands.filter((command) => !(command in RUN_BY))).toEqual([]);
 });
 
+it("the guide has one chapter at each place: of two, the dates of their files would tell which comes first", () => {
+  const files = readdirSync(`${ROOT}site/guide`).filter((name) => /\.(md|njk)$/.test(name));
+  const places = files.flatMap(
+    (name) => /^order: (\d+)$/m.exec(read(`site/guide/${name}`))?.[1] ?? [],
+  );
+  expect(places.map(Number).sort((one, other) => one - other)).toEqual(
+    Array.from({ length: files.length - 1 }, (_, index) => index + 1),
+  );
+});
+
 it("the gate runs what it is said to run", () => {
   const gate = read(".ci/run");
   const said = Object.entries(RUN_BY).filter(([, by]) => by === ".ci/run");
