@@ -173,6 +173,16 @@ describe("a book that is begun with it", () => {
   });
 });
 
+describe("a folder without a book", () => {
+  it("is not taken for one", () => {
+    expect(spanbook(["start"], modules)).toMatchObject({
+      code: 1,
+      stderr:
+        "There is no book.yaml in this folder: go to a book's folder, or name it by --content=FOLDER. `spanbook new my-book` begins one.\n",
+    });
+  });
+});
+
 describe("a folder that cannot be a new book", () => {
   it.each([
     ["my-book", "my-book is there and not empty: choose another name, or empty it first."],

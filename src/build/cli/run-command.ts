@@ -1,6 +1,8 @@
 /** Runs a command and gives the exit code. */
-import { isAbsolute, relative, resolve, sep } from "node:path";
+import { existsSync } from "node:fs";
+import { isAbsolute, join, relative, resolve, sep } from "node:path";
 import type { Engine } from "../bundle/loaded-engine.ts";
+import { BOOK } from "../content/find-misplaced.ts";
 import { generalIn, type NamedFolder } from "../content/open-packs.ts";
 import { buildBook } from "./build.ts";
 import { checkBook } from "./check.ts";
@@ -22,13 +24,22 @@ export interface Call {
   readonly engine: Engine;
 }
 
+/** Whoever is not in a book's folder may be anywhere, above thousands of files that are to be left alone. */
+const NO_BOOK_HERE =
+  "There is no book.yaml in this folder: go to a book's folder, or name it by --content=FOLDER. `spanbook new my-book` begins one.";
+
 /** Named folders count from where the call was typed. */
 export async function runCommand(call: Call): Promise<number> {
   const { command, typedIn, project, home = project, engine } = call;
   if (command.name === "new") return layBook(command.folder, { typedIn, project });
+  const isOfPackage = home !== project;
+  if (isOfPackage && command.content === undefined && !existsSync(join(home, BOOK))) {
+    console.error(NO_BOOK_HERE);
+    return 1;
+  }
   const folder = (named: string | undefined, usual: string) =>
     named === undefined ? resolve(home, usual) : resolve(typedIn, named);
-  const content = folder(command.content, home === project ? "content" : ".");
+  const content = folder(command.content, isOfPackage ? "." : "content");
   const packs = (command.with ?? []).map((named) => namedFolder(named, typedIn));
   switch (command.name) {
     case "build":
