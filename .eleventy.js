@@ -11,9 +11,6 @@ export const config = {
   htmlTemplateEngine: false,
 };
 
-/** Where finished artifacts lie, where no build says otherwise. */
-const CACHE = ".cache/artifacts";
-
 const NOT_BUILT = "The book could not be built.";
 
 /** A long line of source is reached with the arrow keys. */
@@ -22,8 +19,9 @@ const HIGHLIGHTING = { preAttributes: { tabindex: 0 } };
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
   const { content: contentFolder = "content", packs = [], host, first, onSettled } = settings;
-  const { mode = "build" } = settings;
-  const contentFolders = [contentFolder, ...packs.map(({ folder }) => folder)];
+  const { cache, mode = "build" } = settings;
+  const general = `${PROJECT}content/general`;
+  const contentFolders = [contentFolder, ...packs.map(({ folder }) => folder), general];
   const markdown = markdownIt({ html: false }).disable("image");
   /** The engine and the book of the last build that went well, and what is wrong since then. */
   let engine;
@@ -46,8 +44,8 @@ export default function (cfg) {
       engine = ready?.engine ?? (await loadEngine());
       readers = engine.openReaders();
     }
-    caches ??= ready?.caches ?? engine.openCaches(CACHE);
-    const read = ready ?? (await engine.readContent(contentFolder, { packs, readers }));
+    caches ??= ready?.caches ?? engine.openCaches(cache);
+    const read = ready ?? (await engine.readContent(contentFolder, { packs, general, readers }));
     const { workers } = ready ?? {};
     ready = undefined;
     if (read.report) throw new ContentError(read.report);
@@ -80,6 +78,7 @@ export default function (cfg) {
     try {
       const assets = isCodeOld && bundleAssets(`${directories.output}assets`);
       [book] = await Promise.all([makeBook(), assets]);
+      if (isCodeOld) engine.writeSideFiles(directories.output, engine.schemaFiles());
       isCodeOld = false;
       report = "";
       isAllKept = false;
@@ -143,6 +142,8 @@ export default function (cfg) {
   for (const folder of ["src", "layouts", "site/style", "site/script", ...contentFolders]) {
     cfg.addWatchTarget(`${folder}/`);
   }
+  // A book's folder may hold more than content: what is kept for the next build, a finished book, a history.
+  for (const other of [".*", "_site*"]) cfg.watchIgnores.add(`**${contentFolder}/${other}/**`);
   // An edit is there when its file has not grown for so long.
   cfg.setChokidarConfig({ awaitWriteFinish: { stabilityThreshold: 50, pollInterval: 10 } });
   const sendReport = (_request, response, next) => {

@@ -2,8 +2,10 @@
 
 export { CUTTING_CAUTION } from "../issue/words/cutting-caution.ts";
 export { FORM_LISTS } from "../view/fields/form-lists.ts";
+export { schemaFiles } from "../view/guide/json-schema.ts";
 export { reference } from "../view/guide/reference.ts";
 export { openCaches } from "./artifacts/caches.ts";
+export { fontFiles } from "./artifacts/pdf/font-folder.ts";
 export { startWorkers } from "./artifacts/prebuild/start-workers.ts";
 export { work } from "./artifacts/prebuild/worker.ts";
 export { writeSideFiles } from "./artifacts/side-files.ts";
@@ -12,6 +14,7 @@ export { runCommand } from "./cli/run-command.ts";
 export { sayFailure } from "./cli/say-failure.ts";
 export { readContent } from "./content/check-content.ts";
 export { openReaders } from "./content/open-readers.ts";
+export { siteKey as siteKeyOf } from "./output/build-version.ts";
 export { emptyBook } from "./pages/book.ts";
 export { showChapter } from "./pages/guide/guide-chapter.ts";
 export { referenceWords } from "./pages/guide/reference-words.ts";

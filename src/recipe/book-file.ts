@@ -3,6 +3,9 @@ import type { Calendar } from "../calendar/calendar.ts";
 import type { Reading } from "../issue/facts/reading.ts";
 import type { NamedSlug } from "../source/schema/named-slugs.ts";
 
+/** How `with` names the general layouts that come with the program. No folder inside the content can be called so. */
+export const GENERAL = "spanbook/general";
+
 /** A list of slugs in its written order, or all there are. */
 export type Chosen = "all" | readonly NamedSlug[];
 
@@ -27,6 +30,6 @@ export interface BookFile extends ChosenFiles {
 /** What it names is known even where something else in it is wrong, so that both are told at once. */
 export type BookReading = Reading<BookFile> & {
   readonly chosen: ChosenFiles;
-  /** The folders inside the content folder that it builds on, in their written order. */
+  /** What it builds on, in its written order: folders inside the content folder, or `GENERAL`. */
   readonly packs: readonly NamedSlug[];
 };

@@ -24,7 +24,7 @@ export const BOOK_KEYS = {
     with: {
       expected: { kind: "form", form: "packs", max: LIMITS.packs },
       meaning:
-        "Folders inside the content folder that the book builds on: their notebooks, patterns, strips and set-ups are the book's, too. Default: none.",
+        "Folders inside the content folder that the book builds on: their notebooks, patterns, strips and set-ups are the book's, too. `spanbook/general` names the general layouts that come with Spanbook. Default: none.",
     },
     url: {
       expected: { kind: "form", form: "address" },

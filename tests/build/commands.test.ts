@@ -1,4 +1,4 @@
-/** The three commands as they are called: rightly, wrongly, and on wrong content. */
+/** The commands as they are called: rightly, wrongly, and on wrong content. */
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
@@ -8,14 +8,22 @@ import { PROJECT, runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { scratchFolder, writeContent } from "./write-content.ts";
 
+const NEEDS_FOLDER =
+  "`new` takes the name of a new folder and nothing else, such as `new my-book`.";
+
 describe("the words of a command", () => {
   it.each([
+    [["new", "my-book"], { name: "new", folder: "my-book" }],
+    [["--help"], { name: "help" }],
+    [["help"], { name: "help" }],
+    [["--version"], { name: "version" }],
     [["build"], { name: "build" }],
     [["build", "--content=a", "--output=b"], { name: "build", content: "a", output: "b" }],
     [["build", "--content", "a"], { name: "build", content: "a" }],
     [["build", "--with=a", "--with", "b"], { name: "build", with: ["a", "b"] }],
     [["start", "--with=a"], { name: "start", with: ["a"] }],
     [["check", "--content=a"], { name: "check", content: "a" }],
+    [["check", "--format=lines", "--watch"], { name: "check", format: "lines", watch: true }],
     [["start"], { name: "start" }],
     [["start", "--port=9000"], { name: "start", port: 9000 }],
     [["start", "--host=0.0.0.0"], { name: "start", host: "0.0.0.0" }],
@@ -26,21 +34,31 @@ describe("the words of a command", () => {
   });
 
   it.each([
-    [[], "There is no command ``: use build, check or start."],
-    [["bulid"], "There is no command `bulid`: use build, check or start."],
+    [[], "There is no command ``: use new, start, check or build."],
+    [["bulid"], "There is no command `bulid`: use new, start, check or build."],
+    [["new"], NEEDS_FOLDER],
+    [["new", "a", "b"], NEEDS_FOLDER],
+    [["new", "--content=a"], NEEDS_FOLDER],
+    [
+      ["new", "a\u0007"],
+      "`new` takes a folder without characters that nobody can see, not `a\\u{7}`.",
+    ],
     [
       ["build", "--outptu=b"],
       "`build` does not know `--outptu`: it takes --content=FOLDER, --with=FOLDER and --output=FOLDER.",
     ],
     [
       ["check", "--output=b"],
-      "`check` does not know `--output`: it takes --content=FOLDER and --with=FOLDER.",
+      "`check` does not know `--output`: it takes --content=FOLDER, --with=FOLDER, --format=lines and --watch.",
     ],
     [
       ["check", "there"],
-      "`check` does not know `there`: it takes --content=FOLDER and --with=FOLDER.",
+      "`check` does not know `there`: it takes --content=FOLDER, --with=FOLDER, --format=lines and --watch.",
     ],
-    [["check", "-c"], "`check` does not know `-c`: it takes --content=FOLDER and --with=FOLDER."],
+    [
+      ["check", "-c"],
+      "`check` does not know `-c`: it takes --content=FOLDER, --with=FOLDER, --format=lines and --watch.",
+    ],
     [["build", "--content"], "`--content` needs a folder: --content=FOLDER."],
     [
       ["build", "--port=9000"],
@@ -50,6 +68,9 @@ describe("the words of a command", () => {
       ["start", "--output=b"],
       "`start` does not know `--output`: it takes --content=FOLDER, --with=FOLDER, --port=NUMBER and --host=ADDRESS.",
     ],
+    [["check", "--format"], "`--format` takes `lines` alone."],
+    [["check", "--format=json"], "`--format` takes `lines` alone."],
+    [["check", "--watch=a"], "`--watch` takes no value."],
     [["start", "--port"], "`--port` needs a number: --port=NUMBER."],
     [["start", "--port=garden"], "`--port` takes a whole number from 1 to 65535, not `garden`."],
     [["start", "--port=0"], "`--port` takes a whole number from 1 to 65535, not `0`."],
@@ -59,7 +80,7 @@ describe("the words of a command", () => {
       "`--host` takes an IP address of this computer, or 0.0.0.0 for all of them, not `garden`.",
     ],
     [["start", "--port=80.5"], "`--port` takes a whole number from 1 to 65535, not `80.5`."],
-    [["toString"], "There is no command `toString`: use build, check or start."],
+    [["toString"], "There is no command `toString`: use new, start, check or build."],
     [
       ["build", "--output=bo\nok\u001b[2J"],
       "`--output` takes a folder without characters that nobody can see, not `bo\\u{a}ok\\u{1b}[2J`.",
@@ -88,6 +109,7 @@ describe("a command that begins", () => {
     [{ name: "check", content: "a", with: ["b", "c"] }, "Checking a with b and c …"],
     [{ name: "build", with: ["b"] }, "Building the book from content with b into _site …"],
     [{ name: "start" }, "Opening the book from content …"],
+    [{ name: "new", folder: "my-book" }, "Beginning a book in my-book …"],
   ] as const)("%j says so", (command, line) => {
     expect(sayBeginning(command)).toBe(line);
   });

@@ -167,6 +167,62 @@ describe("a book", () => {
   });
 });
 
+describe("the general layouts that come with the program", () => {
+  const files = {
+    "content/book.yaml": book("with: [spanbook/general]\n"),
+    "content/notebooks/a5.md": NOTEBOOK,
+    "shipped/book.yaml": "title: General layouts\n",
+    "shipped/patterns/seed-list.md": PATTERN,
+  };
+  const read = (folder: string) =>
+    readContent(join(folder, "content"), { general: join(folder, "shipped") });
+
+  it("are named in `with`, wherever they lie", async () => {
+    const found = await read(scratchWith(files));
+    if ("report" in found) throw new Error(found.report);
+    expect(Object.fromEntries(found.content.origins)).toEqual({
+      "patterns/seed-list.md": "General layouts",
+    });
+  });
+
+  it("are told by that name where something in them is wrong, or has a name twice", async () => {
+    const found = await read(
+      scratchWith({
+        ...files,
+        "content/patterns/bed-plan.md": PATTERN,
+        "shipped/patterns/bed-plan.md": PATTERN.replace("rows", "row"),
+      }),
+    );
+    const { report = "" } = "report" in found ? found : {};
+    expect(report.match(/^\S.*$/gm)).toEqual([
+      "patterns/bed-plan.md",
+      "spanbook/general/patterns/bed-plan.md:4:8",
+      "2 problems in 2 files.",
+    ]);
+    expect(report).toContain("already: `spanbook/general/patterns/bed-plan.md`");
+  });
+
+  it.each([
+    ["with: [spanbook/general, base]\n", ""],
+    [
+      "with: [base]\n",
+      "Where the book needs `spanbook/general`, name it for it, in its own `with`",
+    ],
+  ])("are the book's to name, not those of a folder that it builds on: %j", async (lists, note) => {
+    const found = await read(
+      scratchWith({
+        ...files,
+        "content/book.yaml": book(lists),
+        "content/base/book.yaml": "with: [spanbook/general]\n",
+        "content/base/patterns/bed-plan.md": PATTERN,
+      }),
+    );
+    if ("report" in found) throw new Error(found.report);
+    expect(found.notes).toContain(note);
+    expect(found.notes === "").toBe(note === "");
+  });
+});
+
 describe("the report on a book of several folders", () => {
   it.each<[string, Files, readonly string[], string]>([
     [
@@ -224,19 +280,19 @@ book.yaml:2:14
   with: [../other, /etc, .]
          ^^^^^^^^
   An entry of \`with\` cannot be \`../other\`.
-  Did you mean \`other\`? An entry of \`with\` takes the name of a folder inside the content folder, such as general.
+  Did you mean \`other\`? An entry of \`with\` takes the name of a folder inside the content folder, such as general, or spanbook/general.
 
 book.yaml:2:18
   with: [../other, /etc, .]
                    ^^^^
   An entry of \`with\` cannot be \`/etc\`.
-  Did you mean \`etc\`? An entry of \`with\` takes the name of a folder inside the content folder, such as general.
+  Did you mean \`etc\`? An entry of \`with\` takes the name of a folder inside the content folder, such as general, or spanbook/general.
 
 book.yaml:2:24
   with: [../other, /etc, .]
                          ^
   An entry of \`with\` cannot be \`.\`.
-  An entry of \`with\` takes the name of a folder inside the content folder, such as general.
+  An entry of \`with\` takes the name of a folder inside the content folder, such as general, or spanbook/general.
 
 patterns
   This folder is missing.
@@ -401,7 +457,7 @@ base/book.yaml:3:1
   with: [inner, other]
          ^^^^^
   \`with\` says nothing here: of a folder that a book builds on, only the title is read, and it brings no others.
-  Where the book needs \`base/inner\`, \`base/other\`, name them for it by \`--with=FOLDER\`.`,
+  Where the book needs \`base/inner\`, \`base/other\`, name them for it, in its own \`with\` or by \`--with=FOLDER\`.`,
     ],
   ])("is told where it is in vain: %s", async (_, text, notes) => {
     expect(await notesOn(text)).toBe(notes);

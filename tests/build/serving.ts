@@ -1,17 +1,18 @@
 /** A server as it is started by `npm start`, and waiting for what it says and shows. */
 import { type ChildProcess, spawn } from "node:child_process";
 import { onTestFinished } from "vitest";
-import { PROJECT } from "../setup/run-command.ts";
+import { LAUNCH, PROJECT } from "../setup/run-command.ts";
 
 const PATIENCE_MS = 60_000;
 
-/** Starts the server by the words of a command, typed in a folder, and waits for the address that it prints. */
+/** Starts the server by the words of a command, typed in a folder, and waits for the address that it prints; `launch` is the program. */
 export async function startOn(
   words: readonly string[],
   cwd: string = PROJECT,
+  launch: string = LAUNCH,
 ): Promise<{ address: string; said: () => string }> {
   const { INIT_CWD: _, ...env } = process.env;
-  const server = spawn(process.execPath, [`${PROJECT}src/build/cli/launch.mjs`, ...words], {
+  const server = spawn(process.execPath, [launch, ...words], {
     cwd,
     env,
     stdio: ["ignore", "pipe", "pipe"],

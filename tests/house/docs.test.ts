@@ -21,6 +21,12 @@ const RUN_BY: Readonly<Record<string, string>> = {
   "npm start -- --content=my-book --with=content/general": "tests/build/new-book.test.ts",
   "npm run build -- --content=my-book --with=content/general --output=my-site":
     "tests/build/new-book.test.ts",
+  "npm run check -- --format=lines --watch": "tests/build/check.test.ts",
+  "npm pack": "tests/build/package.test.ts",
+  // By hand as npm does it, but for the network.
+  "npm install --global ./spanbook-0.1.0.tgz": "tests/build/package.test.ts",
+  "spanbook new my-book": "tests/build/package.test.ts",
+  "cd my-book": "tests/build/package.test.ts",
 };
 
 /** The commands of all `sh` fences. */
@@ -58,6 +64,16 @@ it("the guide shows only commands that something runs", () => {
   const commands = chapters.flatMap((name) => commandsIn(read(`site/guide/${name}`)));
   expect(commands.length).toBeGreaterThan(3);
   expect(commands.filter((command) => !(command in RUN_BY))).toEqual([]);
+});
+
+it("the guide has one chapter at each place: of two, the dates of their files would tell which comes first", () => {
+  const files = readdirSync(`${ROOT}site/guide`).filter((name) => /\.(md|njk)$/.test(name));
+  const places = files.flatMap(
+    (name) => /^order: (\d+)$/m.exec(read(`site/guide/${name}`))?.[1] ?? [],
+  );
+  expect(places.map(Number).sort((one, other) => one - other)).toEqual(
+    Array.from({ length: files.length - 1 }, (_, index) => index + 1),
+  );
 });
 
 it("the gate runs what it is said to run", () => {

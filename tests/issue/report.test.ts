@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Issue } from "../../src/issue/facts/issue.ts";
-import { reportIssues } from "../../src/issue/report/report.ts";
+import { issueLines, reportIssues } from "../../src/issue/report/report.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 
 /** The report of one recipe. */
@@ -39,6 +39,23 @@ page:
     const report = reportIssues(issues, new Map());
     expect(report.match(/^\w\.md.*$/gm)).toEqual(["a.md:2:3", "a.md:2:9", "a.md:10:1", "b.md:1:1"]);
     expect(report.endsWith("\n\n4 problems in 2 files.")).toBe(true);
+  });
+
+  it("is a line for each in an editor's list, whatever stands in a name", () => {
+    const issues: readonly Issue[] = [
+      { about: "yaml", kind: "tab", at: { file: "b.md", line: 2, column: 3, width: 1 } },
+      {
+        about: "file",
+        kind: "bad-name",
+        name: "a\nb.md",
+        better: "a-b.md",
+        at: { file: "patterns/a\nb.md", line: 1, column: 1, width: 0 },
+      },
+    ];
+    const lines = issueLines(issues, (file) => `/book/${file}`);
+    expect(lines).toHaveLength(2);
+    expect(lines[0]).toMatch(/^\/book\/b\.md:2:3: \S.*$/);
+    expect(lines[1]).toMatch(/^\/book\/patterns\/a.*b\.md:1:1: \S.*$/);
   });
 
   it("does not change with the order of the problems", () => {

@@ -138,7 +138,8 @@ describe("a book", () => {
 
   it("leads to the page that the contents name", async () => {
     const pdf = await wholeBook("a5").pdf;
-    const [, number] = /^Season across two pages (\d+)$/m.exec(readText(pdf, 1) + readText(pdf, 2)) ?? [];
+    const [, number] =
+      /^Season across two pages (\d+)$/m.exec(readText(pdf, 1) + readText(pdf, 2)) ?? [];
     expect(readText(pdf, Number(number))).toContain("Season across two pages");
     expect(readText(pdf, Number(number))).toMatch(new RegExp(`^(.* )?${number}$`, "m"));
   });

@@ -22,6 +22,9 @@ describe("a book", () => {
   it.each([
     ["with: [general, winter]", ["general", "winter"]],
     ["with: general", ["general"]],
+    ["with: [spanbook/general, mine]", ["spanbook/general", "mine"]],
+    ["with: spanbook/general", ["spanbook/general"]],
+    ["with: [spanbook/generals, Spanbook/general, spanbook]", ["spanbook"]],
     ["with: [../general, general, general]", ["general"]],
     ["with: {general: yes}", []],
   ])("is known to build on what it names: %s", (line, packs) => {

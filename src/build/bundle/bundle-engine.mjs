@@ -3,7 +3,7 @@ import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { keptBundle, PROJECT } from "./kept-bundle.mjs";
+import { keptBundle, PACKED, PROJECT } from "./kept-bundle.mjs";
 
 export { PROJECT };
 
@@ -18,18 +18,22 @@ const ENGINE = { kind: "engine", sources: ["src"], plugins: [] };
  * error, with its formatted messages, on bad source.
  */
 export async function loadEngine({ kind, sources, plugins } = ENGINE) {
-  const make = async (folder) => writeFile(join(folder, NAME), await bundle(plugins));
+  const make = async (folder) => writeFile(join(folder, NAME), await bundleNode({ plugins }));
   const file = join(await keptBundle({ kind, sources, make }), NAME);
+  const address = pathToFileURL(file).href;
+  if (PACKED) {
+    const keys = JSON.parse(await readFile(join(PACKED, "keys.json"), "utf8"));
+    return { ...keys, file: address, ...(await import(address)) };
+  }
   const [code, packages] = await Promise.all(
     [file, `${PROJECT}package-lock.json`].map((path) => readFile(path)),
   );
   const version = createHash("sha256").update(code).update(packages).digest("hex").slice(0, 20);
-  const address = pathToFileURL(file).href;
   return { version, file: address, ...(await import(address)) };
 }
 
-/** The bundler is loaded only where something is to be bundled. */
-async function bundle(plugins) {
+/** One file for Node out of the engine, or out of another entry. The bundler is loaded only where something is to be bundled. */
+export async function bundleNode(options) {
   const esbuild = await import("esbuild");
   const result = await esbuild.build({
     absWorkingDir: PROJECT,
@@ -44,7 +48,7 @@ async function bundle(plugins) {
     sourcemap: "inline",
     write: false,
     logLevel: "silent",
-    plugins,
+    ...options,
   });
   return result.outputFiles[0].text;
 }

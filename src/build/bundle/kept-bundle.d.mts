@@ -1,5 +1,6 @@
 /** What TypeScript sees of `kept-bundle.mjs`, which is plain JavaScript: it runs before there is an engine. */
 export declare const PROJECT: string;
+export declare const PACKED: string | undefined;
 export declare function keptBundle(bundle: {
   readonly kind: string;
   readonly sources: readonly string[];

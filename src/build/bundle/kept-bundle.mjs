@@ -8,14 +8,19 @@ import { fileURLToPath } from "node:url";
 /** The project's own folder, with a slash at the end. */
 export const PROJECT = fileURLToPath(new URL("../../../", import.meta.url));
 
+/** The npm package has no sources to bundle: what `make-package.mjs` made of them lies in this folder of it. */
+export const PACKED = existsSync(`${PROJECT}src/build/engine.ts`) ? undefined : `${PROJECT}dist/`;
+
 const BUNDLES = `${PROJECT}.cache/bundles/`;
 const KEPT_OF_A_KIND = 6;
 
 /**
  * The folder of a bundle of this kind, which `make(folder)` fills where it is not kept yet. It is kept by every byte in
- * `sources` (folders of the project) and by the versions of all packages. What `make` throws is passed on.
+ * `sources` (folders of the project) and by the versions of all packages. What `make` throws is passed on. The npm
+ * package brings its bundles along.
  */
 export async function keptBundle({ kind, sources, make }) {
+  if (PACKED) return join(PACKED, kind);
   const folder = join(BUNDLES, `${kind}-${await keyOf(sources)}`);
   if (existsSync(folder)) {
     const now = new Date();

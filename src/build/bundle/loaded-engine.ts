@@ -4,4 +4,6 @@ export interface Engine {
   readonly version: string;
   /** The address of its bundle, from which another thread takes it. */
   readonly file: string;
+  /** Stands for the templates, styles and scripts of the npm package, which does not bring all their sources along. */
+  readonly siteKey?: string;
 }

@@ -7,7 +7,7 @@ import type { Engine } from "../bundle/loaded-engine.ts";
 import { counted, readContent, sayNotes } from "../content/check-content.ts";
 import { CONTENT_FOLDERS } from "../content/find-misplaced.ts";
 import type { Content } from "../content/load-content.ts";
-import type { NamedFolder } from "../content/open-packs.ts";
+import { generalIn, type NamedFolder } from "../content/open-packs.ts";
 import { openRecord } from "../output/build-record.ts";
 import { freshFolder, recoverOutput } from "../output/fresh-folder.ts";
 import { type Guarded, ownFolders, realFolder, whyNotReplace } from "../output/why-not-replace.ts";
@@ -24,14 +24,20 @@ export interface BuildCall {
   readonly packs?: readonly NamedFolder[];
   readonly output: string;
   readonly project: string;
+  /** Where the program may keep what it makes, in a folder `.cache`; the project where left out. */
+  readonly home?: string;
   readonly engine: Engine;
   /** Another folder of finished artifacts than the usual one. */
   readonly cache?: string;
 }
 
+/** Where finished artifacts lie, in the home of the program. */
+export const ARTIFACTS = ".cache/artifacts";
+
 /** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
 export async function buildBook(call: BuildCall): Promise<number> {
-  const { project, engine, cache = join(project, ".cache/artifacts") } = call;
+  const { project, engine, home = project } = call;
+  const { cache = join(home, ARTIFACTS) } = call;
   const start = performance.now();
   tuneForBuild();
   const output = await realFolder(call.output);
@@ -41,13 +47,13 @@ export async function buildBook(call: BuildCall): Promise<number> {
     (error: unknown) => sayUnbuilt(output, error),
   );
   const { packs = [] } = call;
-  const read = await readContent(call.content, { packs });
+  const read = await readContent(call.content, { packs, general: generalIn(project) });
   if ("report" in read) return refuse(read.report);
   const { content } = read;
   const guarded: Guarded = {
-    whole: [project, call.content, process.cwd(), ...content.packs],
+    whole: [project, home, call.content, process.cwd(), ...content.packs],
     read: [...CONTENT_FOLDERS.map((name) => join(call.content, name)), ...content.packs],
-    own: await ownFolders(project),
+    own: await ownFolders(project, home),
   };
   const objection = unrecovered ?? (await objectionTo(output, guarded));
   if (objection) return refuse(objection);
@@ -111,7 +117,7 @@ async function growBook(order: Order): Promise<Grown> {
     await eleventy.write();
     made.push(await workers.finish());
     await makePreviews({ content, cache, output: fresh.path, version: engine.version });
-    finishBook(fresh.path, { content, project, version: engine.version });
+    finishBook(fresh.path, { content, project, engine });
     // A build takes its time, in which somebody may have put a file into the last book.
     const refused = await objectionTo(output, order.guarded);
     if (refused) {

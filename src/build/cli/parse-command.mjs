@@ -1,13 +1,28 @@
-/** The words of the three commands: what they ask for, what is wrong with them in one line, and what begins. */
+/** The words of the commands: what they ask for, what is wrong with them in one line, and what begins. */
 import { isIP } from "node:net";
 import { parseArgs } from "node:util";
+
+/** An option with nothing behind it. */
+const FLAG = "";
 
 /** Which options each command takes, and what stands behind each. */
 const OPTIONS = {
   build: { content: "FOLDER", with: "FOLDER", output: "FOLDER" },
-  check: { content: "FOLDER", with: "FOLDER" },
+  check: { content: "FOLDER", with: "FOLDER", format: "lines", watch: FLAG },
   start: { content: "FOLDER", with: "FOLDER", port: "NUMBER", host: "ADDRESS" },
 };
+
+/** What `help` says; the commands in the order in which somebody needs them. */
+export const HELP = `Spanbook: a pattern book for dot-grid notebooks that has already done the counting.
+
+  new FOLDER   begins a book of your own in a new folder
+  start        shows the book, and follows every change
+  check        reads everything, and tells what is wrong
+  build        puts the finished book into a folder
+
+${Object.entries(OPTIONS)
+  .map(([name, known]) => `${name.padEnd(5)} takes ${optionsOf(known)}.`)
+  .join("\n")}`;
 
 /** The one that may stand there several times. */
 const REPEATED = "with";
@@ -21,30 +36,53 @@ const UNSEEN = /\p{Cc}/gu;
 /** The command that the words ask for, or one line that says why there is none. */
 export function parseCommand(words) {
   const [name, ...rest] = words;
+  if (name === "help" || name === "--help" || name === "-h") return { name: "help" };
+  if (name === "--version") return { name: "version" };
+  if (name === "new") return parseNew(rest);
   if (!Object.hasOwn(OPTIONS, name ?? "")) {
-    return { wrong: `There is no command \`${name ?? ""}\`: use build, check or start.` };
+    return { wrong: `There is no command \`${name ?? ""}\`: use new, start, check or build.` };
   }
   const options = parseOptions(name, rest);
   return "wrong" in options ? options : { name, ...options };
 }
 
+function parseNew(words) {
+  const [folder] = words;
+  if (words.length !== 1 || !folder || folder.startsWith("-")) {
+    return {
+      wrong: "`new` takes the name of a new folder and nothing else, such as `new my-book`.",
+    };
+  }
+  const wrong = wrongWith("new", "FOLDER", folder);
+  return wrong ? { wrong } : { name: "new", folder };
+}
+
 function parseOptions(name, words) {
   const known = OPTIONS[name];
-  const takes = Object.entries(known).map(([option, what]) => `--${option}=${what}`);
   const found = {};
   for (const token of tokensOf(words)) {
     if (token.kind === "option-terminator") continue;
     const word = token.kind === "option" ? token.rawName : token.value;
     if (token.kind !== "option" || !Object.hasOwn(known, token.name)) {
-      return { wrong: `\`${name}\` does not know \`${word}\`: it takes ${listed(takes)}.` };
+      return { wrong: `\`${name}\` does not know \`${word}\`: it takes ${optionsOf(known)}.` };
     }
     const what = known[token.name];
     const wrong = wrongWith(word, what, token.value);
     if (wrong) return { wrong };
-    const value = what === "NUMBER" ? portIn(token.value) : token.value;
+    const value = readValue(token.value, what);
     found[token.name] = token.name === REPEATED ? [...(found[REPEATED] ?? []), value] : value;
   }
   return found;
+}
+
+function readValue(value, what) {
+  if (what === FLAG) return true;
+  return what === "NUMBER" ? portIn(value) : value;
+}
+
+function optionsOf(known) {
+  const written = ([option, what]) => (what === FLAG ? `--${option}` : `--${option}=${what}`);
+  return listed(Object.entries(known).map(written));
 }
 
 function listed(words) {
@@ -52,6 +90,8 @@ function listed(words) {
 }
 
 function wrongWith(word, what, value) {
+  if (what === FLAG) return value === undefined ? undefined : `\`${word}\` takes no value.`;
+  if (what === "lines") return value === what ? undefined : `\`${word}\` takes \`lines\` alone.`;
   if (!value) return `\`${word}\` needs a ${what.toLowerCase()}: ${word}=${what}.`;
   const shown = value.replace(UNSEEN, (one) => `\\u{${one.codePointAt(0).toString(16)}}`);
   if (what === "NUMBER" && portIn(value) === undefined) {
@@ -67,9 +107,14 @@ function wrongWith(word, what, value) {
 }
 
 function tokensOf(words) {
-  const takesValue = { type: "string" };
-  const names = Object.values(OPTIONS).flatMap(Object.keys);
-  const options = Object.fromEntries(names.map((name) => [name, takesValue]));
+  const options = Object.fromEntries(
+    Object.values(OPTIONS).flatMap((known) =>
+      Object.entries(known).map(([name, what]) => [
+        name,
+        { type: what === FLAG ? "boolean" : "string" },
+      ]),
+    ),
+  );
   return parseArgs({ args: [...words], options, strict: false, tokens: true }).tokens;
 }
 
@@ -78,12 +123,15 @@ function portIn(text) {
   return port >= 1 && port <= LAST_PORT ? port : undefined;
 }
 
-/** The line that stands there while everything else is loaded. */
-export function sayBeginning({ name, content = "content", with: packs = [], output = "_site" }) {
+/** The line that stands there while everything else is loaded. `usual` is what is read where no folder is named. */
+export function sayBeginning(command, usual = "content") {
+  const { name, content = usual, with: packs = [], output = "_site", folder } = command;
   const from = packs.length > 0 ? `${content} with ${listed(packs)}` : content;
   switch (name) {
     case "build":
       return `Building the book from ${from} into ${output} …`;
+    case "new":
+      return `Beginning a book in ${folder} …`;
     case "check":
       return `Checking ${from} …`;
     default:

@@ -1,15 +1,16 @@
 /** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
-import { existsSync, watch } from "node:fs";
-import { basename, join } from "node:path";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { reportIssues } from "../../issue/report/report.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { openRoot } from "../content/load-file.ts";
-import { isLeftAlone } from "../content/misplaced-file.ts";
 import { type NamedFolder, openPacks } from "../content/open-packs.ts";
 import { guardServer } from "../pages/guard-server.ts";
 import { openEleventy } from "../pages/run-eleventy.ts";
+import { ARTIFACTS } from "./build.ts";
 import { freePort, LOOPBACK } from "./free-port.ts";
 import { sayFailure } from "./say-failure.ts";
+import { watchRemovals } from "./watch-folder.ts";
 
 /** Not the built book's folder: what is half written must not be shared by mistake. Each content has one of its own. */
 const SERVED = ".cache/served";
@@ -19,6 +20,8 @@ interface ServeCall {
   /** Folders to build on that `book.yaml` does not name. */
   readonly packs?: readonly NamedFolder[];
   readonly project: string;
+  /** Where the program may keep what it makes. */
+  readonly home: string;
   /** The one that was asked for. */
   readonly port?: number;
   /** The IP address to listen at; where it is left out, only this computer can open the book. */
@@ -30,7 +33,7 @@ export async function serveBook(call: ServeCall): Promise<number> {
   const { content, packs = [], port: named, host = LOOPBACK } = call;
   const folder = await openRoot(content);
   if ("about" in folder) return refuse(reportIssues([folder], new Map()));
-  const { issues } = await openPacks(folder, [], packs);
+  const { issues } = await openPacks(folder, [], { packs });
   const unopened = issues.filter(({ about }) => about === "book");
   if (unopened.length > 0) return refuse(reportIssues(unopened, new Map()));
   const found = await freePort(named, host);
@@ -48,11 +51,12 @@ async function serveOn({
   content,
   packs,
   project,
+  home,
 }: Required<ServeCall>): Promise<number> {
   const eleventy = await openEleventy({
     project,
-    output: join(project, SERVED, keyOf([content, ...packs.map(({ folder }) => folder)])),
-    settings: { content, packs, host },
+    output: join(home, SERVED, keyOf([content, ...packs.map(({ folder }) => folder)])),
+    settings: { content, packs, host, cache: join(home, ARTIFACTS) },
     mode: "serve",
   });
   guardServer(eleventy.eleventyServe, host);
@@ -78,20 +82,4 @@ async function serveOn({
 function refuse(why: string): number {
   console.error(why);
   return 1;
-}
-
-/** Editors put a new file in the place of the old one: what is back by then was not removed. */
-const BACK_BY_MS = 200;
-
-/** Calls back with the path of each file that is gone for good; until the returned function is called. */
-export function watchRemovals(folder: string, onRemoved: (path: string) => void): () => void {
-  const watcher = watch(folder, { recursive: true }, (event, name) => {
-    if (event !== "rename" || name === null || isLeftAlone(basename(name))) return;
-    const path = join(folder, name);
-    if (existsSync(path)) return;
-    setTimeout(() => {
-      if (!existsSync(path)) onRemoved(path);
-    }, BACK_BY_MS);
-  });
-  return () => watcher.close();
 }

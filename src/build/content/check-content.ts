@@ -1,4 +1,4 @@
-/** Reads the whole content and says what is wrong with it, or what it holds. */
+/** Reads the whole content, or says what is wrong with it. */
 import { reportIssues, reportNotes } from "../../issue/report/report.ts";
 import { type Content, type ContentOptions, loadContent } from "./load-content.ts";
 
@@ -12,21 +12,6 @@ export async function readContent(
   if (reading.ok) return { content: reading.value, notes };
   const report = reportIssues(reading.issues, reading.texts);
   return { report: notes === "" ? report : `${notes}\n\n${report}` };
-}
-
-/** The exit code of `npm run check`. */
-export async function checkContent(folder: string, options?: ContentOptions): Promise<number> {
-  const read = await readContent(folder, options);
-  if ("report" in read) {
-    console.error(read.report);
-    return 1;
-  }
-  sayNotes(read.notes);
-  const { recipes, notebooks, strips, setups } = read.content;
-  console.log(
-    `All is well: ${counted(recipes.length, "pattern")}, ${counted(notebooks.length, "notebook")}, ${counted(strips.length, "strip")} and ${counted(setups.length, "set-up")}.`,
-  );
-  return 0;
 }
 
 /** Says what is worth a word. */

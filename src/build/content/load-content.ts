@@ -20,10 +20,10 @@ import { issuesOfSetups } from "../../setup/check-setup.ts";
 import type { CatalogueData } from "../../view/catalogue.ts";
 import type { Misplaced } from "./find-misplaced.ts";
 import { issuesOnDays, loadCalendars, withCalendars } from "./load-calendars.ts";
-import { openRoot } from "./load-file.ts";
+import { openRoot, type Root } from "./load-file.ts";
 import { type BookFiles, loadFiles } from "./load-files.ts";
 import type { Folder } from "./load-folder.ts";
-import type { NamedFolder } from "./open-packs.ts";
+import type { OtherFolders } from "./open-packs.ts";
 import { openReaders, type Readers } from "./open-readers.ts";
 
 export interface Content extends CatalogueData {
@@ -55,26 +55,26 @@ export type ContentReading = {
   readonly notes: readonly Issue[];
   /** The text of each file by its path as issues and notes name it. */
   readonly texts: ReadonlyMap<string, string>;
+  /** The folders that the content builds on; a path that begins with one's prefix is one in it. */
+  readonly roots: readonly Root[];
 } & (
   | { readonly ok: true; readonly value: Content }
   | { readonly ok: false; readonly issues: readonly Issue[] }
 );
 
 /** What else a reading of content takes. */
-export interface ContentOptions {
-  /** Folders to build on that `book.yaml` does not name. */
-  readonly packs?: readonly NamedFolder[];
+export interface ContentOptions extends OtherFolders {
   readonly readers?: Readers;
 }
 
 /** The content of a folder, or every problem in it. Files that the book leaves out are checked, too. */
 export async function loadContent(
   folder: string,
-  { packs = [], readers = openReaders() }: ContentOptions = {},
+  { readers = openReaders(), ...others }: ContentOptions = {},
 ): Promise<ContentReading> {
   const root = await openRoot(folder);
-  if ("about" in root) return { ok: false, issues: [root], notes: [], texts: new Map() };
-  const [files, calendars] = await Promise.all([loadFiles(root, packs), loadCalendars(root)]);
+  if ("about" in root) return { ok: false, issues: [root], notes: [], texts: new Map(), roots: [] };
+  const [files, calendars] = await Promise.all([loadFiles(root, others), loadCalendars(root)]);
   const reading = checked(withCalendars(files, calendars), calendars.files, readers);
   readers.settle();
   return reading;
@@ -86,6 +86,7 @@ function checked(
   readers: Readers,
 ): ContentReading {
   const { book, misplaced, notes, texts } = files;
+  const told = { notes, texts, roots: files.packs.map(({ root }) => root) };
   const { notebooks, patterns, strips, setups } = files.folders;
   const notebook = gathered(notebooks, notebooks.files.map(readers.notebook));
   const recipe = gathered(patterns, patterns.files.map(readers.recipe));
@@ -122,7 +123,7 @@ function checked(
       : []),
   ];
   const issues = [...misplaced.issues, ...found.filter((one) => !isExplained(one, misplaced))];
-  if (!book.ok || issues.length > 0) return { ok: false, issues, notes, texts };
+  if (!book.ok || issues.length > 0) return { ok: false, issues, ...told };
   const { calendar } = book.value;
   const value: Content = {
     book: book.value,
@@ -137,9 +138,9 @@ function checked(
     calendars,
     texts: files.bookTexts,
     origins: files.origins,
-    packs: files.packs.map(({ root }) => root.real),
+    packs: told.roots.map(({ real }) => real),
   };
-  return { ok: true, value, notes, texts };
+  return { ok: true, value, ...told };
 }
 
 /** Where a folder has a wrong name, all that it lacks under the right one has one cause. */

@@ -21,7 +21,7 @@ import {
   mergeMisplaced,
   namesTwice,
 } from "./merge-folders.ts";
-import { badPack, type NamedFolder, openPacks, type Pack, type Packs } from "./open-packs.ts";
+import { badPack, type OtherFolders, openPacks, type Pack, type Packs } from "./open-packs.ts";
 
 export interface BookFiles {
   readonly book: BookReading;
@@ -43,8 +43,8 @@ export interface BookFiles {
   readonly origins: ReadonlyMap<string, string>;
 }
 
-/** All that is there; `others` are folders to build on that `book.yaml` does not name. */
-export async function loadFiles(root: Root, others: readonly NamedFolder[]): Promise<BookFiles> {
+/** All that is there. */
+export async function loadFiles(root: Root, others: OtherFolders): Promise<BookFiles> {
   const bookFile = await loadFile(root, BOOK);
   const book = bookFile.ok ? readBook(bookFile.value) : { ...bookFile, ...NAMES_NOTHING };
   const opened = await openPacks(root, book.packs, others);

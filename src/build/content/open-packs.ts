@@ -1,9 +1,10 @@
-/** Opens the folders that a book builds on: those that its `book.yaml` names inside the content folder, and any that the command names. */
+/** Opens the folders that a book builds on: those that its `book.yaml` names, and any that the command names. */
 import { basename, join } from "node:path";
 import type { BookIssue, PackFault } from "../../issue/facts/book-issue.ts";
 import type { Issue } from "../../issue/facts/issue.ts";
 import type { Place } from "../../issue/facts/place.ts";
 import type { TextFile } from "../../issue/facts/reading.ts";
+import { GENERAL } from "../../recipe/book-file.ts";
 import { type PackBook, readPackBook } from "../../recipe/read/read-pack-book.ts";
 import type { NamedSlug } from "../../source/schema/named-slugs.ts";
 import { BOOK, CONTENT_FOLDERS } from "./find-misplaced.ts";
@@ -13,6 +14,19 @@ import { isInside, loadFile, type Root, realFolderOf } from "./load-file.ts";
 export interface NamedFolder {
   readonly folder: string;
   readonly shown: string;
+}
+
+/** What a book may build on beside the folders that lie in its content. */
+export interface OtherFolders {
+  /** Those that `book.yaml` does not name. */
+  readonly packs?: readonly NamedFolder[];
+  /** Where the general layouts lie that come with the program. */
+  readonly general?: string;
+}
+
+/** Where they lie in the project, and in its npm package. */
+export function generalIn(project: string): string {
+  return join(project, "content/general");
 }
 
 /** A folder that a book builds on: its name and its place are those where it is named. */
@@ -37,10 +51,14 @@ export interface Packs {
 export async function openPacks(
   content: Root,
   within: readonly NamedSlug[],
-  others: readonly NamedFolder[],
+  { packs: others = [], general }: OtherFolders,
 ): Promise<Packs> {
   const found = await Promise.all([
-    ...within.map((one) => openWithin(content, one)),
+    ...within.map((one) =>
+      one.slug === GENERAL && general !== undefined
+        ? openNamed({ name: GENERAL, at: one.at, folder: general })
+        : openWithin(content, one),
+    ),
     ...others.map(openOther),
   ]);
   const opened = found.flatMap((one) => ("why" in one ? [] : [one]));
@@ -123,13 +141,16 @@ async function notesOn(
   const reals = await Promise.all(
     book.packs.map(({ slug }) => realFolderOf(join(pack.root.folder, slug))),
   );
-  const missed = book.packs.filter((_, index) => {
+  const missed = book.packs.filter(({ slug }, index) => {
+    if (slug === GENERAL) return !packs.some(({ name }) => name === GENERAL);
     const found = reals[index];
     return !(found && "real" in found && packs.some(({ root }) => root.real === found.real));
   });
   const [first] = missed;
   if (!first) return ignored;
-  const folders = missed.map(({ slug }) => `${pack.root.prefix}${slug}`);
+  const folders = missed.map(({ slug }) =>
+    slug === GENERAL ? slug : `${pack.root.prefix}${slug}`,
+  );
   return [...ignored, note({ key: "with", at: first.at, folders })];
 }
 

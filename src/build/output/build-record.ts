@@ -1,10 +1,11 @@
 /** Remembers what a book was made from and how it lay on disk, to know when a build has nothing to do. */
-import { readFileSync, statSync } from "node:fs";
+import { statSync } from "node:fs";
 import { join } from "node:path";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { diskCache } from "../artifacts/cache/disk-cache.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
+import { siteKey } from "./build-version.ts";
 import { filesIn } from "./files-in.ts";
 
 export interface BookRecord {
@@ -13,10 +14,6 @@ export interface BookRecord {
   /** Takes down how the book lies there now. */
   take(): void;
 }
-
-/** Where the project keeps what pages are made with, besides the engine and the content. */
-const FOLDERS = ["layouts", "site", "src/build"];
-const CONFIG = ".eleventy.js";
 
 export interface BookPlace {
   readonly output: string;
@@ -47,15 +44,9 @@ export function openRecord(place: BookPlace): BookRecord {
 
 /** Changes with everything that a book is made from. */
 function sourcesHash({ project, engine, content }: BookPlace): string {
-  const files = FOLDERS.flatMap((folder) =>
-    filesIn(join(project, folder)).map((file) => `${folder}/${file}`),
-  );
   const written = [...content.texts].sort(([one], [other]) => (one < other ? -1 : 1)).flat();
-  const parts = [CONFIG, ...files].flatMap((file) => [
-    file,
-    readFileSync(join(project, file), "latin1"),
-  ]);
-  return keyOf([engine.version, ...written, ...[...content.origins].sort().flat(), ...parts]);
+  const origins = [...content.origins].sort().flat();
+  return keyOf([engine.version, ...written, ...origins, siteKey({ project, engine })]);
 }
 
 /** Every file with its size and when it was written, which changes when anybody touches it. */

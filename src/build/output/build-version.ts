@@ -2,28 +2,35 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { keyOf } from "../artifacts/cache/cache.ts";
+import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
 import { filesIn } from "./files-in.ts";
 
-/** The folders and files beside the engine that a build reads; the engine's own version stands for `src`. */
+/** Where the project keeps what pages are made with, besides the engine and the content. */
 const FOLDERS = ["layouts", "site", "src/build"];
-const FILES = [".eleventy.js", "package-lock.json"];
+const CONFIG = ".eleventy.js";
 
 export interface BuildSources {
   readonly content: Content;
   readonly project: string;
-  /** The engine's version. */
-  readonly version: string;
+  readonly engine: Engine;
 }
 
 /** Twenty hexadecimal digits. */
-export function buildVersion({ content, project, version }: BuildSources): string {
+export function buildVersion({ content, ...program }: BuildSources): string {
+  const { version } = program.engine;
+  return keyOf([version, ...[...content.texts].flat(), siteKey(program)]).slice(0, 20);
+}
+
+/** Changes with everything in the project that pages are made with, besides the engine: the same in its npm package. */
+export function siteKey({ project, engine }: Omit<BuildSources, "content">): string {
+  if (engine.siteKey !== undefined) return engine.siteKey;
   const paths = FOLDERS.flatMap((folder) =>
     filesIn(join(project, folder)).map((path) => `${folder}/${path}`),
   );
-  const files = [...paths, ...FILES].flatMap((path) => [
+  const files = [CONFIG, ...paths].flatMap((path) => [
     path,
     readFileSync(join(project, path), "latin1"),
   ]);
-  return keyOf([version, ...[...content.texts].flat(), ...files]).slice(0, 20);
+  return keyOf(files);
 }

@@ -19,6 +19,7 @@ const OWN_FOLDERS = [
   ".ci",
   ".git",
   "content",
+  "dist",
   "layouts",
   "node_modules",
   "site",
@@ -26,9 +27,16 @@ const OWN_FOLDERS = [
   "tests",
 ];
 
+/** What of the folder in which the program keeps what it makes is no place for a book. */
+const HOME_FOLDERS = [".cache", "node_modules"];
+
 /** The program's own folders, where they really lie: its npm packages may be behind a link. */
-export function ownFolders(project: string): Promise<readonly string[]> {
-  return Promise.all(OWN_FOLDERS.map((name) => realFolder(join(project, name))));
+export function ownFolders(project: string, home = project): Promise<readonly string[]> {
+  const own = [
+    ...OWN_FOLDERS.map((name) => join(project, name)),
+    ...HOME_FOLDERS.map((name) => join(home, name)),
+  ];
+  return Promise.all([...new Set(own)].map(realFolder));
 }
 
 /** Where a folder really lies, or will lie: links to it and above it stay, and what they lead to is replaced. */

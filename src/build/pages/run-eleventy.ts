@@ -24,6 +24,8 @@ export interface Settings {
   readonly content: string;
   /** Folders to build on that `book.yaml` does not name. */
   readonly packs?: readonly NamedFolder[];
+  /** Where finished artifacts lie. */
+  readonly cache?: string;
   /** What the first build need not load again, and the workers that are at it already. */
   readonly first?: First;
   /** The IP address that it is served at. */

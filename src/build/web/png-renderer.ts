@@ -1,10 +1,9 @@
 /** Turns drawings into PNG pictures, with the book's own typeface. */
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
+import { basename, join } from "node:path";
 import { PREVIEW_PIXELS } from "../../draw/page/preview-scene.ts";
-import { FONT_FILES } from "../../print/pdf/font/print-fonts.ts";
 import { unpackWoff } from "../../print/pdf/font/unpack-woff.ts";
+import { fontFiles } from "../artifacts/pdf/font-folder.ts";
 
 /** The bytes of a PNG file from the text of an SVG file. */
 export type Paint = (svg: string) => Promise<Uint8Array>;
@@ -25,14 +24,13 @@ export function openPngRenderer(folder: string): Paint {
 
 /** The painter reads fonts from disk, and only unpacked ones. */
 function unpackFonts(folder: string): readonly string[] {
-  const require = createRequire(import.meta.url);
-  const packed = join(dirname(require.resolve("@fontsource/fira-sans/package.json")), "files");
   mkdirSync(folder, { recursive: true });
-  return [...FONT_FILES.normal, ...FONT_FILES.bold].map((name) => {
-    const target = join(folder, name.replace(/woff$/, "ttf"));
+  const { normal, bold } = fontFiles();
+  return [...normal, ...bold].map((packed) => {
+    const target = join(folder, basename(packed).replace(/woff$/, "ttf"));
     if (!existsSync(target)) {
       const draft = `${target}.${process.pid}.draft`;
-      writeFileSync(draft, unpackWoff(new Uint8Array(readFileSync(join(packed, name)))));
+      writeFileSync(draft, unpackWoff(new Uint8Array(readFileSync(packed))));
       renameSync(draft, target);
     }
     return target;

@@ -21,8 +21,7 @@ export function reportIssues(issues: readonly Issue[], texts: ReadonlyMap<string
     const said = shown.map((issue) => block(issue, lines.get(file)));
     return rest > 0 ? [...said, `${harmless(file)}\n  … and ${rest} more in this file.`] : said;
   });
-  const total = `${sayCount(issues.length, "problem")} in ${sayCount(files.size, "file")}.`;
-  return [...blocks, total].join("\n\n");
+  return [...blocks, sayTotal(issues)].join("\n\n");
 }
 
 /** What is no problem and worth a word, each as in a report; "" where there is none. */
@@ -30,6 +29,28 @@ export function reportNotes(notes: readonly Issue[], texts: ReadonlyMap<string, 
   const lines = linesByPath(texts);
   const sorted = [...notes].sort(byPlace);
   return sorted.map((note) => block(note, lines.get(note.at.file))).join("\n\n");
+}
+
+/**
+ * A line for each, sorted as in a report: `file:line:column: message`, as editors read them (GNU Coding Standards, 4.4,
+ * "Formatting Error Messages"). `pathOf` says where a file of the content lies.
+ */
+export function issueLines(
+  issues: readonly Issue[],
+  pathOf: (file: string) => string,
+): readonly string[] {
+  return [...issues].sort(byPlace).map((issue) => {
+    const { sentence, hint } = sayIssue(issue);
+    const { file, line, column } = issue.at;
+    const message = [sentence, ...(hint ? [hint] : [])].join(" ").replace(/\s*\n\s*/g, " ");
+    return `${harmless(pathOf(file))}:${line}:${column}: ${message}`;
+  });
+}
+
+/** How many problems there are in how many files. */
+export function sayTotal(issues: readonly Issue[]): string {
+  const files = new Set(issues.map(({ at }) => at.file));
+  return `${sayCount(issues.length, "problem")} in ${sayCount(files.size, "file")}.`;
 }
 
 function linesByPath(texts: ReadonlyMap<string, string>): ReadonlyMap<string, readonly string[]> {

@@ -82,7 +82,7 @@ function ignoredInPack({ key, folders }: Of<"ignored-in-pack">): Said {
   return key === "with"
     ? {
         sentence: `${said}, and it brings no others.`,
-        hint: `Where the book needs ${sayCodes(folders)}, name ${folders.length === 1 ? "it" : "them"} for it by \`--with=FOLDER\`.`,
+        hint: `Where the book needs ${sayCodes(folders)}, name ${folders.length === 1 ? "it" : "them"} for it, in its own \`with\` or by \`--with=FOLDER\`.`,
       }
     : {
         sentence: `${said}.`,

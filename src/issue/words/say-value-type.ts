@@ -71,7 +71,8 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
     "all, or a list of file names without .md, such as [two-row-week, seed-list]",
   "chosen-strips": () => "all, or a list of file names without .md, such as [everyday, weeks]",
   "chosen-setups": () => "all, or a list of file names without .md, such as [march, april]",
-  pack: () => "the name of a folder inside the content folder, such as general",
+  pack: () =>
+    "the name of a folder inside the content folder, such as general, or spanbook/general",
   packs: ({ max }) =>
     `a list of at most ${max} names of folders inside the content folder, such as [general]`,
   "setup-entries": ({ max }) =>

@@ -4,12 +4,12 @@ import type { Issue } from "../../issue/facts/issue.ts";
 import { type Note, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readYamlFile } from "../../source/front-matter/read-front-matter.ts";
 import { checkSchema } from "../../source/schema/check-schema.ts";
-import { type NamedSlug, namedSlugs } from "../../source/schema/named-slugs.ts";
+import { eachOnce, type NamedSlug, namedSlugs } from "../../source/schema/named-slugs.ts";
 import { addressFaults } from "../../source/schema/url-faults.ts";
 import { slugSchema, textSchema } from "../../source/schema/value-schema.ts";
-import { isSlug } from "../../source/slug.ts";
+import { isSlug, LONGEST_SLUG, SLUG } from "../../source/slug.ts";
 import { entryOf, type SourceEntry, type SourceNode } from "../../source/tree.ts";
-import type { BookFile, BookReading, Chosen } from "../book-file.ts";
+import { type BookFile, type BookReading, type Chosen, GENERAL } from "../book-file.ts";
 import { BOOK_KEYS } from "../book-keys.ts";
 import { LIMITS, STRETCH } from "../limits.ts";
 import { readBookCalendar } from "./read-calendar.ts";
@@ -17,6 +17,12 @@ import { readBookCalendar } from "./read-calendar.ts";
 const { book: KEYS } = BOOK_KEYS;
 const chosen = () =>
   z.union([z.literal("all"), z.array(slugSchema()).min(1).max(1_000)]).default("all");
+
+const packSchema = () =>
+  z
+    .string()
+    .max(LONGEST_SLUG)
+    .regex(new RegExp(`${SLUG.source}|^${GENERAL}$`));
 
 const factor = () => z.number().min(STRETCH.min).max(STRETCH.max).default(1);
 
@@ -30,7 +36,7 @@ const BOOK_SHAPE = {
     patterns: chosen(),
     strips: chosen(),
     setups: chosen(),
-    with: z.array(slugSchema()).min(1).max(LIMITS.packs).optional(),
+    with: z.array(packSchema()).min(1).max(LIMITS.packs).optional(),
     url: z
       .string()
       .refine((text) => addressFaults(text).length === 0)
@@ -78,11 +84,15 @@ function chosenIn(entry: SourceEntry | undefined, note: Note): Chosen {
 }
 
 /** A name without its brackets is told, and taken for what it is: not everything that lies there is missing as well. */
-function packsIn(entry: SourceEntry | undefined, note: Note): readonly NamedSlug[] {
+export function packsIn(entry: SourceEntry | undefined, note: Note): readonly NamedSlug[] {
   const { value } = entry ?? {};
-  return value?.kind === "scalar" && isSlug(value.source)
-    ? [{ slug: value.source, at: value.at }]
-    : namedSlugs(entry, note);
+  const nodes = value?.kind === "list" ? value.entries : value ? [value] : [];
+  const names = nodes.flatMap((node) =>
+    node.kind === "scalar" && (isSlug(node.source) || node.source === GENERAL)
+      ? [{ slug: node.source, at: node.at }]
+      : [],
+  );
+  return eachOnce(names, note);
 }
 
 /**

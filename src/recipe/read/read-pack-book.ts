@@ -5,10 +5,11 @@ import type { Place } from "../../issue/facts/place.ts";
 import { type Reading, readingOf, type TextFile } from "../../issue/facts/reading.ts";
 import { readYamlFile } from "../../source/front-matter/read-front-matter.ts";
 import { checkSchema } from "../../source/schema/check-schema.ts";
-import { type NamedSlug, namedSlugs } from "../../source/schema/named-slugs.ts";
+import type { NamedSlug } from "../../source/schema/named-slugs.ts";
 import { textSchema } from "../../source/schema/value-schema.ts";
 import { entryOf, type SourceEntry } from "../../source/tree.ts";
 import { BOOK_KEYS } from "../book-keys.ts";
+import { packsIn } from "./read-book.ts";
 
 export interface PackBook {
   /** Left out: the folder's name stands for it. */
@@ -39,7 +40,7 @@ export function readPackBook(file: TextFile): Reading<PackBook> {
   const book: PackBook = {
     ...(head.title === undefined ? {} : { title: head.title }),
     ignored: tree.entries.filter(isMissed).map(({ key, keyAt }) => ({ key, at: keyAt })),
-    packs: namedSlugs(entryOf(tree, "with"), () => undefined),
+    packs: packsIn(entryOf(tree, "with"), () => undefined),
   };
   return readingOf(book, issues);
 }

@@ -1,11 +1,10 @@
 /** Finished PDF files by what they were made from, on disk between builds, and the fonts that new ones are made with. */
 import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
 import type { FontLists } from "../../../print/pdf/font/print-font.ts";
-import { FONT_FILES, readFonts } from "../../../print/pdf/font/print-fonts.ts";
+import { readFonts } from "../../../print/pdf/font/print-fonts.ts";
 import { diskCache } from "../cache/disk-cache.ts";
+import { fontFiles } from "./font-folder.ts";
 
 export interface PdfCache {
   /** Where its files lie, so that another thread finds them. */
@@ -48,10 +47,8 @@ export function openPdfCache(folder: string): PdfCache {
   };
 }
 
-/** The book's fonts, from their package. */
 function openFonts(): FontLists {
-  const require = createRequire(import.meta.url);
-  const files = join(dirname(require.resolve("@fontsource/fira-sans/package.json")), "files");
-  const bytesOf = (name: string) => new Uint8Array(readFileSync(join(files, name)));
-  return readFonts({ normal: FONT_FILES.normal.map(bytesOf), bold: FONT_FILES.bold.map(bytesOf) });
+  const { normal, bold } = fontFiles();
+  const bytesOf = (path: string) => new Uint8Array(readFileSync(path));
+  return readFonts({ normal: normal.map(bytesOf), bold: bold.map(bytesOf) });
 }
