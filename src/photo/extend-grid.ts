@@ -1,0 +1,188 @@
+/** Grows the sure middle of a lattice line by line to its ends, and says what lies beyond each. */
+import { distances, fitView, type Sighting } from "./fit-view.ts";
+import { medianOf, numberAt } from "./grey.ts";
+import { type Answers, type LineAnswers, type Looking, readLine } from "./grid-reader.ts";
+import { type Node, placeKey } from "./grow-lattice.ts";
+import { PHOTO_SIDES, type PhotoSide } from "./photo-count.ts";
+import type { LatticePoint, PlaneView } from "./plane-view.ts";
+
+/** The first and the last column and row, of the lattice. */
+export type Range = Readonly<Record<PhotoSide, number>>;
+
+export interface ExtendedGrid {
+  readonly range: Range;
+  readonly view: PlaneView;
+  readonly answers: Answers;
+  /** The line after the last one, at each side. */
+  readonly beyond: Readonly<Record<PhotoSide, LineAnswers>>;
+}
+
+/** A line with so many of its dots belongs to the grid. */
+const LEAST_SHARE = 0.6;
+/** Ink may hide one line of the grid: so much of it has a dot, or a line of ink, all the same. Bare paper has neither. */
+const LEAST_SIGN = 0.3;
+/** So many dots tell how the next line is seen. */
+const ENOUGH = 250;
+/** No grid has more lines than this one way. */
+const MOST_ROUNDS = 420;
+
+const OUTWARD = {
+  left: { across: -1, down: 0 },
+  top: { across: 0, down: -1 },
+  right: { across: 1, down: 0 },
+  bottom: { across: 0, down: 1 },
+} as const;
+
+/** Nothing where the lattice is too small for a view. */
+export function extendGrid(looking: Looking, nodes: readonly Node[]): ExtendedGrid | undefined {
+  let range = middlePart(nodes);
+  const answers = startAnswers(nodes, range);
+  let view = fitView(some(answers), looking.grey);
+  if (view) range = shrunk(looking, view, range, answers);
+  for (let round = 0; view && round < MOST_ROUNDS; round++) {
+    const before = range;
+    for (const side of PHOTO_SIDES) {
+      const lines = nextLines(looking, view, { range, side }, answers);
+      for (const one of lines.flatMap(({ found }) => found))
+        answers.set(placeKey(one.across, one.down), one);
+      range = moved(range, side, lines.length);
+    }
+    if (range === before) break;
+    view = fitView(some(answers), looking.grey);
+  }
+  if (!view) return undefined;
+  readAll(looking, view, range, answers);
+  view = fitView([...answers.values()], looking.grey) ?? view;
+  const last = view;
+  const beyond = (side: PhotoSide) => lineBeyond(looking, last, { range, side }, answers);
+  return {
+    ...{ range, view, answers },
+    beyond: {
+      left: beyond("left"),
+      top: beyond("top"),
+      right: beyond("right"),
+      bottom: beyond("bottom"),
+    },
+  };
+}
+
+/** Enough dots for a view on the way, evenly spread. */
+function some(answers: Answers): readonly Sighting[] {
+  const each = Math.max(1, Math.floor(answers.size / ENOUGH));
+  return [...answers.values()].filter((_, index) => index % each === 0);
+}
+
+/** Where the middle third of the nodes lies, both ways. */
+function middlePart(nodes: readonly Node[]): Range {
+  const quarters = (values: readonly number[]) => {
+    const sorted = values.toSorted((a, b) => a - b);
+    return [1 / 3, 2 / 3].map((part) => numberAt(sorted, Math.floor(part * (sorted.length - 1))));
+  };
+  const [left = 0, right = 0] = quarters(nodes.map(({ across }) => across));
+  const [top = 0, bottom = 0] = quarters(nodes.map(({ down }) => down));
+  return { left, top, right, bottom };
+}
+
+type KnownDots = Map<number, LineAnswers["found"][number]>;
+
+function startAnswers(nodes: readonly Node[], range: Range): KnownDots {
+  const inside = nodes.filter((node) => isInside(range, node));
+  return new Map(
+    inside.map(({ across, down, spot: { x, y, strength } }) => [
+      placeKey(across, down),
+      { across, down, x, y, strength },
+    ]),
+  );
+}
+
+interface Place {
+  readonly range: Range;
+  readonly side: PhotoSide;
+}
+
+/** The next line if it belongs to the grid, or two where ink hides the first; else none. */
+function nextLines(
+  looking: Looking,
+  view: PlaneView,
+  { range, side }: Place,
+  answers: Answers,
+): readonly LineAnswers[] {
+  const next = lineBeyond(looking, view, { range, side }, answers);
+  if (!next.isInPhoto) return [];
+  if (next.share >= LEAST_SHARE) return [next];
+  if (next.share + next.covered < LEAST_SIGN) return [];
+  const farther = lineBeyond(looking, view, { range: moved(range, side, 1), side }, answers);
+  return farther.isInPhoto && farther.share >= LEAST_SHARE ? [next, farther] : [];
+}
+
+/** Without lines at its sides that are none: a lattice may have grown over noise beyond the grid. */
+function shrunk(looking: Looking, view: PlaneView, start: Range, answers: KnownDots): Range {
+  let range = start;
+  for (const side of PHOTO_SIDES) {
+    let inner = moved(range, side, -1);
+    while (inner.left < inner.right && inner.top < inner.bottom) {
+      if (lineBeyond(looking, view, { range: inner, side }, answers).share >= LEAST_SHARE) break;
+      range = inner;
+      inner = moved(range, side, -1);
+    }
+  }
+  for (const [key, { across, down }] of answers)
+    if (!isInside(range, { across, down })) answers.delete(key);
+  return range;
+}
+
+function isInside({ left, top, right, bottom }: Range, { across, down }: LatticePoint): boolean {
+  return across >= left && across <= right && down >= top && down <= bottom;
+}
+
+function lineBeyond(
+  looking: Looking,
+  view: PlaneView,
+  { range, side }: Place,
+  answers: Answers,
+): LineAnswers {
+  const outward = OUTWARD[side];
+  const line = range[side] + outward.across + outward.down;
+  const places: LatticePoint[] =
+    outward.across === 0
+      ? wholesFrom(range.left, range.right).map((across) => ({ across, down: line }))
+      : wholesFrom(range.top, range.bottom).map((down) => ({ across: line, down }));
+  const inward = { across: -outward.across, down: -outward.down };
+  return readLine(looking, view, { places, inward }, answers);
+}
+
+function wholesFrom(from: number, to: number): readonly number[] {
+  return Array.from({ length: to - from + 1 }, (_, index) => from + index);
+}
+
+function moved(range: Range, side: PhotoSide, lines: number): Range {
+  const { across, down } = OUTWARD[side];
+  return lines === 0 ? range : { ...range, [side]: range[side] + (across + down) * lines };
+}
+
+/** Looks once more for what the last view shows, row by row; dots that lie far off are let go. */
+function readAll(looking: Looking, view: PlaneView, range: Range, answers: KnownDots): void {
+  for (const down of wholesFrom(range.top, range.bottom)) {
+    const places = wholesFrom(range.left, range.right).map((across) => ({ across, down }));
+    const inward = { across: 0, down: down === range.top ? 1 : -1 };
+    const { found } = readLine(looking, view, { places, inward }, answers);
+    for (const { across } of places) answers.delete(placeKey(across, down));
+    for (const one of found) answers.set(placeKey(one.across, one.down), one);
+  }
+}
+
+/** How far off the dots of a grid lie, in pixels. */
+export function residuals({ view, answers }: ExtendedGrid): readonly number[] {
+  return distances(view, [...answers.values()]);
+}
+
+/** How far off a dot lies from halfway between its neighbours in a row, in pixels: the one in the middle. */
+export function unevenness({ answers }: ExtendedGrid): number {
+  const off = [...answers.values()].flatMap(({ across, down, x, y }) => {
+    const before = answers.get(placeKey(across - 1, down));
+    const after = answers.get(placeKey(across + 1, down));
+    if (!before || !after) return [];
+    return [Math.hypot(x - (before.x + after.x) / 2, y - (before.y + after.y) / 2)];
+  });
+  return medianOf(off);
+}

@@ -1,0 +1,139 @@
+/** Looks for the dots of a lattice where a view says that they should be. */
+import type { Sighting } from "./fit-view.ts";
+import { isWithin, medianOf, type PhotoPoint, type SummedGrey, squareMean } from "./grey.ts";
+import { placeKey } from "./grow-lattice.ts";
+import { type LatticePoint, type PlaneView, seenAt } from "./plane-view.ts";
+import { contrastAt, rimReach, type Spot, type SpotKind, spotAt } from "./spot.ts";
+
+/** A dot lies no farther from where it should be, in steps and in pixels: what does has nothing to do with the grid. */
+const WINDOW = 0.12;
+const LEAST_WINDOW_PX = 1.5;
+/** A dot is at least so strong, as a part of what its neighbours are. */
+const LEAST_STRENGTH = 0.4;
+
+/** So much of a line must be seen. */
+const LEAST_INSIDE = 0.75;
+/** Two brightnesses of one paper differ by less than the rest of this. */
+const ALIKE = 0.92;
+
+export interface Looking {
+  readonly grey: SummedGrey;
+  /** Of the spots, in pixels. */
+  readonly reach: number;
+  /** What counts as a dot: on squared paper crossings do as well. */
+  readonly kinds: readonly SpotKind[];
+}
+
+/** What is known of the dots so far, by their places. */
+export type Answers = ReadonlyMap<number, Sighting & { readonly strength: number }>;
+
+/** What is seen at some places of the lattice, all of one line. */
+export interface LineAnswers {
+  readonly found: readonly (Sighting & { readonly strength: number })[];
+  /** The part of the places inside the photo that have a dot. */
+  readonly share: number;
+  /** The part of them that something else lies on, such as a line of ink. */
+  readonly covered: number;
+  /** Does the photo show enough of the line to tell whether it has dots? */
+  readonly isInPhoto: boolean;
+}
+
+/** How the places of a line are looked at: `inward` leads to the line before, which is known. */
+export interface LinePlaces {
+  readonly places: readonly LatticePoint[];
+  readonly inward: LatticePoint;
+}
+
+export function readLine(
+  looking: Looking,
+  view: PlaneView,
+  { places, inward }: LinePlaces,
+  answers: Answers,
+): LineAnswers {
+  const before = places.map(({ across, down }) =>
+    answers.get(placeKey(across + inward.across, down + inward.down)),
+  );
+  const usual = medianOf(before.flatMap((one) => one?.strength ?? []));
+  const spots = places.map((place, index) => spotNear(looking, view, place, before[index]));
+  const found = places.flatMap((place, index) => {
+    const spot = spots[index];
+    if (!spot || !looking.kinds.includes(spot.kind)) return [];
+    if (spot.strength < LEAST_STRENGTH * usual) return [];
+    return [{ ...place, x: spot.x, y: spot.y, strength: spot.strength }];
+  });
+  const covered = places.filter((place, index) => {
+    const spot = spots[index];
+    const isLine = spot?.kind === "line" && spot.strength >= LEAST_STRENGTH * usual;
+    return isLine && isAlikeAround(looking.grey, view, place, inward);
+  });
+  const inside = places.filter((place) =>
+    isWithin(looking.grey, seenAt(view, place), rimReach(looking.reach) + 1),
+  );
+  return {
+    found,
+    share: found.length / Math.max(1, inside.length),
+    covered: covered.length / Math.max(1, inside.length),
+    isInPhoto: inside.length >= LEAST_INSIDE * places.length,
+  };
+}
+
+/** Is it as bright before a line as after it? The paper's edge looks like a line too, but the desk is not the paper. */
+function isAlikeAround(
+  grey: SummedGrey,
+  view: PlaneView,
+  { across, down }: LatticePoint,
+  inward: LatticePoint,
+): boolean {
+  const means = [0.5, -0.5].map((half) => {
+    const { x, y } = seenAt(view, {
+      across: across + half * inward.across,
+      down: down + half * inward.down,
+    });
+    const at = { x: Math.round(x), y: Math.round(y) };
+    return isWithin(grey, at, 2) ? squareMean(grey, at.x, at.y, 2) : 0;
+  });
+  return Math.min(...means) > ALIKE * Math.max(...means);
+}
+
+/** The darkest spot around where a dot should be. What the dot before lies off, by curled paper, is expected here too. */
+function spotNear(
+  { grey, reach }: Looking,
+  view: PlaneView,
+  place: LatticePoint,
+  before: Sighting | undefined,
+): Spot | undefined {
+  const seen = seenAt(view, place);
+  const known = before ? seenAt(view, before) : undefined;
+  const x = seen.x + (before && known ? before.x - known.x : 0);
+  const y = seen.y + (before && known ? before.y - known.y : 0);
+  const at = { x: Math.round(x), y: Math.round(y) };
+  const most = Math.max(LEAST_WINDOW_PX, WINDOW * stepAt(view, place));
+  const within = Math.round(most);
+  if (!isWithin(grey, at, rimReach(reach) + within + 1)) return undefined;
+  const spot = spotAt(grey, darkestAround(grey, at, { reach, within }), reach);
+  return spot && Math.hypot(spot.x - x, spot.y - y) <= most ? spot : undefined;
+}
+
+/** The shorter of the two steps at a place, in pixels. */
+export function stepAt(view: PlaneView, { across, down }: LatticePoint): number {
+  const here = seenAt(view, { across, down });
+  const lengths = [
+    seenAt(view, { across: across + 1, down }),
+    seenAt(view, { across, down: down + 1 }),
+  ].map(({ x, y }) => Math.hypot(x - here.x, y - here.y));
+  return Math.min(...lengths);
+}
+
+function darkestAround(
+  grey: SummedGrey,
+  { x, y }: PhotoPoint,
+  { reach, within }: { readonly reach: number; readonly within: number },
+): PhotoPoint {
+  let [best, most]: [PhotoPoint, number] = [{ x, y }, Number.NEGATIVE_INFINITY];
+  for (let dy = -within; dy <= within; dy++)
+    for (let dx = -within; dx <= within; dx++) {
+      const contrast = contrastAt(grey, x + dx, y + dy, reach);
+      if (contrast > most) [best, most] = [{ x: x + dx, y: y + dy }, contrast];
+    }
+  return best;
+}

@@ -1,0 +1,33 @@
+/** Finds the spot that lies nearest to a point, by cells of the photo. */
+import type { PhotoPoint } from "./grey.ts";
+import type { Spot } from "./spot.ts";
+
+const CELL = 16;
+
+/** The nearest spot no farther away than `within` pixels. */
+export type NearestSpot = (at: PhotoPoint, within: number) => Spot | undefined;
+
+export function nearSpots(spots: readonly Spot[]): NearestSpot {
+  const cells = new Map<number, Spot[]>();
+  for (const spot of spots) {
+    const key = keyOf(Math.floor(spot.x / CELL), Math.floor(spot.y / CELL));
+    const cell = cells.get(key);
+    if (cell) cell.push(spot);
+    else cells.set(key, [spot]);
+  }
+  return (at, within) => {
+    let [best, least]: [Spot | undefined, number] = [undefined, within];
+    const cellOf = (value: number) => Math.floor(value / CELL);
+    for (let cy = cellOf(at.y - within); cy <= cellOf(at.y + within); cy++)
+      for (let cx = cellOf(at.x - within); cx <= cellOf(at.x + within); cx++)
+        for (const spot of cells.get(keyOf(cx, cy)) ?? []) {
+          const distance = Math.hypot(spot.x - at.x, spot.y - at.y);
+          if (distance <= least) [best, least] = [spot, distance];
+        }
+    return best;
+  };
+}
+
+function keyOf(x: number, y: number): number {
+  return y * 65_536 + x;
+}

@@ -1,0 +1,46 @@
+/** What counting a photo comes to: the grid, or why it is not said. */
+import type { PhotoPoint } from "./grey.ts";
+import type { PlaneView } from "./plane-view.ts";
+
+export const PHOTO_SIDES = ["left", "top", "right", "bottom"] as const;
+export type PhotoSide = (typeof PHOTO_SIDES)[number];
+
+/** A doubtful count is refused, with what was seen. */
+export type PhotoDoubt =
+  /** Of light or dark alone, or of nothing that is fine enough. */
+  | { readonly kind: "blurred" }
+  | { readonly kind: "too-few"; readonly dots: number }
+  /** Ruled one way: there is nothing to count across. */
+  | { readonly kind: "lined"; readonly lines: number }
+  /** The next row or column would lie outside the photo. */
+  | { readonly kind: "cut-off"; readonly sides: readonly PhotoSide[] }
+  /** Beyond the last row or column there may be another. */
+  | { readonly kind: "unsure-end"; readonly sides: readonly PhotoSide[] }
+  /** Too many places of the grid have no dot; `fill` is the part that has. */
+  | { readonly kind: "gaps"; readonly fill: number }
+  /** Dots lie between the dots, or as far off as by chance. */
+  | { readonly kind: "no-grid"; readonly residual: number };
+
+/** A counted grid. Lengths in a photo are pixels. */
+export interface CountedGrid {
+  readonly across: number;
+  readonly down: number;
+  readonly ruling: "dots" | "squares";
+  readonly view: PlaneView;
+  /** The first dot's place in the view's lattice; the last one's is by so many dots farther. */
+  readonly first: { readonly across: number; readonly down: number };
+  /** From the top left one clockwise. */
+  readonly corners: readonly PhotoPoint[];
+  readonly dots: readonly PhotoPoint[];
+  /** Half of the dots lie no farther from where the view says. */
+  readonly residual: number;
+  /** The shorter step in the middle of the grid. */
+  readonly step: number;
+  /** The part of the grid's places that have a dot. */
+  readonly fill: number;
+}
+
+export type PhotoCount =
+  | { readonly ok: true; readonly grid: CountedGrid }
+  /** `found` are the dots that were seen, to be shown. */
+  | { readonly ok: false; readonly doubt: PhotoDoubt; readonly found: readonly PhotoPoint[] };

@@ -1,0 +1,202 @@
+/** A staged photo of a page: seen by a camera on a desk, in a light, blurred, with noise, and saved as a JPEG would be. */
+import type { Grey } from "../../../src/photo/grey.ts";
+import type { Random } from "../../oracle/random.ts";
+import type { Camera, Size } from "./camera.ts";
+import type { Raster } from "./page-raster.ts";
+
+export interface Light {
+  /** Brightness of the paper and of the desk, 0 to 255. */
+  readonly paper: number;
+  readonly desk: number;
+  /** How much of the printed ink's darkness there is: 1 as drawn. */
+  readonly ink: number;
+  /** By how much the light falls off from one side to the other, and along a shadow's edge. */
+  readonly falloff: number;
+  readonly shadow: number;
+  /** The blur's and the noise's standard deviations, in pixels and in brightness. */
+  readonly blur: number;
+  readonly noise: number;
+  /** As of JPEG, 1 to 100. */
+  readonly quality: number;
+}
+
+/** So many pixels lie between places that are worked out; those between are taken on a straight line. */
+const COARSE = 8;
+
+export function takePhoto(
+  size: Size,
+  page: Raster,
+  {
+    camera,
+    light,
+    random,
+  }: { readonly camera: Camera; readonly light: Light; readonly random: Random },
+): Grey {
+  const sharp = exposed(size, page, camera, light);
+  const soft = light.blur > 0 ? blurred(sharp, size, light.blur) : sharp;
+  const noisy = soft.map((one) => one + light.noise * normal(random));
+  const saved = light.quality < 100 ? compressed(noisy, size, light.quality) : noisy;
+  return {
+    ...size,
+    at: Uint8Array.from(saved, (one) => Math.round(Math.min(255, Math.max(0, one)))),
+  };
+}
+
+function exposed(
+  { width, height }: Size,
+  page: Raster,
+  camera: Camera,
+  light: Light,
+): Float32Array {
+  const columns = Math.ceil(width / COARSE) + 1;
+  const rows = Math.ceil(height / COARSE) + 1;
+  const places = Array.from({ length: rows * columns }, (_, index) =>
+    camera.lookUp([(index % columns) * COARSE, Math.floor(index / columns) * COARSE]),
+  );
+  const shown = new Float32Array(width * height);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const first = Math.floor(y / COARSE) * columns + Math.floor(x / COARSE);
+      const [a, b] = [places[first] ?? [0, 0], places[first + 1] ?? [0, 0]];
+      const [c, d] = [places[first + columns] ?? [0, 0], places[first + columns + 1] ?? [0, 0]];
+      let sum = 0;
+      for (const [subX, subY] of SUBPIXELS) {
+        const u = ((x % COARSE) + subX) / COARSE;
+        const v = ((y % COARSE) + subY) / COARSE;
+        const mmX = (1 - v) * ((1 - u) * a[0] + u * b[0]) + v * ((1 - u) * c[0] + u * d[0]);
+        const mmY = (1 - v) * ((1 - u) * a[1] + u * b[1]) + v * ((1 - u) * c[1] + u * d[1]);
+        sum += sampled(page, mmX, mmY, light);
+      }
+      shown[y * width + x] = (sum / SUBPIXELS.length) * lit(x / width, y / height, light);
+    }
+  return shown;
+}
+
+const SUBPIXELS = [
+  [-0.25, -0.25],
+  [0.25, -0.25],
+  [-0.25, 0.25],
+  [0.25, 0.25],
+] as const;
+
+/** The page between its pixels, or the desk with a faint grain. */
+function sampled(page: Raster, mmX: number, mmY: number, light: Light): number {
+  const [x, y] = [mmX * page.perMm - 0.5, mmY * page.perMm - 0.5];
+  const [left, top] = [Math.floor(x), Math.floor(y)];
+  if (left < 0 || top < 0 || left >= page.width - 1 || top >= page.height - 1)
+    return light.desk * (1 + 0.08 * Math.sin(mmY * 1.7 + 3 * Math.sin(mmX * 0.05)));
+  const at = top * page.width + left;
+  const [u, v] = [x - left, y - top];
+  const [a, b] = [page.at[at] ?? 0, page.at[at + 1] ?? 0];
+  const [c, d] = [page.at[at + page.width] ?? 0, page.at[at + page.width + 1] ?? 0];
+  const here = (1 - v) * ((1 - u) * a + u * b) + v * ((1 - u) * c + u * d);
+  return light.paper * (1 - light.ink * (1 - here / 255));
+}
+
+function lit(x: number, y: number, { falloff, shadow }: Light): number {
+  const edge = 1 / (1 + Math.exp(-(x + 0.6 * y - 0.7) * 30));
+  return (1 - falloff * (0.7 * y + 0.3 * (1 - x))) * (1 - shadow * edge);
+}
+
+function blurred(from: Float32Array, size: Size, deviation: number): Float32Array {
+  const reach = Math.ceil(3 * deviation);
+  const weights = Array.from({ length: 2 * reach + 1 }, (_, index) =>
+    Math.exp(-((index - reach) ** 2) / (2 * deviation ** 2)),
+  );
+  const total = weights.reduce((sum, one) => sum + one, 0);
+  const kernel = Float32Array.from(weights, (one) => one / total);
+  return smeared(smeared(from, size, kernel, 1), size, kernel, size.width);
+}
+
+/** One way: `stride` is from one pixel to the next. Beyond the border it goes on as it ends. */
+function smeared(
+  from: Float32Array,
+  size: Size,
+  kernel: Float32Array,
+  stride: number,
+): Float32Array {
+  const reach = (kernel.length - 1) / 2;
+  const to = new Float32Array(from.length);
+  const isAcross = stride === 1;
+  const last = (isAcross ? size.width : size.height) - 1;
+  for (let y = 0; y < size.height; y++)
+    for (let x = 0; x < size.width; x++) {
+      const place = isAcross ? x : y;
+      const line = y * size.width + x - place * stride;
+      let sum = 0;
+      for (let step = -reach; step <= reach; step++) {
+        const at = Math.min(last, Math.max(0, place + step));
+        sum += (kernel[step + reach] ?? 0) * (from[line + at * stride] ?? 0);
+      }
+      to[y * size.width + x] = sum;
+    }
+  return to;
+}
+
+/** A standard normal number by the polar form of Box and Muller (from memory). */
+function normal(random: Random): number {
+  for (;;) {
+    const u = random.whole(-1_000_000, 1_000_000) / 1_000_000;
+    const v = random.whole(-1_000_000, 1_000_000) / 1_000_000;
+    const square = u * u + v * v;
+    if (square > 0 && square < 1) return u * Math.sqrt((-2 * Math.log(square)) / square);
+  }
+}
+
+/** Quantisation of luminance, ITU-T T.81 (1992), table K.1, from memory. */
+const STEPS = [
+  16, 11, 10, 16, 24, 40, 51, 61, 12, 12, 14, 19, 26, 58, 60, 55, 14, 13, 16, 24, 40, 57, 69, 56,
+  14, 17, 22, 29, 51, 87, 80, 62, 18, 22, 37, 56, 68, 109, 103, 77, 24, 35, 55, 64, 81, 104, 113,
+  92, 49, 64, 78, 87, 103, 121, 120, 101, 72, 92, 95, 98, 112, 100, 103, 99,
+];
+
+/** The cosines of the transform, by frequency and place. */
+const COSINES = Float32Array.from({ length: 64 }, (_, index) => {
+  const [frequency, place] = [index >> 3, index & 7];
+  const scale = frequency === 0 ? Math.sqrt(1 / 8) : 1 / 2;
+  return scale * Math.cos(((2 * place + 1) * frequency * Math.PI) / 16);
+});
+
+const BACK = COSINES.map((_, index) => COSINES[(index & 7) * 8 + (index >> 3)] ?? 0);
+
+/** What is left of each block of 8 × 8 pixels once its waves are rounded; the scale of steps is the usual one of libjpeg (from memory). */
+function compressed(from: Float32Array, { width, height }: Size, quality: number): Float32Array {
+  const scale = (quality < 50 ? 5_000 / quality : 200 - 2 * quality) / 100;
+  const to = from.slice();
+  const [block, waves] = [new Float32Array(64), new Float32Array(64)];
+  for (let y = 0; y + 8 <= height; y += 8)
+    for (let x = 0; x + 8 <= width; x += 8) {
+      for (let at = 0; at < 64; at++)
+        block[at] = (from[(y + (at >> 3)) * width + x + (at & 7)] ?? 0) - 128;
+      transformed(block, waves, false);
+      waves.forEach((wave, at) => {
+        const step = Math.max(1, (STEPS[at] ?? 1) * scale);
+        waves[at] = Math.round(wave / step) * step;
+      });
+      transformed(waves, block, true);
+      for (let at = 0; at < 64; at++)
+        to[(y + (at >> 3)) * width + x + (at & 7)] = (block[at] ?? 0) + 128;
+    }
+  return to;
+}
+
+/** The two-way cosine transform of a block, or back. */
+function transformed(from: Float32Array, to: Float32Array, isBack: boolean): void {
+  const between = new Float32Array(64);
+  const table = isBack ? BACK : COSINES;
+  const cosine = (wave: number, place: number) => table[wave * 8 + place] ?? 0;
+  for (let row = 0; row < 8; row++)
+    for (let wave = 0; wave < 8; wave++) {
+      let sum = 0;
+      for (let place = 0; place < 8; place++)
+        sum += cosine(wave, place) * (from[row * 8 + place] ?? 0);
+      between[row * 8 + wave] = sum;
+    }
+  for (let column = 0; column < 8; column++)
+    for (let wave = 0; wave < 8; wave++) {
+      let sum = 0;
+      for (let place = 0; place < 8; place++)
+        sum += cosine(wave, place) * (between[place * 8 + column] ?? 0);
+      to[wave * 8 + column] = sum;
+    }
+}
