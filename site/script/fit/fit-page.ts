@@ -16,6 +16,7 @@ import { openDraw } from "../ui/show-drawing.ts";
 import { openStatus } from "../ui/status.ts";
 import { bindKeeping } from "./bind-files.ts";
 import { bindFitAddress } from "./bind-fit-address.ts";
+import { bindPhoto } from "./bind-photo.ts";
 import { bindDisabling, bindSaving } from "./bind-saving.ts";
 import { openCarried } from "./carried-patterns.ts";
 import { datesOf, type FitStore, openFitStore, plansOf } from "./fit-store.ts";
@@ -46,6 +47,7 @@ function openPage(): void {
   bindProposal(document, store, device);
   const say = openStatus(document);
   bindNotebookTables(window, store, { queue, load, say });
+  bindPhoto(window, { load, say });
   bindDates(window, datesOf(store), { load, say });
   bindEvents(store, device);
   bindPage(document, store, { draw, queue });
@@ -64,6 +66,8 @@ function openPage(): void {
     "notebook.js",
     "moon.js",
     "calendar.js",
+    "photo.js",
+    "photo-count.js",
   ]);
   bindFitAddress(window, store, { device, start });
 }

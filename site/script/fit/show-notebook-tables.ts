@@ -18,7 +18,7 @@ interface Shows {
 export function bindNotebookTables(window: Window, store: FitStore, shows: Shows): void {
   const { document } = window;
   const tables = partOf(document, "notebook-tables");
-  const help = theOne(document, ".counting-help", HTMLElement);
+  const help = theOne(document, ".counting-help:not([data-part])", HTMLElement);
   tables.hidden = false;
   const bring = () =>
     notebookPart(window, shows.load).then(

@@ -89,6 +89,8 @@ function scripts(folder) {
       notebook: "site/script/lazy/notebook/notebook.ts",
       moon: "site/script/lazy/moon/moon.ts",
       offline: "site/script/offline/offline.mjs",
+      photo: "site/script/lazy/photo/photo.ts",
+      "photo-count": "site/script/lazy/photo-count/photo-count.ts",
       print: "site/script/lazy/print/print.ts",
       reader: "site/script/lazy/reader/reader.ts",
       setup: "site/script/setup/your-setup-page.ts",

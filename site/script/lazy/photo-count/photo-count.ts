@@ -1,0 +1,27 @@
+/** Counts the dots of a photo: as a worker of its own, or inside the page where a browser allows no worker. */
+import { countDots } from "../../../../src/photo/count-dots.ts";
+import type { Grey } from "../../../../src/photo/grey.ts";
+import { sumUp } from "../../../../src/photo/grey.ts";
+import { guessCorners } from "../../../../src/photo/paper-edges.ts";
+import type { CountingStep, PhotoCountPart } from "./photo-count-part.ts";
+
+/** Step by step, so that a page can breathe between. */
+function* steps(photo: Grey): Generator<CountingStep> {
+  const counting = countDots(photo);
+  let step = counting.next();
+  while (!step.done) {
+    yield { kind: "part", part: step.value };
+    step = counting.next();
+  }
+  const count = step.value;
+  const corners = count.ok ? guessCorners(sumUp(photo), count.grid) : undefined;
+  yield { kind: "done", count, ...(corners && { corners }) };
+}
+
+const part: PhotoCountPart = { steps };
+
+if (typeof document === "undefined")
+  addEventListener("message", ({ data }: MessageEvent<Grey>) => {
+    for (const step of steps(data)) postMessage(step);
+  });
+else Object.assign(window, { spanbookPhotoCount: part });

@@ -1,0 +1,122 @@
+/** What is shown of a counted photo: the marks, the paper's corners, what they tell, and what can be done with it. */
+import {
+  sayCountedGrid,
+  sayMeasuredGrid,
+  sayPhotoDoubt,
+  sayUnmeasured,
+} from "../../../../src/issue/words/say-photo.ts";
+import { isPaperName, PAPERS } from "../../../../src/notebook/paper.ts";
+import {
+  measureGrid,
+  type PaperCorners,
+  type PaperSize,
+} from "../../../../src/photo/measure-paper.ts";
+import type { CountedGrid } from "../../../../src/photo/photo-count.ts";
+import { typedLength } from "../../../../src/view/fields/typed-length.ts";
+import { type MeasuredPaper, photoFields } from "../../../../src/view/photo/photo-numbers.ts";
+import { fieldOf, fillForm } from "../../ui/form.ts";
+import { makeElement } from "../../ui/make-element.ts";
+import type { CountingStep } from "../photo-count/photo-count-part.ts";
+import { cornerHandles } from "./corner-handles.ts";
+import { markDots } from "./mark-dots.ts";
+import type { PhotoWork } from "./photo-part.ts";
+
+type Counted = Extract<CountingStep, { readonly kind: "done" }>;
+
+/** The elements for what came of a photo; a refused one has its reason and what was seen. */
+export function countedView(
+  { form, say }: Omit<PhotoWork, "place">,
+  canvas: HTMLCanvasElement,
+  { count, corners }: Counted,
+): readonly HTMLElement[] {
+  markDots(canvas, count);
+  const dots = count.ok ? count.grid.dots.length : count.found.length;
+  canvas.setAttribute("role", "img");
+  canvas.setAttribute("aria-label", `The photo, with ${dots} dots marked on it`);
+  const shown = makeElement("div", { class: "photo-shown" }, canvas);
+  if (!count.ok || !corners) {
+    const said = count.ok ? undefined : sayPhotoDoubt(count.doubt);
+    const words = said ? `${said.sentence} ${said.hint}` : "";
+    return [makeElement("p", { class: "fault", tabindex: "-1" }, words), shown];
+  }
+  const words = makeElement("p", { tabindex: "-1" }, sayCountedGrid(count.grid));
+  return [words, shown, ...measuring({ form, say }, { grid: count.grid, corners, canvas, shown })];
+}
+
+interface Measured {
+  readonly grid: CountedGrid;
+  readonly corners: PaperCorners;
+  readonly canvas: HTMLCanvasElement;
+  readonly shown: HTMLElement;
+}
+
+/** The paper's corners, and the buttons. Lengths are only told once somebody has looked at the corners. */
+function measuring(
+  { form, say }: Omit<PhotoWork, "place">,
+  { grid, corners, canvas, shown }: Measured,
+): readonly HTMLElement[] {
+  const told = makeElement("p", { "aria-live": "polite" });
+  const agreed = makeElement("input", { type: "checkbox", name: "corners" });
+  const measured = () =>
+    agreed.checked ? measuredBy(grid, handles.corners(), paperOf(form)) : WITHOUT_CORNERS;
+  const show = () => {
+    const result = measured();
+    const words = typeof result === "string" ? result : sayMeasuredGrid(result);
+    if (told.textContent !== words) told.textContent = words;
+  };
+  const handles = cornerHandles(corners, canvas, show);
+  shown.append(...handles.elements);
+  agreed.addEventListener("change", show);
+  // The paper may be chosen at any time; once another photo is shown, nobody listens for this one.
+  const follow = () => (told.isConnected ? show() : form.removeEventListener("input", follow));
+  form.addEventListener("input", follow);
+  show();
+  const use = makeElement(
+    "button",
+    { type: "button", "data-do": "use-photo" },
+    "Use these numbers",
+  );
+  use.addEventListener("click", () => {
+    const result = measured();
+    fillForm(form, photoFields(grid, typeof result === "string" ? undefined : result));
+    form.dispatchEvent(new Event("input", { bubbles: true }));
+    say(`${grid.across} dots across and ${grid.down} down are filled in.`);
+  });
+  const label = "The four marks lie on the corners of the paper";
+  return [
+    makeElement("label", {}, agreed, ` ${label}`),
+    told,
+    makeElement("div", { class: "doing" }, use),
+  ];
+}
+
+/** The lengths, or why there are none. */
+function measuredBy(
+  grid: CountedGrid,
+  corners: PaperCorners,
+  paper: PaperSize | undefined,
+): MeasuredPaper | string {
+  if (!paper) return NO_PAPER;
+  const result = measureGrid(grid, corners, paper);
+  if (result.ok) return { ...result.grid, paper };
+  const { sentence, hint } = sayUnmeasured(result);
+  return `${sentence} ${hint}`;
+}
+
+const WITHOUT_CORNERS =
+  "For pitch and first dot, choose the paper above, and put the four marks onto the corners of the page.";
+const NO_PAPER = "The size of the paper is missing above: it tells pitch and first dot.";
+
+/** In mm, as the page's own field says. */
+function paperOf(form: HTMLFormElement): PaperSize | undefined {
+  const name = fieldOf(form, "paper").value;
+  if (isPaperName(name)) {
+    const [width, height] = PAPERS[name];
+    return { width, height };
+  }
+  const [width, height] = [fieldOf(form, "width"), fieldOf(form, "height")].map(({ value }) =>
+    typedLength(value),
+  );
+  if (width?.kind !== "length" || height?.kind !== "length") return undefined;
+  return width.mm > 0 && height.mm > 0 ? { width: width.mm, height: height.mm } : undefined;
+}

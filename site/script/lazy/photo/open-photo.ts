@@ -1,0 +1,72 @@
+/** Opens a photo in the page: its size is asked before it is unpacked, and it is scaled to what counting needs. */
+import type { PhotoFault } from "../../../../src/issue/words/say-photo.ts";
+import type { Grey } from "../../../../src/photo/grey.ts";
+import { pictureSize } from "../../../../src/photo/picture-size.ts";
+
+/** Phones take up to 200 million pixels; unpacked, each takes four bytes. */
+const MOST_MEGAPIXELS = 220;
+const MOST_MEGABYTES = 100;
+/** The longer side that is counted: about nine pixels for a millimetre of A5. */
+const LONGEST = 2_000;
+const SHORTEST = 240;
+/** A JPEG file says its size in here, after what the camera wrote about itself. */
+const HEAD = 512 * 1_024;
+
+export type OpenedPhoto =
+  | { readonly ok: true; readonly canvas: HTMLCanvasElement; readonly grey: Grey }
+  | { readonly ok: false; readonly fault: PhotoFault };
+
+/** `quarters` are turns to the right. */
+export async function openPhoto(file: Blob, quarters: number): Promise<OpenedPhoto> {
+  const megabytes = Math.ceil(file.size / 1e6);
+  if (megabytes > MOST_MEGABYTES) return { ok: false, fault: { kind: "heavy", megabytes } };
+  const head = pictureSize(new Uint8Array(await file.slice(0, HEAD).arrayBuffer()));
+  const megapixels = head ? Math.ceil((head.width * head.height) / 1e6) : 0;
+  if (megapixels > MOST_MEGAPIXELS) return { ok: false, fault: { kind: "too-large", megapixels } };
+  if (head && Math.min(head.width, head.height) < SHORTEST)
+    return { ok: false, fault: { kind: "too-small", ...head } };
+  let picture: ImageBitmap;
+  try {
+    picture = await createImageBitmap(file, { imageOrientation: "from-image" });
+  } catch {
+    return { ok: false, fault: { kind: "no-picture" } };
+  }
+  const { width, height } = picture;
+  const canvas = drawnOn(picture, quarters);
+  picture.close();
+  if (!canvas) return { ok: false, fault: { kind: "too-small", width, height } };
+  return { ok: true, canvas, grey: greyOf(canvas) };
+}
+
+/** Nothing where there is too little of it. */
+function drawnOn(picture: ImageBitmap, quarters: number): HTMLCanvasElement | undefined {
+  const scale = Math.min(1, LONGEST / Math.max(picture.width, picture.height));
+  const [width, height] = [picture.width, picture.height].map((side) => Math.round(side * scale));
+  if (!width || !height || Math.min(width, height) < SHORTEST) return undefined;
+  const canvas = document.createElement("canvas");
+  [canvas.width, canvas.height] = quarters % 2 === 0 ? [width, height] : [height, width];
+  const context = canvas.getContext("2d", { willReadFrequently: true });
+  if (!context) return undefined;
+  context.imageSmoothingQuality = "high";
+  context.translate(canvas.width / 2, canvas.height / 2);
+  context.rotate((quarters * Math.PI) / 2);
+  context.drawImage(picture, -width / 2, -height / 2, width, height);
+  context.resetTransform();
+  return canvas;
+}
+
+/** Luma of ITU-R BT.601 in whole numbers, from memory. */
+function greyOf(canvas: HTMLCanvasElement): Grey {
+  const { width, height } = canvas;
+  const data = canvas.getContext("2d")?.getImageData(0, 0, width, height).data ?? [];
+  const at = new Uint8Array(width * height);
+  for (let index = 0; index < at.length; index++) {
+    const [red = 0, green = 0, blue = 0] = [
+      data[4 * index],
+      data[4 * index + 1],
+      data[4 * index + 2],
+    ];
+    at[index] = (299 * red + 587 * green + 114 * blue) / 1_000;
+  }
+  return { width, height, at };
+}
