@@ -1,5 +1,11 @@
 /** Counts the dots of a page in a photo, or says why it does not: a doubtful count is never given. */
-import { type ExtendedGrid, extendGrid, residuals, unevenness } from "./extend-grid.ts";
+import {
+  type ExtendedGrid,
+  extendGrid,
+  hasBareLine,
+  residuals,
+  unevenness,
+} from "./extend-grid.ts";
 import { findSeeds } from "./find-seeds.ts";
 import { findSpots } from "./find-spots.ts";
 import { type Grey, medianOf, type SummedGrey, sumUp } from "./grey.ts";
@@ -155,6 +161,7 @@ function doubtOf(
   if (dots.length < LEAST_DOTS) return { kind: "too-few", dots: dots.length };
   const off = PHOTO_SIDES.filter((side) => !beyond[side].isInPhoto);
   if (off.length > 0) return { kind: "cut-off", sides: off };
+  if (hasBareLine(extended)) return { kind: "bare-line" };
   if (fill < LEAST_FILL) return { kind: "gaps", fill };
   if (unevenness(extended) > MOST_UNEVEN * step || hasDotsBetween(looking, extended))
     return { kind: "no-grid", residual };

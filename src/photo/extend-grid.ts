@@ -21,6 +21,8 @@ export interface ExtendedGrid {
 const LEAST_SHARE = 0.6;
 /** Ink may hide one line of the grid: so much of it has a dot, or a line of ink, all the same. Bare paper has neither. */
 const LEAST_SIGN = 0.3;
+/** And so much a dot: the fold between two pages is a line as well, and has none. */
+const LEAST_SEEN = 0.15;
 /** So many dots tell how the next line is seen. */
 const ENOUGH = 250;
 /** No grid has more lines than this one way. */
@@ -110,7 +112,7 @@ function nextLines(
   const next = lineBeyond(looking, view, { range, side }, answers);
   if (!next.isInPhoto) return [];
   if (next.share >= LEAST_SHARE) return [next];
-  if (next.share + next.covered < LEAST_SIGN) return [];
+  if (next.share < LEAST_SEEN || next.share + next.covered < LEAST_SIGN) return [];
   const farther = lineBeyond(looking, view, { range: moved(range, side, 1), side }, answers);
   return farther.isInPhoto && farther.share >= LEAST_SHARE ? [next, farther] : [];
 }
@@ -174,6 +176,21 @@ function readAll(looking: Looking, view: PlaneView, range: Range, answers: Known
 /** How far off the dots of a grid lie, in pixels. */
 export function residuals({ view, answers }: ExtendedGrid): readonly number[] {
   return distances(view, [...answers.values()]);
+}
+
+/** Is there a line within the grid that hardly has a dot? */
+export function hasBareLine({ range, answers }: ExtendedGrid): boolean {
+  const { left, top, right, bottom } = range;
+  const dots = [...answers.values()];
+  const isBare = (places: number, inLine: number) => inLine < LEAST_SEEN * places;
+  return (
+    wholesFrom(left, right).some((column) =>
+      isBare(bottom - top + 1, dots.filter(({ across }) => across === column).length),
+    ) ||
+    wholesFrom(top, bottom).some((row) =>
+      isBare(right - left + 1, dots.filter(({ down }) => down === row).length),
+    )
+  );
 }
 
 /** How far off a dot lies from halfway between its neighbours in a row, in pixels: the one in the middle. */

@@ -24,13 +24,13 @@ export type Measuring =
   | { readonly ok: true; readonly grid: MeasuredGrid }
   /** Corners that no sheet has: two on one place, in a wrong order, inside the grid, or far from a rectangle. */
   | { readonly ok: false; readonly kind: "no-sheet" }
-  /** The paper is curled: the dots lie too far from where a flat sheet has them. */
+  /** The paper is curled, or the dots are blurred: they lie too far from where a flat sheet has them. */
   | { readonly ok: false; readonly kind: "curled" };
 
 /** More than this is no slip of a finger. */
 const MOST_SPREAD = 0.03;
 /** Half of the dots of a flat sheet lie no farther off than so many steps, or pixels. */
-const MOST_OFF = 0.015;
+const MOST_OFF = 0.01;
 const LEAST_OFF_PX = 0.25;
 
 export function measureGrid(grid: CountedGrid, corners: PaperCorners, paper: PaperSize): Measuring {

@@ -16,6 +16,8 @@ export type PhotoDoubt =
   | { readonly kind: "cut-off"; readonly sides: readonly PhotoSide[] }
   /** Beyond the last row or column there may be another. */
   | { readonly kind: "unsure-end"; readonly sides: readonly PhotoSide[] }
+  /** A row or a column within the grid has hardly a dot: as between two pages. */
+  | { readonly kind: "bare-line" }
   /** Too many places of the grid have no dot; `fill` is the part that has. */
   | { readonly kind: "gaps"; readonly fill: number }
   /** Dots lie between the dots, or as far off as by chance. */

@@ -21,6 +21,7 @@ describe("a doubtful count is refused with its numbers, and with what to do bett
       /all of the page/,
     ],
     [{ kind: "unsure-end", sides: ["right"] }, /where the grid ends, at the right/, /blank page/],
+    [{ kind: "bare-line" }, /whole row or column/, /one page/],
     [{ kind: "gaps", fill: 0.799 }, /Only 79 %/, /even light/],
     [{ kind: "no-grid", residual: 4 }, /too uneven/, /Press the page flat/],
   ])("%j", (doubt, sentence, hint) => {

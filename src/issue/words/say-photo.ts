@@ -35,6 +35,11 @@ export function sayPhotoDoubt(doubt: PhotoDoubt): Said {
         sentence: `It cannot be told where the grid ends, ${saySides(doubt.sides)}.`,
         hint: "Take a blank page: a line of ink, a fold or a shadow may hide a row.",
       };
+    case "bare-line":
+      return {
+        sentence: "A whole row or column within the grid has no dots.",
+        hint: "Have one page in the picture, not two, and a blank one.",
+      };
     case "gaps":
       return {
         sentence: `Only ${Math.floor(doubt.fill * 100)} % of the grid’s dots are seen.`,
@@ -97,7 +102,7 @@ function sayPercent(part: number): string {
 export function sayUnmeasured({ kind }: Extract<Measuring, { readonly ok: false }>): Said {
   return kind === "curled"
     ? {
-        sentence: "The page is curled, so that the photo tells no lengths.",
+        sentence: "The dots lie too unevenly for lengths: the page is curled, or the photo is not sharp.",
         hint: "Press it flat and take it again, or measure by ruler.",
       }
     : {
