@@ -1,8 +1,9 @@
 /** What the pages that count for themselves weigh, and how soon they answer a key. */
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
-import { describe, expect, it } from "vitest";
+import { describe, expect, inject, it } from "vitest";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
@@ -10,6 +11,8 @@ const testBrowser = openTestBrowser();
 
 /** The parts that are loaded when somebody asks for a PDF, opens a file or writes a recipe. */
 const ON_DEMAND = ["print.js", "editor.js", "reader.js"];
+/** What the book's recipes say: it is as long as the book. */
+const RECIPES = "book.js";
 
 async function weightOf(path: string, shown: string): Promise<number> {
   const { page, close } = await watchedPage(testBrowser.browser);
@@ -20,18 +23,31 @@ async function weightOf(path: string, shown: string): Promise<number> {
   const files = scripts.filter((src) => src !== "").map((src) => new URL(src).pathname);
   const counted = files.filter((file) => !ON_DEMAND.some((name) => file.endsWith(`/${name}`)));
   expect(counted.length).toBeGreaterThan(1);
-  return counted.reduce((sum, file) => sum + gzipSync(readFileSync(file), { level: 9 }).length, 0);
+  return sizeOf(counted.filter((file) => !file.endsWith(`/fit/${RECIPES}`)));
 }
 
-describe("the scripts of a page, compressed, without the editor and the PDF parts", () => {
+function sizeOf(files: readonly string[]): number {
+  return files.reduce((sum, file) => sum + gzipSync(readFileSync(file), { level: 9 }).length, 0);
+}
+
+describe("the scripts of a page, compressed, without the editor, the PDF parts and the recipes", () => {
   it.each([
-    ["fit/index.html", 120, ".plate svg"],
-    ["fit/recipe/index.html", 120, ".plate svg"],
-    ["measure/index.html", 120, ".plate svg"],
-    ["strip/index.html", 120, ".plate svg"],
-    ["setup/index.html", 120, '[data-part="nothing"]'],
+    ["fit/index.html", 110, ".plate svg"],
+    ["fit/recipe/index.html", 110, ".plate svg"],
+    ["measure/index.html", 110, ".plate svg"],
+    ["strip/index.html", 110, ".plate svg"],
+    ["setup/index.html", 110, '[data-part="nothing"]'],
   ])("of %s weigh less than %i KB", async (path, most, shown) => {
     expect(await weightOf(path, shown)).toBeLessThan(most * 1_000);
+  });
+});
+
+describe("the book's recipes, compressed", () => {
+  it("are less than 200 bytes each", () => {
+    const file = join(inject("book"), "fit", RECIPES);
+    const count = readFileSync(file, "utf8").split("purpose:").length - 1;
+    expect(count).toBeGreaterThan(100);
+    expect(sizeOf([file]) / count).toBeLessThan(200);
   });
 });
 

@@ -57,8 +57,8 @@ describe.each([
     await page.goto(`${home()}patterns/habit-tracker/a5/index.html`);
     await page.getByText("Change the words").focus();
     await page.keyboard.press("Enter");
-    const sum = page.getByLabel("Sum", { exact: true }).and(page.locator("input"));
-    await sum.focus();
+    const habit = page.getByLabel("Habit", { exact: true }).and(page.locator("input"));
+    await habit.focus();
     await page.keyboard.press("Control+A");
     await page.keyboard.type("Sleep");
     await page.getByLabel("Name of your layout").fill("Sleep month");
@@ -72,7 +72,7 @@ describe.each([
     );
     plan = await planOf(page);
     expect(plan).toContain('"label": "Sleep"');
-    expect(plan).not.toContain('"label": "Sum"');
+    expect(plan).not.toContain('"label": "Habit"');
   });
 
   it("prints it and takes it along from there", async () => {

@@ -73,7 +73,7 @@ describe.each([390, 1440])("on a screen %i px wide, a new keeper", (width) => {
       await hand.type("", "Control+a");
       await hand.type(dots);
     }
-    await hand.click(page.getByRole("main").getByRole("link", { name: "Your strip" }));
+    await hand.click(page.getByRole("main").getByRole("link", { name: "Make a strip" }));
     await hand.click(page.getByLabel("Layout or division"));
     await hand.type("hal", "Enter");
     await hand.type("thi", "Enter");

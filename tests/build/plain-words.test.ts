@@ -4,7 +4,7 @@ import { pagesIn } from "./files-in.ts";
 
 /** What was said before, and what is said instead. */
 const GIVEN_UP = [
-  [/comes? out even|leaves? nothing over/i, "Nothing left over"],
+  [/>(comes? out even|leaves? nothing over)/i, "Nothing left over"],
   [/something left over/i, "2 steps left over, across"],
   [/what the paper says/i, "Uneven on your paper"],
   [/take it along/i, "Downloads"],
@@ -23,7 +23,7 @@ const GIVEN_UP = [
   [/nobody can see/i, "what is hidden, and from whom"],
   [/put it on the strip/i, "Add to strip"],
   [/\b(sieve|verdict)\b/i, "a word of the keeper's"],
-  [/>(before|after)</i, "Previous, Next"],
+  [/<span>(before|after)</i, "Previous, Next"],
   [/at a glance/i, "on one page"],
 ] as const;
 

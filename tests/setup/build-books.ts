@@ -22,8 +22,7 @@ declare module "vitest" {
 const PAPERS = {
   title: "Other papers",
   notebooks: "[fine, lined, jis-b5, square]",
-  patterns:
-    "[allotment-map, bed-plan, month-grid, season-spread, week-on-one-page, year-in-twelve]",
+  patterns: "[allotment-map, bed-plan, month-grid, season-spread, year-in-twelve]",
   strips: "[months-and-year, trackers, weeks]",
 };
 

@@ -25,8 +25,8 @@ export const PAGE_WORDS: WordsOf<typeof PAGE_COUNTS> = {
 };
 
 export const SORT_WORDS: Readonly<Record<(typeof SORTS)[number], string>> = {
-  purpose: "by purpose",
-  title: "by title",
+  purpose: "purpose",
+  title: "title",
   lines: "fewest lines first",
 };
 
