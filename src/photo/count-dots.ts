@@ -1,14 +1,9 @@
 /** Counts the dots of a page in a photo, or says why it does not: a doubtful count is never given. */
-import {
-  type ExtendedGrid,
-  extendGrid,
-  hasBareLine,
-  residuals,
-  unevenness,
-} from "./extend-grid.ts";
+import { type ExtendedGrid, extendGrid } from "./extend-grid.ts";
 import { findSeeds } from "./find-seeds.ts";
 import { findSpots } from "./find-spots.ts";
 import { type Grey, medianOf, type SummedGrey, sumUp } from "./grey.ts";
+import { hasBareLine, residuals, unevenness } from "./grid-checks.ts";
 import { type Looking, readLine, stepAt } from "./grid-reader.ts";
 import { growLattice, type Node, placeKey, regularNodes } from "./grow-lattice.ts";
 import { nearSpots } from "./near-spots.ts";
@@ -147,6 +142,7 @@ function gridOf(extended: ExtendedGrid, ruling: CountedGrid["ruling"]): CountedG
     corners: corners.map((corner) => seenAt(view, corner)),
     dots: [...answers.values()].map(({ x, y }) => ({ x, y })),
     residual: medianOf(residuals(extended)),
+    unevenness: unevenness(extended),
     step: stepAt(view, middle),
     fill: answers.size / (across * down),
   };
@@ -155,7 +151,7 @@ function gridOf(extended: ExtendedGrid, ruling: CountedGrid["ruling"]): CountedG
 function doubtOf(
   looking: Looking,
   extended: ExtendedGrid,
-  { dots, fill, residual, step, ruling }: CountedGrid,
+  { dots, fill, residual, step, ruling, unevenness: uneven }: CountedGrid,
 ): PhotoDoubt | undefined {
   const { beyond } = extended;
   if (dots.length < LEAST_DOTS) return { kind: "too-few", dots: dots.length };
@@ -163,7 +159,7 @@ function doubtOf(
   if (off.length > 0) return { kind: "cut-off", sides: off };
   if (hasBareLine(extended)) return { kind: "bare-line" };
   if (fill < LEAST_FILL) return { kind: "gaps", fill };
-  if (unevenness(extended) > MOST_UNEVEN * step || hasDotsBetween(looking, extended))
+  if (uneven > MOST_UNEVEN * step || hasDotsBetween(looking, extended))
     return { kind: "no-grid", residual };
   const unsure = PHOTO_SIDES.filter(
     (side) =>

@@ -1,6 +1,6 @@
 /** Grows the sure middle of a lattice line by line to its ends, and says what lies beyond each. */
-import { distances, fitView, type Sighting } from "./fit-view.ts";
-import { medianOf, numberAt } from "./grey.ts";
+import { fitView, type Sighting } from "./fit-view.ts";
+import { numberAt } from "./grey.ts";
 import { type Answers, type LineAnswers, type Looking, readLine } from "./grid-reader.ts";
 import { type Node, placeKey } from "./grow-lattice.ts";
 import { PHOTO_SIDES, type PhotoSide } from "./photo-count.ts";
@@ -22,7 +22,7 @@ const LEAST_SHARE = 0.6;
 /** Ink may hide one line of the grid: so much of it has a dot, or a line of ink, all the same. Bare paper has neither. */
 const LEAST_SIGN = 0.3;
 /** And so much a dot: the fold between two pages is a line as well, and has none. */
-const LEAST_SEEN = 0.15;
+export const LEAST_SEEN = 0.15;
 /** So many dots tell how the next line is seen. */
 const ENOUGH = 250;
 /** No grid has more lines than this one way. */
@@ -153,7 +153,8 @@ function lineBeyond(
   return readLine(looking, view, { places, inward }, answers);
 }
 
-function wholesFrom(from: number, to: number): readonly number[] {
+/** The whole numbers from one to another, both included. */
+export function wholesFrom(from: number, to: number): readonly number[] {
   return Array.from({ length: to - from + 1 }, (_, index) => from + index);
 }
 
@@ -171,35 +172,4 @@ function readAll(looking: Looking, view: PlaneView, range: Range, answers: Known
     for (const { across } of places) answers.delete(placeKey(across, down));
     for (const one of found) answers.set(placeKey(one.across, one.down), one);
   }
-}
-
-/** How far off the dots of a grid lie, in pixels. */
-export function residuals({ view, answers }: ExtendedGrid): readonly number[] {
-  return distances(view, [...answers.values()]);
-}
-
-/** Is there a line within the grid that hardly has a dot? */
-export function hasBareLine({ range, answers }: ExtendedGrid): boolean {
-  const { left, top, right, bottom } = range;
-  const dots = [...answers.values()];
-  const isBare = (places: number, inLine: number) => inLine < LEAST_SEEN * places;
-  return (
-    wholesFrom(left, right).some((column) =>
-      isBare(bottom - top + 1, dots.filter(({ across }) => across === column).length),
-    ) ||
-    wholesFrom(top, bottom).some((row) =>
-      isBare(right - left + 1, dots.filter(({ down }) => down === row).length),
-    )
-  );
-}
-
-/** How far off a dot lies from halfway between its neighbours in a row, in pixels: the one in the middle. */
-export function unevenness({ answers }: ExtendedGrid): number {
-  const off = [...answers.values()].flatMap(({ across, down, x, y }) => {
-    const before = answers.get(placeKey(across - 1, down));
-    const after = answers.get(placeKey(across + 1, down));
-    if (!before || !after) return [];
-    return [Math.hypot(x - (before.x + after.x) / 2, y - (before.y + after.y) / 2)];
-  });
-  return medianOf(off);
 }

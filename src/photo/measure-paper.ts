@@ -24,7 +24,7 @@ export type Measuring =
   | { readonly ok: true; readonly grid: MeasuredGrid }
   /** Corners that no sheet has: two on one place, in a wrong order, inside the grid, or far from a rectangle. */
   | { readonly ok: false; readonly kind: "no-sheet" }
-  /** The paper is curled, or the dots are blurred: they lie too far from where a flat sheet has them. */
+  /** The paper is curled: the dots lie too far from where a flat sheet has them. */
   | { readonly ok: false; readonly kind: "curled" };
 
 /** More than this is no slip of a finger. */
@@ -32,6 +32,8 @@ const MOST_SPREAD = 0.03;
 /** Half of the dots of a flat sheet lie no farther off than so many steps, or pixels. */
 const MOST_OFF = 0.01;
 const LEAST_OFF_PX = 0.25;
+/** By noise alone a dot lies less far from its own place than from halfway between its neighbours, which have noise too. */
+const NOISY = 1.2;
 
 export function measureGrid(grid: CountedGrid, corners: PaperCorners, paper: PaperSize): Measuring {
   const seen = corners.map((corner) => {
@@ -50,11 +52,15 @@ export function measureGrid(grid: CountedGrid, corners: PaperCorners, paper: Pap
     ...[apart(y, 0, 1), apart(y, 3, 2)].map((off) => off / height),
   );
   if (!isAround || !(spread <= MOST_SPREAD)) return { ok: false, kind: "no-sheet" };
-  if (grid.residual > Math.max(LEAST_OFF_PX, MOST_OFF * grid.step))
-    return { ok: false, kind: "curled" };
+  if (isCurled(grid)) return { ok: false, kind: "curled" };
   const pitch = { across: paper.width / width, down: paper.height / height };
   const first = { left: -left * pitch.across, top: -top * pitch.down };
   return { ok: true, grid: { pitch, first, spread } };
+}
+
+/** Noise moves each dot for itself, a curl moves neighbours alike. */
+function isCurled({ residual, unevenness, step }: CountedGrid): boolean {
+  return residual > Math.max(LEAST_OFF_PX, MOST_OFF * step) && residual > NOISY * unevenness;
 }
 
 function between(values: readonly number[], one: number, other: number): number {

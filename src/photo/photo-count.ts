@@ -36,6 +36,8 @@ export interface CountedGrid {
   readonly dots: readonly PhotoPoint[];
   /** Half of the dots lie no farther from where the view says. */
   readonly residual: number;
+  /** And half of them no farther from halfway between their neighbours, which curled paper hardly changes. */
+  readonly unevenness: number;
   /** The shorter step in the middle of the grid. */
   readonly step: number;
   /** The part of the grid's places that have a dot. */

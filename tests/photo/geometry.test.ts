@@ -102,7 +102,7 @@ describe("the corners of the paper", () => {
   };
   const grid: CountedGrid = {
     ...{ across: 26, down: 38, ruling: "dots", view, first: { across: 0, down: 0 } },
-    ...{ corners: [], dots: [], residual: 0.1, step: 10, fill: 1 },
+    ...{ corners: [], dots: [], residual: 0.1, unevenness: 0.1, step: 10, fill: 1 },
   };
   const A5 = { width: 148, height: 210 };
   function corners(left: number, top: number, right: number, bottom: number): PaperCorners {

@@ -12,6 +12,7 @@ const GRID: CountedGrid = {
   corners: [],
   dots: [{ x: 1.04, y: 2.26 }],
   residual: 0.1,
+  unevenness: 0.1,
   step: 20,
   fill: 1,
 };

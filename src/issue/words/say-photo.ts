@@ -102,7 +102,7 @@ function sayPercent(part: number): string {
 export function sayUnmeasured({ kind }: Extract<Measuring, { readonly ok: false }>): Said {
   return kind === "curled"
     ? {
-        sentence: "The dots lie too unevenly for lengths: the page is curled, or the photo is not sharp.",
+        sentence: "The page is curled, so that the photo tells no lengths.",
         hint: "Press it flat and take it again, or measure by ruler.",
       }
     : {
