@@ -23,16 +23,15 @@ const margin = (where: string): KeyEntry & { readonly expected: typeof SPACE } =
 const SELECTION = {
   from: {
     expected: { ...form("unit-number"), max: LIMITS.tracks },
-    meaning:
-      "Of units, the first one that is taken: 1 is the first of all, −1 the last. Default: 1.",
+    meaning: "The first unit that is taken: 1 is the first of all, −1 the last. Default: 1.",
   },
   to: {
     expected: { ...form("unit-number"), max: LIMITS.tracks },
-    meaning: "Of units, the last one that is taken. Default: −1.",
+    meaning: "The last unit that is taken. Default: −1.",
   },
   least: {
     expected: { kind: "whole", unit: "tracks", min: 1, max: LIMITS.tracks },
-    meaning: "Where there are fewer units, those that follow make it up to so many.",
+    meaning: "The least number of units: where there are fewer, those that follow are added.",
   },
 } as const satisfies Keys;
 
