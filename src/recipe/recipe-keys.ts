@@ -56,6 +56,11 @@ export const RECIPE_KEYS = {
       meaning:
         "How labels of days are shown that lie outside the month, quarter or year they stand in. Default: pale.",
     },
+    date: {
+      expected: form("day"),
+      meaning:
+        "The day on which it was written or last changed. Where patterns have one, the feed of a book that says its `url` tells them as news, the newest first. Default: none.",
+    },
     page: { expected: form("area"), meaning: "The area of a single page." },
     spread: { expected: form("spread"), meaning: "The areas of two facing pages." },
     otherwise: {

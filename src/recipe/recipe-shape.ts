@@ -25,6 +25,7 @@ export const RECIPE_SHAPE = {
       .default([]),
     dates: z.enum(SPAN_KINDS).optional(),
     outside: z.enum(OUTSIDE).optional(),
+    date: tree(),
     page: tree(),
     spread: tree(),
     otherwise: tree(),

@@ -1,4 +1,5 @@
 /** What a pattern's recipe says, checked and with all short forms written out. */
+import type { Day } from "../calendar/day.ts";
 import type { TrackSize } from "../divide/question.ts";
 import type { Place } from "../issue/facts/place.ts";
 import type { Axis } from "../measure/axis.ts";
@@ -31,6 +32,8 @@ export interface Recipe {
   readonly tags: readonly string[];
   /** What span of days the pattern stands for; left out: none. */
   readonly dates?: PatternDates;
+  /** When it was written or last changed; left out: nobody said. */
+  readonly date?: Day;
   /** The page as written first, then the `otherwise` list, to be tried in order. */
   readonly attempts: readonly Attempt[];
   /** The Markdown text below the front matter. */

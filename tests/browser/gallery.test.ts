@@ -141,7 +141,7 @@ describeReader(WAYS, () => {
     }
     await page.getByLabel("Find").fill("habitat");
     await untilFound(page, "Nothing is called “habitat”");
-    await page.getByRole("button", { name: "Did you mean “habits”?" }).click();
+    await page.getByRole("button", { name: "Did you mean “habit”?" }).click();
     await expect.poll(async () => (await slugsOn(page)).slice(0, 3)).toContain("habit-tracker");
   });
 

@@ -20,6 +20,8 @@ export interface Book {
   readonly title: string;
   /** The address the book will have, where its host has told one. */
   readonly url: string;
+  /** The media type of its feed. */
+  readonly feedType: string;
   /** In the book's order; pages that name no notebook take the first. */
   readonly notebooks: readonly NotebookEntry[];
   /** At how many CSS pixels a millimetre notebooks stand side by side. */
@@ -124,6 +126,7 @@ export function emptyBook(): Book {
   return {
     title: "Spanbook",
     url: "",
+    feedType: "",
     notebooks: [],
     paperScale: 1,
     groups: [],

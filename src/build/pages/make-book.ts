@@ -12,7 +12,7 @@ import { openAskPdf } from "../artifacts/pdf/ask-pdf.ts";
 import { notebookFiles, patternFiles, type SideFile } from "../artifacts/side-files.ts";
 import { notebookPath, patternPath } from "../content/content-paths.ts";
 import type { Content } from "../content/load-content.ts";
-import { feedFiles } from "../web/feed.ts";
+import { feedFiles, feedType } from "../web/feed.ts";
 import { manifestFile } from "../web/web-manifest.ts";
 import type { Book, BookPages } from "./book.ts";
 import { notebookPage } from "./notebook-page.ts";
@@ -54,6 +54,7 @@ export function makeBook(sources: BookSources): Book {
   return {
     title: content.book.title,
     url: content.book.url ?? "",
+    feedType: feedType(content),
     notebooks,
     paperScale: paperScale(notebooks),
     groups,

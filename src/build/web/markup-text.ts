@@ -14,8 +14,8 @@ export function xmlElement(name: string, text: string, attributes = ""): string 
 }
 
 /** An element that holds HTML as text, in which white space may matter. */
-export function xmlHtmlElement(name: string, html: string): string {
-  return `<${name}>${htmlText(xmlLines(html).trim())}</${name}>`;
+export function xmlHtmlElement(name: string, html: string, attributes = ""): string {
+  return `<${name}${attributes}>${htmlText(xmlLines(html).trim())}</${name}>`;
 }
 
 /** Every character that could end the text is written by its name. */

@@ -51,6 +51,7 @@ export type Form =
   | "strip-entries"
   | "strip-entry"
   | "division-margin"
+  | "day"
   | "days"
   | "slug"
   | "chosen-notebooks"

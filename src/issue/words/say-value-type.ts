@@ -63,6 +63,7 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
     "the name of a pattern's file without .md, {pattern: seed-list, uses: 3} or {title: Thirds, split: {count: 3, gap: 1}}",
   "division-margin": ({ min, max }) =>
     `a whole number of steps from ${min} to ${max}, or steps at both ends: {left: 1, right: 2} across, {top: 1, bottom: 2} down`,
+  day: () => "a day, such as 2027-03-01",
   days: () =>
     "a year, a month, a week or a day, such as 2027, 2027-03, 2027-W09 or 2027-03-05, or two of them with / between",
   slug: () => "the name of a file without .md, such as seed-list",

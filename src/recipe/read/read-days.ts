@@ -1,5 +1,5 @@
-/** Reads the days behind `dates`: a span of at most so many years. */
-import { civilDate, dayOf } from "../../calendar/day.ts";
+/** Reads the days behind `dates`, a span of at most so many years, and the day behind `date`. */
+import { civilDate, type Day, dayOf } from "../../calendar/day.ts";
 import { readSpan } from "../../calendar/read-span.ts";
 import type { DayRange } from "../../calendar/span.ts";
 import type { Note } from "../../issue/facts/reading.ts";
@@ -32,6 +32,16 @@ export function readDays(
     return undefined;
   }
   return reading.value;
+}
+
+/** The one day; nothing where none is written, or where it is no day of the calendar. */
+export function readDay(entry: SourceEntry | undefined, note: Note): Day | undefined {
+  if (!entry) return undefined;
+  const { key, value: node } = entry;
+  const reading = node.kind === "scalar" ? readSpan(node.source) : undefined;
+  if (reading?.ok && reading.value.from === reading.value.to) return reading.value.from;
+  note(unsuitable({ key, node, expected: { kind: "form", form: "day" } }));
+  return undefined;
 }
 
 /** Are these more days than so many years have from their first day on? */

@@ -10,6 +10,7 @@ import type { Recipe } from "../recipe.ts";
 import { RECIPE_SHAPE } from "../recipe-shape.ts";
 import { readAttempt, readOtherwise } from "./read-attempt.ts";
 import { openReadContext } from "./read-context.ts";
+import { readDay } from "./read-days.ts";
 
 /** The checked recipe, or every problem in it. */
 export function readRecipe(file: TextFile): Reading<Recipe> {
@@ -31,9 +32,11 @@ export function readRecipe(file: TextFile): Reading<Recipe> {
     ...readAttempt(tree, "recipe", context),
     ...readOtherwise(entryOf(tree, "otherwise"), context),
   ];
+  const date = readDay(entryOf(tree, "date"), note);
   if (!head) return { ok: false, issues };
   const { title, purpose, tags } = head;
   const dates = span ? { dates: { span, outside: head.outside ?? "pale" } } : {};
   const slug = slugOf(file.path);
-  return readingOf({ slug, title, purpose, tags, ...dates, attempts, body }, issues);
+  const news = date === undefined ? {} : { date };
+  return readingOf({ slug, title, purpose, tags, ...dates, ...news, attempts, body }, issues);
 }

@@ -50,4 +50,4 @@ function isTree(expected: ValueType): boolean {
   return expected.kind === "form" && TREES.includes(expected.form);
 }
 
-const TREES = ["area", "spread", "attempts", "strip-entries", "setup-entries", "days"];
+const TREES = ["area", "spread", "attempts", "strip-entries", "setup-entries", "day", "days"];

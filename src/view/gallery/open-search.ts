@@ -8,7 +8,7 @@ import {
   type Span,
   searchedEntry,
 } from "./match-words.ts";
-import { knownWords, nearQuery } from "./near-query.ts";
+import { type KnownWords, knownWords, nearQuery } from "./near-query.ts";
 import { plainWords, stemOf, stemsOf } from "./plain-words.ts";
 import type { SearchData } from "./search-entry.ts";
 
@@ -28,7 +28,7 @@ export function openSearch({ entries, groups }: SearchData): Search {
   const searched = entries.map(searchedEntry);
   const spansIn = spanFinder(groups.map((group) => group.map((word) => stemsOf(word).join(" "))));
   const ask = (words: readonly string[]) => ranked(searched, { words, spans: spansIn(words) });
-  let known: ReadonlyMap<string, string> | undefined;
+  let known: KnownWords | undefined;
   return (text) => {
     const words = plainWords(text);
     const { places, isMissing } = ask(words);

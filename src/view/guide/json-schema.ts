@@ -162,6 +162,7 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => Schema>> = {
   "strip-entry": () => either(NAME, ref("strip-entry")),
   "division-margin": (limits) =>
     either(whole(limits), keyed(["left", "right", "top", "bottom"], whole(limits))),
+  day: () => ({ type: "string", pattern: "^\\d{4}-\\d{2}-\\d{2}$" }),
   days: () => ({ type: ["string", "integer"] }),
   slug: () => NAME,
   "chosen-notebooks": () => CHOSEN,

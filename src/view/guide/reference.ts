@@ -134,6 +134,7 @@ export const FORM_GROUPS: Readonly<Record<Form, Owner | undefined>> = {
   "strip-entries": "strip-entry",
   "strip-entry": "strip-entry",
   "division-margin": undefined,
+  day: undefined,
   days: undefined,
   slug: undefined,
   "chosen-notebooks": undefined,
