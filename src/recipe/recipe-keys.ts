@@ -59,7 +59,7 @@ export const RECIPE_KEYS = {
     date: {
       expected: form("day"),
       meaning:
-        "The day on which it was written or last changed. Where patterns have one, the feed of a book that says its `url` tells them as news, the newest first. Default: none.",
+        "The day on which it was written or last changed. Where patterns have one, the feed of a book with a `url` lists them, the newest first. Default: none.",
     },
     page: { expected: form("area"), meaning: "The area of a single page." },
     spread: { expected: form("spread"), meaning: "The areas of two facing pages." },
