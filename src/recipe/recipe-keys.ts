@@ -23,16 +23,15 @@ const margin = (where: string): KeyEntry & { readonly expected: typeof SPACE } =
 const SELECTION = {
   from: {
     expected: { ...form("unit-number"), max: LIMITS.tracks },
-    meaning:
-      "Of units, the first one that is taken: 1 is the first of all, −1 the last. Default: 1.",
+    meaning: "The first unit that is taken: 1 is the first of all, −1 the last. Default: 1.",
   },
   to: {
     expected: { ...form("unit-number"), max: LIMITS.tracks },
-    meaning: "Of units, the last one that is taken. Default: −1.",
+    meaning: "The last unit that is taken. Default: −1.",
   },
   least: {
     expected: { kind: "whole", unit: "tracks", min: 1, max: LIMITS.tracks },
-    meaning: "Where there are fewer units, those that follow make it up to so many.",
+    meaning: "The least number of units: where there are fewer, those that follow are added.",
   },
 } as const satisfies Keys;
 
@@ -60,7 +59,7 @@ export const RECIPE_KEYS = {
     date: {
       expected: form("day"),
       meaning:
-        "The day on which it was written or last changed. Where patterns have one, the feed of a book that says its `url` tells them as news, the newest first. Default: none.",
+        "The day on which it was written or last changed. Where patterns have one, the feed of a book with a `url` lists them, the newest first. Default: none.",
     },
     page: { expected: form("area"), meaning: "The area of a single page." },
     spread: { expected: form("spread"), meaning: "The areas of two facing pages." },

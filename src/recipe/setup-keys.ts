@@ -46,7 +46,7 @@ export const SETUP_KEYS = {
     fill: {
       expected: { kind: "form", form: "slug" },
       meaning:
-        "An undated single page that goes on a page that stays free before a spread. Default: nothing.",
+        "A single page without dates, for a page that would stay free before a spread. Default: nothing.",
     },
     lanes,
     make,
@@ -56,7 +56,7 @@ export const SETUP_KEYS = {
     pattern: {
       expected: { kind: "form", form: "slug" },
       meaning:
-        "A pattern. With dates it is drawn for each of its spans that has a day in `dates`. The name alone is short for this.",
+        "A pattern. With dates it is drawn for each of its days, weeks or months that has a day in `dates`. The name alone says the same.",
     },
     times: {
       expected: { kind: "whole", unit: "times", min: 1, max: SETUP_LIMITS.times },

@@ -39,11 +39,11 @@ export const STRIP_KEYS = {
   "strip-entry": {
     pattern: {
       expected: { kind: "form", form: "slug" },
-      meaning: "A pattern, by the name of its file. A name alone is short for it.",
+      meaning: "A pattern, by the name of its file. The name alone says the same.",
     },
     title: {
       expected: STRIP_TITLE,
-      meaning: "What a plain division is called, in a word that no pattern has for its file.",
+      meaning: "The title of a plain division. It cannot be the file name of a pattern.",
     },
     split: {
       expected: { kind: "form", form: "split", min: 1, max: LIMITS.tracks },

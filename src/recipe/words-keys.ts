@@ -6,8 +6,7 @@ export const WORDS_KEYS = {
   words: {
     groups: {
       expected: { kind: "form", form: "word-groups", max: LIMITS.wordGroups },
-      meaning:
-        "Words that people use for one thing: who searches for one of a group finds what is called by another.",
+      meaning: "Words that mean the same: a search for one word of a group finds the others, too.",
     },
   },
 } as const satisfies Grammar;

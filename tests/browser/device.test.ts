@@ -66,7 +66,7 @@ describe("two tabs on the strip page", () => {
     await pattern.getByRole("button", { name: "Add to strip" }).click();
     await expect
       .poll(() => pattern.locator('[data-part="added"]').textContent())
-      .toContain("3 layouts lie on it now");
+      .toContain("3 layouts are on it now");
     const all = ["seed-list", "rain-gauge", "two-row-week"];
     for (const page of [one, two, await openStrip()])
       await expect.poll(() => carried(page)).toEqual(all);

@@ -92,12 +92,12 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
     it("adds it to the strip, and is told what lies there", async () => {
       await page.getByRole("button", { name: "Add to strip", exact: true }).press("Enter");
       const added = page.locator('[data-part="added"]');
-      await expectText(added, "Added to your strip: 1 layout lies on it now.");
+      await expectText(added, "Added to your strip: 1 layout is on it now.");
       const card = page.locator(".card").filter({ hasText: "Seed list" });
       expect(await card.getByRole("button", { name: "On your strip" }).count()).toBe(1);
       const week = page.locator(".card").filter({ hasText: "Week in two rows" });
       await week.getByRole("button", { name: "Add to strip" }).press("Enter");
-      await expectText(page.locator('[data-part="status"]'), "2 layouts lie on it now.");
+      await expectText(page.locator('[data-part="status"]'), "2 layouts are on it now.");
       const href = await added.getByRole("link").getAttribute("href");
       expect(href).toBe("../strip/index.html");
     });
@@ -171,7 +171,7 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
       await page.goto(`${fit}#v=1&paper=A5&pitch=wide&dots=26,38`);
       await expectText(
         page.locator('[data-part="notice"]'),
-        "What it says as “pitch” is not valid. This needs a number of millimetres from 0.5 to 100. What was kept on this device is shown instead.",
+        "The value of “pitch” is not valid. This needs a number of millimetres from 0.5 to 100. What was kept on this device is shown instead.",
       );
     });
 

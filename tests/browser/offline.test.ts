@@ -99,7 +99,7 @@ describe("a keeper who asks for a notebook's pages", () => {
   afterAll(() => context.close());
 
   it("is told how far it is, and has them all when the connection goes", async () => {
-    const button = page.getByRole("button", { name: "Keep its pages for the garden" });
+    const button = page.getByRole("button", { name: "Keep its pages offline" });
     await button.click();
     await page.getByText("All 2 pages open without a connection now.").waitFor();
     expect(await button.isVisible()).toBe(false);

@@ -89,7 +89,7 @@ describe.each([390, 1440])("on a screen %i px wide, a keeper", (width) => {
     await hand.type("sid", "Enter");
     await hand.click(page.getByLabel("at the end"));
     await hand.type("hab", "Enter");
-    await hand.click(page.getByRole("button", { name: "Print this" }));
+    await hand.click(page.getByRole("button", { name: "Print the page list" }));
     expect(hand.count()).toBeLessThan(40);
     await expect.poll(() => page.locator("body").getAttribute("data-printed")).toBe("yes");
 

@@ -136,7 +136,7 @@ describe.each(PAGES)("%s", (_, path, hash) => {
   it.each([
     ["2027-13", "Months go from 01 to 12."],
     ["<img src=x onerror=alert(1)>", "This needs a year"],
-    ["2027-05/2027-03", "The end comes before the beginning."],
+    ["2027-05/2027-03", "The end comes before the beginning: write the earlier date first."],
   ])("keeps what is shown while %s is typed, and says why", async (text, words) => {
     const { page } = watched;
     const before = await page.locator("#plan-data").textContent();

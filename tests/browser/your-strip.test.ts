@@ -325,13 +325,13 @@ describe("what other pages add", () => {
     const add = () => page.getByRole("button", { name: "Add to strip", exact: true }).click();
     await page.goto(onDisk("index.html"));
     await add();
-    await expect.poll(() => added.textContent()).toContain("1 layout lies on it now.");
+    await expect.poll(() => added.textContent()).toContain("1 layout is on it now.");
     await page.goto(onDisk("patterns/seed-list/a5/index.html"));
     await add();
-    await expect.poll(() => added.textContent()).toContain("2 layouts lie on it now.");
+    await expect.poll(() => added.textContent()).toContain("2 layouts are on it now.");
     await page.goto(onDisk("fit/index.html#v=1&pattern=seed-list"));
     await add();
-    await expect.poll(() => added.textContent()).toContain("already: 2 layouts lie on it.");
+    await expect.poll(() => added.textContent()).toContain("already: 2 layouts are on it.");
     await added.getByRole("link").click();
     await expect.poll(() => namesOf(page, "across")).toEqual(["Thirds, gap 1", "Seed list"]);
     expect(await namesOf(page, "down")).toEqual(["Seed list"]);

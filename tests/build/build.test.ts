@@ -94,7 +94,7 @@ describe("a build of wrong content", () => {
         "  purpos: tracker",
         "  ^^^^^^",
         "  `purpos` is not a key of a pattern.",
-        "  Did you mean `purpose`? A pattern has title, purpose, tags, dates, outside, page, spread, otherwise.",
+        "  Did you mean `purpose`? A pattern has title, purpose, tags, dates, outside, date, page, spread, otherwise.",
         "",
         "1 problem in 1 file.",
         "",

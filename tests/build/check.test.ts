@@ -98,7 +98,7 @@ describe("a check in lines", () => {
     });
     const { code, stdout } = runCommand(["check", "--content=content", "--format=lines"], { cwd });
     expect(code).toBe(0);
-    expect(stdout).toMatch(/^content\/more\/book\.yaml:1:1: `calendar` says nothing here.*\n$/);
+    expect(stdout).toMatch(/^content\/more\/book\.yaml:1:1: `calendar` is not read here.*\n$/);
   });
 });
 

@@ -179,15 +179,15 @@ describe("the report on a content folder", () => {
   There are \`a5\`.
 
 book.yml
-  \`book.yml\` is not read: content has no such name.
+  \`book.yml\` is not read: no file or folder of the content has this name.
   There is a file \`book.yaml\` already: write into it what only this one has, or move it out of the content folder.
 
 notebook
-  \`notebook\` is not read: content has no such name.
+  \`notebook\` is not read: no file or folder of the content has this name.
   There is a folder \`notebooks\` already: move what is in this one into it, or move it out of the content folder.
 
 word.yaml
-  \`word.yaml\` is not read: content has no such name.
+  \`word.yaml\` is not read: no file or folder of the content has this name.
   Call it \`words.yaml\`, or move it out of the content folder.
 
 4 problems in 4 files.`,
@@ -238,8 +238,8 @@ book.yaml:3:12
       `strips/everyday.md:3:18
   across: [{title: "Seed: list!", split: 2}, {title: Halves, split: 2}]
                    ^^^^^^^^^^^^^
-  A plain division cannot be called so: \`seed-list\` is a pattern.
-  Give it another title, or mean the pattern: \`{pattern: seed-list}\`.
+  A plain division cannot have this title: \`seed-list\` is a pattern.
+  Give it another title, or name the pattern itself: \`{pattern: seed-list}\`.
 
 1 problem in 1 file.`,
     ],
@@ -249,7 +249,7 @@ book.yaml:3:12
       `patterns/seed-list.md:4:15
   page: {label: "{moon}"}
                 ^^^^^^^^
-  On which day the moon is full depends on the clock, and this book names none.
+  The date of a full moon depends on the time zone, and this book names none.
   Add \`calendar: {utcOffset: "+00:00"}\` to \`book.yaml\`, with the hours that your clock is ahead of UTC, or leave \`{moon}\` out.
 
 1 problem in 1 file.`,
@@ -422,7 +422,7 @@ patterns/tool-count
         "bed-week.md": pattern(),
       },
       `Notebooks
-  \`Notebooks\` is not read: content has no such name.
+  \`Notebooks\` is not read: no file or folder of the content has this name.
   There is a folder \`notebooks\` already: move what is in this one into it, or move it out of the content folder.
 
 bed-week.md
@@ -430,19 +430,19 @@ bed-week.md
   Put it into \`notebooks\`, \`patterns\`, \`strips\` or \`setups\`.
 
 book.yml
-  \`book.yml\` is not read: content has no such name.
+  \`book.yml\` is not read: no file or folder of the content has this name.
   There is a file \`book.yaml\` already: write into it what only this one has, or move it out of the content folder.
 
 calendars
-  \`calendars\` is not read: content has no such name.
+  \`calendars\` is not read: no file or folder of the content has this name.
   Call it \`calendar\`, or move it out of the content folder.
 
 pattern
-  \`pattern\` is not read: content has no such name.
+  \`pattern\` is not read: no file or folder of the content has this name.
   There is a folder \`patterns\` already: move what is in this one into it, or move it out of the content folder.
 
 strip
-  \`strip\` is not read: content has no such name.
+  \`strip\` is not read: no file or folder of the content has this name.
   Call it \`strips\`, or move it out of the content folder.
 
 6 problems in 6 files.`,
@@ -467,7 +467,7 @@ strip
   Make several files of it.
 
 patterns/latin.md:2:3
-  The file is not UTF-8 text: in line 2 a character is written otherwise.
+  The file is not UTF-8 text: in line 2 a character is in another encoding.
   Save it again as plain text in UTF-8.
 
 2 problems in 2 files.`,

@@ -319,7 +319,7 @@ patterns
       `book.yaml:2:14
   with: [base, notebooks]
                ^^^^^^^^^
-  \`notebooks\` is a folder of the content's own, which is read anyway.
+  \`notebooks\` is one of the content's own folders, which are always read.
   Take it out of \`with\`. A folder to build on has \`notebooks\`, \`patterns\`, \`strips\` or \`setups\` in it.
 
 1 problem in 1 file.`,
@@ -441,13 +441,13 @@ describe("what the book.yaml of a folder to build on says", () => {
       `base/book.yaml:2:1
   calendar: {region: US}
   ^^^^^^^^
-  \`calendar\` says nothing here: of a folder that a book builds on, only the title is read.
+  \`calendar\` is not read here: of a folder that a book builds on, only the title is read.
   Where it is wanted, write it into the \`book.yaml\` of the book itself.
 
 base/book.yaml:3:1
   patterns: [seed-list]
   ^^^^^^^^
-  \`patterns\` says nothing here: of a folder that a book builds on, only the title is read.
+  \`patterns\` is not read here: of a folder that a book builds on, only the title is read.
   Where it is wanted, write it into the \`book.yaml\` of the book itself.`,
     ],
     [
@@ -456,7 +456,7 @@ base/book.yaml:3:1
       `base/book.yaml:1:8
   with: [inner, other]
          ^^^^^
-  \`with\` says nothing here: of a folder that a book builds on, only the title is read, and it brings no others.
+  \`with\` is not read here: of a folder that a book builds on, only the title is read, and no folders that it builds on.
   Where the book needs \`base/inner\`, \`base/other\`, name them for it, in its own \`with\` or by \`--with=FOLDER\`.`,
     ],
   ])("is told where it is in vain: %s", async (_, text, notes) => {

@@ -55,7 +55,7 @@ describe("why a pattern does not fit", () => {
     ],
     [
       { kind: "too-much", what: "work", limit: 4_000_000 },
-      "The pattern takes more working out than one page is given.",
+      "The pattern is too complicated to be worked out for one page.",
     ],
   ])("%j", (misfit, sentence) => {
     expect(sayMisfit(misfit)).toBe(sentence);

@@ -30,7 +30,7 @@ describe("a label that asks for the moon", () => {
 
   it("is told with a remedy", () => {
     expect(issues.map(sayIssue)[0]).toEqual({
-      sentence: "On which day the moon is full depends on the clock, and this book names none.",
+      sentence: "The date of a full moon depends on the time zone, and this book names none.",
       hint: 'Add `calendar: {utcOffset: "+00:00"}` to `book.yaml`, with the hours that your clock is ahead of UTC, or leave `{moon}` out.',
     });
   });

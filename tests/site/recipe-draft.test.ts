@@ -77,17 +77,17 @@ describe("the recipe page's address", () => {
   it.each<[string, string]>([
     [
       "#v=1&from=gone",
-      "What it says as “from” names “gone”, which this book does not have, or has named already.",
+      "The value of “from” names “gone”, which is not in this book, or is named twice.",
     ],
-    ["#v=1&text=%C3%A9", "What it says as “text” was changed or cut off on its way."],
-    ["#v=1&text=AAAA", "What it says as “text” was changed or cut off on its way."],
+    ["#v=1&text=%C3%A9", "The value of “text” was changed or cut off on its way."],
+    ["#v=1&text=AAAA", "The value of “text” was changed or cut off on its way."],
     [
       "#v=1&mine=..%2Fx",
-      "What it says as “mine” is not valid. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
+      "The value of “mine” is not valid. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
     ],
     [
       "#v=1&recipe=..%2Fx",
-      "What it says as “recipe” is not valid. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
+      "The value of “recipe” is not valid. A file name has small letters a–z, figures and hyphens, not a hyphen first; Windows keeps a few for devices, such as con.",
     ],
   ])("that is broken gets words: %s", (hash, sentence) => {
     const reading = readRecipeAddress(hash, catalogue.slugs);

@@ -172,7 +172,7 @@ describe("one lane more", () => {
       "is of no use where all is carried",
       3,
       "a 0-4 5, b 3-7 6",
-      ["It carries all that it was asked for: 2 sets of marks, 11 uses in all."],
+      ["It carries everything on the list: 2 sets of marks, 11 uses in all."],
     ],
     [
       "brings one that is long",

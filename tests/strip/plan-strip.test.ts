@@ -136,7 +136,7 @@ describe("uses", () => {
         pattern: "week",
         from: 0,
         to: 24,
-        why: "The columns, from 0 to 24, find no room: with 1 use they are not part of what adds up to most in 1 lane.",
+        why: "The columns, from 0 to 24, find no room: with 1 use they are not in the choice with the most uses in 1 lane.",
       },
     ]);
   });
@@ -242,7 +242,7 @@ describe("a hostile list", () => {
     expect((run?.patterns.length ?? 0) + (across?.left_out.length ?? 0)).toBe(40);
     expect(new Set(across?.left_out.map(({ why }) => why))).toEqual(
       new Set([
-        "It does not fit this notebook. The pattern takes more working out than one page is given.",
+        "It does not fit this notebook. The pattern is too complicated to be worked out for one page.",
       ]),
     );
   });

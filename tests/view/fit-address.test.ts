@@ -82,28 +82,28 @@ describe("a broken address", () => {
     ["#v=1&paper=A5", "It does not say “pitch”."],
     ["#v=1&colour=red", "It has a key “colour” that this page does not know."],
     ["#v=1&pattern=seed-list&pattern=seed-list", "It says “pattern” twice."],
-    ["#v=1&pattern=%E0%A4%A", "“pattern=%E0%A4%A” is not a key with a value."],
-    ["#v=1&&", "“” is not a key with a value."],
+    ["#v=1&pattern=%E0%A4%A", "“pattern=%E0%A4%A” must be a key and a value, such as v=1."],
+    ["#v=1&&", "“” must be a key and a value, such as v=1."],
     [
       "#v=1&pattern=gone",
-      "What it says as “pattern” names “gone”, which this book does not have, or has named already.",
+      "The value of “pattern” names “gone”, which is not in this book, or is named twice.",
     ],
     [
       "#v=1&across=seed-list,seed-list",
-      "What it says as “across” names “seed-list”, which this book does not have, or has named already.",
+      "The value of “across” names “seed-list”, which is not in this book, or is named twice.",
     ],
     ["#v=1&lanes=4", "It does not say “across”."],
     [
       "#v=1&across=seed-list&lanes=99",
-      "What it says as “lanes” is not valid. This needs a whole number of lanes from 1 to 12.",
+      "The value of “lanes” is not valid. This needs a whole number of lanes from 1 to 12.",
     ],
     [
       "#v=1&paper=A5&pitch=5&dots=26,38,40",
-      "What it says as “dots” is not valid. This needs a whole number of dots from 2 to 400.",
+      "The value of “dots” is not valid. This needs a whole number of dots from 2 to 400.",
     ],
     [
       "#v=1&paper=A9&pitch=5&dots=26,38",
-      "What it says as “paper” is not valid. This needs A3, A4, A5, A6, A7, A8, B4, B5, B6, JIS-B4, JIS-B5, JIS-B6, letter, legal or ledger, or its width and height in mm from 20 to 2000, such as [148, 210].",
+      "The value of “paper” is not valid. This needs A3, A4, A5, A6, A7, A8, B4, B5, B6, JIS-B4, JIS-B5, JIS-B6, letter, legal or ledger, or its width and height in mm from 20 to 2000, such as [148, 210].",
     ],
     [`#v=1&name=${"a".repeat(20_000)}`, "It is longer than 16000 characters."],
   ])("gets words: %s", (hash, sentence) => {

@@ -82,11 +82,11 @@ describe("an address", () => {
   it.each([
     ["#v=1&pages=month-grid", "It does not say “dates”."],
     ["#v=1&dates=2027-13&pages=month-grid", "Months go from 01 to 12."],
-    ["#v=1&dates=2027-03&from=0", "What it says as “from” is not valid."],
-    ["#v=1&dates=2027-03&pages=[{", "What it says as “pages” was changed or cut off"],
-    ["#v=1&dates=2027-03&pages=A B", "What it says as “pages” was changed or cut off"],
-    ['#v=1&dates=2027-03&pages=[{"each":"week"}]', "What it says as “pages” was changed"],
-    ["#v=1&dates=2001/2027&pages=month-grid", "What it says as “dates” is not valid."],
+    ["#v=1&dates=2027-03&from=0", "The value of “from” is not valid."],
+    ["#v=1&dates=2027-03&pages=[{", "The value of “pages” was changed or cut off"],
+    ["#v=1&dates=2027-03&pages=A B", "The value of “pages” was changed or cut off"],
+    ['#v=1&dates=2027-03&pages=[{"each":"week"}]', "The value of “pages” was changed"],
+    ["#v=1&dates=2001/2027&pages=month-grid", "The value of “dates” is not valid."],
     ["#v=1&dates=2027-03&leaves=a", "It has a key “leaves” that this page does not know."],
   ])("that is spoilt is told: %s", (hash, words) => {
     const reading = readSetupAddress(hash);

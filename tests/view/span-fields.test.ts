@@ -210,7 +210,7 @@ describe("the address of picked days", () => {
   });
 
   it.each([
-    ["dates", "2027-99", "What it says as “dates” is not valid. Months go from 01 to 12."],
+    ["dates", "2027-99", "The value of “dates” is not valid. Months go from 01 to 12."],
     ["region", "<b>", /“region” is not valid/],
     ["weekone", "9", /“weekone” is not valid/],
   ])("with %s=%s has words", (key, value, words) => {

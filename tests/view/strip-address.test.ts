@@ -179,37 +179,37 @@ describe("a broken address", () => {
     ["#v=1&lanes=4", "It does not say “across”."],
     [
       "#v=1&across=seed-list,seed-list",
-      "What it says as “across” names “seed-list”, which this book does not have, or has named already.",
+      "The value of “across” names “seed-list”, which is not in this book, or is named twice.",
     ],
     [
       "#v=1&across=seed-list,Not%20a%20name",
-      "What it says as “across” names “Not a name”, which this book does not have, or has named already.",
+      "The value of “across” names “Not a name”, which is not in this book, or is named twice.",
     ],
     [
       "#v=1&across=seed-list&dates=2027-13",
-      "What it says as “dates” is not valid. Months go from 01 to 12.",
+      "The value of “dates” is not valid. Months go from 01 to 12.",
     ],
     [
       "#v=1&across=seed-list&dates=2001/2027",
-      "What it says as “dates” is not valid. These dates are longer than 10 years.",
+      "The value of “dates” is not valid. These dates are longer than 10 years.",
     ],
-    ["#v=1&across=[1", "What it says as “across” was changed or cut off on its way."],
-    ["#v=1&across=seed-list:0", "What it says as “across” was changed or cut off on its way."],
+    ["#v=1&across=[1", "The value of “across” was changed or cut off on its way."],
+    ["#v=1&across=seed-list:0", "The value of “across” was changed or cut off on its way."],
     [
       `#v=1&across=${"[".repeat(9_000)}`,
-      "What it says as “across” was changed or cut off on its way.",
+      "The value of “across” was changed or cut off on its way.",
     ],
     [
       `#v=1&across=${"[".repeat(3_000)}${"]".repeat(3_000)}`,
-      "What it says as “across” was changed or cut off on its way.",
+      "The value of “across” was changed or cut off on its way.",
     ],
     [
       '#v=1&across=[{"title":"Thirds","split":{"count":3,"gap":-1}}]',
-      "What it says as “across” was changed or cut off on its way.",
+      "The value of “across” was changed or cut off on its way.",
     ],
     [
       `#v=1&across=${Array.from({ length: 41 }, () => "seed-list").join(",")}`,
-      "What it says as “across” names more than 40 patterns.",
+      "The value of “across” names more than 40 patterns.",
     ],
   ])("gets words: %s", (hash, sentence) => {
     const reading = readStripAddress(hash, known);

@@ -9,7 +9,7 @@ import { makeElement } from "../ui/make-element.ts";
 import { theOne } from "../ui/parts.ts";
 
 export const NOT_WORKED_OUT =
-  "Your notebook could not be worked out: a part of this page is missing, or what is kept of it is spoilt";
+  "Your notebook could not be worked out: a part of this page is missing, or what is kept of it is damaged";
 
 /** Before the notebooks of the book. What works it out lies beside a script's address, and is kept for when there is no network. */
 export function offerMine(window: Window, { label }: OwnNotebook, beside: string): void {

@@ -19,8 +19,8 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
     const { x, y } = keptPrinter(device);
     const isTrue = x === 1 && y === 1;
     kept.textContent = isTrue
-      ? "On this device no correction is kept: the fit page prints as it is."
-      : `On this device x ${x} and y ${y} are kept, and the fit page prints with them.`;
+      ? "On this device no correction is kept: pages print without one."
+      : `On this device x ${x} and y ${y} are kept, and pages print with them.`;
     showPersistence(page, device);
     partOf(page, "corrected-field").hidden = isTrue;
     if (isTrue) corrected.checked = false;
@@ -38,13 +38,12 @@ export function bindPrinter(page: Document, device: Device, say: (words: string)
   form.addEventListener("input", show);
   onPress(page, "keep-printer", () => {
     keepPrinter(device, found);
-    if (device.persists())
-      say(`Kept: the fit page prints with x ${found.x} and y ${found.y} from now on.`);
+    if (device.persists()) say(`Kept: pages print with x ${found.x} and y ${found.y} from now on.`);
     showKept();
   });
   onPress(page, "forget-printer", () => {
     keepPrinter(device, NO_STRETCH);
-    say("Forgotten: the fit page prints as it is.");
+    say("Removed: pages print without a correction.");
     showKept();
   });
   const showAll = () => {

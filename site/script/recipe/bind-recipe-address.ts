@@ -19,7 +19,7 @@ import { theOne } from "../ui/parts.ts";
 import { askedRecipe, type InitialRecipe, type RecipeTexts } from "./initial-recipe.ts";
 import type { RecipeStore } from "./recipe-store.ts";
 
-const WHAT_STAYS = "What was on the desk before stays.";
+const WHAT_STAYS = "What was written before stays.";
 
 interface Keeping {
   readonly device: Device;
@@ -73,8 +73,11 @@ export function bindRecipeAddress(window: Window, store: RecipeStore, keeping: K
   showLink();
   showPersistence(window.document, device);
   if (start.issue) {
-    const instead = start.kept || device.get("recipe") ? "kept on this device" : "usual";
-    notice.broken(sayAddressIssue(start.issue), `What is ${instead} is on the desk instead.`);
+    const instead =
+      start.kept || device.get("recipe")
+        ? "The recipe that is kept on this device is shown instead."
+        : "An example is shown instead.";
+    notice.broken(sayAddressIssue(start.issue), instead);
   } else if (start.kept) {
     const { kept } = start;
     notice.visit("A recipe of yours from before is still kept here.", () => store.update(kept));

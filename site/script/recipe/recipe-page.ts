@@ -30,7 +30,7 @@ const load = scriptLoader(script);
 void openPage().catch((error: unknown) => {
   console.error(error);
   const notice = partOf(document, "notice");
-  notice.textContent = "The desk could not be set up: a part of this page is missing.";
+  notice.textContent = "The recipe could not be opened: a part of this page is missing.";
   notice.hidden = false;
   for (const part of document.querySelectorAll<HTMLElement>("[data-enhance]")) part.hidden = true;
 });

@@ -93,7 +93,7 @@ export function bindSaving(page: Document, store: SetupStore, saving: Saving): v
   bindLink(page, store, say);
 }
 
-const WHY_NOT = "Put something on the pages first, and mend what is wrong with it.";
+const WHY_NOT = "Add a layout first, and correct what is wrong in the fields.";
 
 /** What is pressed while the pages are worked out is done as soon as they are. */
 function openPresses(page: Document, store: SetupStore, say: Saving["say"]): Press {

@@ -10,7 +10,7 @@ export function sayAddressIssue(issue: AddressIssue): string {
     case "too-long":
       return `It is longer than ${issue.limit} characters.`;
     case "garbled":
-      return `“${harmless(issue.part)}” is not a key with a value.`;
+      return `“${harmless(issue.part)}” must be a key and a value, such as v=1.`;
     case "other-version":
       return `It is written in version “${harmless(issue.version)}”, and this book reads version ${issue.known}.`;
     case "unknown-key":
@@ -20,15 +20,15 @@ export function sayAddressIssue(issue: AddressIssue): string {
     case "missing-key":
       return `It does not say “${issue.key}”.`;
     case "unknown-pattern":
-      return `What it says as “${issue.key}” names “${harmless(issue.slug.slice(0, LONGEST_SLUG))}”, which this book does not have, or has named already.`;
+      return `The value of “${issue.key}” names “${harmless(issue.slug.slice(0, LONGEST_SLUG))}”, which is not in this book, or is named twice.`;
     case "not-kept":
       return `The layout “${harmless(issue.slug)}” is not kept on this device.`;
     case "too-many-patterns":
-      return `What it says as “${issue.key}” names more than ${sayCount(issue.limit, "pattern")}.`;
+      return `The value of “${issue.key}” names more than ${sayCount(issue.limit, "pattern")}.`;
     case "spoilt-text":
-      return `What it says as “${issue.key}” was changed or cut off on its way.`;
+      return `The value of “${issue.key}” was changed or cut off on its way.`;
     case "bad-value":
-      return `What it says as “${issue.key}” is not valid. ${sayFieldIssue(issue.field)}`;
+      return `The value of “${issue.key}” is not valid. ${sayFieldIssue(issue.field)}`;
   }
 }
 

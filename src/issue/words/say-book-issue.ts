@@ -25,12 +25,12 @@ export function sayBookIssue(issue: BookIssue): Said {
       return ignoredInPack(issue);
     case "title-of-pattern":
       return {
-        sentence: `A plain division cannot be called so: \`${issue.slug}\` is a pattern.`,
-        hint: `Give it another title, or mean the pattern: ${sayCode(`{pattern: ${issue.slug}}`)}.`,
+        sentence: `A plain division cannot have this title: \`${issue.slug}\` is a pattern.`,
+        hint: `Give it another title, or name the pattern itself: ${sayCode(`{pattern: ${issue.slug}}`)}.`,
       };
     case "moon-without-offset":
       return {
-        sentence: "On which day the moon is full depends on the clock, and this book names none.",
+        sentence: "The date of a full moon depends on the time zone, and this book names none.",
         hint: 'Add `calendar: {utcOffset: "+00:00"}` to `book.yaml`, with the hours that your clock is ahead of UTC, or leave `{moon}` out.',
       };
     case "margin-clash":
@@ -63,7 +63,7 @@ function badPack({ name, why, other }: Of<"bad-pack">): Said {
       return { sentence: `There is nothing to build on in ${folder}.`, hint: PARTS_OF_PACK };
     case "own":
       return {
-        sentence: `${folder} is a folder of the content's own, which is read anyway.`,
+        sentence: `${folder} is one of the content's own folders, which are always read.`,
         hint: `Take it out of \`with\`. ${PARTS_OF_PACK}`,
       };
     case "same":
@@ -78,10 +78,10 @@ const PARTS_OF_PACK =
   "A folder to build on has `notebooks`, `patterns`, `strips` or `setups` in it.";
 
 function ignoredInPack({ key, folders }: Of<"ignored-in-pack">): Said {
-  const said = `${sayCode(key)} says nothing here: of a folder that a book builds on, only the title is read`;
+  const said = `${sayCode(key)} is not read here: of a folder that a book builds on, only the title is read`;
   return key === "with"
     ? {
-        sentence: `${said}, and it brings no others.`,
+        sentence: `${said}, and no folders that it builds on.`,
         hint: `Where the book needs ${sayCodes(folders)}, name ${folders.length === 1 ? "it" : "them"} for it, in its own \`with\` or by \`--with=FOLDER\`.`,
       }
     : {

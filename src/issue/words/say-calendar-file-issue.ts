@@ -48,7 +48,7 @@ function sayIssue(issue: CalendarFileIssue): Said {
       return badLine(issue);
     case "not-utf8-line":
       return {
-        sentence: "This line is not UTF-8 text: a letter of it is written otherwise.",
+        sentence: "This line is not UTF-8 text: one of its characters is in another encoding.",
         hint: "Export the calendar again, or save the file as plain text in UTF-8.",
       };
     case "ends-before-start":
@@ -104,7 +104,7 @@ function sayNote(note: CalendarFileNote): Said {
     case "and-all-after":
       return {
         sentence:
-          "One event of a row was changed together with all after it: only this one is shown as changed.",
+          "One event of a series was changed together with all after it: only this one is shown as changed.",
         hint: "See the program that it comes from for the others.",
       };
   }

@@ -10,7 +10,7 @@ export function sayUnitIssue(issue: UnitIssue): Said {
   switch (issue.kind) {
     case "unit-without-dates":
       return {
-        sentence: `${sayCode(`${issue.key}: ${issue.unit}`)} is a unit of days, and this pattern has none.`,
+        sentence: `${sayCode(`${issue.key}: ${issue.unit}`)} needs dates, and this pattern has none.`,
         hint: "Give the pattern `dates: day`, `week`, `month`, `quarter` or `year`, or write a number here.",
       };
     case "unit-in-weekdays":
@@ -25,7 +25,7 @@ export function sayUnitIssue(issue: UnitIssue): Said {
       };
     case "selection-without-unit":
       return {
-        sentence: `${sayCode(issue.key)} chooses among units, and here is none.`,
+        sentence: `${sayCode(issue.key)} chooses among units, such as days or weeks, and there are none here.`,
         hint: "Leave it out, or put a unit such as `days` where the number stands.",
       };
     case "from-past-to":
@@ -35,7 +35,7 @@ export function sayUnitIssue(issue: UnitIssue): Said {
       };
     case "labels-with-units":
       return {
-        sentence: `\`labels\` cannot name ${issue.unit}: how many there are is for the calendar to say.`,
+        sentence: `\`labels\` cannot name ${issue.unit}: the calendar decides how many there are.`,
         hint: 'Give `each` a label with placeholders, such as {label: "{weekday} {day}"}.',
       };
     case "outside-without-dates":
@@ -99,7 +99,7 @@ export function sayCalendarIssue({ kind, written, meant }: CalendarIssue): Said 
       };
     case "no-utc-offset":
       return {
-        sentence: `No clock is ${sayCode(written)} ahead of UTC.`,
+        sentence: `${sayCode(written)} is not a valid offset from UTC.`,
         hint: 'Write hours and minutes with a sign, from "-12:00" to "+14:00": "+00:00" for Greenwich, "+01:00" for Berlin in winter.',
       };
   }

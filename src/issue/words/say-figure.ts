@@ -14,7 +14,7 @@ export function sayEvenDivisions(even: readonly Pick<Parts, "count" | "part">[])
   const parts = even.map(({ count, part }) => `${count} × ${part}`);
   return parts.length > 0
     ? `Nothing left over: ${parts.join(", ")}.`
-    : "Always something left over.";
+    : "Every division leaves something over.";
 }
 
 /** A length and what each of some divisions makes of it. */
@@ -92,7 +92,7 @@ export function sayEvenLengths(
 /** What is worth writing on the end of a strip. */
 export const STRIP_END_WORDS = {
   title: "The end of a strip, sticking out of its pocket",
-  description: "On the end stand the notebook, how it is counted, where nought is, and the date.",
+  description: "On the end stand the notebook, how it is counted, where 0 is, and the date.",
   pocket: "pocket",
-  lines: ["A5, 26 × 38", "counted from the edge", "nought at the left", "made in March 2027"],
+  lines: ["A5, 26 × 38", "counted from the edge", "0 at the left", "made in March 2027"],
 } as const;

@@ -8,7 +8,7 @@ export function sayFileIssue(issue: FileIssue): Said {
   switch (issue.kind) {
     case "not-utf8":
       return {
-        sentence: `The file is not UTF-8 text: in line ${issue.at.line} a character is written otherwise.`,
+        sentence: `The file is not UTF-8 text: in line ${issue.at.line} a character is in another encoding.`,
         hint: "Save it again as plain text in UTF-8.",
       };
     case "dead-link":
@@ -42,7 +42,7 @@ export function sayFileIssue(issue: FileIssue): Said {
       return unreadFolder(issue);
     case "misnamed":
       return {
-        sentence: `${sayCode(issue.name)} is not read: content has no such name.`,
+        sentence: `${sayCode(issue.name)} is not read: no file or folder of the content has this name.`,
         hint: `${rightPlace(issue)}, or move it out of the content folder.`,
       };
     case "missing":

@@ -4,5 +4,5 @@
 export function sayKept(title: string, persists: boolean): string {
   return persists
     ? `“${title}” is kept on this device.`
-    : `“${title}” is kept until you leave this page: the browser keeps nothing for longer. A file or a link keeps it.`;
+    : `“${title}” is kept until you leave this page: the browser cannot save it for longer. To keep it, save it as a file or a link.`;
 }

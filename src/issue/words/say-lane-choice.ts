@@ -12,7 +12,7 @@ function sayKept({ rule, limit, asked, kept }: LaneChoiceFact): string {
   const isByUse = rule === "most-used";
   if (kept.runs === asked.runs) {
     const uses = isByUse ? `, ${sayCount(asked.uses, "use")} in all` : "";
-    return `It carries all that it was asked for: ${sayMarks(asked.runs)}${uses}.`;
+    return `It carries everything on the list: ${sayMarks(asked.runs)}${uses}.`;
   }
   const lanes = `In ${sayCount(limit, "lane")} it carries ${kept.runs} of ${sayMarks(asked.runs)}`;
   return isByUse

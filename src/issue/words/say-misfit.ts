@@ -40,7 +40,7 @@ export function sayMisfit(misfit: Misfit, labelAt?: LabelAt): string {
     case "too-much":
       return misfit.what === "boxes"
         ? `The pattern has more than ${sayCount(misfit.limit, "box")}, more than a page can carry.`
-        : "The pattern takes more working out than one page is given.";
+        : "The pattern is too complicated to be worked out for one page.";
   }
 }
 

@@ -42,7 +42,7 @@ export function sayShapeIssue(issue: ShapeIssue): Said {
       return sayBadAddress(issue);
     case "min-above-max":
       return {
-        sentence: `The least is ${issue.min} and the most is ${issue.max}: nothing lies between.`,
+        sentence: `\`min\` is ${issue.min} and larger than \`max\`, which is ${issue.max}.`,
         hint: "Make `min` the smaller of the two.",
       };
     case "too-many-decimals":

@@ -11,7 +11,7 @@ export function saySpanFault(fault: SpanFault): string {
     case "open-end":
       return "Both ends are needed, such as 2027-03/2027-05.";
     case "backwards":
-      return "The end comes before the beginning.";
+      return "The end comes before the beginning: write the earlier date first.";
     case "no-such-year":
       return "Years go from 0001 to 9999.";
     case "no-such-month":

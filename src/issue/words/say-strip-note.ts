@@ -19,7 +19,7 @@ export function sayLeftOut(fact: LeftOut, labelAt?: LabelAt): string {
       const split = `${asSentence(saySplit(fact, labelAt))}, from ${fact.from} to ${fact.to}`;
       return fact.uses === undefined
         ? `${split}, find no room: ${lanesWords(fact.lanes)} taken there.`
-        : `${split}, find no room: with ${sayCount(fact.uses, "use")} they are not part of what adds up to most in ${sayCount(fact.lanes, "lane")}.`;
+        : `${split}, find no room: with ${sayCount(fact.uses, "use")} they are not in the choice with the most uses in ${sayCount(fact.lanes, "lane")}.`;
     }
     case "too-many-runs":
       return `It has too much to mark ${fact.axis}: with it there would be more than ${fact.limit} rows of marks to choose from.`;

@@ -59,7 +59,7 @@ function slipWords(found: Found, expected: ValueType): string {
 
 const ADDRESS_HINTS: Readonly<Record<AddressFault, string>> = {
   scheme: "`url` takes an address that begins with https:// or http://.",
-  host: "It lacks the name of a computer on the web, as in https://example.org/book/.",
+  host: "The name of the site is missing, as in https://example.org/book/.",
   port: "The number behind the colon is no port: those go from 1 to 65535. Most addresses need none.",
   length: "It has at most 500 characters.",
   space: "Take out the space, or write %20 for it.",

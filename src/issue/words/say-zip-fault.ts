@@ -7,23 +7,31 @@ import type { Said } from "./said.ts";
 export function sayZipFault(fault: ZipFault): Said {
   switch (fault.kind) {
     case "no-zip":
-      return { sentence: "This is not a zip file, or it was cut off.", hint: "Fetch it again." };
+      return { sentence: "This is not a zip file, or it was cut off.", hint: "Download it again." };
     case "too-many-files":
       return {
         sentence: `There are more than ${fault.limit.toLocaleString("en")} files in it.`,
-        hint: "Take out what is not of the book.",
+        hint: "Take out the files that are not part of the book.",
       };
     case "too-large":
       return {
         sentence: fault.isPacked
           ? `It is larger than ${fault.limitMib} MB.`
           : `What is in it is larger than ${fault.limitMib} MB once it is unpacked.`,
-        hint: "Take out what is not of the book: a layout is a few hundred letters long.",
+        hint: "Take out the files that are not part of the book: a layout is a few hundred letters long.",
       };
     case "leaves-folder":
-      return of(fault, "leads out of the folder", "Nothing of this zip is taken.");
+      return of(
+        fault,
+        "leads out of the folder",
+        "Nothing in this zip was opened: pack the folder again.",
+      );
     case "absolute-name":
-      return of(fault, "names a place of a computer", "Nothing of this zip is taken.");
+      return of(
+        fault,
+        "names a place outside the zip",
+        "Nothing in this zip was opened: pack the folder again.",
+      );
     case "named-twice":
       return of(fault, "is in it twice", "Pack the folder again.");
     case "symbolic-link":
@@ -37,7 +45,7 @@ export function sayZipFault(fault: ZipFault): Said {
         "Pack it as a plain zip.",
       );
     case "spoilt":
-      return of(fault, "was spoilt on its way", "Fetch the zip again.");
+      return of(fault, "is damaged", "Download the zip again.");
   }
 }
 

@@ -32,7 +32,10 @@ export function sayFreePages(free: number, filled: number): string {
 
 /** What another order of the entries would save. */
 export function saySavingOrder(titles: readonly string[], free: number): string {
-  const stays = free === 0 ? "no page stays free" : `only ${free} would be left over`;
+  const stays =
+    free === 0
+      ? "no page stays free"
+      : `only ${sayCount(free, "page")} ${free === 1 ? "stays" : "stay"} free`;
   return `In this order ${stays}: ${titles.join(" · ")}.`;
 }
 
@@ -81,7 +84,7 @@ export function sayNoPage(days: readonly string[], why: string): string {
 export function sayUnknownLayout(slug: string): Said {
   return {
     sentence: `Neither the book nor this device has a layout “${harmless(slug)}”.`,
-    hint: "Open its file on the page of what is kept, or take it out here.",
+    hint: "Open its file under “Kept on this device”, or take it out here.",
   };
 }
 

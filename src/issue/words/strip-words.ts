@@ -95,7 +95,7 @@ export const POCKET_WORDS = {
 
 /** What putting a layout on the strip came to. */
 export function sayAddedToStrip(outcome: "added" | "there" | "full", count: number): string {
-  const lie = `${sayCount(count, "layout")} ${count === 1 ? "lies" : "lie"} on it`;
+  const lie = `${sayCount(count, "layout")} ${count === 1 ? "is" : "are"} on it`;
   switch (outcome) {
     case "added":
       return `Added to your strip: ${lie} now.`;

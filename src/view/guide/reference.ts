@@ -72,7 +72,7 @@ const FILES: readonly (Omit<ReferenceFile, "groups"> & { readonly grammar: Gramm
   { id: "book", title: "The book", about: "book.yaml, the whole file", grammar: BOOK_KEYS },
   {
     id: "words",
-    title: "Words that are alike",
+    title: "Words that mean the same",
     about: "words.yaml, the whole file",
     grammar: WORDS_KEYS,
   },

@@ -61,9 +61,9 @@ describe("a zip that is not opened", () => {
     ["../a.md", "“../a.md” leads out of the folder."],
     ["patterns/../../a.md", "“patterns/../../a.md” leads out of the folder."],
     ["patterns\\..\\..\\a.md", "“patterns/../../a.md” leads out of the folder."],
-    ["/etc/a.md", "“/etc/a.md” names a place of a computer."],
-    ["C:/a.md", "“C:/a.md” names a place of a computer."],
-    ["\\\\there\\a.md", "“//there/a.md” names a place of a computer."],
+    ["/etc/a.md", "“/etc/a.md” names a place outside the zip."],
+    ["C:/a.md", "“C:/a.md” names a place outside the zip."],
+    ["\\\\there\\a.md", "“//there/a.md” names a place outside the zip."],
   ])("has a file %j", (name, words) => {
     expect(said(zipped({ ...one, [name]: strToU8("x") }))).toBe(words);
     expect(said(zipped({ ...one, [name]: strToU8("x") }), () => false)).toBe(words);
@@ -114,8 +114,8 @@ describe("a zip that is not opened", () => {
       99,
       "“patterns/a.md” is packed in a way that this page does not know.",
     ],
-    ["another size", 24, 2, "“patterns/a.md” was spoilt on its way."],
-    ["a place that is none", 42, 60_000, "“patterns/a.md” was spoilt on its way."],
+    ["another size", 24, 2, "“patterns/a.md” is damaged."],
+    ["a place that is none", 42, 60_000, "“patterns/a.md” is damaged."],
   ])("has %s", (_, place, value, words) => {
     const bytes = changed(zipped(one), (view, at) => view.setUint16(at + place, value, true));
     expect(said(bytes)).toBe(words);

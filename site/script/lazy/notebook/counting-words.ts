@@ -39,6 +39,6 @@ function edgeWords(grid: GridAxis, axis: string, line: string): string {
   const steps = usableSteps(grid);
   const dots = sayCount(grid.dots, "dot");
   if (startsAtEdge(grid))
-    return `You count ${axis} from the edge: nought is the edge itself and the first dot is 1, so a ${line} of ${dots} makes ${sayCount(steps, "step")}.`;
-  return `You count ${axis} from the first dot: that dot is nought, and a ${line} of ${dots} makes ${sayCount(steps, "step")}, as a row of posts has one panel fewer than posts.`;
+    return `You count ${axis} from the edge: 0 is the edge itself and the first dot is 1, so a ${line} of ${dots} makes ${sayCount(steps, "step")}.`;
+  return `You count ${axis} from the first dot: that dot is 0, and a ${line} of ${dots} makes ${sayCount(steps, "step")}, as a row of posts has one panel fewer than posts.`;
 }
