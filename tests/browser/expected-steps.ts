@@ -1,7 +1,6 @@
 /** What drawing along should show, step by step: from the plan, and from the millimetres that the book puts out. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { sayMarks, sayStroke } from "../../src/issue/words/say-stroke.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import {
@@ -11,11 +10,10 @@ import {
   type Stroke,
 } from "../../src/plan/order/draw-order.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 
-const content = await loadContent(`${PROJECT}content`);
-if (!content.ok) throw new Error("the demo content has a problem");
-const { recipes, notebooks } = content.value;
+const content = await demoContent();
+const { recipes, notebooks } = content;
 
 export interface Told {
   readonly hash: string;

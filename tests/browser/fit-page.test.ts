@@ -2,17 +2,15 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 import { pdfContent } from "./pdf-content.ts";
 import { plansInPage } from "./plans-in-page.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const reading = await loadContent(`${PROJECT}content`);
-if (!reading.ok) throw new Error("the demo content has a problem");
-const { notebooks, recipes } = reading.value;
+const content = await demoContent();
+const { notebooks, recipes } = content;
 const built = (path: string) => readFileSync(join(book, path), "utf8");
 
 const testBrowser = openTestBrowser();

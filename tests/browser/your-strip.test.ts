@@ -3,11 +3,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { writeStripAddress } from "../../src/view/address/strip-address.ts";
 import { unnamed } from "../../src/view/fields/name-notebook.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 import { openHand } from "./open-hand.ts";
 import { pdfContent } from "./pdf-content.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
@@ -15,9 +14,8 @@ import { watchedPage } from "./watched-page.ts";
 
 const testBrowser = openTestBrowser();
 const book = inject("book");
-const reading = await loadContent(`${PROJECT}content`);
-if (!reading.ok) throw new Error("the demo content has a problem");
-const { notebooks, strips } = reading.value;
+const content = await demoContent();
+const { notebooks, strips } = content;
 
 interface RunData {
   readonly patterns: readonly string[];

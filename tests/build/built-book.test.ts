@@ -3,18 +3,16 @@ import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { filesIn } from "../../src/build/output/files-in.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 import { pagesIn } from "./files-in.ts";
 import { partsOf } from "./links-of.ts";
 
 const book = inject("book");
 const pages = pagesIn(book);
 const files = new Set(filesIn(book));
-const content = await loadContent(`${PROJECT}content`);
-if (!content.ok) throw new Error("the demo content has a problem");
-const { recipes, notebooks } = content.value;
+const content = await demoContent();
+const { recipes, notebooks } = content;
 
 describe("the files of a book", () => {
   it("are a page, its drawings and its plan for each pattern on each notebook", () => {

@@ -2,17 +2,15 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { evenRows } from "../../src/view/notebook/division-rows.ts";
 import { paperScale } from "../../src/view/notebook/notebook-facts.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 
 const book = inject("book");
 const textOf = (path: string) => readFileSync(join(book, path), "utf8");
-const content = await loadContent(`${PROJECT}content`);
-if (!content.ok) throw new Error("the demo content has a problem");
-const { notebooks, recipes, texts } = content.value;
+const content = await demoContent();
+const { notebooks, recipes, texts } = content;
 
 describe("what divides evenly", () => {
   /** Every way to lay at least two parts of at least two steps with a gap, found by trying all. */

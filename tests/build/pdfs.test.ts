@@ -2,17 +2,15 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { filesIn } from "../../src/build/output/files-in.ts";
 import { readFacts, readFonts, readSizes, readText } from "../print/poppler.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 
 const book = inject("book");
 const files = filesIn(book);
 const pdfs = files.filter((path) => path.endsWith(".pdf"));
-const content = await loadContent(`${PROJECT}content`);
-if (!content.ok) throw new Error("the demo content has a problem");
-const { recipes, notebooks, strips, setups } = content.value;
+const content = await demoContent();
+const { recipes, notebooks, strips, setups } = content;
 
 const bytesOf = (path: string) => new Uint8Array(readFileSync(join(book, path)));
 const jsonOf = (path: string) => JSON.parse(readFileSync(join(book, path), "utf8"));
@@ -126,7 +124,7 @@ describe.each(notebooks.map((notebook) => [notebook.slug] as const))("on %s", (n
     const first = readText(bytesOf(path), 1);
     expect(count).toBeGreaterThan(pages);
     expect(count - pages).toBeLessThanOrEqual(3);
-    expect(first).toContain(content.ok ? content.value.book.title : "");
+    expect(first).toContain(content.book.title);
     const others = Array.from({ length: count - pages - 1 }, (_, index) =>
       readText(bytesOf(path), index + 2),
     );

@@ -2,21 +2,19 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { filesIn } from "../../src/build/output/files-in.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { onSide } from "../../src/recipe/area-tree.ts";
 import { openCatalogue } from "../../src/view/catalogue.ts";
 import { readSizes } from "../print/poppler.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 
 const book = inject("book");
 const files = new Set(filesIn(book));
-const content = await loadContent(`${PROJECT}content`);
-if (!content.ok) throw new Error("the demo content has a problem");
-const { setups, notebooks } = content.value;
-const catalogue = openCatalogue(content.value);
+const content = await demoContent();
+const { setups, notebooks } = content;
+const catalogue = openCatalogue(content);
 
 const pairs = setups.flatMap((setup) =>
   notebooks.map((notebook) => [setup.slug, notebook.slug] as const),
@@ -38,9 +36,7 @@ describe("the set-ups of a book", () => {
     for (const { slug, title } of setups) {
       expect(list).toContain(title);
       expect(list).toContain(`href="../setups/${slug}/${notebooks[0]?.slug}/index.html"`);
-      expect(textOf(`setups/${slug}/${slug}.md`)).toBe(
-        content.ok ? content.value.texts.get(`setups/${slug}.md`) : "",
-      );
+      expect(textOf(`setups/${slug}/${slug}.md`)).toBe(content.texts.get(`setups/${slug}.md`));
     }
   });
 

@@ -2,17 +2,15 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { filesIn } from "../../src/build/output/files-in.ts";
 import { MAKES } from "../../src/recipe/strip-recipe.ts";
 import type { StripJson } from "../../src/strip/strip-json.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 
 const book = inject("book");
 const files = new Set(filesIn(book));
-const content = await loadContent(`${PROJECT}content`);
-if (!content.ok) throw new Error("the demo content has a problem");
-const { strips, notebooks } = content.value;
+const content = await demoContent();
+const { strips, notebooks } = content;
 
 const pairs = strips.flatMap((strip) =>
   notebooks.map((notebook) => [strip.slug, notebook.slug, strip] as const),
@@ -48,9 +46,7 @@ describe("the strips of a book", () => {
     for (const { slug, title } of strips) {
       expect(list).toContain(title);
       expect(list).toContain(`href="../strips/${slug}/${notebooks[0]?.slug}/index.html"`);
-      expect(textOf(`strips/${slug}/${slug}.md`)).toBe(
-        content.ok ? content.value.texts.get(`strips/${slug}.md`) : "",
-      );
+      expect(textOf(`strips/${slug}/${slug}.md`)).toBe(content.texts.get(`strips/${slug}.md`));
     }
   });
 });

@@ -1,19 +1,24 @@
 /** The demo book as the page gets it: the script that the build writes, run as a page runs it. */
 import { runInNewContext } from "node:vm";
-import { type Content, loadContent } from "../../src/build/content/load-content.ts";
+import type { Content } from "../../src/build/content/load-content.ts";
 import { fitFiles } from "../../src/build/pages/page-data.ts";
 import { type Catalogue, type CatalogueData, openCatalogue } from "../../src/view/catalogue.ts";
-import { PROJECT } from "./run-command.ts";
+import { demoContent } from "./demo-content.ts";
 
-/** The content as it was read from files, and the same as the page knows it. */
-export async function demoCatalogue(): Promise<{
+interface Demo {
   readonly content: Content;
   readonly catalogue: Catalogue;
-}> {
-  const reading = await loadContent(`${PROJECT}content`);
-  if (!reading.ok) throw new Error("the demo content has a problem");
-  const content = reading.value;
-  return { content, catalogue: openCatalogue(pageContent(content)) };
+}
+
+let read: Promise<Demo> | undefined;
+
+/** The content as it was read from files, and the same as the page knows it; once for all files that share a thread. */
+export function demoCatalogue(): Promise<Demo> {
+  read ??= demoContent().then((content) => ({
+    content,
+    catalogue: openCatalogue(pageContent(content)),
+  }));
+  return read;
 }
 
 /** Objects of another world do not count as equal to ours, so they are carried over number by number. */

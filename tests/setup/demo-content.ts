@@ -1,9 +1,23 @@
-/** The demo's content with every notebook of its folder: the book builds only some of them. */
+/** The demo's content as it is, and with every notebook of its folder: the book builds only some of them. */
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { PROJECT } from "./run-command.ts";
+
+let read: Promise<Content> | undefined;
+
+/** The demo's content as it is; read once for all files of tests that share a thread. */
+export function demoContent(): Promise<Content> {
+  read ??= contentIn(join(PROJECT, "content"));
+  return read;
+}
+
+async function contentIn(folder: string): Promise<Content> {
+  const reading = await loadContent(folder);
+  if (!reading.ok) throw new Error("the demo content has a problem");
+  return reading.value;
+}
 
 /** The demo's content folder, copied into a new folder, with these lines of `book.yaml` in place of its own. */
 export function copyDemo(folder: string, lines: Readonly<Record<string, string>>): void {
@@ -19,9 +33,7 @@ export async function demoOnAllNotebooks(): Promise<Content> {
   const folder = mkdtempSync(join(tmpdir(), "spanbook-demo-"));
   try {
     copyDemo(join(folder, "content"), { notebooks: "all" });
-    const reading = await loadContent(join(folder, "content"));
-    if (!reading.ok) throw new Error("the demo content has a problem");
-    return reading.value;
+    return await contentIn(join(folder, "content"));
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -4,21 +4,19 @@ import { join } from "node:path";
 import fc from "fast-check";
 import type { Page } from "playwright-core";
 import { beforeAll, expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { planJson } from "../../src/plan/plan-json.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { plansInPage } from "../browser/plans-in-page.ts";
 import { onDisk, openTestBrowser } from "../browser/test-browser.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 import { SWEEP_SEED, sweepRuns, sweepSample } from "./sweep-size.ts";
 
 const LONG = 1_800_000;
 
 const book = inject("book");
-const reading = await loadContent(`${PROJECT}content`);
-if (!reading.ok) throw new Error("the demo content has a problem");
-const { notebooks, recipes } = reading.value;
+const content = await demoContent();
+const { notebooks, recipes } = content;
 
 const testBrowser = openTestBrowser();
 let page: Page;

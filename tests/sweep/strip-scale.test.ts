@@ -1,16 +1,14 @@
 /** Every strip on every notebook in true size, as a browser measures it. */
 import { expect, inject, it } from "vitest";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import { drawnLines } from "../browser/drawn-lines.ts";
 import { expectTicks } from "../browser/expect-ticks.ts";
 import { onDisk, openTestBrowser } from "../browser/test-browser.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 import { sweepSample } from "./sweep-size.ts";
 
 const book = inject("book");
-const reading = await loadContent(`${PROJECT}content`);
-if (!reading.ok) throw new Error("the demo content has a problem");
-const { strips, notebooks } = reading.value;
+const content = await demoContent();
+const { strips, notebooks } = content;
 const PAIRS = strips.flatMap((strip) =>
   notebooks.map((notebook) => [strip.slug, notebook.slug] as const),
 );

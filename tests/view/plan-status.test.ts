@@ -2,7 +2,6 @@
 import { expect, it } from "vitest";
 import { pairsOf } from "../../src/build/artifacts/make/page-artifacts.ts";
 import { openPatternRenderer } from "../../src/build/artifacts/make/pattern-renderer.ts";
-import { loadContent } from "../../src/build/content/load-content.ts";
 import {
   pairFacts,
   planFacts,
@@ -10,18 +9,17 @@ import {
   statusWords,
 } from "../../src/view/pattern/plan-status.ts";
 import { openPlanner } from "../../src/view/planner.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { demoContent } from "../setup/demo-content.ts";
 
 /** Every so manieth pair: each pattern on one or two of the demo's eleven notebooks, each notebook with many patterns. */
 const STRIDE = 7;
 
 it("is one status on both pages", async () => {
-  const reading = await loadContent(`${PROJECT}content`);
-  if (!reading.ok) throw new Error("the content has a problem");
-  const press = openPatternRenderer(reading.value);
-  const { planOf } = openPlanner(reading.value);
-  const pairs = pairsOf(reading.value).filter((_, index) => index % STRIDE === 0);
-  expect(new Set(pairs.map(({ pattern }) => pattern)).size).toBe(reading.value.recipes.length);
+  const content = await demoContent();
+  const press = openPatternRenderer(content);
+  const { planOf } = openPlanner(content);
+  const pairs = pairsOf(content).filter((_, index) => index % STRIDE === 0);
+  expect(new Set(pairs.map(({ pattern }) => pattern)).size).toBe(content.recipes.length);
   const unlike = pairs.filter(({ pattern, notebook }) => {
     const { state } = statusWords(planOf(pattern, notebook));
     return state !== planStatus(press({ pattern, notebook }));
@@ -29,7 +27,7 @@ it("is one status on both pages", async () => {
   expect(unlike).toEqual([]);
   // A gallery's facts of a notebook that is none of the book's come from plans, those of the book's from their pages.
   for (const { pattern, notebook } of pairs) {
-    const { recipes, notebooks } = reading.value;
+    const { recipes, notebooks } = content;
     const [meant] = recipes.find(({ slug }) => slug === pattern)?.attempts ?? [];
     const own = notebooks.find(({ slug }) => slug === notebook);
     if (!meant || !own) throw new Error(`${pattern} or ${notebook} is missing`);
