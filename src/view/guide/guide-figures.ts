@@ -5,16 +5,20 @@ import { countingScene } from "../../draw/figure/counting-scene.ts";
 import { evenChartScene } from "../../draw/figure/even-chart-scene.ts";
 import { splitScene } from "../../draw/figure/split-scene.ts";
 import { stripEndScene } from "../../draw/figure/strip-end-scene.ts";
+import { pageScene } from "../../draw/page/page-scene.ts";
 import type { Scene } from "../../draw/scene.ts";
+import { pocketScene, pocketSize } from "../../draw/strip/pocket-scene.ts";
 import { asSentence } from "../../issue/words/say-count.ts";
 import { COUNT_WORDS } from "../../issue/words/say-plan-note.ts";
 import type { Axis } from "../../measure/axis.ts";
 import { COUNTS, type Count, usableSteps } from "../../measure/grid-axis.ts";
+import type { Notebook } from "../../notebook/notebook.ts";
 import type { PlanSplit } from "../../plan/plan.ts";
 import { planPattern } from "../../plan/plan-pattern.ts";
 import { sheetScene } from "../../print/sheets/sheet-scene.ts";
 import { stripSheets } from "../../print/sheets/strip-sheets.ts";
 import { readRecipe } from "../../recipe/read/read-recipe.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
 import { buildSingleStrip } from "../../strip/single-strip.ts";
 import { guideNotebook } from "./guide-notebooks.ts";
 
@@ -34,6 +38,8 @@ const FIGURES: Readonly<Record<string, MakeScene>> = {
   meant: (id) => thirds(id, { sizes: [8, 8, 8], gaps: [1, 1] }),
   mended: (id) => thirds(id, { sizes: [8, 7, 8], gaps: [2, 1] }),
   "strip-end": stripEndScene,
+  sketch: (id) => sketch(id, "card"),
+  pocket: (id) => pocket(id, "square"),
 };
 
 /** The names of all figures. */
@@ -82,17 +88,40 @@ function thirds(id: string, { sizes, gaps }: Pick<PlanSplit, "sizes" | "gaps">):
   });
 }
 
+/** A page as it is sketched on a card of few squares. */
+function sketch(id: string, name: string): Scene {
+  const { recipe, notebook } = rotaOn(name);
+  const plan = planPattern(recipe, notebook);
+  if (!plan.fits) throw new RangeError(`the sketch does not fit ${name}`);
+  return { ...pageScene({ plan, recipe, notebook }), id };
+}
+
+/** The pocket of a strip of thirds and a heading. */
+function pocket(id: string, name: string): Scene {
+  const { recipe, notebook } = rotaOn(name);
+  const strip = buildSingleStrip(recipe, notebook, planPattern(recipe, notebook));
+  const size = pocketSize(strip, LONGEST_POCKET);
+  if ("kind" in size) throw new RangeError(`a strip for ${name} has no pocket`);
+  return { ...pocketScene(strip, size), id };
+}
+
 /** The sheet on which a strip of thirds and a heading is printed. */
 function sheet(id: string, name: string): Scene {
-  const notebook = guideNotebook(name);
-  const reading = readRecipe({ path: "patterns/rota.md", text: ROTA });
-  if (!reading.ok) throw new RangeError("the sheet's own pattern has a problem");
-  const recipe = reading.value;
+  const { recipe, notebook } = rotaOn(name);
   const strip = buildSingleStrip(recipe, notebook, planPattern(recipe, notebook));
   const [first] = stripSheets({ title: strip.title, strips: [strip], paper: "A4" }).sheets;
   if (!first) throw new RangeError(`a strip for ${name} has no room on a sheet`);
   return { ...sheetScene(first, id), title: "A printed sheet" };
 }
+
+function rotaOn(name: string): { readonly recipe: Recipe; readonly notebook: Notebook } {
+  const reading = readRecipe({ path: "patterns/rota.md", text: ROTA });
+  if (!reading.ok) throw new RangeError("the figures' own pattern has a problem");
+  return { recipe: reading.value, notebook: guideNotebook(name) };
+}
+
+/** In millimetres: what A4 has room for. */
+const LONGEST_POCKET = 280;
 
 const ROTA = `---
 title: Watering rota
