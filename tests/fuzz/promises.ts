@@ -68,3 +68,8 @@ function promiseInside(at: Place, path: string, lines: readonly string[]): void 
   const isIn = Number.isInteger(at.column) && at.column >= 1 && at.column <= line.length + 1;
   promise(isIn && Number.isInteger(at.width) && at.width >= 0, "a place outside its line", at);
 }
+
+/** A file of 256 KiB may take as long as four of 64: parsing it alone does. */
+export function slackOf(text: string): number {
+  return Math.max(1, text.length / (64 * 1024));
+}
