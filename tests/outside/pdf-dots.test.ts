@@ -1,9 +1,10 @@
-/** Rows of dots as two readers draw them: a dash of no length is no dot to one of them. */
+/** Rows of dots as three readers draw them: a dash of no length is no dot to one of them. */
 import { describe, expect, it } from "vitest";
 import { pagePlace } from "../../src/draw/geometry/page-place.ts";
 import { gridMarks } from "../../src/draw/page/grid-marks.ts";
 import { writePdf } from "../../src/print/pdf/write-pdf.ts";
 import { NOTEBOOKS, SETTINGS } from "../print/demo-book.ts";
+import { drawnByMupdf } from "../print/mupdf.ts";
 import { drawnByPdfium, drawnByPoppler, type GreyPicture } from "../print/pdfium.ts";
 
 /** In millimetres. */
@@ -35,17 +36,20 @@ function missOf({ greyAt, across, down }: GreyPicture, x: number, y: number): nu
   return Math.hypot(alongX / ink / across - x, alongY / ink / down - y);
 }
 
+type Draw = (pdf: Uint8Array, paper: { width: number; height: number }) => Promise<GreyPicture>;
+
 const DOTTED = NOTEBOOKS.filter(({ ruling }) => ruling === "dots");
 
-describe.each([
-  ["PDFium", drawnByPdfium],
-  ["poppler", drawnByPoppler],
-] as const)("the dots that %s draws", (_, draw) => {
+describe.each<[string, Draw]>([
+  ["PDFium", (pdf, paper) => drawnByPdfium(pdf, DPI, { paper })],
+  ["poppler", (pdf) => drawnByPoppler(pdf, DPI)],
+  ["mupdf", (pdf) => drawnByMupdf(pdf, DPI)],
+])("the dots that %s draws", (_, draw) => {
   it.each(DOTTED.map((one) => [one.slug, one] as const))(
     "for %s lie where the notebook has them",
     async (...[, notebook]) => {
       const place = pagePlace(notebook, 0);
-      const picture = await draw(await gridPdf(place), DPI, place.paper);
+      const picture = await draw(await gridPdf(place), place.paper);
       const misses = place.dots.down.flatMap((y) =>
         place.dots.across.map((x) => missOf(picture, x, y)),
       );
