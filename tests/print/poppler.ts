@@ -148,6 +148,11 @@ export function readSizes(pdf: Uint8Array): readonly (readonly [number, number])
   );
 }
 
+/** A file's first page as poppler writes it anew: as it looks, and without tags. */
+export function rewritten(pdf: Uint8Array): Uint8Array {
+  return run("pdftocairo", ["-pdf", "-l", "1", "-", "-"], pdf);
+}
+
 /** What part of a file is pictured: a page from 1, and of it some rows in millimetres from its top. */
 interface PicturePart {
   readonly page?: number;

@@ -1,6 +1,7 @@
-/** One page of each kind, on a phone: it is there, nothing goes wrong on it, and it does not run off sideways. */
+/** One page of each kind, in the gate of every fourth, on a phone: it is there, nothing goes wrong on it, and it does not run off sideways. */
 import { expect } from "vitest";
 import { PAGE_KINDS } from "../../browser/page-kinds.ts";
+import { checkSample } from "../../sweep/sweep-size.ts";
 import type { Step } from "./step.ts";
 
 export const PAGES: readonly Step[] = [
@@ -9,7 +10,7 @@ export const PAGES: readonly Step[] = [
     async (hand, book) => {
       await hand.engine.resize(390, 844);
       const faults = [];
-      for (const path of Object.values(PAGE_KINDS)) {
+      for (const path of checkSample(Object.values(PAGE_KINDS))) {
         await hand.open(book.served(path));
         // What the scripts of a page do at once is done with its second frame.
         const found = await hand.engine.run(async () => {
