@@ -20,8 +20,12 @@ export interface Spot extends PhotoPoint {
 
 /** So many directions are looked at around a spot. */
 const RIM = 16;
+const RIM_WAYS = Array.from({ length: RIM }, (_, index) => {
+  const angle = (2 * Math.PI * index) / RIM;
+  return [Math.cos(angle), Math.sin(angle)] as const;
+});
 /** Added to each brightness, so that dark places with noise do not look like strong spots. */
-const FLOOR = 20;
+export const FLOOR = 20;
 /** A rim is dark in a direction where it is less than this part as much brighter as elsewhere. */
 const DARK_PART = 0.55;
 /** So many of the directions. */
@@ -46,10 +50,9 @@ export function spotAt(grey: SummedGrey, at: PhotoPoint, reach: number): Spot | 
   if (!isWithin(grey, at, rimReach(reach) + 1)) return undefined;
   const { x, y } = centroid(grey, at, reach);
   const core = squareMean(grey, at.x, at.y, Math.max(1, reach - 1));
-  const rim = Array.from({ length: RIM }, (_, index) => {
-    const angle = (2 * Math.PI * index) / RIM;
-    const [rimX, rimY] = [Math.cos(angle), Math.sin(angle)].map((part) => part * (2 * reach + 1.5));
-    const mean = squareMean(grey, Math.round(x + (rimX ?? 0)), Math.round(y + (rimY ?? 0)), 1);
+  const far = 2 * reach + 1.5;
+  const rim = RIM_WAYS.map(([right, down]) => {
+    const mean = squareMean(grey, Math.round(x + right * far), Math.round(y + down * far), 1);
     return (mean - core) / (mean + FLOOR);
   });
   return { x, y, ...judgeRim(rim) };
