@@ -34,28 +34,40 @@ const LINE_REACH = 1;
 /** A line is so strong, as a part of where two cross. */
 const LINE_STRENGTH = 0.3;
 
-/** Gives now and then what part of the work is done, so that whoever asks can pause or stop. */
+/**
+ * Gives now and then what part of the work is done, so that whoever asks can pause or stop. The first size of spots whose
+ * grid stands up to all checks is taken; of refusals the one that has seen most.
+ */
 export function* countDots(photo: Grey): Generator<number, PhotoCount> {
   const grey = sumUp(photo);
-  let best: Lattice = { reach: 1, nodes: [] };
+  let most: readonly Node[] = [];
+  let doubtful: PhotoCount | undefined;
   let lines: readonly Spot[] = [];
   for (const reach of REACHES) {
-    yield reach / (REACHES.length + 2);
+    yield (reach - 1) / REACHES.length;
     const spots = findSpots(grey, reach);
-    const nodes = largestLattice(grey, spots);
-    if (nodes.length > best.nodes.length) best = { reach, nodes };
     if (reach === LINE_REACH) lines = linesOf(spots);
+    yield (reach - 0.5) / REACHES.length;
+    const nodes = largestLattice(grey, spots);
     // Larger spots than those of the grid would show even less of it.
-    if (2 * nodes.length < best.nodes.length) break;
+    if (2 * nodes.length < most.length) break;
+    const count = nodes.length < LEAST_NODES ? undefined : countedFrom(grey, { reach, nodes });
+    if (count?.ok) return count;
+    if (nodes.length <= most.length) continue;
+    most = nodes;
+    doubtful = count;
   }
-  yield (REACHES.length + 1) / (REACHES.length + 2);
-  const { reach, nodes } = best;
-  if (nodes.length < LEAST_NODES) return refused(noLattice(photo, lines, nodes), nodes);
-  const ruling = rulingOf(grey, best);
+  return doubtful ?? refused(noLattice(photo, lines, most), most);
+}
+
+function countedFrom(grey: SummedGrey, lattice: Lattice): PhotoCount {
+  const { reach, nodes } = lattice;
+  const ruling = rulingOf(grey, lattice);
   const looking = { grey, reach, kinds: SEEN_AS[ruling] };
   const grid = extendGrid(looking, nodes);
-  if (!grid) return refused({ kind: "too-few", dots: nodes.length }, nodes);
-  return judged(looking, grid, ruling);
+  return grid
+    ? judged(looking, grid, ruling)
+    : refused({ kind: "too-few", dots: nodes.length }, nodes);
 }
 
 interface Lattice {
@@ -70,9 +82,14 @@ function largestLattice(grey: SummedGrey, found: readonly Spot[]): readonly Node
   const spots = found.filter(({ kind }) => kind === "dot" || kind === "crossing");
   const nearest = nearSpots(spots);
   let best: readonly Node[] = [];
+  let own = new Set<Spot>();
   for (const seed of findSeeds(spots, grey)) {
+    // From a spot that a large lattice has, much the same one would grow.
+    if (2 * best.length > spots.length && own.has(seed.spot)) continue;
     const nodes = regularNodes(growLattice(seed, nearest));
-    if (nodes.length > best.length) best = nodes;
+    if (nodes.length <= best.length) continue;
+    best = nodes;
+    own = new Set(nodes.map(({ spot }) => spot));
     if (best.length > ENOUGH * spots.length) break;
   }
   return best;

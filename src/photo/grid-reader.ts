@@ -50,11 +50,13 @@ export function readLine(
   { places, inward }: LinePlaces,
   answers: Answers,
 ): LineAnswers {
-  const before = places.map(({ across, down }) =>
-    answers.get(placeKey(across + inward.across, down + inward.down)),
+  const before = places.flatMap(
+    ({ across, down }) =>
+      answers.get(placeKey(across + inward.across, down + inward.down))?.strength ?? [],
   );
-  const usual = medianOf(before.flatMap((one) => one?.strength ?? []));
-  const spots = places.map((place, index) => spotNear(looking, view, place, before[index]));
+  const usual = medianOf(before);
+  const known = knownOffsets(view, inward, answers);
+  const spots = places.map((place) => spotNear(looking, view, place, known(place)));
   const found = places.flatMap((place, index) => {
     const spot = spots[index];
     if (!spot || !looking.kinds.includes(spot.kind)) return [];
@@ -95,17 +97,56 @@ function isAlikeAround(
   return Math.min(...means) > ALIKE * Math.max(...means);
 }
 
-/** The darkest spot around where a dot should be. What the dot before lies off, by curled paper, is expected here too. */
+/**
+ * How far what is known lies from where the view says: by curled paper neighbours lie off alike. Of the place itself, else
+ * of those beside it in the line before, else in the one before that: where one dot is hidden the others still lead on.
+ */
+function knownOffsets(
+  view: PlaneView,
+  inward: LatticePoint,
+  answers: Answers,
+): (place: LatticePoint) => PhotoPoint {
+  const aside = { across: Math.sign(inward.down), down: Math.sign(inward.across) };
+  const offsetAt = (across: number, down: number): PhotoPoint | undefined => {
+    const found = answers.get(placeKey(across, down));
+    if (!found) return undefined;
+    const seen = seenAt(view, found);
+    return { x: found.x - seen.x, y: found.y - seen.y };
+  };
+  return ({ across, down }) => {
+    const own = offsetAt(across, down);
+    if (own) return own;
+    for (const far of [1, 2]) {
+      const near = [-1, 0, 1].flatMap(
+        (side) =>
+          offsetAt(
+            across + far * inward.across + side * aside.across,
+            down + far * inward.down + side * aside.down,
+          ) ?? [],
+      );
+      if (near.length > 0) return meanOf(near);
+    }
+    return { x: 0, y: 0 };
+  };
+}
+
+function meanOf(points: readonly PhotoPoint[]): PhotoPoint {
+  const sum = (values: readonly number[]) => values.reduce((all, one) => all + one, 0);
+  return {
+    x: sum(points.map(({ x }) => x)) / points.length,
+    y: sum(points.map(({ y }) => y)) / points.length,
+  };
+}
+
+/** The darkest spot around where a dot should be, by so much off what the view says. */
 function spotNear(
   { grey, reach }: Looking,
   view: PlaneView,
   place: LatticePoint,
-  before: Sighting | undefined,
+  offset: PhotoPoint,
 ): Spot | undefined {
   const seen = seenAt(view, place);
-  const known = before ? seenAt(view, before) : undefined;
-  const x = seen.x + (before && known ? before.x - known.x : 0);
-  const y = seen.y + (before && known ? before.y - known.y : 0);
+  const [x, y] = [seen.x + offset.x, seen.y + offset.y];
   const at = { x: Math.round(x), y: Math.round(y) };
   const most = Math.max(LEAST_WINDOW_PX, WINDOW * stepAt(view, place));
   const within = Math.round(most);
