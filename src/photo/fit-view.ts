@@ -17,16 +17,16 @@ export type Sighting = LatticePoint & PhotoPoint;
 const OUTLIER = 4;
 const LEAST_OUTLIER_PX = 0.5;
 const OUTLIER_ROUNDS = 3;
-const NEWTON_ROUNDS = 3;
+const NEWTON_ROUNDS = 2;
 const DAMPING = 1e-9;
 /** The lens is believed where it takes away so much of the squared distances. */
 const LENS_GAIN = 0.85;
 
 /** The view that fits best, with a lens where the distances ask for one; nothing where there are too few dots. */
 export function fitView(sightings: readonly Sighting[], photo: Grey): PlaneView | undefined {
-  const plain = fitRobust(sightings, photo, false);
-  if (!plain) return undefined;
-  const bent = fitRobust(sightings, photo, true);
+  const start = linearFit(sightings, photo);
+  const plain = start && fitRobust(start, sightings, false);
+  const bent = plain && fitRobust(plain, sightings, true);
   if (!bent) return plain;
   const spread = (view: PlaneView) => medianOf(distances(view, sightings).map((one) => one ** 2));
   return spread(bent) < LENS_GAIN * spread(plain) ? bent : plain;
@@ -40,22 +40,20 @@ export function distances(view: PlaneView, sightings: readonly Sighting[]): read
   });
 }
 
-function fitRobust(all: readonly Sighting[], photo: Grey, bent: boolean): PlaneView | undefined {
+function fitRobust(
+  start: PlaneView,
+  all: readonly Sighting[],
+  bent: boolean,
+): PlaneView | undefined {
   let kept = all;
-  let view: PlaneView | undefined;
+  let view: PlaneView | undefined = start;
   for (let round = 0; round < OUTLIER_ROUNDS; round++) {
-    view = fitOnce(kept, photo, bent);
+    for (let step = 0; view && step < NEWTON_ROUNDS; step++) view = newtonStep(view, kept, bent);
     if (!view) return undefined;
     const off = distances(view, all);
     const most = Math.max(LEAST_OUTLIER_PX, OUTLIER * medianOf(off));
     kept = all.filter((_, index) => numberAt(off, index) <= most);
   }
-  return view;
-}
-
-function fitOnce(kept: readonly Sighting[], photo: Grey, bent: boolean): PlaneView | undefined {
-  let view = linearFit(kept, photo);
-  for (let round = 0; view && round < NEWTON_ROUNDS; round++) view = newtonStep(view, kept, bent);
   return view;
 }
 

@@ -14,8 +14,8 @@ export interface Spot extends PhotoPoint {
   readonly kind: SpotKind;
   /** How much darker it is than what is around it, as a part of that: about 0 to 1. */
   readonly strength: number;
-  /** Where a line runs, in radians from 0 to π; of a line alone. */
-  readonly direction?: number;
+  /** How bright it is beside a line; of a line alone. */
+  readonly ground?: number;
 }
 
 /** So many directions are looked at around a spot. */
@@ -75,7 +75,7 @@ function centroid(grey: SummedGrey, { x, y }: PhotoPoint, reach: number): PhotoP
 }
 
 /** A dot is bright all around, a crossing dark on three or four arms or on two at right angles, a line on two opposite ones. */
-function judgeRim(rim: readonly number[]): Pick<Spot, "kind" | "strength" | "direction"> {
+function judgeRim(rim: readonly number[]): Pick<Spot, "kind" | "strength"> {
   const sorted = rim.toSorted((a, b) => a - b);
   const strength = numberAt(sorted, RIM / 2);
   const bound = DARK_PART * numberAt(sorted, RIM - 3);
@@ -90,7 +90,7 @@ function judgeRim(rim: readonly number[]): Pick<Spot, "kind" | "strength" | "dir
   const between = Math.min(turn, 2 * Math.PI - turn);
   if (arms.length === 3 || arms.length === 4) return { kind: "crossing", strength };
   if (arms.length !== 2) return { kind: "other", strength };
-  if (between > (7 / 9) * Math.PI) return { kind: "line", strength, direction: first % Math.PI };
+  if (between > (7 / 9) * Math.PI) return { kind: "line", strength };
   return { kind: between > Math.PI / 3 ? "crossing" : "other", strength };
 }
 

@@ -25,6 +25,7 @@ export function outcomeOf({ photo, staging, corners }: StagedPhoto): Outcome {
   const { across, down } = staging.notebook.axes;
   const counted = countedIn(photo);
   if (!counted.ok) return { count: `refused: ${counted.doubt.kind}` };
+  if (counted.of === "lines") return { count: "wrong" };
   const { grid } = counted;
   if (grid.across !== across.dots || grid.down !== down.dots) return { count: "wrong" };
   const paper = { width: toMm(across.paper), height: toMm(down.paper) };

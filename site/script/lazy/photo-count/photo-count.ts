@@ -2,7 +2,9 @@
 import { countDots } from "../../../../src/photo/count-dots.ts";
 import type { Grey } from "../../../../src/photo/grey.ts";
 import { sumUp } from "../../../../src/photo/grey.ts";
-import { guessCorners } from "../../../../src/photo/paper-edges.ts";
+import type { PaperCorners } from "../../../../src/photo/measure-paper.ts";
+import { guessCorners, guessLinedCorners } from "../../../../src/photo/paper-edges.ts";
+import type { PhotoCount } from "../../../../src/photo/photo-count.ts";
 import type { CountingStep, PhotoCountPart } from "./photo-count-part.ts";
 
 /** Step by step, so that a page can breathe between. */
@@ -14,8 +16,15 @@ function* steps(photo: Grey): Generator<CountingStep> {
     step = counting.next();
   }
   const count = step.value;
-  const corners = count.ok ? guessCorners(sumUp(photo), count.grid) : undefined;
+  const corners = cornersOf(photo, count);
   yield { kind: "done", count, ...(corners && { corners }) };
+}
+
+function cornersOf(photo: Grey, count: PhotoCount): PaperCorners | undefined {
+  if (!count.ok) return undefined;
+  return count.of === "grid"
+    ? guessCorners(sumUp(photo), count.grid)
+    : guessLinedCorners(count.page);
 }
 
 const part: PhotoCountPart = { steps };

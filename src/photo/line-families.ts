@@ -1,0 +1,205 @@
+/** Which way fine lines run in a part of a photo and how far apart: one family of them on lined paper, two on squared. */
+import { isWithin, numberAt, type PhotoPoint, type SummedGrey } from "./grey.ts";
+import { contrastAt } from "./spot.ts";
+
+/** Parallel lines. Lengths in pixels. */
+export interface LineFamily {
+  /** Across the lines: a unit vector. */
+  readonly across: PhotoPoint;
+  readonly step: number;
+  /** How far a line lies from the middle of what was looked at, along `across`. */
+  readonly offset: number;
+}
+
+/** Degrees between directions that are tried. */
+const EACH = 1.5;
+/** Strokes of ink count no more than this. */
+const MOST_CONTRAST = 0.12;
+/** So many pixels tell. */
+const ENOUGH = 5_000;
+const REACH = 1;
+const LEAST_STEP = 8;
+/** So much of lines' pixels is dark; of a row of dots it is a quarter, with much noise two fifths. */
+const LEAST_CONTINUITY = 0.5;
+/** How well lines a step apart must agree. */
+const LEAST_LIKENESS = 0.45;
+/** The first way after which lines agree nearly as well as after any other is a step, and not two. */
+const SAME = 0.7;
+/** The second family is that strong, as a part of the first; rows of ticks or of letters are not. */
+const LEAST_SECOND = 0.25;
+/** And runs so many degrees from the first, at least: a tilted photo of squares. */
+const LEAST_TURN = 50;
+
+/** Those within so many pixels around a point, the strongest first. */
+export function lineFamilies(
+  grey: SummedGrey,
+  middle: PhotoPoint,
+  radius: number,
+): readonly LineFamily[] {
+  const pixels = darkPixels(grey, middle, radius);
+  const angles = Array.from({ length: Math.round(180 / EACH) }, (_, index) => index * EACH);
+  const profiles = angles.map((angle) => profileAt(pixels, angle, radius));
+  const first = strongest(profiles);
+  const second = strongest(
+    profiles.filter(({ angle, strength }) => {
+      const turn = Math.abs(angle - (first?.angle ?? 0));
+      const isAcross = Math.min(turn, 180 - turn) >= LEAST_TURN;
+      return isAcross && strength >= LEAST_SECOND * (first?.strength ?? 0);
+    }),
+  );
+  return [first, second].flatMap((one) => (one && familyOf(pixels, one, radius)) ?? []);
+}
+
+interface DarkPixels {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  readonly dark: readonly number[];
+}
+
+function darkPixels(grey: SummedGrey, middle: PhotoPoint, radius: number): DarkPixels {
+  const each = Math.max(1, Math.round(Math.sqrt((Math.PI * radius ** 2) / ENOUGH)));
+  const found = { x: [] as number[], y: [] as number[], dark: [] as number[] };
+  for (let y = -radius; y <= radius; y += each)
+    // Shifted from row to row, so that no direction falls between the columns.
+    for (let x = -radius + (Math.abs(y) % each); x <= radius; x += each) {
+      const at = { x: Math.round(middle.x) + x, y: Math.round(middle.y) + y };
+      if (x * x + y * y > radius * radius || !isWithin(grey, at, 2 * REACH + 2)) continue;
+      found.x.push(x);
+      found.y.push(y);
+      found.dark.push(Math.min(MOST_CONTRAST, Math.max(0, contrastAt(grey, at.x, at.y, REACH))));
+    }
+  return found;
+}
+
+interface Profile {
+  readonly angle: number;
+  /** The mean darkness along each line that crosses a direction, `radius` of them on both sides of the middle. */
+  readonly means: Float64Array;
+  /** How much the means differ. */
+  readonly strength: number;
+}
+
+function profileAt({ x, y, dark }: DarkPixels, angle: number, radius: number): Profile {
+  const [cos, sin] = unit(angle);
+  const [sums, counts] = [new Float64Array(2 * radius + 1), new Float64Array(2 * radius + 1)];
+  for (let index = 0; index < dark.length; index++) {
+    const at = Math.round((x[index] ?? 0) * cos + (y[index] ?? 0) * sin) + radius;
+    sums[at] = (sums[at] ?? 0) + (dark[index] ?? 0);
+    counts[at] = (counts[at] ?? 0) + 1;
+  }
+  // The ends have too few pixels to tell.
+  const least = Math.max(...counts) / 3;
+  const means = sums.map((sum, at) =>
+    numberAt(counts, at) < least ? Number.NaN : sum / numberAt(counts, at),
+  );
+  return { angle, means, strength: variance(means) };
+}
+
+function unit(angle: number): readonly [number, number] {
+  return [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+}
+
+function variance(means: Float64Array): number {
+  const known = [...means].filter((mean) => !Number.isNaN(mean));
+  const middle = known.reduce((sum, one) => sum + one, 0) / known.length;
+  return known.reduce((sum, one) => sum + (one - middle) ** 2, 0) / known.length;
+}
+
+function strongest(profiles: readonly Profile[]): Profile | undefined {
+  return profiles.reduce<Profile | undefined>(
+    (best, one) => (one.strength > (best?.strength ?? 0) ? one : best),
+    undefined,
+  );
+}
+
+/** Nothing where what is strongest this way is not even, or broken: rows of dots, an edge, a stroke of ink. */
+function familyOf(
+  pixels: DarkPixels,
+  { angle, means }: Profile,
+  radius: number,
+): LineFamily | undefined {
+  const step = stepOf(means);
+  if (step === undefined) return undefined;
+  const peaks = peaksOf(means, step);
+  const offset = peaks.reduce(
+    (best, one) => (Math.abs(one - radius) < Math.abs(best - radius) ? one : best),
+    -radius,
+  );
+  if (
+    peaks.length < 3 ||
+    continuityOf(pixels, angle, new Set(peaks.map((peak) => peak - radius))) < LEAST_CONTINUITY
+  )
+    return undefined;
+  const [x, y] = unit(angle);
+  return { across: { x, y }, step, offset: offset - radius };
+}
+
+/** The shortest way after which the means are much the same again. */
+function stepOf(means: Float64Array): number | undefined {
+  const lags = Array.from(
+    { length: Math.floor(means.length / 2) - LEAST_STEP },
+    (_, index) => index + LEAST_STEP,
+  );
+  const alike = lags.map((lag) => likeness(means, lag));
+  const best = Math.max(...alike);
+  if (!(best >= LEAST_LIKENESS)) return undefined;
+  const first = alike.findIndex(
+    (one, at) =>
+      one >= SAME * best && one >= numberAt(alike, at - 1) && one >= numberAt(alike, at + 1),
+  );
+  return lags[first];
+}
+
+/** The correlation of a list with itself so much farther on. */
+function likeness(means: Float64Array, lag: number): number {
+  let [count, a, b, aa, bb, ab] = [0, 0, 0, 0, 0, 0];
+  for (let at = 0; at + lag < means.length; at++) {
+    const [one, other] = [means[at] ?? 0, means[at + lag] ?? 0];
+    if (Number.isNaN(one + other)) continue;
+    count++;
+    a += one;
+    b += other;
+    aa += one * one;
+    bb += other * other;
+    ab += one * other;
+  }
+  const spread = Math.sqrt((count * aa - a * a) * (count * bb - b * b));
+  return spread > 0 ? (count * ab - a * b) / spread : 0;
+}
+
+/** The highest places, about a step apart, from the highest one on both ways. */
+function peaksOf(means: Float64Array, step: number): readonly number[] {
+  const highestIn = (from: number, to: number) => {
+    let best = -1;
+    for (let at = Math.max(0, from); at <= Math.min(means.length - 1, to); at++)
+      if (numberAt(means, at) > (best < 0 ? 0 : numberAt(means, best))) best = at;
+    return best;
+  };
+  const start = highestIn(0, means.length);
+  const peaks = [start];
+  const slack = Math.max(1, Math.round(step / 6));
+  for (const way of [-step, step]) {
+    let at = start;
+    for (;;) {
+      const next = highestIn(at + way - slack, at + way + slack);
+      if (next < 0 || Number.isNaN(numberAt(means, next))) break;
+      peaks.push(next);
+      at = next;
+    }
+  }
+  return peaks;
+}
+
+/** The part of the pixels on lines that is about as dark as the lines are. */
+function continuityOf(
+  { x, y, dark }: DarkPixels,
+  angle: number,
+  lines: ReadonlySet<number>,
+): number {
+  const [cos, sin] = unit(angle);
+  const on = dark.filter((_, index) =>
+    lines.has(Math.round(numberAt(x, index) * cos + numberAt(y, index) * sin)),
+  );
+  const mean = on.reduce((sum, one) => sum + one, 0) / on.length;
+  return on.filter((one) => one > mean / 2).length / on.length;
+}
