@@ -45,7 +45,9 @@ export function* countDots(photo: Grey): Generator<number, PhotoCount> {
   const found = findRuling(grey);
   if (found) {
     yield 1 / 2;
-    return found.ruling === "lines" ? countLines(grey, found) : countSquares(grey, found);
+    const ruled = found.ruling === "lines" ? countLines(grey, found) : countSquares(grey, found);
+    // Strokes of ink may look like squares where nothing else does.
+    if (ruled.ok || ruled.doubt.kind !== "too-few") return ruled;
   }
   let most: readonly Node[] = [];
   let doubtful: PhotoCount | undefined;

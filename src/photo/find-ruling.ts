@@ -10,36 +10,39 @@ export interface FoundRuling {
   readonly seeds: readonly Seed[];
 }
 
-/** Places that are looked at, in parts of the photo: a stroke of ink, a fold or a hand may hide one. */
+/**
+ * Places that are looked at and how far around, in parts of the photo and of its shorter side: a stroke of ink, a fold or
+ * a hand may hide one; the large one is for lines that lie far apart.
+ */
 const PLACES = [
-  [0.5, 0.5],
-  [0.4, 0.38],
-  [0.6, 0.62],
-  [0.4, 0.62],
-  [0.6, 0.38],
+  [0.5, 0.5, 1 / 8],
+  [0.5, 0.5, 1 / 5],
+  [0.4, 0.38, 1 / 8],
+  [0.6, 0.62, 1 / 8],
+  [0.4, 0.62, 1 / 8],
+  [0.6, 0.38, 1 / 8],
 ] as const;
-/** Of the shorter side. */
-const RADIUS = 1 / 8;
 /** Where this many of the first places show no line, there are none. */
 const TRIED = 2;
-/** So many must show lines. */
+/** So many must show the lines of lined paper. */
 const LEAST = 2;
 /** A seed's line is looked for again, so far off in steps. */
 const NEAR = 0.2;
 
 /** Nothing where it has dots, or nothing at all. */
 export function findRuling(grey: SummedGrey): FoundRuling | undefined {
-  const radius = Math.round(RADIUS * Math.min(grey.width, grey.height));
+  const side = Math.min(grey.width, grey.height);
   const tiles: { readonly middle: PhotoPoint; readonly families: readonly LineFamily[] }[] = [];
-  for (const [x, y] of PLACES) {
+  for (const [x, y, radius] of PLACES) {
     const middle = { x: Math.round(x * grey.width), y: Math.round(y * grey.height) };
-    tiles.push({ middle, families: lineFamilies(grey, middle, radius) });
+    tiles.push({ middle, families: lineFamilies(grey, middle, Math.round(radius * side)) });
     if (tiles.length === TRIED && tiles.every(({ families }) => families.length === 0))
       return undefined;
   }
   const squared = tiles.filter(({ families }) => families.length === 2);
   const lined = tiles.filter(({ families }) => families.length > 0);
-  if (squared.length >= LEAST && 2 * squared.length >= lined.length) {
+  // Where both ways are seen anywhere it is not lined: a count of lines alone would be wrong.
+  if (squared.length > 0) {
     const look = lookForCrossings(grey);
     return { ruling: "squares", look, seeds: squared.flatMap((tile) => crossingSeed(tile, look)) };
   }

@@ -18,6 +18,7 @@ const MOST_CONTRAST = 0.12;
 /** So many pixels tell. */
 const ENOUGH = 5_000;
 const REACH = 1;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
 const LEAST_STEP = 8;
 /** So much of lines' pixels is dark; of a row of dots it is a quarter, with much noise two fifths. */
 const LEAST_CONTINUITY = 0.5;
@@ -57,17 +58,19 @@ interface DarkPixels {
 }
 
 function darkPixels(grey: SummedGrey, middle: PhotoPoint, radius: number): DarkPixels {
-  const each = Math.max(1, Math.round(Math.sqrt((Math.PI * radius ** 2) / ENOUGH)));
+  const each = Math.max(1, Math.round((Math.PI * radius ** 2) / ENOUGH));
   const found = { x: [] as number[], y: [] as number[], dark: [] as number[] };
-  for (let y = -radius; y <= radius; y += each)
-    // Shifted from row to row, so that no direction falls between the columns.
-    for (let x = -radius + (Math.abs(y) % each); x <= radius; x += each) {
+  for (let y = -radius; y <= radius; y++) {
+    // Shifted from row to row by the golden section, so that no direction falls between what is looked at.
+    const shift = Math.floor((((y + radius) * GOLDEN) % 1) * each);
+    for (let x = -radius + shift; x <= radius; x += each) {
       const at = { x: Math.round(middle.x) + x, y: Math.round(middle.y) + y };
       if (x * x + y * y > radius * radius || !isWithin(grey, at, 2 * REACH + 2)) continue;
       found.x.push(x);
       found.y.push(y);
       found.dark.push(Math.min(MOST_CONTRAST, Math.max(0, contrastAt(grey, at.x, at.y, REACH))));
     }
+  }
   return found;
 }
 
@@ -135,7 +138,11 @@ function familyOf(
 }
 
 /** The shortest way after which the means are much the same again. */
-function stepOf(means: Float64Array): number | undefined {
+function stepOf(sharp: Float64Array): number | undefined {
+  // Softened, since a step is hardly ever a whole number of pixels.
+  const means = sharp.map(
+    (mean, at) => (numberAt(sharp, at - 1) + 2 * mean + numberAt(sharp, at + 1)) / 4,
+  );
   const lags = Array.from(
     { length: Math.floor(means.length / 2) - LEAST_STEP },
     (_, index) => index + LEAST_STEP,
