@@ -23,7 +23,7 @@ interface Given {
 function stagingOf({ notebook = POCKET, pose, light, strokes = 0 }: Given): Staging {
   return {
     notebook,
-    size: { width: 510, height: 680 },
+    size: { width: 432, height: 576 },
     pose: { ...FLAT, ...pose },
     light: { ...DAYLIGHT, ...light },
     strokes,

@@ -7,14 +7,14 @@ import { type Outcome, outcomeOf } from "./stage/tally.ts";
 const isWhole = sweepRuns(100) > 10;
 
 /**
- * The gate counts one or two of each. So many of a hundred may be refused: a table with stripes as narrow as lines makes
+ * The gate counts one of each. So many of a hundred may be refused: a table with stripes as narrow as lines makes
  * lined paper hard.
  */
 const KINDS = [
   {
     name: "dots and squares",
     notebooks: NOTEBOOKS,
-    runs: isWhole ? sweepRuns(400) : 2,
+    runs: isWhole ? sweepRuns(400) : 1,
     refused: 2,
   },
   { name: "lines", notebooks: LINED, runs: isWhole ? sweepRuns(100) : 1, refused: 20 },
