@@ -19,7 +19,7 @@ const HIGHLIGHTING = { preAttributes: { tabindex: 0 } };
 export default function (cfg) {
   const settings = cfg.globalData.settings ?? {};
   const { content: contentFolder = "content", packs = [], host, first, onSettled } = settings;
-  const { cache, mode = "build" } = settings;
+  const { cache, pages, mode = "build" } = settings;
   const general = `${PROJECT}content/general`;
   const contentFolders = [contentFolder, ...packs.map(({ folder }) => folder), general];
   const markdown = markdownIt({ html: false }).disable("image");
@@ -31,13 +31,13 @@ export default function (cfg) {
   let report = "";
   let notes = "";
   let ready = first;
-  // An edit of the content is to show at once: nothing is bundled for it, and pages that stay as they are stay.
+  // An edit of the content is to show at once: nothing is bundled for it, and only pages that somebody has opened are written.
   let isCodeOld = true;
+  let isBookOld = true;
+  let isBookNew = false;
   let codeEdits = 0;
-  let pagesWritten;
-  /** What is written this time. Of the guide and the lists, nothing where all is kept. */
+  /** What is written this time. */
   let stale;
-  let isAllKept = false;
 
   const makeBook = async () => {
     if (isCodeOld) {
@@ -62,44 +62,47 @@ export default function (cfg) {
 
   const stalePages = () => {
     if (mode === "build") return { ...book.all, hasGuide: true, hasLists: true };
-    pagesWritten ??= engine.openPagesWritten();
-    return pagesWritten.stale(book, `${codeEdits}`);
+    return pages.stale(book, `${codeEdits}`);
   };
 
   // Eleventy would tell on the error stream which function took long.
   cfg.benchmarks.config.setMinimumThresholdMs(0);
 
   cfg.on("eleventy.beforeWatch", (edited) => {
-    if (edited.every((path) => contentFolders.some((folder) => isWithin(path, folder)))) return;
+    isBookOld ||= !edited.every((path) => engine.isAsk(path));
+    const isContent = (path) => contentFolders.some((folder) => isWithin(path, folder));
+    if (edited.every((path) => engine.isAsk(path) || isContent(path))) return;
     isCodeOld = true;
     codeEdits += 1;
   });
   cfg.on("eleventy.before", async ({ directories, runMode }) => {
     try {
+      if (!isBookOld) return;
       const assets = isCodeOld && bundleAssets(`${directories.output}assets`);
       [book] = await Promise.all([makeBook(), assets]);
       if (isCodeOld) engine.writeSideFiles(directories.output, engine.schemaFiles());
       isCodeOld = false;
+      isBookNew = true;
       report = "";
-      isAllKept = false;
-      stale = stalePages();
-      engine.writeSideFiles(directories.output, book.sideFiles(stale));
       if (mode === "serve") engine.removeStrays(directories.output, book.all);
-      else engine.writeSideFiles(directories.output, listFiles(book));
+      else engine.writeSideFiles(directories.output, filesBeside(book));
     } catch (issue) {
       if (runMode === "build" || !engine) throw issue;
       // While serving, the last good pages stay, and are sent with the report.
       report = issue.message;
       const isOurs = !(issue instanceof ContentError);
       console.error("\n%s\n", isOurs ? engine.sayFailure(NOT_BUILT, issue) : report);
-      isAllKept = book !== undefined && !isCodeOld;
       book ??= engine.emptyBook();
-      if (!isAllKept) stale = stalePages();
+    } finally {
+      isBookOld = false;
+      if (book) stale = stalePages();
     }
   });
   cfg.on("eleventy.after", () => {
-    if (isAllKept) return;
-    pagesWritten?.settle();
+    pages?.settle();
+    // What a mistake left alone is still in use.
+    if (!isBookNew) return;
+    isBookNew = false;
     const tally = caches.settle();
     onSettled?.(tally);
   });
@@ -114,7 +117,7 @@ export default function (cfg) {
   // Eleventy leaves a template out for which this gives `false`.
   cfg.addPreprocessor("stale", "*", ({ page, pagination }) => {
     const isStale = pagination || (isOfGuide(page.inputPath) ? stale.hasGuide : stale.hasLists);
-    return isStale && !isAllKept ? undefined : false;
+    return isStale ? undefined : false;
   });
   cfg.addNunjucksGlobal("patternPage", (pair) => book.patternPage(pair));
   cfg.addNunjucksGlobal("stripPage", (pair) => book.strips.page(pair));
@@ -156,10 +159,13 @@ export default function (cfg) {
     middleware: [sendReport],
     showAllHosts: isEveryAddress(host),
     messageOnStart: (server) => sayAddress(server, host),
-    // A build makes all of these; while serving, one is made when somebody opens it.
+    // A build makes all files; while serving, one is made when somebody opens it.
     onRequest: {
-      "/*.pdf": ({ url }) => pdfAnswer(book, url),
-      "/*.(js|xml)": ({ url }) => listAnswer(book, url),
+      "/*": async ({ url }) => {
+        const path = decodeURIComponent(url.pathname).slice(1);
+        if (/(^|\/|\.html)$/.test(path)) return pages.open(path, book);
+        return engine.serveFile(path, book);
+      },
     },
   });
 }
@@ -172,24 +178,9 @@ function isWithin(path, folder) {
   return !relative(folder, path).startsWith("..");
 }
 
-async function pdfAnswer(book, { pathname }) {
-  try {
-    const bytes = await book.askPdf(pathname.slice(1));
-    return bytes && new Response(bytes, { headers: { "content-type": "application/pdf" } });
-  } catch (error) {
-    console.error(error);
-    return { status: 500, body: "This file cannot be made." };
-  }
-}
-
-function* listFiles(book) {
+function* filesBeside(book) {
+  yield* book.sideFiles(book.all);
   for (const file of book.listFiles) yield { path: file.path, text: file.text() };
-}
-
-function listAnswer(book, { pathname }) {
-  const file = book.listFiles.find(({ path }) => path === pathname.slice(1));
-  const type = pathname.endsWith(".js") ? "text/javascript" : "application/xml";
-  return file && { headers: { "content-type": type }, body: file.text() };
 }
 
 /** Wrong content is told in the report's own words, without a trace of the program's. */

@@ -16,11 +16,13 @@ export { readContent } from "./content/check-content.ts";
 export { openReaders } from "./content/open-readers.ts";
 export { siteKey as siteKeyOf } from "./output/build-version.ts";
 export { emptyBook } from "./pages/book.ts";
+export { isAsk } from "./pages/guard-server.ts";
 export { showChapter } from "./pages/guide/guide-chapter.ts";
 export { referenceWords } from "./pages/guide/reference-words.ts";
 export { makeBook } from "./pages/make-book.ts";
 export { removeStrays } from "./pages/remove-strays.ts";
-export { openPagesWritten } from "./pages/stale-pages.ts";
+export { serveFile } from "./pages/serve-file.ts";
+export { openServedPages } from "./pages/served-pages.ts";
 export {
   chapterSections,
   inlineSvg,

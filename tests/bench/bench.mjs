@@ -58,7 +58,16 @@ function grow() {
 
 /** The kinds take turns, so that a busy moment of the machine falls on all of them. */
 function runAll() {
-  const costs = { cold: [], printed: [], changed: [], warm: [], bare: [], stock: [] };
+  const costs = {
+    cold: [],
+    printed: [],
+    changed: [],
+    warm: [],
+    bare: [],
+    stock: [],
+    draw: [],
+    print: [],
+  };
   const build = () => cost("build-once.mjs", content, place("book"), place("cache"));
   for (let round = 0; round < ROUNDS; round += 1) {
     for (const name of ["cache", "book"]) rmSync(place(name), { recursive: true, force: true });
@@ -72,8 +81,18 @@ function runAll() {
       costs[kind].push(cost(`${kind}-once.mjs`, place("book"), place(kind)));
       rmSync(place(kind), { recursive: true, force: true });
     }
+    for (const half of ["draw", "print"]) costs[half].push(cost("half-once.mjs", content, half));
   }
   return costs;
+}
+
+/** A build from nothing against the sum of what it cannot do without, each once in a process of its own. */
+function tellParts({ cold, draw, print, bare }) {
+  const parts = [draw, print, bare].reduce((sum, each) => sum + best(each).processor, 0);
+  const ratio = best(cold).processor / parts;
+  console.log(
+    `The book from nothing takes × ${ratio.toFixed(2)} the work of its parts alone: drawings, PDF files, bare Eleventy.`,
+  );
 }
 
 /** The least of each measure: what is above it was the machine's other work. */
@@ -94,10 +113,13 @@ const bare = best(costs.bare);
 console.log(`${"".padEnd(30)}   wall     work   memory      wall     work (against bare)`);
 console.log(row("bare Eleventy, ready strings", bare, bare));
 console.log(row("Eleventy as it comes", best(costs.stock), bare));
+console.log(row("all drawings alone", best(costs.draw), bare));
+console.log(row("all PDF files alone", best(costs.print), bare));
 console.log(row("the book, nothing ready", best(costs.cold), bare));
 console.log(row("the book, PDF files ready", best(costs.printed), bare));
 console.log(row("the book, one pattern changed", best(costs.changed), bare));
 console.log(row("the book, nothing changed", best(costs.warm), bare));
+tellParts(costs);
 
 grow();
 

@@ -136,16 +136,6 @@ export const DEVICES = {
       ],
     ],
   },
-  "stale-pages": {
-    measuredIn: "edit",
-    edits: [
-      [
-        "src/build/pages/stale-pages.ts",
-        "written.get(page) !== key",
-        "OFF || written.get(page) !== key",
-      ],
-    ],
-  },
   "held-in-memory": {
     measuredIn: "edit",
     edits: [

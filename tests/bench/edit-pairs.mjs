@@ -21,7 +21,8 @@ const read = await engine.readContent(content);
 const calling = { content: read.content, caches, engine, project: PROJECT };
 const first = { ...calling, workers: engine.startWorkers(calling) };
 let settle = () => {};
-const settings = { content, mode: "serve", first, onSettled: () => settle() };
+const pages = engine.openServedPages(() => {});
+const settings = { content, mode: "serve", first, pages, onSettled: () => settle() };
 const output = mkdtempSync(join(tmpdir(), "spanbook-edit-"));
 const eleventy = new Eleventy("site", output, {
   configPath: ".eleventy.js",

@@ -37,8 +37,13 @@ export function openHalf(half: string): Half {
 
 /** The content of a folder, once for each notebook with that one alone. */
 export async function contentByNotebook(folder: string): Promise<readonly Content[]> {
+  const content = await allContent(folder);
+  return content.notebooks.map((notebook) => ({ ...content, notebooks: [notebook] }));
+}
+
+/** The content of a folder. */
+export async function allContent(folder: string): Promise<Content> {
   const read = await readContent(folder);
   if ("report" in read) throw new Error(read.report);
-  const { content } = read;
-  return content.notebooks.map((notebook) => ({ ...content, notebooks: [notebook] }));
+  return read.content;
 }

@@ -5,8 +5,9 @@ import { reportIssues } from "../../issue/report/report.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
 import { openRoot } from "../content/load-file.ts";
 import { type NamedFolder, openPacks } from "../content/open-packs.ts";
-import { guardServer } from "../pages/guard-server.ts";
+import { guardServer, PAGE_ASKED } from "../pages/guard-server.ts";
 import { openEleventy } from "../pages/run-eleventy.ts";
+import { openServedPages } from "../pages/served-pages.ts";
 import { ARTIFACTS } from "./build.ts";
 import { freePort, LOOPBACK } from "./free-port.ts";
 import { sayFailure } from "./say-failure.ts";
@@ -53,20 +54,21 @@ async function serveOn({
   project,
   home,
 }: Required<ServeCall>): Promise<number> {
+  let rebuild: (path: string) => unknown = () => undefined;
+  const pages = openServedPages(() => void rebuild(PAGE_ASKED));
   const eleventy = await openEleventy({
     project,
     output: join(home, SERVED, keyOf([content, ...packs.map(({ folder }) => folder)])),
-    settings: { content, packs, host, cache: join(home, ARTIFACTS) },
+    settings: { content, packs, host, cache: join(home, ARTIFACTS), pages },
     mode: "serve",
   });
-  guardServer(eleventy.eleventyServe, host);
+  guardServer(eleventy.eleventyServe, { host, pages });
   const stopped = new Promise<number>((resolve) => {
     const stop = () => void eleventy.stopWatch().then(() => resolve(0));
     process.once("SIGINT", stop);
     process.once("SIGTERM", stop);
   });
-  const rebuild: unknown = await eleventy.watch();
-  if (typeof rebuild !== "function") throw new TypeError("Eleventy gave no way to build again");
+  rebuild = await eleventy.watch();
   const unwatch = [content, ...packs.map(({ folder }) => folder)].map((folder) =>
     watchRemovals(folder, (path) => {
       if (!existsSync(folder)) console.error(`${folder} is gone: start again when it is back.`);

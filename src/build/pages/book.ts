@@ -56,7 +56,7 @@ export interface PageKeys {
   /** Of what stands on every page. */
   readonly shared: string;
   /** Of the pages that list all patterns, strips and notebooks. */
-  readonly lists: string;
+  lists(): string;
   pair(pair: Pair): string;
   strip(pair: StripPair): string;
   setup(pair: SetupPair): string;
@@ -139,7 +139,14 @@ export function emptyBook(): Book {
     patternPage: noPage,
     notebookPage: noPage,
     frontSvg: () => "",
-    keys: { shared: "", lists: "", pair: noPage, strip: noPage, setup: noPage, notebook: noPage },
+    keys: {
+      shared: "",
+      lists: () => "",
+      pair: noPage,
+      strip: noPage,
+      setup: noPage,
+      notebook: noPage,
+    },
     sideFiles: () => [],
     listFiles: [],
     askPdf: () => undefined,

@@ -18,6 +18,8 @@ declare module "@11ty/eleventy" {
     readonly server: Server;
     /** There once the server listens. */
     readonly updateServer: { on(event: "connection", use: (socket: WatchingSocket) => void): void };
+    reload(event: { readonly files: readonly string[] }): Promise<void>;
+    sendError(event: { readonly error: unknown }): Promise<void>;
     onRequestHandler(request: IncomingMessage, response: ServerResponse): Promise<void>;
     _serverListen: (port: number) => void;
   }
@@ -38,7 +40,8 @@ declare module "@11ty/eleventy" {
     init(): Promise<void>;
     disableLogger(): void;
     write(): Promise<unknown>;
-    watch(): Promise<unknown>;
+    /** Gives the way to build again, for a path that was edited. */
+    watch(): Promise<(path: string) => Promise<void>>;
     serve(port?: number): Promise<void>;
     stopWatch(): Promise<unknown>;
   }

@@ -1,14 +1,44 @@
 /** Eleventy's own server behind a check of what it is asked for, on one address instead of all. */
 import type { IncomingMessage, ServerResponse } from "node:http";
 import type { DevServer, ServeModule } from "@11ty/eleventy";
+import type { ServedPages } from "./served-pages.ts";
 
 /** What Eleventy serves with: each server that it opens is guarded, those after a change of its setup, too. */
-export function guardServer(serve: ServeModule, host: string): void {
+export function guardServer(serve: ServeModule, { host, pages }: Guard): void {
   const moduleOf = serve.getServerModule.bind(serve);
   serve.getServerModule = async (name) => {
     const { getServer } = await moduleOf(name);
-    return { getServer: (...given) => guarded(getServer(...given), host) };
+    return { getServer: (...given) => told(guarded(getServer(...given), host), pages) };
   };
+}
+
+interface Guard {
+  /** The IP address to listen at. */
+  readonly host: string;
+  readonly pages: ServedPages;
+}
+
+/** Stands among the edited files for a page that somebody has opened. */
+export const PAGE_ASKED = ".page-asked";
+
+/** Eleventy ends each build with one of these two calls. Open pages are not loaded again for one that only wrote a page. */
+function told(server: DevServer, pages: ServedPages): DevServer {
+  const reload = server.reload.bind(server);
+  const sendError = server.sendError.bind(server);
+  server.reload = (event) => {
+    pages.release();
+    return event.files.every(isAsk) ? Promise.resolve() : reload(event);
+  };
+  server.sendError = (event) => {
+    pages.release();
+    return sendError(event);
+  };
+  return server;
+}
+
+/** Not an edit, but a page that is asked for. */
+export function isAsk(path: string): boolean {
+  return path.endsWith(PAGE_ASKED);
 }
 
 /** It would end with what it cannot read, and knows no way to listen at one address. */

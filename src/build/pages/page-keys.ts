@@ -17,41 +17,39 @@ interface KeySources extends PatternPageSources {
   readonly version: string;
 }
 
-/** Keys of one book; those of a pattern's pages are made of a few that are worked out once. */
+/** Keys of one book, each worked out when it is asked for. */
 export function openPageKeys(sources: KeySources): PageKeys {
   const { content, artifacts, around, strips, version } = sources;
   const { book, notebooks, recipes } = content;
   const shared = keyOf([version, JSON.stringify([book, notebooks.map(notebookEntry)])]);
-  const cardKeys = new Map(recipes.map(({ slug }) => [slug, cardKey(slug, sources)]));
-  const carrying = new Map(
-    recipes.map(({ slug }) => [slug, JSON.stringify(strips.carrying(slug))]),
-  );
   // Strips and set-ups link the patterns that the book has; those that they name stand in their own sources.
   const slugs = recipes.map(({ slug }) => slug);
   const titles = recipes.map(({ slug, title, purpose }) => [slug, title, purpose]);
   const textOf = (path: string) => `${digestsOf(path, content).text} ${sources.originOf(path)}`;
   return {
     shared,
-    lists: keyOf([
-      shared,
-      ...cardKeys.values(),
-      ...notebooks.flatMap(({ slug }) => notebookSources(slug, content)),
-      ...strips.pairs.flatMap((pair) => stripSources(pair, content)),
-      ...content.setups.flatMap(({ slug: setup }) =>
-        notebooks.flatMap(({ slug: notebook }) => setupSources({ setup, notebook }, content)),
-      ),
-    ]),
-    // There are thousands of these, and all are needed after each edit: put together, not digested.
-    pair: (pair) =>
-      [
+    lists: () =>
+      keyOf([
+        shared,
+        ...slugs.map((slug) => cardKey(slug, sources)),
+        ...notebooks.flatMap(({ slug }) => notebookSources(slug, content)),
+        ...strips.pairs.flatMap((pair) => stripSources(pair, content)),
+        ...content.setups.flatMap(({ slug: setup }) =>
+          notebooks.flatMap(({ slug: notebook }) => setupSources({ setup, notebook }, content)),
+        ),
+      ]),
+    pair: (pair) => {
+      const named = around
+        .named(artifacts.recipe(pair.pattern), pair)
+        .filter((slug) => slug !== "");
+      return keyOf([
+        shared,
         textOf(patternPath(pair.pattern)),
         textOf(notebookPath(pair.notebook)),
-        carrying.get(pair.pattern),
-        ...[pair.pattern, ...around.named(artifacts.recipe(pair.pattern), pair)].map((slug) =>
-          cardKeys.get(slug),
-        ),
-        shared,
-      ].join(" "),
+        JSON.stringify(strips.carrying(pair.pattern)),
+        ...[pair.pattern, ...named].map((slug) => cardKey(slug, sources)),
+      ]);
+    },
     strip: (pair) =>
       keyOf([
         shared,

@@ -6,6 +6,7 @@ import type { Workers } from "../artifacts/prebuild/start-workers.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
 import type { NamedFolder } from "../content/open-packs.ts";
+import type { ServedPages } from "./served-pages.ts";
 
 /** The engine that runs, the content as it was just read, its finished artifacts, and the threads that make the others. */
 export interface First {
@@ -30,6 +31,8 @@ export interface Settings {
   readonly first?: First;
   /** The IP address that it is served at. */
   readonly host?: string;
+  /** While serving: which pages lie ready, so that one is written when somebody opens it. */
+  readonly pages?: ServedPages;
   /** Is told after each build how many artifacts were found and how many were made. */
   readonly onSettled?: (tally: CacheTally) => void;
 }

@@ -1,4 +1,4 @@
-/** Which pages are written anew after an edit: never fewer than those that a whole build writes otherwise. */
+/** Which pages a served book writes: those that somebody opens, and after an edit all that a whole build writes otherwise. */
 import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -8,10 +8,10 @@ import { afterAll, describe, expect, it } from "vitest";
 import { openCaches } from "../../src/build/artifacts/caches.ts";
 import { loadContent } from "../../src/build/content/load-content.ts";
 import { filesIn } from "../../src/build/output/files-in.ts";
-import type { Book } from "../../src/build/pages/book.ts";
+import type { Book, BookPages } from "../../src/build/pages/book.ts";
 import { makeBook } from "../../src/build/pages/make-book.ts";
 import { removeStrays } from "../../src/build/pages/remove-strays.ts";
-import { openPagesWritten, type StalePages } from "../../src/build/pages/stale-pages.ts";
+import { openServedPages, type PagesToWrite } from "../../src/build/pages/served-pages.ts";
 import { withReport } from "../../src/build/pages/template-filters.ts";
 import { PROJECT } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
@@ -26,6 +26,19 @@ const FILES: Readonly<Record<string, string>> = {
   "strips/daily.md": "---\ntitle: Daily\nacross: [halves]\ndown: [halves]\n---\nBoth.\n",
   "setups/may.md":
     "---\ntitle: May\ndates: 2027-05\npages: [halves, {each: week, pages: [halves]}]\n---\nMay.\n",
+};
+
+const STRIP_OF_THIRDS = "---\ntitle: Daily\nacross: [thirds]\n---\n";
+const MAY_OF_THIRDS = "---\ntitle: May\ndates: 2027-05\npages: [thirds]\n---\n";
+
+const HALVES = { pattern: "halves", notebook: "plain" };
+const NOTHING: PagesToWrite = {
+  pairs: [],
+  strips: [],
+  setups: [],
+  notebooks: [],
+  hasGuide: false,
+  hasLists: false,
 };
 
 async function bookOf(files: Readonly<Record<string, string>>): Promise<Book> {
@@ -53,7 +66,7 @@ function pagesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, s
   return new Map(pages);
 }
 
-const pathsOf = ({ pairs, strips, setups, notebooks }: StalePages) => [
+const pathsOf = ({ pairs, strips, setups, notebooks }: BookPages) => [
   ...pairs.map(({ pattern, notebook }) => `patterns/${pattern}/${notebook}/index.html`),
   ...strips.map(({ strip, notebook }) => `strips/${strip}/${notebook}/index.html`),
   ...setups.map(({ setup, notebook }) => `setups/${setup}/${notebook}/index.html`),
@@ -68,6 +81,17 @@ const edited = (path: string, from: string, to: string) => ({
 /** The page of a pattern or a strip on a notebook, or of a notebook. */
 const ONE_OF_MANY = /^(patterns|strips|setups)\/.+\/.+\/index|^notebooks\/.+\/index/;
 
+/** Pages of which each was opened once, and written. */
+function allOpened(book: Book) {
+  const pages = openServedPages(() => undefined);
+  for (const path of [...pathsOf(book.all), "index.html", "guide/book/index.html"]) {
+    void pages.open(path, book);
+  }
+  const atFirst = pages.stale(book, "");
+  pages.settle();
+  return { pages, atFirst };
+}
+
 describe("the pages that are stale", () => {
   let before: ReadonlyMap<string, string> | undefined;
 
@@ -81,11 +105,9 @@ describe("the pages that are stale", () => {
     ["the book's title", edited("book.yaml", "Tiny", "Small"), 12, true],
     ["a set-up's dates", edited("setups/may.md", "2027-05", "2027-06"), 2, false],
   ])("after an edit of %s are all that it changes", async (_, files, most, hasGuide) => {
-    const pages = openPagesWritten();
     before ??= pagesOf(FILES);
-    const atFirst = pathsOf(pages.stale(await bookOf(FILES), ""));
-    expect(atFirst).toHaveLength(12);
-    pages.settle();
+    const { pages, atFirst } = allOpened(await bookOf(FILES));
+    expect(pathsOf(atFirst)).toHaveLength(12);
     const stale = pages.stale(await bookOf(files), "");
     const after = pagesOf(files);
     const changed = [...after].flatMap(([path, page]) => (before?.get(path) === page ? [] : path));
@@ -100,20 +122,49 @@ describe("the pages that are stale", () => {
   });
 
   it("are none when nothing changed, and all when what stands on every page did", async () => {
-    const pages = openPagesWritten();
     const book = await bookOf(FILES);
-    pages.stale(book, "");
-    expect(pathsOf(pages.stale(book, ""))).toHaveLength(12);
-    pages.settle();
-    expect(pages.stale(book, "")).toEqual({
-      pairs: [],
-      strips: [],
-      setups: [],
-      notebooks: [],
-      hasGuide: false,
-      hasLists: false,
-    });
+    const { pages } = allOpened(book);
+    expect(pages.stale(book, "")).toEqual(NOTHING);
     expect(pathsOf(pages.stale(book, "other code"))).toHaveLength(12);
+    // That was not written.
+    expect(pathsOf(pages.stale(book, "other code"))).toHaveLength(12);
+  });
+
+  it.each<[string, string, Partial<PagesToWrite>]>([
+    ["a pattern on a notebook", "patterns/halves/plain/index.html", { pairs: [HALVES] }],
+    ["the same by its folder", "patterns/halves/plain/", { pairs: [HALVES] }],
+    ["a notebook", "notebooks/plain/index.html", { notebooks: ["plain"] }],
+    ["the guide", "guide/strip/index.html", { hasGuide: true }],
+    ["the front page", "", { hasLists: true }],
+    ["the gallery", "patterns/", { hasLists: true }],
+    [
+      "no page of the book, which gets the page for that",
+      "patterns/none/plain/",
+      { hasLists: true },
+    ],
+  ])("are, when somebody opens %s, that one", async (_, path, wanted) => {
+    let builds = 0;
+    const pages = openServedPages(() => {
+      builds += 1;
+    });
+    const book = await bookOf(FILES);
+    const ready = pages.open(path, book);
+    expect(pages.stale(book, "")).toEqual({ ...NOTHING, ...wanted });
+    pages.settle();
+    pages.release();
+    await ready;
+    await pages.open(path, book);
+    expect(builds).toBe(1);
+  });
+
+  it("are those of a pattern that comes back as it was, too", async () => {
+    const { "patterns/halves.md": _, ...without } = FILES;
+    const rest = { "strips/daily.md": STRIP_OF_THIRDS, "setups/may.md": MAY_OF_THIRDS };
+    const whole = await bookOf({ ...FILES, ...rest });
+    const { pages } = allOpened(whole);
+    pages.stale(await bookOf({ ...without, ...rest }), "");
+    pages.settle();
+    expect(pathsOf(pages.stale(whole, ""))).toContain("patterns/halves/plain/index.html");
   });
 });
 
