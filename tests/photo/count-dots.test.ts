@@ -1,7 +1,7 @@
 /** Photos of one small notebook, each with one thing that makes counting hard, and those that are refused. */
 import { describe, expect, it } from "vitest";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import { countDots } from "../../src/photo/count-dots.ts";
+import { countPhoto } from "../../src/photo/count-photo.ts";
 import type { Grey } from "../../src/photo/grey.ts";
 import type { Pose } from "./stage/camera.ts";
 import { DAYLIGHT, FLAT, gridOn, type Staging, stagePhoto } from "./stage/staged-photo.ts";
@@ -99,9 +99,36 @@ describe("a photo is refused", () => {
   });
 });
 
-it("says how far it is, from nought to one", () => {
-  const parts = [...countDots({ width: 40, height: 40, at: new Uint8Array(1_600) })];
+it.each([40, 2_000])("says how far it is, from nought to one: %i pixels", (side) => {
+  const at = new Uint8Array(side * 40);
+  const parts = [...countPhoto({ width: 40, height: side, at })];
   expect(parts.length).toBeGreaterThan(3);
   expect(parts).toEqual(parts.toSorted((a, b) => a - b));
   expect(Math.max(...parts)).toBeLessThan(1);
 });
+
+it("finds dots in a smaller copy where they lie in the photo itself", () => {
+  const photo = drawnDots(60, { width: 1_500, height: 2_000 });
+  const counted = countedIn(photo);
+  if (!counted.ok || counted.of !== "grid") throw new Error("the dots were not counted");
+  expect([counted.grid.across, counted.grid.down]).toEqual([20, 28]);
+  const [first] = counted.grid.corners;
+  expect(first?.x).toBeCloseTo(180, 0);
+  expect(first?.y).toBeCloseTo(180, 0);
+  for (const { x, y } of counted.grid.dots) {
+    expect(Math.abs(x / 60 - Math.round(x / 60))).toBeLessThan(0.01);
+    expect(Math.abs(y / 60 - Math.round(y / 60))).toBeLessThan(0.01);
+  }
+});
+
+/** 20 by 28 round dots, three steps from the corner. */
+function drawnDots(step: number, { width, height }: Omit<Grey, "at">): Grey {
+  const at = new Uint8Array(width * height).fill(225);
+  for (let index = 0; index < 20 * 28; index++) {
+    const [x, y] = [(3 + (index % 20)) * step, (3 + Math.floor(index / 20)) * step];
+    for (let dy = -3; dy <= 3; dy++)
+      for (let dx = -3; dx <= 3; dx++)
+        if (dx * dx + dy * dy <= 10) at[(y + dy) * width + x + dx] = 110;
+  }
+  return { width, height, at };
+}

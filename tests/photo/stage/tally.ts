@@ -1,7 +1,7 @@
 /** What came of a staged photo, against the truth beside it. */
 import type { GridAxis } from "../../../src/measure/grid-axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
-import { countDots } from "../../../src/photo/count-dots.ts";
+import { countPhoto } from "../../../src/photo/count-photo.ts";
 import type { Grey } from "../../../src/photo/grey.ts";
 import { measureLines } from "../../../src/photo/measure-lines.ts";
 import { measureGrid } from "../../../src/photo/measure-paper.ts";
@@ -17,7 +17,7 @@ export interface Outcome {
 
 /** All of the work at once. */
 export function countedIn(photo: Grey): PhotoCount {
-  const work = countDots(photo);
+  const work = countPhoto(photo);
   let step = work.next();
   while (!step.done) step = work.next();
   return step.value;

@@ -1,5 +1,5 @@
 /** Counts the dots of a photo: as a worker of its own, or inside the page where a browser allows no worker. */
-import { countDots } from "../../../../src/photo/count-dots.ts";
+import { countPhoto } from "../../../../src/photo/count-photo.ts";
 import type { Grey } from "../../../../src/photo/grey.ts";
 import { sumUp } from "../../../../src/photo/grey.ts";
 import type { PaperCorners } from "../../../../src/photo/measure-paper.ts";
@@ -9,7 +9,7 @@ import type { CountingStep, PhotoCountPart } from "./photo-count-part.ts";
 
 /** Step by step, so that a page can breathe between. */
 function* steps(photo: Grey): Generator<CountingStep> {
-  const counting = countDots(photo);
+  const counting = countPhoto(photo);
   let step = counting.next();
   while (!step.done) {
     yield { kind: "part", part: step.value };

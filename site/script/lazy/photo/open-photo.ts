@@ -60,13 +60,8 @@ function greyOf(canvas: HTMLCanvasElement): Grey {
   const { width, height } = canvas;
   const data = canvas.getContext("2d")?.getImageData(0, 0, width, height).data ?? [];
   const at = new Uint8Array(width * height);
-  for (let index = 0; index < at.length; index++) {
-    const [red = 0, green = 0, blue = 0] = [
-      data[4 * index],
-      data[4 * index + 1],
-      data[4 * index + 2],
-    ];
-    at[index] = (299 * red + 587 * green + 114 * blue) / 1_000;
-  }
+  for (let index = 0, from = 0; index < at.length; index++, from += 4)
+    at[index] =
+      (299 * (data[from] ?? 0) + 587 * (data[from + 1] ?? 0) + 114 * (data[from + 2] ?? 0)) / 1_000;
   return { width, height, at };
 }
