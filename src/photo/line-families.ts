@@ -52,9 +52,9 @@ export function lineFamilies(
 }
 
 interface DarkPixels {
-  readonly x: readonly number[];
-  readonly y: readonly number[];
-  readonly dark: readonly number[];
+  readonly x: Float32Array;
+  readonly y: Float32Array;
+  readonly dark: Float32Array;
 }
 
 function darkPixels(grey: SummedGrey, middle: PhotoPoint, radius: number): DarkPixels {
@@ -71,7 +71,8 @@ function darkPixels(grey: SummedGrey, middle: PhotoPoint, radius: number): DarkP
       found.dark.push(Math.min(MOST_CONTRAST, Math.max(0, contrastAt(grey, at.x, at.y, REACH))));
     }
   }
-  return found;
+  const { x, y, dark } = found;
+  return { x: Float32Array.from(x), y: Float32Array.from(y), dark: Float32Array.from(dark) };
 }
 
 interface Profile {
@@ -86,7 +87,8 @@ function profileAt({ x, y, dark }: DarkPixels, angle: number, radius: number): P
   const [cos, sin] = unit(angle);
   const [sums, counts] = [new Float64Array(2 * radius + 1), new Float64Array(2 * radius + 1)];
   for (let index = 0; index < dark.length; index++) {
-    const at = Math.round((x[index] ?? 0) * cos + (y[index] ?? 0) * sin) + radius;
+    // Rounded: what is cut off is above nought.
+    const at = ((x[index] ?? 0) * cos + (y[index] ?? 0) * sin + radius + 0.5) | 0;
     sums[at] = (sums[at] ?? 0) + (dark[index] ?? 0);
     counts[at] = (counts[at] ?? 0) + 1;
   }

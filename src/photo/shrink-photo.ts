@@ -2,7 +2,7 @@
 import type { Grey, PhotoPoint } from "./grey.ts";
 import type { CountedGrid, LinedPage, PhotoCount } from "./photo-count.ts";
 
-/** Each pixel is the mean of what it covers, to a quarter of a pixel; `factor` is below 1. */
+/** Each pixel is the mean of four places of what it covers; `factor` is from a half to 1. */
 export function shrunk({ width, height, at }: Grey, factor: number): Grey {
   const size = { width: Math.floor(width * factor), height: Math.floor(height * factor) };
   const to = new Uint8Array(size.width * size.height);
@@ -21,8 +21,8 @@ export function shrunk({ width, height, at }: Grey, factor: number): Grey {
   return { ...size, at: to };
 }
 
-/** So many places each way are taken for a pixel. */
-const SAMPLES = 4;
+/** So many places each way. */
+const SAMPLES = 2;
 
 /** Which pixels of the photo are taken for each of the smaller ones, one way. */
 function coverOf(length: number, factor: number): Uint32Array {
