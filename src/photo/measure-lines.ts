@@ -24,7 +24,7 @@ const LENS_ROUNDS = 30;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 /** More than this is no slip of a finger. */
 const MOST_SPREAD = 0.03;
-/** Half of a flat page's lines lie no farther from an even distance than so many steps: a curled one's lie far apart. */
+/** Half of a flat page's lines lie no farther from an even distance than so many steps, if its corners are right. */
 const MOST_UNEVEN = 0.004;
 /** Half of the places on lines of a flat page lie no farther from straight than so many steps, or pixels. */
 const MOST_BENT = 0.01;
@@ -67,8 +67,8 @@ export function measureLines(
   const isInside = top > 0 && pitch > 0 && top + (lines.length - 1) * pitch < paper.height;
   if (!isInside || !(spread <= MOST_SPREAD)) return { ok: false, kind: "no-sheet" };
   const bent = scale * medianOf(seen.flatMap((line) => offStraight(line, lens)));
-  const isBent = bent > Math.max(LEAST_BENT_PX, MOST_BENT * step);
-  if (isBent || uneven > MOST_UNEVEN * pitch) return { ok: false, kind: "curled" };
+  if (bent > Math.max(LEAST_BENT_PX, MOST_BENT * step)) return { ok: false, kind: "curled" };
+  if (uneven > MOST_UNEVEN * pitch) return { ok: false, kind: "uneven" };
   return { ok: true, lines: { pitch, top, spread } };
 }
 

@@ -23,8 +23,9 @@ export interface MeasuredGrid {
 /**
  * Why there are no lengths. `no-sheet`: corners that no sheet has, two on one place, in a wrong order, inside the grid, or
  * far from a rectangle. `curled`: what is printed lies too far from where a flat sheet has it.
+ * `uneven`, of lines: one of the two.
  */
-export type Unmeasured = "no-sheet" | "curled";
+export type Unmeasured = "no-sheet" | "curled" | "uneven";
 
 export type Measuring =
   | { readonly ok: true; readonly grid: MeasuredGrid }

@@ -75,6 +75,7 @@ describe("the lengths", () => {
 
   it.each([
     ["curled", /curled/],
+    ["uneven", /would not lie evenly/],
     ["no-sheet", /No sheet of paper/],
   ] as const)("are missing where the paper is %s", (kind, words) => {
     expect(sayUnmeasured(kind).sentence).toMatch(words);

@@ -122,15 +122,23 @@ function sayPercent(part: number): string {
 
 /** Why there are no lengths, though there is a count. */
 export function sayUnmeasured(kind: Unmeasured): Said {
-  return kind === "curled"
-    ? {
+  switch (kind) {
+    case "curled":
+      return {
         sentence: "The page is curled, so that the photo tells no lengths.",
         hint: "Press it flat and take it again, or measure by ruler.",
-      }
-    : {
+      };
+    case "uneven":
+      return {
+        sentence: "Between these corners the lines would not lie evenly.",
+        hint: "Put each mark onto its corner of the page; if they are there, the page is curled: press it flat and take it again.",
+      };
+    case "no-sheet":
+      return {
         sentence: "No sheet of paper has its corners so.",
         hint: "Put each corner’s mark onto the corner of the page in the photo.",
       };
+  }
 }
 
 /** What is wrong with a file that was to be a photo. */
