@@ -14,6 +14,8 @@ const LEAST_LINES = 6;
 const LEAST_PLACES = 6;
 /** So many places halfway between lines may look like lines. */
 const MOST_BETWEEN = 0.25;
+/** One line is at most so many times as strong as most are. */
+const MOST_UNLIKE = 1.7;
 /** How far from a line its surroundings are looked at, in pixels. */
 const AROUND = 12;
 
@@ -32,7 +34,7 @@ export function linesDoubt(
   const off = ends.filter(({ line, outward }) => !isNextInPhoto(grey, rows, line, outward));
   if (off.length > 0) return { kind: "cut-off", sides: off.map(({ side }) => side) };
   if (lines.some((line) => line.length < LEAST_SEEN * usual)) return { kind: "bare-line" };
-  if (isUneven(rows, { first, last, step })) return { kind: "lined" };
+  if (isUneven(rows, { first, last, step }) || isMixed(rows)) return { kind: "lined" };
   if (hasLinesBetween(look, rows, { first, last, step })) return { kind: "lined" };
   const unsure = ends.filter(
     ({ line, outward }) => sizeOf(rows, line + outward) > MOST_BEYOND * usual,
@@ -75,6 +77,15 @@ function isUneven(
     if (medianOf(off) > Math.max(OFF_PX, OFF * step)) return true;
   }
   return false;
+}
+
+/** Are some lines much stronger than others? Printed ones are alike, whatever the light. */
+function isMixed(rows: Rows): boolean {
+  const strengths = [...rows.values()]
+    .filter(({ size }) => size >= LEAST_PLACES)
+    .map((row) => medianOf([...row.values()].map(({ spot }) => spot.strength)));
+  const usual = medianOf(strengths);
+  return strengths.some((one) => one > MOST_UNLIKE * usual || one < usual / MOST_UNLIKE);
 }
 
 /** Are there lines halfway as well? Then every other one was counted. */
