@@ -11,6 +11,9 @@ export const config = {
   htmlTemplateEngine: false,
 };
 
+/** Of iPhones, of home screens as the manifest lists them, and cut to any shape. */
+const ICON_SIZES = ["180", "192", "512", "512-maskable"];
+
 const NOT_BUILT = "The book could not be built.";
 
 /** A long line of source is reached with the arrow keys. */
@@ -131,7 +134,7 @@ export default function (cfg) {
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
 
-  for (const icon of ["icon.svg", "icon-192.png"]) {
+  for (const icon of ["icon.svg", ...ICON_SIZES.map((size) => `icon-${size}.png`)]) {
     cfg.addPassthroughCopy({ [`site/${icon}`]: `assets/${icon}` });
   }
   markdown.core.ruler.push("guide", (state) => {

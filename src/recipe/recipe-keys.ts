@@ -22,11 +22,11 @@ const margin = (where: string): KeyEntry & { readonly expected: typeof SPACE } =
 /** Which of the units are meant, beside a word for them. */
 const SELECTION = {
   from: {
-    expected: { ...form("unit-number"), max: LIMITS.tracks },
+    expected: form("unit-number"),
     meaning: "The first unit that is taken: 1 is the first of all, −1 the last. Default: 1.",
   },
   to: {
-    expected: { ...form("unit-number"), max: LIMITS.tracks },
+    expected: form("unit-number"),
     meaning: "The last unit that is taken. Default: −1.",
   },
   least: {

@@ -87,7 +87,7 @@ const WIDE = Object.entries(VISITS).filter(
 );
 
 describe.concurrent.each([
-  [390, Object.entries(VISITS)],
+  [360, Object.entries(VISITS)],
   [1440, WIDE],
 ] as const)("%i px wide", (width, visits) => {
   it.each(visits)("%s stands still", async (_, visit) => {

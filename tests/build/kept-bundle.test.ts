@@ -1,5 +1,13 @@
 /** Bundles are made once for the same sources, by whoever comes first, and never half. */
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { keptBundle, PROJECT } from "../../src/build/bundle/kept-bundle.mjs";
@@ -54,6 +62,19 @@ describe("a bundle", () => {
     };
     await expect(take(bad)).rejects.toThrow("bad source");
     expect(existsSync(join(await take(), "bundle.txt"))).toBe(true);
+  });
+
+  it("stays where it was just made by a clock that was set back", async () => {
+    const farOff = new Date("2199-01-01");
+    for (let edit = 0; edit < 7; edit += 1) {
+      writeFileSync(join(sources, "one.txt"), `later ${edit}`);
+      await take();
+      for (const name of ours()) utimesSync(join(BUNDLES, name), farOff, farOff);
+    }
+    writeFileSync(join(sources, "one.txt"), "now");
+    expect(readFileSync(join(await take(), "bundle.txt"), "utf8")).toBe("now");
+    const longAgo = new Date("1970-01-02");
+    for (const name of ours()) utimesSync(join(BUNDLES, name), longAgo, longAgo);
   });
 
   it("goes when six newer ones are kept", async () => {

@@ -10,7 +10,7 @@ export async function startOn(
   words: readonly string[],
   cwd: string = PROJECT,
   launch: string = LAUNCH,
-): Promise<{ address: string; said: () => string }> {
+): Promise<{ address: string; said: () => string; pid: number }> {
   const { INIT_CWD: _, ...env } = process.env;
   const server = spawn(process.execPath, [launch, ...words], {
     cwd,
@@ -28,7 +28,7 @@ export async function startOn(
     () => /http:\/\/localhost:\d+\//.exec(said)?.[0],
     () => said,
   );
-  return { address, said: () => said };
+  return { address, said: () => said, pid: server.pid ?? 0 };
 }
 
 async function stop(server: ChildProcess): Promise<void> {

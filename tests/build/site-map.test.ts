@@ -76,6 +76,8 @@ describe("the manifest", () => {
       "./",
       "assets/icon.svg",
       "assets/icon-192.png",
+      "assets/icon-512.png",
+      "assets/icon-512-maskable.png",
     ]);
   });
 });

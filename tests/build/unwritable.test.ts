@@ -8,7 +8,7 @@ import {
   symlinkSync,
   writeFileSync,
 } from "node:fs";
-import { dirname, join } from "node:path";
+import { dirname, join, relative } from "node:path";
 import { describe, expect, it } from "vitest";
 import { errorsIn, sayFailure } from "../../src/build/cli/say-failure.ts";
 import { sayUnwritable } from "../../src/build/cli/say-unwritable.ts";
@@ -85,6 +85,11 @@ describe("the line for what the disk refuses", () => {
       "EXDEV",
       { path: "/x", dest: output },
       "it is a disk of its own. Take a folder in it, or choose",
+    ],
+    [
+      "ENOSPC",
+      { path: "/opt/fit.js", dest: relative("", "/srv/books/tiny.new-7/assets/fit.js") },
+      "the disk is full. Make room, or choose",
     ],
     ["EWEIRD", { path: output }, "the system says EWEIRD. Choose"],
   ])("%s at %j", (code, about, words) => {

@@ -1,14 +1,14 @@
-/** Rows of dots as two readers draw them: a dash of no length is no dot to one of them. */
+/** Rows of dots as three readers draw them: a dash of no length is no dot to one of them. */
 import { describe, expect, it } from "vitest";
 import { pagePlace } from "../../src/draw/geometry/page-place.ts";
 import { gridMarks } from "../../src/draw/page/grid-marks.ts";
 import { writePdf } from "../../src/print/pdf/write-pdf.ts";
 import { NOTEBOOKS, SETTINGS } from "../print/demo-book.ts";
-import { drawnByPdfium, drawnByPoppler, type GreyPicture } from "../print/pdfium.ts";
+import { drawnByMupdf } from "../print/mupdf.ts";
+import { drawnByPdfium, drawnByPoppler, type GreyPicture, missOf } from "../print/pdfium.ts";
 
 /** In millimetres. */
 const TRUE_TO = 0.05;
-const WINDOW = 0.7;
 const DPI = 300;
 
 function gridPdf(place: ReturnType<typeof pagePlace>): Promise<Uint8Array> {
@@ -18,34 +18,20 @@ function gridPdf(place: ReturnType<typeof pagePlace>): Promise<Uint8Array> {
   return writePdf({ ...SETTINGS, title: "Dots", pages: [page] });
 }
 
-/** How far the ink around a place has its centre from it, in millimetres; infinitely far where there is none. */
-function missOf({ greyAt, across, down }: GreyPicture, x: number, y: number): number {
-  const reach = Math.round(WINDOW * across);
-  const [left, top] = [Math.round(x * across), Math.round(y * down)];
-  let [ink, alongX, alongY] = [0, 0, 0];
-  for (let py = top - reach; py <= top + reach; py += 1) {
-    for (let px = left - reach; px <= left + reach; px += 1) {
-      const dark = 255 - greyAt(px, py);
-      ink += dark;
-      alongX += dark * (px + 0.5);
-      alongY += dark * (py + 0.5);
-    }
-  }
-  if (ink === 0) return Number.POSITIVE_INFINITY;
-  return Math.hypot(alongX / ink / across - x, alongY / ink / down - y);
-}
+type Draw = (pdf: Uint8Array, paper: { width: number; height: number }) => Promise<GreyPicture>;
 
 const DOTTED = NOTEBOOKS.filter(({ ruling }) => ruling === "dots");
 
-describe.each([
-  ["PDFium", drawnByPdfium],
-  ["poppler", drawnByPoppler],
-] as const)("the dots that %s draws", (_, draw) => {
+describe.each<[string, Draw]>([
+  ["PDFium", (pdf, paper) => drawnByPdfium(pdf, DPI, { paper })],
+  ["poppler", (pdf) => drawnByPoppler(pdf, DPI)],
+  ["mupdf", (pdf) => drawnByMupdf(pdf, DPI)],
+])("the dots that %s draws", (_, draw) => {
   it.each(DOTTED.map((one) => [one.slug, one] as const))(
     "for %s lie where the notebook has them",
     async (...[, notebook]) => {
       const place = pagePlace(notebook, 0);
-      const picture = await draw(await gridPdf(place), DPI, place.paper);
+      const picture = await draw(await gridPdf(place), place.paper);
       const misses = place.dots.down.flatMap((y) =>
         place.dots.across.map((x) => missOf(picture, x, y)),
       );

@@ -108,7 +108,7 @@ describe.each(["a5", "b5-right"])("the pages of a set-up on %s", (slug) => {
       ({ fill, label, w, h }) => fill === "blank" && label !== "" && w > 6 && h > 1,
     );
     const paper = { width: toMm(across.paper), height: toMm(down.paper) };
-    const picture = await drawnByPdfium(pdf, 600, paper);
+    const picture = await drawnByPdfium(pdf, 600, { paper });
     const x = bare ? bare.x + bare.w - 1 : 0;
     const y = bare ? bare.y + 1 : 0;
     const dot = { x: toMm(positionLength(across, x)), y: toMm(positionLength(down, y)) };

@@ -1,7 +1,7 @@
 /** Many spans planned at once: alike ones share a plan, which is what each of them gets by itself. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dayOf } from "../../src/calendar/day.ts";
+import { dayOf, weekday } from "../../src/calendar/day.ts";
 import { isBeyondYears, type Span, spansIn } from "../../src/calendar/span.ts";
 import { ISO_WEEKS } from "../../src/calendar/week.ts";
 import { layOutPattern } from "../../src/plan/plan-pattern.ts";
@@ -11,6 +11,7 @@ import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { arbitraryDated } from "../oracle/arbitrary-dated.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
+import { timesAs } from "../oracle/work-time.ts";
 import { fileOf, type WrittenPattern } from "../oracle/written-pattern.ts";
 import { checkRuns } from "../sweep/sweep-size.ts";
 
@@ -65,6 +66,23 @@ describe("spans that come out alike", () => {
     ["weeks", recipeOf({ dates: "week", page: { rows: { count: "days" } } }), 1],
   ] as const)("by %s, in 28 years", (_, recipe, shapes) => {
     expect(spansByShape(recipe, spansOf(recipe, 2001, 2028), UNDATED)).toHaveLength(shapes);
+  });
+
+  it("are found among all days of ten years by looking at few of them", () => {
+    const each = { columns: { count: 2, each: { label: "{day} {month}" } } };
+    const recipe = recipeOf({ dates: "day", page: { rows: { count: 30, each } } });
+    const days = spansOf(recipe, 2027, 2036);
+    expect(days).toHaveLength(3_653);
+    const work = (spans: readonly Span[]) => () => spansByShape(recipe, spans, UNDATED);
+    expect(timesAs(work(days), work(days.slice(0, 7)))).toBeLessThan(50);
+  });
+
+  it("are told apart at the end of the calendar, where the last days are of a week of the year 10000", () => {
+    const recipe = recipeOf({ dates: "day", page: { label: "{week} of {week year}" } });
+    const american = { ...UNDATED, rule: { firstWeekday: weekday(7), weekOne: 1 } };
+    const days = spansOf(recipe, 9999).slice(-20);
+    const groups = spansByShape(recipe, days, american);
+    expect(groups.map((group) => group.length)).toEqual([14, 6]);
   });
 
   it("are planned as each of them is by itself, whatever the pattern", () => {

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { WEEKDAY_WORDS } from "../../src/calendar/calendar.ts";
 import { day, dayOf } from "../../src/calendar/day.ts";
+import type { DayRange } from "../../src/calendar/span.ts";
 import type { DatesChoice } from "../../src/view/fields/span-fields.ts";
 
 const FIRST = dayOf({ year: 1, month: 1, day: 1 });
@@ -34,4 +35,16 @@ export function anyDates(): fc.Arbitrary<DatesChoice> {
     },
     { requiredKeys: ["calendar"] },
   );
+}
+
+/** Days of up to ten years, mostly of some weeks: what is longer takes long to work out. */
+export function anyRange(): fc.Arbitrary<DayRange> {
+  const length = fc.oneof(
+    { weight: 4, arbitrary: fc.integer({ min: 0, max: 40 }) },
+    { weight: 2, arbitrary: fc.integer({ min: 0, max: 400 }) },
+    { weight: 1, arbitrary: fc.integer({ min: 0, max: 3_600 }) },
+  );
+  return fc
+    .tuple(fc.integer({ min: FIRST, max: LAST - 3_600 }), length)
+    .map(([from, days]) => ({ from: day(from), to: day(from + days) }));
 }

@@ -1,6 +1,5 @@
 /** Set-ups with whatever can be in them: patterns, blocks in blocks, borders, times, a filling, any days. */
 import fc from "fast-check";
-import { day } from "../../src/calendar/day.ts";
 import { SETUP_LIMITS } from "../../src/recipe/setup-keys.ts";
 import {
   BORDERS,
@@ -10,6 +9,7 @@ import {
 } from "../../src/recipe/setup-recipe.ts";
 import { STRIP_BOUNDS } from "../../src/recipe/strip-bounds.ts";
 import { MAKES } from "../../src/recipe/strip-recipe.ts";
+import { anyRange } from "./any-dates.ts";
 import { anyLine } from "./any-notebook.ts";
 
 /** A set-up of patterns with these names, without places in a file and without a text below it. */
@@ -17,9 +17,7 @@ export function anySetup(slug: fc.Arbitrary<string>): fc.Arbitrary<SetupRecipe> 
   const heads = fc.record({
     slug,
     title: anyLine(),
-    dates: fc
-      .tuple(fc.integer({ min: -700_000, max: 2_900_000 }), fc.integer({ min: 0, max: 3_600 }))
-      .map(([from, length]) => ({ from: day(from), to: day(from + length) })),
+    dates: anyRange(),
     first: fc.integer(SETUP_LIMITS.first),
     pages: fc.array(anyEntry(slug, 0), { minLength: 1, maxLength: 6 }),
     lanes: fc.integer(STRIP_BOUNDS.lanes),

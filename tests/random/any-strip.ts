@@ -1,6 +1,5 @@
 /** Strips with whatever can be on them: patterns, uses, plain divisions of any kind, dates. */
 import fc from "fast-check";
-import { day } from "../../src/calendar/day.ts";
 import type { Axis } from "../../src/measure/axis.ts";
 import type { Area, Split, TrackSizing } from "../../src/recipe/recipe.ts";
 import { STRIP_BOUNDS } from "../../src/recipe/strip-bounds.ts";
@@ -11,6 +10,7 @@ import {
   type StripRecipe,
 } from "../../src/recipe/strip-recipe.ts";
 import { plainSlug } from "../../src/source/slug.ts";
+import { anyRange } from "./any-dates.ts";
 import { anyLine } from "./any-notebook.ts";
 
 /** A strip of patterns with these names, without a text below it. */
@@ -23,9 +23,7 @@ export function anyStrip(slug: fc.Arbitrary<string>): fc.Arbitrary<StripRecipe> 
     });
   };
   const dates = fc.option(
-    fc
-      .tuple(fc.integer({ min: -700_000, max: 2_900_000 }), fc.integer({ min: 0, max: 3_600 }))
-      .map(([from, length]) => ({ dates: { from: day(from), to: day(from + length) } })),
+    anyRange().map((range) => ({ dates: range })),
     { nil: {} },
   );
   const heads = fc.record({

@@ -11,6 +11,8 @@ interface Refusals {
   readonly isRefused?: boolean;
   /** Has it no room for anything? */
   readonly isFull?: boolean;
+  /** How many characters it has room for, keys and all. */
+  readonly room?: number;
 }
 
 /** `items` is what lies in the storage, and may be looked at. */
@@ -38,7 +40,10 @@ export function openWebSpace(kept: Readonly<Record<string, string>> = {}, refusa
           key: (index: number) => [...items.keys()][index] ?? null,
           getItem: (key: string) => items.get(key) ?? null,
           setItem: (key: string, text: string) => {
-            if (refusals.isFull) throw new DOMException("full", "QuotaExceededError");
+            const others = [...items].filter(([name]) => name !== key).flat();
+            const size = [...others, key, text].join("").length;
+            if (refusals.isFull || size > (refusals.room ?? Infinity))
+              throw new DOMException("full", "QuotaExceededError");
             change(key, text);
           },
           removeItem: (key: string) => change(key, null),

@@ -229,6 +229,22 @@ describe("a browser that keeps nothing", () => {
     expect(device.persists()).toBe(false);
   });
 
+  it("has room for so much: what found none is there in the page, what was kept before at the next visit", () => {
+    const { items, openTab } = openWebSpace({}, { room: 200 });
+    const device = openDevice(openTab(), BOOK_SCRIPT);
+    device.set("patterns/week.md", "w".repeat(60));
+    device.set("hand", "left");
+    const before = Object.fromEntries(items);
+    device.set("patterns/week.md", "v".repeat(160));
+    expect(device.get("patterns/week.md")).toBe("v".repeat(160));
+    expect(device.persists()).toBe(false);
+    expect(Object.fromEntries(items)).toEqual(before);
+    expect(openDevice(openTab(), BOOK_SCRIPT).get("patterns/week.md")).toBe("w".repeat(60));
+    device.set("patterns/week.md", "u".repeat(70));
+    expect(device.persists()).toBe(true);
+    expect(openDevice(openTab(), BOOK_SCRIPT).get("patterns/week.md")).toBe("u".repeat(70));
+  });
+
   it("is not one that keeps", () => {
     const device = openDevice(openWebSpace().openTab(), BOOK_SCRIPT);
     expect(device.persists()).toBe(true);

@@ -28,6 +28,15 @@ describe("a tree of YAML", () => {
     });
   });
 
+  it("counts lines where a quotation mark that nobody opened swallows some of them", () => {
+    const text = 'right:  {month}"}}\n  - rows: {label: "{week}"}';
+    const reading = readYaml({ path: "a.md", text, firstLine: 2 });
+    const told = reading.ok
+      ? []
+      : reading.issues.map(({ kind, at }) => `${kind} ${at.line}:${at.column}`);
+    expect(told).toEqual(["unexpected 2:16", "after-quote 3:20"]);
+  });
+
   it("keeps the words behind numbers and switches", () => {
     expect(treeOf("[007, 2.50, yes, true, null, ~, 0x1f, 2027-05-01]")).toEqual([
       "2:1+49",

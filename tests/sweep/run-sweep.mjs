@@ -1,8 +1,12 @@
-/** `npm run sweep`: the slow sweeps, whole; `-- --size=10` runs ten percent of each, `-- --seed=7` draws other cases. */
+/**
+ * `npm run sweep`: the slow sweeps, whole; `-- --size=10` runs ten percent of each, `-- --seed=7` draws other cases,
+ * `-- tests/fuzz` runs one of them.
+ */
 import { spawnSync } from "node:child_process";
 import { parseArgs } from "node:util";
 
-const { values } = parseArgs({
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
   options: {
     size: { type: "string", default: "100" },
     seed: { type: "string", default: "70040" },
@@ -25,5 +29,12 @@ const CHECKS = [
   "tests/plan/properties.test.ts",
   "tests/view/fit-result.test.ts",
 ];
-const vitest = ["node_modules/vitest/vitest.mjs", "run", "tests/sweep", ...CHECKS];
-process.exitCode = spawnSync(process.execPath, vitest, { env, stdio: "inherit" }).status ?? 1;
+/** It measures time, so that nothing runs beside it. */
+const FUZZ = ["tests/fuzz/fuzz.test.ts"];
+
+const run = (files) => {
+  const vitest = ["node_modules/vitest/vitest.mjs", "run", ...files];
+  return spawnSync(process.execPath, vitest, { env, stdio: "inherit" }).status ?? 1;
+};
+const all = positionals.length > 0 ? [positionals] : [["tests/sweep", ...CHECKS], FUZZ];
+process.exitCode = Math.max(...all.map(run));

@@ -9,6 +9,17 @@ export const SWEEP_SEED = Number(process.env.SWEEP_SEED ?? 70_040);
 /** In percent of a check by random or by all cases: the gate's part is enough to find what is often wrong. */
 const CHECK_SIZE = Number(process.env.SWEEP_SIZE ?? 25);
 
+/** Is it `npm run sweep`? Then nothing else runs beside what is measured. */
+export const IS_SWEEP = process.env.SWEEP_SIZE !== undefined;
+
+/** In percent of the fuzz: six hundred cases. */
+const FUZZ_SIZE = Number(process.env.SWEEP_SIZE ?? 0.6);
+
+/** So many of `all` cases of the fuzz. */
+export function fuzzRuns(all: number): number {
+  return Math.max(1, Math.ceil((all * FUZZ_SIZE) / 100));
+}
+
 /** Of a check in the gate that `npm run sweep` runs whole: so many of `all` runs, one at least. */
 export function checkRuns(all: number): number {
   return Math.max(1, Math.ceil((all * CHECK_SIZE) / 100));

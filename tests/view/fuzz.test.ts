@@ -2,32 +2,24 @@
 import fc from "fast-check";
 import { createSVGWindow } from "svgdom";
 import { describe, expect, it } from "vitest";
-import { planRecipe } from "../../site/script/recipe/plan-recipe.ts";
 import { gridScene } from "../../src/draw/page/grid-scene.ts";
 import { pageScene } from "../../src/draw/page/page-scene.ts";
 import { stripScene } from "../../src/draw/strip/strip-scene.ts";
 import { createSvgWriter } from "../../src/draw/svg/write-svg.ts";
-import { sayAddressIssue } from "../../src/issue/words/say-address-issue.ts";
 import { sayFieldIssue } from "../../src/issue/words/say-field-issue.ts";
-import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { sayMisfit } from "../../src/issue/words/say-misfit.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import type { Plan } from "../../src/plan/plan.ts";
-import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { patternEntry } from "../../src/recipe/strip-recipe.ts";
-import { readFitAddress } from "../../src/view/address/fit-address.ts";
 import { readFields } from "../../src/view/fields/read-notebook-fields.ts";
 import { NO_STRIP } from "../../src/view/fields/strip-fields.ts";
 import { fitResult } from "../../src/view/fit-result.ts";
 import { stripResult } from "../../src/view/strip/strip-result.ts";
 import { wildFields } from "../random/any-fields.ts";
-import { wildRecipe } from "../random/wild-recipe.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
-import { demoText } from "../setup/demo-files.ts";
 
 const { content, catalogue } = await demoCatalogue();
-const texts = content.recipes.map(({ slug }) => demoText(`patterns/${slug}.md`));
 const write = createSvgWriter(createSVGWindow());
 
 /** A drawing as text, or the words that stand in its place. */
@@ -50,30 +42,6 @@ function answerToFields(fields: Parameters<typeof readFields>[0], pattern: strin
   const scenes = [gridScene(shown.notebook), stripScene(strip)].map((scene) => write(scene));
   if (scenes.some((svg) => !svg.startsWith("<svg"))) return { words: [] };
   return drawn(shown.plan, shown.recipe, shown.notebook);
-}
-
-function answerToRecipe(text: string): Answer {
-  const [notebook] = content.notebooks;
-  if (!notebook) throw new Error("the demo book has no notebook");
-  const draft = { notebook, slug: "", text };
-  const result = planRecipe(draft, { readRecipe }, content);
-  if (!result.ok) return { words: result.issues.map((one) => sayIssue(one).sentence) };
-  return drawn(result.plan, result.recipe, result.notebook);
-}
-
-function answerToAddress(hash: string): Answer {
-  const reading = readFitAddress(hash, catalogue.slugs);
-  if (!reading.ok) return { words: [sayAddressIssue(reading.issue)] };
-  const { notebook, pattern = "seed-list", strip = NO_STRIP } = reading.value;
-  const [usual] = content.notebooks;
-  const own = notebook ?? usual ?? fail();
-  write(stripScene(stripResult({ notebook: own, strip }, catalogue).strip));
-  const shown = fitResult({ notebook: own, pattern }, catalogue);
-  return drawn(shown.plan, shown.recipe, shown.notebook);
-}
-
-function fail(): never {
-  throw new Error("the demo book has no notebook");
 }
 
 /** Counts answers of each kind, and holds each to what it must be. */
@@ -128,57 +96,6 @@ describe("whatever is typed", () => {
         expect(ms).toBeLessThan(LONGEST_MS);
       }),
       { seed: 70_030, numRuns: 600 },
-    );
-    expect(counts.drawings).toBeGreaterThan(50);
-    expect(counts.words).toBeGreaterThan(150);
-  });
-
-  it("into an address", { timeout: 300_000 }, () => {
-    const { counts, check } = tally();
-    const part = fc.oneof(
-      fc.constantFrom(
-        "v=1",
-        "v=1",
-        "paper=A5&pitch=5&dots=26,38",
-        "paper=90,130&pitch=4,5&dots=20,20",
-      ),
-      fc.constantFrom(
-        "first=5,",
-        "count=,dot-to-dot",
-        "binding=top",
-        "pattern=seed-list",
-        "across=seed-list&lanes=2",
-        "across=seed-list:7&down=[]",
-        'across=["seed-list",{"title":"Thirds","split":{"count":3,"gap":1}}]',
-      ),
-      fc
-        .tuple(fc.constantFrom("dots", "pitch", "first", "name", "width", "pattern"), fc.string())
-        .map((pair) => pair.join("=")),
-    );
-    const hash = fc
-      .uniqueArray(part, { maxLength: 5 })
-      .map((parts) => `#v=1&${parts.join("&")}`.replace("v=1&v=1", "v=1"));
-    fc.assert(
-      fc.property(hash, (text) => {
-        const { answer, ms } = waited(() => answerToAddress(text));
-        check(answer);
-        expect(ms).toBeLessThan(LONGEST_MS);
-      }),
-      { seed: 70_031, numRuns: 600 },
-    );
-    expect(counts.drawings).toBeGreaterThan(50);
-    expect(counts.words).toBeGreaterThan(150);
-  });
-
-  it("into a recipe", { timeout: 300_000 }, () => {
-    const { counts, check } = tally();
-    fc.assert(
-      fc.property(wildRecipe(texts), (text) => {
-        const { answer, ms } = waited(() => answerToRecipe(text));
-        check(answer);
-        expect(ms).toBeLessThan(LONGEST_MS);
-      }),
-      { seed: 70_032, numRuns: 1_000 },
     );
     expect(counts.drawings).toBeGreaterThan(50);
     expect(counts.words).toBeGreaterThan(150);

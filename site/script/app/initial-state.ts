@@ -1,12 +1,11 @@
 /** What the fit page shows first: what its address says, else what was kept on the device, else what is usual. */
 import type { AddressIssue } from "../../../src/issue/facts/address-issue.ts";
+import { layOutPattern } from "../../../src/plan/plan-pattern.ts";
 import { type Fit, type FitPart, readFitAddress } from "../../../src/view/address/fit-address.ts";
 import type { Catalogue } from "../../../src/view/catalogue.ts";
 import type { UnnamedNotebook } from "../../../src/view/fields/read-notebook-fields.ts";
 import { NO_DATES } from "../../../src/view/fields/span-fields.ts";
 import type { StripChoice } from "../../../src/view/fields/strip-fields.ts";
-import { fitResult } from "../../../src/view/fit-result.ts";
-import { statusWords } from "../../../src/view/pattern/plan-status.ts";
 import type { Device } from "../device/device.ts";
 import { keptText } from "../device/kept-entry.ts";
 import { firstNotebook } from "./keepers-notebook.ts";
@@ -53,9 +52,9 @@ export function keptFit(device: Device, { slugs }: Catalogue): Partial<Fit> {
 /** A week is what most people draw; else whatever fits. */
 function usualPattern(notebook: UnnamedNotebook, catalogue: Catalogue): string {
   const weeks = catalogue.recipes.filter(({ purpose }) => purpose === "week");
-  const fitting = [...weeks, ...catalogue.recipes].find(({ slug }) => {
-    const { plan } = fitResult({ notebook, pattern: slug }, catalogue);
-    return statusWords(plan).state !== "misfit";
-  });
+  // What would make it fit is not asked: on a notebook where nothing fits that would take long.
+  const fitting = [...weeks, ...catalogue.recipes].find(
+    (recipe) => layOutPattern(recipe, notebook, catalogue.when).fits,
+  );
   return (fitting ?? catalogue.recipes[0])?.slug ?? "";
 }

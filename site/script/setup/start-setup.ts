@@ -44,10 +44,12 @@ function keptSetup(device: Device) {
   return reading.ok ? reading.value : undefined;
 }
 
-/** By the device's clock. */
+/** By the device's clock; where that shows the last month of the calendar, that month. */
 function nextMonth({ when: { rule } }: Catalogue) {
-  const now = spanHolding("month", deviceToday(), rule);
-  const next = isBeyondYears(now) ? now : spanBeside(now, 1, rule);
-  const { from, to } = isBeyondYears(next) ? next.span : next;
+  const today = deviceToday();
+  const now = spanHolding("month", today, rule);
+  if (isBeyondYears(now)) return { from: today, to: today };
+  const next = spanBeside(now, 1, rule);
+  const { from, to } = isBeyondYears(next) ? now : next;
   return { from, to };
 }

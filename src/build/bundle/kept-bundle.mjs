@@ -40,7 +40,7 @@ export async function keptBundle({ kind, sources, make }) {
   } finally {
     await rm(draft, { recursive: true, force: true });
   }
-  await removeOld(kind);
+  await removeOld(kind, folder);
   return folder;
 }
 
@@ -61,8 +61,10 @@ async function filesIn(folder) {
   return files.map((file) => join(file.parentPath, file.name).slice(PROJECT.length));
 }
 
-async function removeOld(kind) {
-  const names = (await readdir(BUNDLES)).filter((name) => name.startsWith(`${kind}-`));
+/** All but those that were used last, and the one that was just made: by a clock that was set back it is the oldest. */
+async function removeOld(kind, made) {
+  const all = (await readdir(BUNDLES)).filter((name) => name.startsWith(`${kind}-`));
+  const names = all.filter((name) => BUNDLES + name !== made);
   const dated = await Promise.all(
     names.map(async (name) => {
       const about = await stat(BUNDLES + name).catch(() => undefined);
@@ -70,6 +72,6 @@ async function removeOld(kind) {
     }),
   );
   dated.sort((one, other) => other.usedAt - one.usedAt);
-  const old = dated.slice(KEPT_OF_A_KIND);
+  const old = dated.slice(KEPT_OF_A_KIND - 1);
   await Promise.all(old.map(({ name }) => rm(BUNDLES + name, { recursive: true, force: true })));
 }

@@ -1,5 +1,5 @@
 /** The line for an output that cannot be written: why, and what to do. */
-import { sep } from "node:path";
+import { resolve, sep } from "node:path";
 import { type SystemError, systemErrorIn } from "./say-failure.ts";
 
 /** What the system's codes say of a folder that is to be made, filled and renamed (POSIX, errno.h). */
@@ -42,10 +42,11 @@ export function sayUnwritable(output: string, error: unknown): string | undefine
   return `The output ${output} cannot be written: ${reason}. ${remedy} another with --output=FOLDER.`;
 }
 
-/** A book grows in a folder beside the output, which may first have to be made. */
+/** A book grows in a folder beside the output, which may first have to be made. Eleventy copies to paths from where it runs. */
 function isAbout({ code, path, dest }: SystemError, output: string): boolean {
   if (path === undefined) return WITHOUT_PATH.has(code);
-  return [path, ...(dest === undefined ? [] : [dest])].some(
+  const paths = [path, ...(dest === undefined ? [] : [dest])].map((one) => resolve(one));
+  return paths.some(
     (one) => one.startsWith(output) || output.startsWith(one.endsWith(sep) ? one : one + sep),
   );
 }

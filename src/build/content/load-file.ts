@@ -65,8 +65,11 @@ export async function loadBytes(
     if (!isInside(root, await realpath(full))) return failed(path, { kind: "leaves-folder" });
     const found = await stat(full);
     if (!found.isFile()) return failed(path, { kind: "unreadable" });
-    if (found.size > limitKib * 1024) return failed(path, { kind: "too-large", limitKib });
-    return { ok: true, value: { path, bytes: await readFile(full) } };
+    const tooLarge = failed(path, { kind: "too-large", limitKib });
+    if (found.size > limitKib * 1024) return tooLarge;
+    const bytes = await readFile(full);
+    // It may have grown since it was looked at.
+    return bytes.length > limitKib * 1024 ? tooLarge : { ok: true, value: { path, bytes } };
   } catch (error) {
     const isMissing = error instanceof Error && "code" in error && error.code === "ENOENT";
     return failed(path, isMissing ? await missing(full) : { kind: "unreadable" });

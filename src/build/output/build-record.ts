@@ -49,10 +49,10 @@ function sourcesHash({ project, engine, content }: BookPlace): string {
   return keyOf([engine.version, ...written, ...origins, siteKey({ project, engine })]);
 }
 
-/** Every file with its size and when it was written, which changes when anybody touches it. */
-function manifestOf(output: string): readonly (readonly [string, number, number])[] {
+/** Every file with its size and when it was touched last, which nobody can set back to what it was. */
+function manifestOf(output: string): readonly (readonly [string, number, number, number])[] {
   return filesIn(output).map((file) => {
-    const { size, mtimeMs } = statSync(join(output, file));
-    return [file, size, mtimeMs];
+    const { size, mtimeMs, ctimeMs } = statSync(join(output, file));
+    return [file, size, mtimeMs, ctimeMs];
   });
 }

@@ -1,5 +1,7 @@
 /** A drawing as text, read from the DOM that it was drawn in. */
 
+import { escapedXml } from "./xml-text.ts";
+
 const NAMESPACE = "http://www.w3.org/2000/svg";
 
 /** The elements that hold text: a line each. All others hold elements, or nothing. */
@@ -24,7 +26,7 @@ function innerText(parent: Element): string {
 function elementText(element: Element): string {
   const name = element.nodeName;
   const head = `<${name}${attributesText(element)}`;
-  if (TEXTS.has(name)) return `${head}>${escaped(element.textContent ?? "")}</${name}>\n`;
+  if (TEXTS.has(name)) return `${head}>${escapedXml(element.textContent ?? "")}</${name}>\n`;
   if (element.childNodes.length === 0) return `${head}/>\n`;
   return `${head}>\n${innerText(element)}</${name}>\n`;
 }
@@ -32,22 +34,7 @@ function elementText(element: Element): string {
 function attributesText(element: Element): string {
   let text = "";
   for (const { name, value } of element.attributes) {
-    if (name !== "xmlns") text += ` ${name}="${escaped(value)}"`;
+    if (name !== "xmlns") text += ` ${name}="${escapedXml(value)}"`;
   }
   return text;
 }
-
-const ESCAPES: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-};
-
-/** As XML writes it, in an attribute and between two tags alike. */
-function escaped(text: string): string {
-  return SPECIAL.test(text) ? text.replace(SPECIALS, (one) => ESCAPES[one] ?? one) : text;
-}
-
-const SPECIAL = /[&<>"]/;
-const SPECIALS = /[&<>"]/g;

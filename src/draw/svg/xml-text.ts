@@ -25,3 +25,18 @@ export function xmlId(text: string): string {
   const plain = text.replace(/[^A-Za-z0-9._-]+/g, "-");
   return /^[A-Za-z_]/.test(plain) ? plain : `d-${plain}`;
 }
+
+const ESCAPES: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+};
+
+const SPECIAL = /[&<>"]/;
+const SPECIALS = /[&<>"]/g;
+
+/** As XML writes it, in an attribute and between two tags alike. */
+export function escapedXml(text: string): string {
+  return SPECIAL.test(text) ? text.replace(SPECIALS, (one) => ESCAPES[one] ?? one) : text;
+}

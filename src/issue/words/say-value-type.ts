@@ -87,7 +87,7 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => string>> = {
   "utc-offset": () => 'hours and minutes with a sign, such as "+00:00" or "-08:00"',
   repeat: ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
   "unit-count": ({ min, max, names }) => `a whole number from ${min} to ${max}, or one of ${names}`,
-  "unit-number": ({ max }) => `a whole number from 1 to ${max}, or from −1 to −${max}`,
+  "unit-number": () => "a whole number other than 0",
   "word-groups": ({ max }) =>
     `a list of at most ${max} groups of two words or more, such as [[to-do, task list], [budget, money]]`,
   printer: ({ min, max }) =>

@@ -15,8 +15,8 @@ const FORMS: readonly { readonly month: MonthForm; readonly weekday: WeekdayForm
 ];
 
 /**
- * A label's texts, one for each form, with the widest names first. Without a span a placeholder of which nothing is
- * known is left empty. Fails where a week is counted in a year outside 1–9999.
+ * A label's texts, one for each form, with the widest names first; only one where no name is in it. Without a span a
+ * placeholder of which nothing is known is left empty. Fails where a week is counted in a year outside 1–9999.
  */
 export function fillLabel(
   parts: readonly LabelPart[],
@@ -24,29 +24,48 @@ export function fillLabel(
   when: When,
 ): readonly string[] | BeyondYears {
   const names = new Set(parts.flatMap((part) => (part.kind === "placeholder" ? [part.name] : [])));
+  if (names.size === 0) return [written(parts, () => "")];
   const week = weekNumbers(names, dates, when);
   if (week && isBeyondYears(week)) return week;
   const moon = names.has("moon") && dates.span && when.moonOn?.(dates.span.from);
   const facts = { ...(dates.span ? spanFacts(dates) : undatedFacts(dates)), ...week };
-  return FORMS.map((form) => {
-    const month = (of: number | undefined, inDate: boolean) =>
-      of === undefined ? "" : monthName(when.names, of, { form: form.month, inDate });
-    const written: Readonly<Record<Placeholder, string>> = {
-      day: text(facts.day),
-      weekday: facts.weekday ? weekdayName(when.names, facts.weekday, form.weekday) : "",
-      week: text(facts.week),
-      "week year": text(facts.weekYear),
-      month: month(facts.month, names.has("day")),
-      "month number": text(facts.month),
-      quarter: text(facts.quarter),
-      year: text(facts.year),
-      "last day": text(facts.lastDay),
-      "last month": month(facts.lastMonth, names.has("last day")),
-      "last year": text(facts.lastYear),
-      moon: moon ? moon[form.month] : "",
-    };
-    return parts.map((part) => (part.kind === "text" ? part.text : written[part.name])).join("");
-  });
+  const month = (of: number | undefined, inDate: boolean, form: MonthForm) =>
+    of === undefined ? "" : monthName(when.names, of, { form, inDate });
+  const textOf = (name: Placeholder, form: (typeof FORMS)[number]): string => {
+    switch (name) {
+      case "weekday":
+        return facts.weekday ? weekdayName(when.names, facts.weekday, form.weekday) : "";
+      case "month":
+        return month(facts.month, names.has("day"), form.month);
+      case "last month":
+        return month(facts.lastMonth, names.has("last day"), form.month);
+      case "moon":
+        return moon ? moon[form.month] : "";
+      default:
+        return text(facts[NUMBERS[name]]);
+    }
+  };
+  const forms = NAMED.some((name) => names.has(name)) ? FORMS : FORMS.slice(0, 1);
+  return forms.map((form) => written(parts, (name) => textOf(name, form)));
+}
+
+/** What has a longer and a shorter form. */
+const NAMED = ["weekday", "month", "last month", "moon"] as const satisfies readonly Placeholder[];
+
+/** Where the number of each other placeholder stands. */
+const NUMBERS = {
+  day: "day",
+  week: "week",
+  "week year": "weekYear",
+  "month number": "month",
+  quarter: "quarter",
+  year: "year",
+  "last day": "lastDay",
+  "last year": "lastYear",
+} as const satisfies Readonly<Record<Exclude<Placeholder, (typeof NAMED)[number]>, keyof Facts>>;
+
+function written(parts: readonly LabelPart[], textOf: (name: Placeholder) => string): string {
+  return parts.map((part) => (part.kind === "text" ? part.text : textOf(part.name))).join("");
 }
 
 /** Does a label name the week's number beside the calendar year, where the week's own year is meant? */

@@ -6,6 +6,7 @@ import type { Bookmark, Sheet } from "../sheets/sheet.ts";
 import { createMissingGlyphs } from "./font/missing-glyphs.ts";
 import type { FontLists } from "./font/print-font.ts";
 import type { PdfWriter } from "./write/pdf-writer.ts";
+import { writeMetadata } from "./write/write-metadata.ts";
 import { writeSheet } from "./write/write-sheet.ts";
 
 export interface PdfQuestion {
@@ -56,8 +57,8 @@ function openDocument({ title, language, facing, hasNumbers }: PdfQuestion): PDF
     font: null,
     info: { Title: title, Creator: PROGRAM, Producer: PROGRAM, CreationDate: NO_DATE },
   });
-  // PDFKit would write the title into XML without escaping it. The title of the file is in its information.
-  pdf.endMetadata = () => {};
+  // PDFKit would write the title into XML without escaping it.
+  pdf.endMetadata = () => writeMetadata(pdf, title);
   // Print at actual size, from paper of the page's size (ISO 32000-1, table 150).
   const preferences = pdf.ref({
     DisplayDocTitle: true,

@@ -7,7 +7,7 @@ import { textWidth } from "../../draw/text-width.ts";
 import { sayFurtherTitle, sayMisfitRow } from "../../issue/words/sheet-words.ts";
 import type { PaperSize } from "../../notebook/paper.ts";
 import { type ContentsRow, type FlownRow, flowRows } from "./contents-flow.ts";
-import type { Sheet, SheetLink, SheetPart } from "./sheet.ts";
+import type { Sheet, SheetPart } from "./sheet.ts";
 
 export interface ContentsQuestion {
   readonly title: string;
@@ -40,7 +40,6 @@ export function contentsSheets(question: ContentsQuestion): readonly Sheet[] {
       title: sayFurtherTitle(title, index + 1),
       ...paper,
       parts: [...headParts(question), ...lying.map(rowPart), leaders(lying)],
-      links: lying.flatMap(rowLinks),
     };
   });
 }
@@ -91,6 +90,11 @@ function rowPart(lying: LyingRow): SheetPart {
   return {
     kind: "line",
     marks: [title, { ...line, role: "count", x: x + width, anchor: "end", text }],
+    link: {
+      area: { x, y: y - SIZE, width, height: SIZE * 1.4 },
+      title: row.title,
+      page: first + row.page,
+    },
   };
 }
 
@@ -110,10 +114,4 @@ function leaders(rows: readonly LyingRow[]): SheetPart {
   });
   const mark: Mark = { kind: "path", role: "tick", d: d.join(""), dash: [0.25, 1.25] };
   return { kind: "artifact", marks: d.length === 0 ? [] : [mark] };
-}
-
-function rowLinks({ row, x, y, width, first }: LyingRow): readonly SheetLink[] {
-  if (row.kind !== "pattern") return [];
-  const area = { x, y: y - SIZE, width, height: SIZE * 1.4 };
-  return [{ area, page: first + row.page }];
 }

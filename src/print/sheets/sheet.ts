@@ -9,8 +9,6 @@ export interface Sheet {
   readonly height: number;
   /** In reading order. */
   readonly parts: readonly SheetPart[];
-  /** Places that lead to another page of the same file. */
-  readonly links?: readonly SheetLink[];
 }
 
 /** What a part is to those who have the sheet read to them. */
@@ -24,7 +22,12 @@ export type SheetPart =
       /** Where the drawing lies, whose marks are in its own millimetres; left out where they are in the sheet's. */
       readonly lies?: { readonly frame: Rect; readonly place: SheetPlace };
     }
-  | { readonly kind: "heading" | "line"; readonly marks: readonly TextMark[] }
+  | {
+      readonly kind: "heading" | "line";
+      readonly marks: readonly TextMark[];
+      /** Where it leads to, in the same file. */
+      readonly link?: SheetLink;
+    }
   /** Crop marks and other things that say nothing. */
   | { readonly kind: "artifact"; readonly marks: readonly Mark[] };
 
@@ -35,7 +38,10 @@ export function partMarks(part: SheetPart): readonly Mark[] {
 }
 
 export interface SheetLink {
+  /** Where it is pressed. */
   readonly area: Rect;
+  /** What is read of it. */
+  readonly title: string;
   /** Page of the file, from 0. */
   readonly page: number;
 }

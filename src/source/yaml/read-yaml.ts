@@ -1,5 +1,5 @@
 /** Turns YAML into a tree with places, and refuses what a recipe never needs: anchors, tags, several documents. */
-import { Composer, type Document, LineCounter, Parser } from "yaml";
+import { Composer, type Document, Parser } from "yaml";
 import type { Issue } from "../../issue/facts/issue.ts";
 import { type Reading, readingOf } from "../../issue/facts/reading.ts";
 import type { SourceNode } from "../tree.ts";
@@ -23,9 +23,8 @@ export type YamlReading = Reading<SourceNode> & { readonly meant?: SourceNode };
 
 /** The tree, or what is wrong with it as YAML 1.2. Nothing is ever expanded, however often it is named. */
 export function readYaml(source: YamlText): YamlReading {
-  const counter = new LineCounter();
-  const tokens = [...new Parser(counter.addNewLine).parse(source.text)];
-  const placeOf = placeFinder(source, counter);
+  const tokens = [...new Parser().parse(source.text)];
+  const placeOf = placeFinder(source);
   const directive = tokens.find((token) => token.type === "directive");
   if (directive) return failed({ kind: "directive", at: placeOf(directive.offset) });
   const deep = deepToken(tokens);

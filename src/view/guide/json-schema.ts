@@ -182,5 +182,5 @@ const FORMS: Readonly<Record<Form, (limits: Limits) => Schema>> = {
   repeat: (limits) => wordOr(limits, whole(limits)),
   "unit-count": (limits) => wordOr(limits, whole(limits)),
   "word-groups": ({ max }) => listOf({ ...listOf(TEXT), minItems: 2 }, max),
-  "unit-number": ({ max }) => ({ type: "integer", minimum: -max, maximum: max, not: { const: 0 } }),
+  "unit-number": () => ({ type: "integer", not: { const: 0 } }),
 };

@@ -19,7 +19,7 @@ import { schemaFiles } from "../../../src/view/guide/json-schema.ts";
 import { anyNotebook } from "../../random/any-notebook.ts";
 import { anySetup } from "../../random/any-setup.ts";
 import { anyStrip } from "../../random/any-strip.ts";
-import { wildRecipe } from "../../random/wild-recipe.ts";
+import { wildFile } from "../../random/wild-file.ts";
 import { demoNames, demoText } from "../../setup/demo-files.ts";
 import { PROJECT } from "../../setup/run-command.ts";
 import { withoutExpectations } from "../../wrong/expected-problems.ts";
@@ -73,7 +73,8 @@ describe("a schema takes what its reader takes", () => {
   it("of recipes as they come about while somebody writes", () => {
     const texts = DEMO.flatMap(([kind, , text]) => (kind === "pattern" ? [text] : []));
     let taken = 0;
-    const recipes = wildRecipe(texts).filter((text) => isTaken("pattern", text));
+    const sources = { owner: "recipe", texts: fc.constantFrom(...texts), slugs: ["week"] } as const;
+    const recipes = wildFile(sources).filter((text) => isTaken("pattern", text));
     fc.assert(
       fc.property(recipes, (text) => {
         taken += 1;

@@ -4,6 +4,7 @@ declare module "pdfkit" {
 
   export interface PdfReference {
     readonly data: Record<string, unknown>;
+    compress: boolean;
     end(chunk?: string | Uint8Array): void;
   }
 
@@ -61,7 +62,14 @@ declare module "pdfkit" {
     addStructure(structure: PdfStructure): this;
     markContent(tag: "Artifact"): this;
     endMarkedContent(): this;
-    goTo(x: number, y: number, width: number, height: number, name: string): this;
+    goTo(
+      x: number,
+      y: number,
+      width: number,
+      height: number,
+      name: string,
+      options: { readonly structParent: PdfStructure; readonly Contents: object },
+    ): this;
     addNamedDestination(name: string): void;
     end(): void;
   }

@@ -2,7 +2,7 @@
 import type { PdfStructure } from "pdfkit";
 import { sheetMatrix } from "../../../draw/print-marks/placed-drawing.ts";
 import { correctionFor, type PrinterCorrection } from "../../printer-correction.ts";
-import type { Sheet, SheetPart } from "../../sheets/sheet.ts";
+import type { Sheet, SheetLink, SheetPart } from "../../sheets/sheet.ts";
 import { decimal } from "./operators.ts";
 import type { PdfWriter } from "./pdf-writer.ts";
 import { writeMarks } from "./write-marks.ts";
@@ -34,8 +34,6 @@ export function writeSheet(
   document.add(section);
   for (const part of page.parts) drawPart(writer, part, section);
   section.end();
-  for (const { area, page: target } of page.links ?? [])
-    pdf.goTo(area.x, area.y, area.width, area.height, pageName(target));
 }
 
 /** Words of the structure (ISO 32000-1, 14.8.4); furniture is no part of it. */
@@ -54,10 +52,31 @@ function drawPart(writer: PdfWriter, part: SheetPart, section: PdfStructure): vo
     part.kind === "figure" ? { alt: part.description } : {},
   );
   section.add(structure);
-  structure.add(() =>
-    part.kind === "figure" ? drawFigure(writer, part) : writeMarks(writer, part.marks),
-  );
+  if (part.kind === "figure") structure.add(() => drawFigure(writer, part));
+  else if (part.link) drawLink(writer, { ...part, link: part.link }, structure);
+  else structure.add(() => writeMarks(writer, part.marks));
   structure.end();
+}
+
+type Line = Exclude<SheetPart, { readonly kind: "figure" | "artifact" }>;
+
+/** Its words and where it is pressed are one link (ISO 32000-1, 14.8.4.4.2), and it says where it leads (12.5.2, Contents). */
+function drawLink(
+  writer: PdfWriter,
+  { marks, link: { area, page, title } }: Line & { readonly link: SheetLink },
+  line: PdfStructure,
+): void {
+  const { pdf } = writer;
+  const link = pdf.struct("Link");
+  line.add(link);
+  link.add(() => writeMarks(writer, marks));
+  // PDFKit writes an object of this kind as text, and what is a string by itself as a name.
+  const contents = Object(title);
+  pdf.goTo(area.x, area.y, area.width, area.height, pageName(page), {
+    structParent: link,
+    Contents: contents,
+  });
+  link.end();
 }
 
 type Figure = Extract<SheetPart, { readonly kind: "figure" }>;
