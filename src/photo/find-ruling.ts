@@ -89,7 +89,7 @@ function seedAt(at: PhotoPoint, steps: Steps, look: Look): readonly Seed[] {
 }
 
 /** Do its lines run from left to right? */
-export function isLevel({ across }: LineFamily): boolean {
+function isLevel({ across }: LineFamily): boolean {
   return Math.abs(across.y) > Math.abs(across.x);
 }
 
