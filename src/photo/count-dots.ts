@@ -1,16 +1,19 @@
 /** Counts the dots of a page in a photo, or says why it does not: a doubtful count is never given. */
+import { countLines } from "./count-lines.ts";
 import { type ExtendedGrid, extendGrid } from "./extend-grid.ts";
+import { type FoundRuling, findRuling } from "./find-ruling.ts";
 import { findSeeds } from "./find-seeds.ts";
 import { findSpots } from "./find-spots.ts";
 import { type Grey, medianOf, type SummedGrey, sumUp } from "./grey.ts";
 import { hasBareLine, residuals, unevenness } from "./grid-checks.ts";
 import { type Looking, readLine, stepAt } from "./grid-reader.ts";
-import { growLattice, type Node, placeKey, regularNodes } from "./grow-lattice.ts";
+import { growLattice, type Node, regularNodes } from "./grow-lattice.ts";
+import { lookForDots, noFainter } from "./look.ts";
 import { nearSpots } from "./near-spots.ts";
 import { type CountedGrid, PHOTO_SIDES, type PhotoCount, type PhotoDoubt } from "./photo-count.ts";
 import { seenAt } from "./plane-view.ts";
 import { isSharp } from "./sharpness.ts";
-import { type Spot, spotAt } from "./spot.ts";
+import { rimReach, type Spot } from "./spot.ts";
 
 /** Spots of 3 to 9 pixels are looked for. */
 const REACHES = [1, 2, 3, 4] as const;
@@ -27,103 +30,94 @@ const MOST_BEYOND = 0.36;
 const MOST_HIDDEN = 0.3;
 /** So much of a lattice between the dots may look like dots. */
 const MOST_BETWEEN = 0.25;
-/** Spots that are part of a line: so many tell of lined paper. */
-const LEAST_LINE_SPOTS = 200;
-/** Spots of this reach are asked for lines. */
-const LINE_REACH = 1;
-/** A line is so strong, as a part of where two cross. */
-const LINE_STRENGTH = 0.3;
+/** A crossing of squares is at least so strong, as a part of the one that a lattice begins with. */
+const LEAST_STRENGTH = 0.35;
+/** What is seen of the lines around a crossing, in pixels. */
+const SQUARES_AROUND = 12;
 
-/** Gives now and then what part of the work is done, so that whoever asks can pause or stop. */
+/**
+ * Gives now and then what part of the work is done, so that whoever asks can pause or stop. Lines and squares are counted
+ * by lines. Of dots the first size whose grid stands up to all checks is taken; of refusals the one that has seen most.
+ */
 export function* countDots(photo: Grey): Generator<number, PhotoCount> {
+  yield 0;
   const grey = sumUp(photo);
-  let best: Lattice = { reach: 1, nodes: [] };
-  let lines: readonly Spot[] = [];
+  const found = findRuling(grey);
+  if (found) {
+    yield 1 / 2;
+    const ruled = found.ruling === "lines" ? countLines(grey, found) : countSquares(grey, found);
+    // Strokes of ink may look like squares where nothing else does.
+    if (ruled.ok || ruled.doubt.kind !== "too-few") return ruled;
+  }
+  let most: readonly Node[] = [];
+  let doubtful: PhotoCount | undefined;
   for (const reach of REACHES) {
-    yield reach / (REACHES.length + 2);
+    yield reach / (REACHES.length + 1);
     const spots = findSpots(grey, reach);
     const nodes = largestLattice(grey, spots);
-    if (nodes.length > best.nodes.length) best = { reach, nodes };
-    if (reach === LINE_REACH) lines = linesOf(spots);
     // Larger spots than those of the grid would show even less of it.
-    if (2 * nodes.length < best.nodes.length) break;
+    if (2 * nodes.length < most.length) break;
+    const look = lookForDots(grey, reach);
+    const looking = { grey, look, kind: "dot", around: rimReach(reach) + 1 } as const;
+    const count = nodes.length < LEAST_NODES ? undefined : countedFrom(looking, nodes);
+    if (count?.ok) return count;
+    if (nodes.length <= most.length) continue;
+    most = nodes;
+    doubtful = count;
   }
-  yield (REACHES.length + 1) / (REACHES.length + 2);
-  const { reach, nodes } = best;
-  if (nodes.length < LEAST_NODES) return refused(noLattice(photo, lines, nodes), nodes);
-  const ruling = rulingOf(grey, best);
-  const looking = { grey, reach, kinds: SEEN_AS[ruling] };
+  return doubtful ?? refused(isSharp(photo) ? tooFew(most) : { kind: "blurred" }, most);
+}
+
+/** From one seed after the other; what is much fainter than it is no crossing. */
+function countSquares(grey: SummedGrey, { look, seeds }: FoundRuling): PhotoCount {
+  let most: readonly Node[] = [];
+  let doubtful: PhotoCount | undefined;
+  for (const seed of seeds) {
+    const grown = growLattice(seed, noFainter(look, LEAST_STRENGTH * seed.spot.strength));
+    const nodes = regularNodes(grown);
+    if (nodes.length < LEAST_NODES || nodes.length <= most.length) continue;
+    most = nodes;
+    doubtful = countedFrom({ grey, look, kind: "crossing", around: SQUARES_AROUND }, nodes);
+    if (doubtful.ok) return doubtful;
+  }
+  return doubtful ?? refused(tooFew(most), most);
+}
+
+function countedFrom(looking: Looking, nodes: readonly Node[]): PhotoCount {
   const grid = extendGrid(looking, nodes);
-  if (!grid) return refused({ kind: "too-few", dots: nodes.length }, nodes);
-  return judged(looking, grid, ruling);
+  return grid ? judged(looking, grid) : refused(tooFew(nodes), nodes);
 }
 
-interface Lattice {
-  readonly reach: number;
-  readonly nodes: readonly Node[];
+function tooFew(nodes: readonly Node[]): PhotoDoubt {
+  return { kind: "too-few", dots: nodes.length };
 }
-
-/** What a dot may look like. The crossings of fine lines look like dots. */
-const SEEN_AS = { dots: ["dot"], squares: ["dot", "crossing"] } as const;
 
 function largestLattice(grey: SummedGrey, found: readonly Spot[]): readonly Node[] {
   const spots = found.filter(({ kind }) => kind === "dot" || kind === "crossing");
   const nearest = nearSpots(spots);
   let best: readonly Node[] = [];
+  let own = new Set<Spot>();
   for (const seed of findSeeds(spots, grey)) {
+    // From a spot that a large lattice has, much the same one would grow.
+    if (2 * best.length > spots.length && own.has(seed.spot)) continue;
     const nodes = regularNodes(growLattice(seed, nearest));
-    if (nodes.length > best.length) best = nodes;
+    if (nodes.length <= best.length) continue;
+    best = nodes;
+    own = new Set(nodes.map(({ spot }) => spot));
     if (best.length > ENOUGH * spots.length) break;
   }
   return best;
-}
-
-/** Squares have a line halfway from each crossing to the next. */
-function rulingOf(grey: SummedGrey, { reach, nodes }: Lattice): CountedGrid["ruling"] {
-  const spots = new Map(nodes.map((node) => [placeKey(node.across, node.down), node.spot]));
-  const halfway = nodes.flatMap(({ across, down, spot }) => {
-    const next = spots.get(placeKey(across + 1, down));
-    if (!next) return [];
-    const at = { x: Math.round((spot.x + next.x) / 2), y: Math.round((spot.y + next.y) / 2) };
-    const between = spotAt(grey, at, reach);
-    return [between?.kind === "line" && between.strength > LINE_STRENGTH * spot.strength];
-  });
-  return 2 * halfway.filter(Boolean).length > halfway.length ? "squares" : "dots";
 }
 
 function refused(doubt: PhotoDoubt, nodes: readonly Node[]): PhotoCount {
   return { ok: false, doubt, found: nodes.map(({ spot: { x, y } }) => ({ x, y })) };
 }
 
-function noLattice(photo: Grey, lines: readonly Spot[], nodes: readonly Node[]): PhotoDoubt {
-  if (lines.length >= LEAST_LINE_SPOTS && areAlongside(lines))
-    return { kind: "lined", lines: lines.length };
-  return isSharp(photo) ? { kind: "too-few", dots: nodes.length } : { kind: "blurred" };
-}
-
-/** Spots of lines, where most of what is seen are such. */
-function linesOf(spots: readonly Spot[]): readonly Spot[] {
-  const lines = spots.filter(({ kind }) => kind === "line");
-  return 2 * lines.length > spots.length ? lines : [];
-}
-
-/** Do nine in ten run one way, within about 15 degrees? Directions are doubled, since a line has no front. */
-function areAlongside(lines: readonly Spot[]): boolean {
-  const doubled = lines.map(({ direction = 0 }) => 2 * direction);
-  const x = doubled.reduce((sum, angle) => sum + Math.cos(angle), 0);
-  const y = doubled.reduce((sum, angle) => sum + Math.sin(angle), 0);
-  return Math.hypot(x, y) > 0.8 * lines.length;
-}
-
 /** The grid, if all that is asked of it holds. */
-function judged(
-  looking: Looking,
-  extended: ExtendedGrid,
-  ruling: CountedGrid["ruling"],
-): PhotoCount {
-  const grid = gridOf(extended, ruling);
+function judged(looking: Looking, extended: ExtendedGrid): PhotoCount {
+  const grid = gridOf(extended, looking.kind === "dot" ? "dots" : "squares");
   const doubt = doubtOf(looking, extended, grid);
-  return doubt ? { ok: false, doubt, found: grid.dots } : { ok: true, grid };
+  return doubt ? { ok: false, doubt, found: grid.dots } : { ok: true, of: "grid", grid };
 }
 
 function gridOf(extended: ExtendedGrid, ruling: CountedGrid["ruling"]): CountedGrid {

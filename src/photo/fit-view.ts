@@ -17,16 +17,16 @@ export type Sighting = LatticePoint & PhotoPoint;
 const OUTLIER = 4;
 const LEAST_OUTLIER_PX = 0.5;
 const OUTLIER_ROUNDS = 3;
-const NEWTON_ROUNDS = 3;
+const NEWTON_ROUNDS = 2;
 const DAMPING = 1e-9;
 /** The lens is believed where it takes away so much of the squared distances. */
 const LENS_GAIN = 0.85;
 
 /** The view that fits best, with a lens where the distances ask for one; nothing where there are too few dots. */
 export function fitView(sightings: readonly Sighting[], photo: Grey): PlaneView | undefined {
-  const plain = fitRobust(sightings, photo, false);
-  if (!plain) return undefined;
-  const bent = fitRobust(sightings, photo, true);
+  const start = linearFit(sightings, photo);
+  const plain = start && fitRobust(start, sightings, false);
+  const bent = plain && fitRobust(plain, sightings, true);
   if (!bent) return plain;
   const spread = (view: PlaneView) => medianOf(distances(view, sightings).map((one) => one ** 2));
   return spread(bent) < LENS_GAIN * spread(plain) ? bent : plain;
@@ -40,11 +40,15 @@ export function distances(view: PlaneView, sightings: readonly Sighting[]): read
   });
 }
 
-function fitRobust(all: readonly Sighting[], photo: Grey, bent: boolean): PlaneView | undefined {
+function fitRobust(
+  start: PlaneView,
+  all: readonly Sighting[],
+  bent: boolean,
+): PlaneView | undefined {
   let kept = all;
-  let view: PlaneView | undefined;
+  let view: PlaneView | undefined = start;
   for (let round = 0; round < OUTLIER_ROUNDS; round++) {
-    view = fitOnce(kept, photo, bent);
+    for (let step = 0; view && step < NEWTON_ROUNDS; step++) view = newtonStep(view, kept, bent);
     if (!view) return undefined;
     const off = distances(view, all);
     const most = Math.max(LEAST_OUTLIER_PX, OUTLIER * medianOf(off));
@@ -53,22 +57,19 @@ function fitRobust(all: readonly Sighting[], photo: Grey, bent: boolean): PlaneV
   return view;
 }
 
-function fitOnce(kept: readonly Sighting[], photo: Grey, bent: boolean): PlaneView | undefined {
-  let view = linearFit(kept, photo);
-  for (let round = 0; view && round < NEWTON_ROUNDS; round++) view = newtonStep(view, kept, bent);
-  return view;
-}
-
 /** Direct linear transformation with the last number held at 1. */
 function linearFit(sightings: readonly Sighting[], photo: Grey): PlaneView | undefined {
   const frame = frameOf(photo);
   const equations = leastSquares(8);
+  const [alongX, alongY] = [new Float64Array(8), new Float64Array(8)];
   for (const one of sightings) {
     const [a, b] = [one.across / LATTICE_SCALE, one.down / LATTICE_SCALE];
     const x = (one.x - frame.middle.x) / frame.scale;
     const y = (one.y - frame.middle.y) / frame.scale;
-    equations.add([a, b, 1, 0, 0, 0, -a * x, -b * x], x);
-    equations.add([0, 0, 0, a, b, 1, -a * y, -b * y], y);
+    alongX.set([a, b, 1, 0, 0, 0, -a * x, -b * x]);
+    alongY.set([0, 0, 0, a, b, 1, -a * y, -b * y]);
+    equations.add(alongX, x);
+    equations.add(alongY, y);
   }
   const plane = equations.solve();
   return plane && { ...frame, plane, lens: 0 };
@@ -80,11 +81,12 @@ function newtonStep(
   bent: boolean,
 ): PlaneView | undefined {
   const equations = leastSquares(bent ? 9 : 8);
+  const slopes = { x: new Float64Array(9), y: new Float64Array(9) };
   for (const one of sightings) {
     const seen = seenAt(view, one);
-    const [alongX, alongY] = slopes(view, one);
-    equations.add(alongX, (one.x - seen.x) / view.scale);
-    equations.add(alongY, (one.y - seen.y) / view.scale);
+    fillSlopes(slopes, view, one);
+    equations.add(slopes.x, (one.x - seen.x) / view.scale);
+    equations.add(slopes.y, (one.y - seen.y) / view.scale);
   }
   const change = equations.solve(DAMPING);
   if (!change) return undefined;
@@ -93,27 +95,26 @@ function newtonStep(
 }
 
 /** How a seen point moves with each number of the view: across the photo, and down it. */
-function slopes(
+function fillSlopes(
+  slopes: { readonly x: Float64Array; readonly y: Float64Array },
   { plane, lens }: PlaneView,
   { across, down }: LatticePoint,
-): readonly [readonly number[], readonly number[]] {
+): void {
   const [a, b] = [across / LATTICE_SCALE, down / LATTICE_SCALE];
   const { x, y } = straightAt(plane, a, b);
-  const depth = numberAt(plane, 6) * a + numberAt(plane, 7) * b + 1;
-  const straightX = [a, b, 1, 0, 0, 0, -a * x, -b * x].map((part) => part / depth);
-  const straightY = [0, 0, 0, a, b, 1, -a * y, -b * y].map((part) => part / depth);
+  const depth = (plane[6] ?? 0) * a + (plane[7] ?? 0) * b + 1;
   const square = x * x + y * y;
   const stretch = 1 + lens * square;
-  const through = (own: number, alongX: number, alongY: number, straight: number) =>
-    stretch * straight + 2 * lens * own * (x * alongX + y * alongY);
-  return [
-    [
-      ...straightX.map((along, at) => through(x, along, numberAt(straightY, at), along)),
-      x * square,
-    ],
-    [
-      ...straightY.map((along, at) => through(y, numberAt(straightX, at), along, along)),
-      y * square,
-    ],
-  ];
+  const [own, shared] = [stretch + 2 * lens * x * x, 2 * lens * x * y];
+  const ownDown = stretch + 2 * lens * y * y;
+  // Without a lens a number of the first row moves x alone, one of the second row y alone, the last two both.
+  for (let at = 0; at < 8; at++) {
+    const by = (at % 3 === 0 ? a : at % 3 === 1 ? b : 1) / depth;
+    const alongX = at < 3 ? by : at < 6 ? 0 : -by * x;
+    const alongY = at < 3 ? 0 : at < 6 ? by : -by * y;
+    slopes.x[at] = own * alongX + shared * alongY;
+    slopes.y[at] = shared * alongX + ownDown * alongY;
+  }
+  slopes.x[8] = x * square;
+  slopes.y[8] = y * square;
 }

@@ -2,8 +2,9 @@
 import type { Sighting } from "./fit-view.ts";
 import { isWithin, medianOf, type PhotoPoint, type SummedGrey, squareMean } from "./grey.ts";
 import { placeKey } from "./grow-lattice.ts";
+import type { Look, Steps } from "./look.ts";
 import { type LatticePoint, type PlaneView, seenAt } from "./plane-view.ts";
-import { contrastAt, rimReach, type Spot, type SpotKind, spotAt } from "./spot.ts";
+import type { Spot, SpotKind } from "./spot.ts";
 
 /** A dot lies no farther from where it should be, in steps and in pixels: what does has nothing to do with the grid. */
 const WINDOW = 0.12;
@@ -18,10 +19,11 @@ const ALIKE = 0.92;
 
 export interface Looking {
   readonly grey: SummedGrey;
-  /** Of the spots, in pixels. */
-  readonly reach: number;
-  /** What counts as a dot: on squared paper crossings do as well. */
-  readonly kinds: readonly SpotKind[];
+  readonly look: Look;
+  /** What counts as a dot: on squared paper a crossing does. */
+  readonly kind: SpotKind;
+  /** How far from a dot its surroundings are looked at, in pixels. */
+  readonly around: number;
 }
 
 /** What is known of the dots so far, by their places. */
@@ -50,14 +52,16 @@ export function readLine(
   { places, inward }: LinePlaces,
   answers: Answers,
 ): LineAnswers {
-  const before = places.map(({ across, down }) =>
-    answers.get(placeKey(across + inward.across, down + inward.down)),
+  const before = places.flatMap(
+    ({ across, down }) =>
+      answers.get(placeKey(across + inward.across, down + inward.down))?.strength ?? [],
   );
-  const usual = medianOf(before.flatMap((one) => one?.strength ?? []));
-  const spots = places.map((place, index) => spotNear(looking, view, place, before[index]));
+  const usual = medianOf(before);
+  const known = knownOffsets(view, inward, answers);
+  const spots = places.map((place) => spotNear(looking, view, place, known(place)));
   const found = places.flatMap((place, index) => {
     const spot = spots[index];
-    if (!spot || !looking.kinds.includes(spot.kind)) return [];
+    if (!spot || spot.kind !== looking.kind) return [];
     if (spot.strength < LEAST_STRENGTH * usual) return [];
     return [{ ...place, x: spot.x, y: spot.y, strength: spot.strength }];
   });
@@ -67,7 +71,7 @@ export function readLine(
     return isLine && isAlikeAround(looking.grey, view, place, inward);
   });
   const inside = places.filter((place) =>
-    isWithin(looking.grey, seenAt(view, place), rimReach(looking.reach) + 1),
+    isWithin(looking.grey, seenAt(view, place), looking.around),
   );
   return {
     found,
@@ -95,45 +99,76 @@ function isAlikeAround(
   return Math.min(...means) > ALIKE * Math.max(...means);
 }
 
-/** The darkest spot around where a dot should be. What the dot before lies off, by curled paper, is expected here too. */
+/**
+ * How far what is known lies from where the view says: by curled paper neighbours lie off alike. Of the place itself, else
+ * of those beside it in the line before, else in the one before that: where one dot is hidden the others still lead on.
+ */
+function knownOffsets(
+  view: PlaneView,
+  inward: LatticePoint,
+  answers: Answers,
+): (place: LatticePoint) => PhotoPoint {
+  const aside = { across: Math.sign(inward.down), down: Math.sign(inward.across) };
+  const offsetAt = (across: number, down: number): PhotoPoint | undefined => {
+    const found = answers.get(placeKey(across, down));
+    if (!found) return undefined;
+    const seen = seenAt(view, found);
+    return { x: found.x - seen.x, y: found.y - seen.y };
+  };
+  return ({ across, down }) => {
+    const own = offsetAt(across, down);
+    if (own) return own;
+    for (const far of [1, 2]) {
+      const near = [-1, 0, 1].flatMap(
+        (side) =>
+          offsetAt(
+            across + far * inward.across + side * aside.across,
+            down + far * inward.down + side * aside.down,
+          ) ?? [],
+      );
+      if (near.length > 0) return meanOf(near);
+    }
+    return { x: 0, y: 0 };
+  };
+}
+
+function meanOf(points: readonly PhotoPoint[]): PhotoPoint {
+  const sum = (values: readonly number[]) => values.reduce((all, one) => all + one, 0);
+  return {
+    x: sum(points.map(({ x }) => x)) / points.length,
+    y: sum(points.map(({ y }) => y)) / points.length,
+  };
+}
+
+/** What is seen where a dot should be, by so much off what the view says. */
 function spotNear(
-  { grey, reach }: Looking,
+  { look }: Looking,
   view: PlaneView,
   place: LatticePoint,
-  before: Sighting | undefined,
+  offset: PhotoPoint,
 ): Spot | undefined {
   const seen = seenAt(view, place);
-  const known = before ? seenAt(view, before) : undefined;
-  const x = seen.x + (before && known ? before.x - known.x : 0);
-  const y = seen.y + (before && known ? before.y - known.y : 0);
-  const at = { x: Math.round(x), y: Math.round(y) };
-  const most = Math.max(LEAST_WINDOW_PX, WINDOW * stepAt(view, place));
-  const within = Math.round(most);
-  if (!isWithin(grey, at, rimReach(reach) + within + 1)) return undefined;
-  const spot = spotAt(grey, darkestAround(grey, at, { reach, within }), reach);
-  return spot && Math.hypot(spot.x - x, spot.y - y) <= most ? spot : undefined;
+  const at = { x: seen.x + offset.x, y: seen.y + offset.y };
+  const steps = stepsAt(view, place);
+  const most = Math.max(LEAST_WINDOW_PX, WINDOW * shorterOf(steps));
+  const spot = look(at, most, steps);
+  return spot && Math.hypot(spot.x - at.x, spot.y - at.y) <= most ? spot : undefined;
 }
 
 /** The shorter of the two steps at a place, in pixels. */
-export function stepAt(view: PlaneView, { across, down }: LatticePoint): number {
-  const here = seenAt(view, { across, down });
-  const lengths = [
-    seenAt(view, { across: across + 1, down }),
-    seenAt(view, { across, down: down + 1 }),
-  ].map(({ x, y }) => Math.hypot(x - here.x, y - here.y));
-  return Math.min(...lengths);
+export function stepAt(view: PlaneView, place: LatticePoint): number {
+  return shorterOf(stepsAt(view, place));
 }
 
-function darkestAround(
-  grey: SummedGrey,
-  { x, y }: PhotoPoint,
-  { reach, within }: { readonly reach: number; readonly within: number },
-): PhotoPoint {
-  let [best, most]: [PhotoPoint, number] = [{ x, y }, Number.NEGATIVE_INFINITY];
-  for (let dy = -within; dy <= within; dy++)
-    for (let dx = -within; dx <= within; dx++) {
-      const contrast = contrastAt(grey, x + dx, y + dy, reach);
-      if (contrast > most) [best, most] = [{ x: x + dx, y: y + dy }, contrast];
-    }
-  return best;
+function shorterOf({ right, below }: Steps): number {
+  return Math.min(Math.hypot(right.x, right.y), Math.hypot(below.x, below.y));
+}
+
+function stepsAt(view: PlaneView, { across, down }: LatticePoint): Steps {
+  const here = seenAt(view, { across, down });
+  const to = (there: PhotoPoint) => ({ x: there.x - here.x, y: there.y - here.y });
+  return {
+    right: to(seenAt(view, { across: across + 1, down })),
+    below: to(seenAt(view, { across, down: down + 1 })),
+  };
 }

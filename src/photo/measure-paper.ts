@@ -20,12 +20,16 @@ export interface MeasuredGrid {
   readonly spread: number;
 }
 
+/**
+ * Why there are no lengths. `no-sheet`: corners that no sheet has, two on one place, in a wrong order, inside the grid, or
+ * far from a rectangle. `curled`: what is printed lies too far from where a flat sheet has it.
+ * `uneven`, of lines: one of the two.
+ */
+export type Unmeasured = "no-sheet" | "curled" | "uneven";
+
 export type Measuring =
   | { readonly ok: true; readonly grid: MeasuredGrid }
-  /** Corners that no sheet has: two on one place, in a wrong order, inside the grid, or far from a rectangle. */
-  | { readonly ok: false; readonly kind: "no-sheet" }
-  /** The paper is curled: the dots lie too far from where a flat sheet has them. */
-  | { readonly ok: false; readonly kind: "curled" };
+  | { readonly ok: false; readonly kind: Unmeasured };
 
 /** More than this is no slip of a finger. */
 const MOST_SPREAD = 0.03;

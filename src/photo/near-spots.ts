@@ -1,13 +1,11 @@
 /** Finds the spot that lies nearest to a point, by cells of the photo. */
-import type { PhotoPoint } from "./grey.ts";
+import type { Look } from "./look.ts";
 import type { Spot } from "./spot.ts";
 
 const CELL = 16;
 
-/** The nearest spot no farther away than `within` pixels. */
-export type NearestSpot = (at: PhotoPoint, within: number) => Spot | undefined;
-
-export function nearSpots(spots: readonly Spot[]): NearestSpot {
+/** Looks for the nearest of these spots alone. */
+export function nearSpots(spots: readonly Spot[]): Look {
   const cells = new Map<number, Spot[]>();
   for (const spot of spots) {
     const key = keyOf(Math.floor(spot.x / CELL), Math.floor(spot.y / CELL));

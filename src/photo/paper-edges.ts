@@ -1,7 +1,14 @@
 /** Where the paper ends around a counted grid: a first guess at its corners, to be put right by hand. */
-import { isWithin, medianOf, numberAt, type SummedGrey, squareMean } from "./grey.ts";
+import {
+  isWithin,
+  medianOf,
+  numberAt,
+  type PhotoPoint,
+  type SummedGrey,
+  squareMean,
+} from "./grey.ts";
 import type { PaperCorners } from "./measure-paper.ts";
-import { type CountedGrid, PHOTO_SIDES, type PhotoSide } from "./photo-count.ts";
+import { type CountedGrid, type LinedPage, PHOTO_SIDES, type PhotoSide } from "./photo-count.ts";
 import { type LatticePoint, seenAt } from "./plane-view.ts";
 
 /** Edges are looked for up to so many steps from the outermost dots. */
@@ -28,6 +35,28 @@ export function guessCorners(grey: SummedGrey, grid: CountedGrid): PaperCorners 
   const at = (x: number, y: number) => seenAt(grid.view, { across: x, down: y });
   return [at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1)];
 }
+
+/** Around counted lines, which run from edge to edge as a rule; top and bottom are to be put right by hand. */
+export function guessLinedCorners({ lines }: LinedPage): PaperCorners {
+  const ends = (index: number) => {
+    const line = lines.at(index) ?? [];
+    return [line[0] ?? NOWHERE, line.at(-1) ?? NOWHERE] as const;
+  };
+  const beyond = (end: PhotoPoint, before: PhotoPoint): PhotoPoint => ({
+    x: end.x + USUAL * (end.x - before.x),
+    y: end.y + USUAL * (end.y - before.y),
+  });
+  const [[left, right], [leftBelow, rightBelow]] = [ends(0), ends(1)];
+  const [[leftLast, rightLast], [leftBefore, rightBefore]] = [ends(-1), ends(-2)];
+  return [
+    beyond(left, leftBelow),
+    beyond(right, rightBelow),
+    beyond(rightLast, rightBefore),
+    beyond(leftLast, leftBefore),
+  ];
+}
+
+const NOWHERE: PhotoPoint = { x: 0, y: 0 };
 
 /** How many steps the paper goes on beyond a side's outermost dots. */
 function edgeAt(grey: SummedGrey, grid: CountedGrid, side: PhotoSide): number {

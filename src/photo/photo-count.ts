@@ -10,8 +10,10 @@ export type PhotoDoubt =
   /** Of light or dark alone, or of nothing that is fine enough. */
   | { readonly kind: "blurred" }
   | { readonly kind: "too-few"; readonly dots: number }
-  /** Ruled one way: there is nothing to count across. */
-  | { readonly kind: "lined"; readonly lines: number }
+  /** Lines are seen, but not as evenly as they are counted. */
+  | { readonly kind: "lined" }
+  /** The lines of a lined page run from top to bottom: the photo lies on its side. */
+  | { readonly kind: "upright" }
   /** The next row or column would lie outside the photo. */
   | { readonly kind: "cut-off"; readonly sides: readonly PhotoSide[] }
   /** Beyond the last row or column there may be another. */
@@ -44,7 +46,16 @@ export interface CountedGrid {
   readonly fill: number;
 }
 
+/** A counted page of lines. Lengths in a photo are pixels. */
+export interface LinedPage {
+  /** From the top; of each line, places about a step apart from the left. */
+  readonly lines: readonly (readonly PhotoPoint[])[];
+  /** From line to line in the middle of the page. */
+  readonly step: number;
+}
+
 export type PhotoCount =
-  | { readonly ok: true; readonly grid: CountedGrid }
+  | { readonly ok: true; readonly of: "grid"; readonly grid: CountedGrid }
+  | { readonly ok: true; readonly of: "lines"; readonly page: LinedPage }
   /** `found` are the dots that were seen, to be shown. */
   | { readonly ok: false; readonly doubt: PhotoDoubt; readonly found: readonly PhotoPoint[] };

@@ -31,25 +31,33 @@ function largestFrom(rows: readonly (readonly number[])[], column: number): numb
 /** The normal equations of a least-squares problem, filled one observation at a time. */
 export function leastSquares(unknowns: number): {
   /** Each unknown's part in what is observed, and what is observed. */
-  add(parts: readonly number[], observed: number): void;
+  add(parts: ArrayLike<number>, observed: number): void;
   /** `damping` keeps an unknown small that nothing depends on. */
   solve(damping?: number): readonly number[] | undefined;
 } {
-  const rows = Array.from({ length: unknowns }, () => Array<number>(unknowns + 1).fill(0));
+  const width = unknowns + 1;
+  // The part right of the diagonal is enough: the equations are symmetric.
+  const sums = new Float64Array(unknowns * width);
+  const sumAt = (row: number, column: number) =>
+    sums[Math.min(row, column) * width + Math.max(row, column)] ?? 0;
   return {
     add: (parts, observed) => {
-      rows.forEach((row, index) => {
-        const part = numberAt(parts, index);
-        if (part === 0) return;
-        for (let at = 0; at < unknowns; at++)
-          row[at] = numberAt(row, at) + part * numberAt(parts, at);
-        row[unknowns] = numberAt(row, unknowns) + part * observed;
-      });
+      for (let row = 0; row < unknowns; row++) {
+        const part = parts[row] ?? 0;
+        if (part === 0) continue;
+        const start = row * width;
+        for (let at = row; at < unknowns; at++)
+          sums[start + at] = (sums[start + at] ?? 0) + part * (parts[at] ?? 0);
+        sums[start + unknowns] = (sums[start + unknowns] ?? 0) + part * observed;
+      }
     },
     solve: (damping = 0) =>
       solveLinear(
-        rows.map((row, index) =>
-          row.map((part, at) => (at === index ? part * (1 + damping) : part)),
+        Array.from({ length: unknowns }, (_, row) =>
+          Array.from(
+            { length: width },
+            (__, column) => sumAt(row, column) * (row === column ? 1 + damping : 1),
+          ),
         ),
       ),
   };

@@ -14,14 +14,18 @@ export interface Spot extends PhotoPoint {
   readonly kind: SpotKind;
   /** How much darker it is than what is around it, as a part of that: about 0 to 1. */
   readonly strength: number;
-  /** Where a line runs, in radians from 0 to π; of a line alone. */
-  readonly direction?: number;
+  /** How bright it is beside a line; of a line alone. */
+  readonly ground?: number;
 }
 
 /** So many directions are looked at around a spot. */
 const RIM = 16;
+const RIM_WAYS = Array.from({ length: RIM }, (_, index) => {
+  const angle = (2 * Math.PI * index) / RIM;
+  return [Math.cos(angle), Math.sin(angle)] as const;
+});
 /** Added to each brightness, so that dark places with noise do not look like strong spots. */
-const FLOOR = 20;
+export const FLOOR = 20;
 /** A rim is dark in a direction where it is less than this part as much brighter as elsewhere. */
 const DARK_PART = 0.55;
 /** So many of the directions. */
@@ -46,10 +50,9 @@ export function spotAt(grey: SummedGrey, at: PhotoPoint, reach: number): Spot | 
   if (!isWithin(grey, at, rimReach(reach) + 1)) return undefined;
   const { x, y } = centroid(grey, at, reach);
   const core = squareMean(grey, at.x, at.y, Math.max(1, reach - 1));
-  const rim = Array.from({ length: RIM }, (_, index) => {
-    const angle = (2 * Math.PI * index) / RIM;
-    const [rimX, rimY] = [Math.cos(angle), Math.sin(angle)].map((part) => part * (2 * reach + 1.5));
-    const mean = squareMean(grey, Math.round(x + (rimX ?? 0)), Math.round(y + (rimY ?? 0)), 1);
+  const far = 2 * reach + 1.5;
+  const rim = RIM_WAYS.map(([right, down]) => {
+    const mean = squareMean(grey, Math.round(x + right * far), Math.round(y + down * far), 1);
     return (mean - core) / (mean + FLOOR);
   });
   return { x, y, ...judgeRim(rim) };
@@ -72,7 +75,7 @@ function centroid(grey: SummedGrey, { x, y }: PhotoPoint, reach: number): PhotoP
 }
 
 /** A dot is bright all around, a crossing dark on three or four arms or on two at right angles, a line on two opposite ones. */
-function judgeRim(rim: readonly number[]): Pick<Spot, "kind" | "strength" | "direction"> {
+function judgeRim(rim: readonly number[]): Pick<Spot, "kind" | "strength"> {
   const sorted = rim.toSorted((a, b) => a - b);
   const strength = numberAt(sorted, RIM / 2);
   const bound = DARK_PART * numberAt(sorted, RIM - 3);
@@ -87,7 +90,7 @@ function judgeRim(rim: readonly number[]): Pick<Spot, "kind" | "strength" | "dir
   const between = Math.min(turn, 2 * Math.PI - turn);
   if (arms.length === 3 || arms.length === 4) return { kind: "crossing", strength };
   if (arms.length !== 2) return { kind: "other", strength };
-  if (between > (7 / 9) * Math.PI) return { kind: "line", strength, direction: first % Math.PI };
+  if (between > (7 / 9) * Math.PI) return { kind: "line", strength };
   return { kind: between > Math.PI / 3 ? "crossing" : "other", strength };
 }
 

@@ -3,7 +3,7 @@
 import type { Page } from "playwright-core";
 import { PNG } from "pngjs";
 import { describe, expect, inject, it } from "vitest";
-import type { Grey } from "../../src/photo/grey.ts";
+import type { Grey, PhotoPoint } from "../../src/photo/grey.ts";
 import {
   DAYLIGHT,
   FLAT,
@@ -55,6 +55,21 @@ const values = async (page: Page) =>
     ),
   );
 
+/** Puts a mark onto a place of the photo. */
+async function dragTo(page: Page, name: string, { x, y }: PhotoPoint): Promise<void> {
+  const handle = page.getByRole("button", { name });
+  await handle.scrollIntoViewIfNeeded();
+  const [from, canvas] = [await handle.boundingBox(), page.locator(".photo-shown canvas")];
+  const shown = await canvas.boundingBox();
+  const width = Number(await canvas.evaluate((element) => element.getAttribute("width")));
+  if (!from || !shown) throw new Error("the photo is not shown");
+  const scale = shown.width / width;
+  await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(shown.x + (x + 0.5) * scale, shown.y + (y + 0.5) * scale, { steps: 3 });
+  await page.mouse.up();
+}
+
 describe("a photo on a phone", () => {
   it("is counted, its corners are put right by keys, and the page takes the numbers over", async () => {
     const { photo } = await staged();
@@ -90,7 +105,7 @@ describe("a photo on a phone", () => {
       const waiting = page.waitForEvent("download");
       await page.getByRole("button", { name: "Save what was found" }).click();
       const saved: unknown = JSON.parse((await downloaded(await waiting)).toString());
-      expect(saved).toMatchObject({ form: 1, counted: true, across: 20, down: 28 });
+      expect(saved).toMatchObject({ form: 2, counted: true, across: 20, down: 28 });
     });
   });
 
@@ -104,6 +119,38 @@ describe("a photo on a phone", () => {
       expect(await page.getByRole("button", { name: "Use these numbers" }).count()).toBe(0);
       expect(await result(page).locator("canvas").count()).toBe(1);
       expect(await values(page)).toEqual(before);
+    });
+  });
+
+  it("of lined paper is counted by its lines, and what lies across is left alone", async () => {
+    const { photo, corners } = await stagePhoto({
+      notebook: gridOn("A6", 6, [17, 21], { first: [5, 15], ruling: "lines" }),
+      size: { width: 690, height: 920 },
+      pose: { ...FLAT, turn: 3, margin: 0.08 },
+      light: DAYLIGHT,
+      strokes: 0,
+      seed: 12,
+    });
+    await testBrowser.onPage(`${testBrowser.address}fit/index.html`, PHONE, async (page) => {
+      const [across] = await values(page);
+      await page.locator("#paper").selectOption("A6");
+      await openPart(page);
+      await choose(page, pngOf(photo));
+      await result(page).getByText("21 lines: lined paper").waitFor();
+      await page.getByLabel("The four marks lie").check();
+      for (const [index, name] of [
+        "Top left",
+        "Top right",
+        "Bottom right",
+        "Bottom left",
+      ].entries())
+        await dragTo(page, `${name} corner`, corners[index] ?? { x: 0, y: 0 });
+      await result(page).getByText("From line to line 6").waitFor();
+      await page.getByRole("button", { name: "Use these numbers" }).click();
+      expect((await values(page)).slice(0, 2)).toEqual([across, "21"]);
+      expect(await page.locator("#pitch-down").inputValue()).toBe("6");
+      expect(await page.locator("#ruling").inputValue()).toBe("lines");
+      expect(Math.abs(Number(await page.locator("#first-top").inputValue()) - 15)).toBeLessThan(1);
     });
   });
 
@@ -124,17 +171,36 @@ describe("a file that is no photo", () => {
   const huge = Buffer.from(tall);
   huge.writeUInt32BE(60_000, 16);
   huge.writeUInt32BE(60_000, 20);
+  const headOfJpeg = Buffer.from([
+    ...[0xff, 0xd8, 0xff, 0xe0, 0, 4, 1, 2],
+    ...[0xff, 0xc0, 0, 17, 8, 0x0b, 0xd0, 0x0f, 0xc0, 3],
+  ]);
   it.each<[string, Buffer, string]>([
     ["a text", Buffer.from("no picture at all"), "cannot read the file as a picture"],
     ["a picture that is cut off", tall.subarray(0, 20), "cannot read the file as a picture"],
     ["a line of 100,000 pixels", tall, "1 by 100000 pixels, too small"],
     ["a claim of 3,600 million pixels", huge, "3600 million pixels"],
+    ["a JPEG of which only the head is there", headOfJpeg, "cannot read the file as a picture"],
     ["nothing", Buffer.alloc(0), "cannot read the file as a picture"],
   ])("is told plainly: %s", async (_, file, words) => {
     await testBrowser.onPage(`${testBrowser.address}fit/index.html`, PHONE, async (page) => {
       await openPart(page);
       await choose(page, file);
       await result(page).getByText(words).waitFor();
+    });
+  });
+
+  it("is told plainly: one of 120 megabytes", async () => {
+    await testBrowser.onPage(`${testBrowser.address}fit/index.html`, PHONE, async (page) => {
+      await openPart(page);
+      await page.getByLabel("Or open one").evaluate((field) => {
+        if (!(field instanceof HTMLInputElement)) return;
+        const chosen = new DataTransfer();
+        chosen.items.add(new File([new Uint8Array(120_000_000)], "film.mov"));
+        field.files = chosen.files;
+        field.dispatchEvent(new Event("change"));
+      });
+      await result(page).getByText("The file has 120 MB").waitFor();
     });
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   type PhotoFault,
   sayMeasuredGrid,
+  sayMeasuredLines,
   sayPhotoDoubt,
   sayPhotoFault,
   sayUnmeasured,
@@ -13,14 +14,15 @@ describe("a doubtful count is refused with its numbers, and with what to do bett
   it.each<[PhotoDoubt, RegExp, RegExp]>([
     [{ kind: "blurred" }, /not sharp enough/, /more light/],
     [{ kind: "too-few", dots: 1 }, /only 1 dot in rows/, /straight above/],
-    [{ kind: "lined", lines: 900 }, /Lines are seen/, /by hand/],
+    [{ kind: "lined" }, /not clearly enough/, /without stripes/],
+    [{ kind: "upright" }, /from top to bottom/, /Turn the photo/],
     [{ kind: "cut-off", sides: ["left"] }, /beyond the photo, at the left\./, /all of the page/],
     [
       { kind: "cut-off", sides: ["left", "top", "bottom"] },
       /at the left, at the top and at the bottom\./,
       /all of the page/,
     ],
-    [{ kind: "unsure-end", sides: ["right"] }, /where the grid ends, at the right/, /blank page/],
+    [{ kind: "unsure-end", sides: ["right"] }, /where the ruling ends, at the right/, /blank page/],
     [{ kind: "bare-line" }, /whole row or column/, /one page/],
     [{ kind: "gaps", fill: 0.799 }, /Only 79 %/, /even light/],
     [{ kind: "no-grid", residual: 4 }, /too uneven/, /Press the page flat/],
@@ -62,9 +64,20 @@ describe("the lengths", () => {
   });
 
   it.each([
+    [0.002, "From line to line 7 mm; the first line 18 mm from the top."],
+    [
+      0.012,
+      "From line to line 7 mm; the first line 18 mm from the top. But lines run 1.2 % askew: a mark may lie beside its corner.",
+    ],
+  ])("of lines that are %f askew", (spread, words) => {
+    expect(sayMeasuredLines({ pitch: 7.0004, top: 18, spread })).toBe(words);
+  });
+
+  it.each([
     ["curled", /curled/],
+    ["uneven", /would not lie evenly/],
     ["no-sheet", /No sheet of paper/],
   ] as const)("are missing where the paper is %s", (kind, words) => {
-    expect(sayUnmeasured({ ok: false, kind }).sentence).toMatch(words);
+    expect(sayUnmeasured(kind).sentence).toMatch(words);
   });
 });

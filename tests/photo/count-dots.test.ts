@@ -1,7 +1,7 @@
 /** Photos of one small notebook, each with one thing that makes counting hard, and those that are refused. */
 import { describe, expect, it } from "vitest";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import { countDots } from "../../src/photo/count-dots.ts";
+import { countPhoto } from "../../src/photo/count-photo.ts";
 import type { Grey } from "../../src/photo/grey.ts";
 import type { Pose } from "./stage/camera.ts";
 import { DAYLIGHT, FLAT, gridOn, type Staging, stagePhoto } from "./stage/staged-photo.ts";
@@ -10,6 +10,8 @@ import { countedIn, outcomeOf } from "./stage/tally.ts";
 
 /** A pocket book whose next row beyond the last would lie on the paper's edge. */
 const POCKET = gridOn("A6", 5, [20, 28], { first: [5, 5] });
+
+const LINES = gridOn("A6", 6, [17, 21], { first: [5, 15], ruling: "lines" });
 
 interface Given {
   readonly notebook?: Notebook;
@@ -21,7 +23,7 @@ interface Given {
 function stagingOf({ notebook = POCKET, pose, light, strokes = 0 }: Given): Staging {
   return {
     notebook,
-    size: { width: 600, height: 800 },
+    size: { width: 432, height: 576 },
     pose: { ...FLAT, ...pose },
     light: { ...DAYLIGHT, ...light },
     strokes,
@@ -32,16 +34,13 @@ function stagingOf({ notebook = POCKET, pose, light, strokes = 0 }: Given): Stag
 describe("the dots of a photo", () => {
   it.each<[string, Given]>([
     ["taken from straight above", {}],
-    ["tilted by 35 degrees", { pose: { pitch: 28, yaw: 21 } }],
-    ["turned by 20 degrees", { pose: { turn: 20 } }],
-    ["through a lens with a barrel of 4 %", { pose: { lens: 0.04 } }],
-    ["through a lens with a pincushion of 4 %", { pose: { lens: -0.04 } }],
-    ["a little blurred, with noise", { light: { blur: 1, noise: 4 } }],
-    ["in half a shadow", { light: { shadow: 0.5, falloff: 0.4 } }],
-    ["of faint dots", { light: { ink: 0.6 } }],
+    ["tilted by 35 degrees, and turned by 20", { pose: { pitch: 28, yaw: 21, turn: 20 } }],
+    ["blurred through a lens with a barrel of 4 %", { pose: { lens: 0.04 }, light: { blur: 1 } }],
+    ["in noise, with a pincushion of 4 %", { pose: { lens: -0.04 }, light: { noise: 4 } }],
+    ["that are faint, in half a shadow", { light: { ink: 0.7, shadow: 0.5, falloff: 0.4 } }],
     ["on a table as bright as the paper", { light: { desk: 220 } }],
-    ["with strokes of ink", { strokes: 6 }],
-    ["with stitches beside the first column", { notebook: bound() }],
+    ["with ink, and stitches beside the first column", { notebook: bound(), strokes: 6 }],
+    ["of lined paper", { notebook: LINES, pose: { pitch: 25, turn: 5, lens: 0.03 } }],
     ["of squared paper", { notebook: gridOn("A6", 5, [19, 27], { ruling: "squares" }) }],
   ])("%s are counted, and measured by the corners", async (_, given) => {
     const { count, off } = outcomeOf(await stagePhoto(stagingOf(given)));
@@ -50,8 +49,11 @@ describe("the dots of a photo", () => {
     expect(off?.first).toBeLessThan(0.4);
   });
 
-  it("of a curled page are counted, but not measured", async () => {
-    const curled = { notebook: POCKET, pose: { curl: 5, pitch: 20, turn: 3 } };
+  it.each([
+    ["of dots", POCKET],
+    ["of lines", LINES],
+  ])("of a curled page %s are counted, but not measured", async (_, notebook) => {
+    const curled = { notebook, pose: { curl: 5, pitch: 20, turn: 3 } };
     expect(outcomeOf(await stagePhoto(stagingOf(curled)))).toEqual({ count: "right" });
   });
 });
@@ -64,7 +66,8 @@ describe("a photo is refused", () => {
   it.each<[string, Given, string]>([
     ["that cuts the page off", { pose: { margin: -0.12 } }, "cut-off"],
     ["that is not sharp", { light: { blur: 6 } }, "blurred"],
-    ["of lined paper", { notebook: gridOn("A6", 7, [14, 19], { ruling: "lines" }) }, "lined"],
+    ["of lined paper on its side", { notebook: LINES, pose: { turn: 90 } }, "upright"],
+    ["of lined paper that is cut off", { notebook: LINES, pose: { margin: -0.2 } }, "cut-off"],
     ["of a few dots only", { notebook: gridOn("A6", 15, [5, 7]) }, "too-few"],
   ])("%s", async (_, given, kind) => {
     const counted = countedIn((await stagePhoto(stagingOf(given))).photo);
@@ -96,9 +99,36 @@ describe("a photo is refused", () => {
   });
 });
 
-it("says how far it is, from nought to one", () => {
-  const parts = [...countDots({ width: 40, height: 40, at: new Uint8Array(1_600) })];
+it.each([40, 2_000])("says how far it is, from nought to one: %i pixels", (side) => {
+  const at = new Uint8Array(side * 40);
+  const parts = [...countPhoto({ width: 40, height: side, at })];
   expect(parts.length).toBeGreaterThan(3);
   expect(parts).toEqual(parts.toSorted((a, b) => a - b));
   expect(Math.max(...parts)).toBeLessThan(1);
 });
+
+it("finds dots in a smaller copy where they lie in the photo itself", () => {
+  const photo = drawnDots(60, { width: 1_500, height: 2_000 });
+  const counted = countedIn(photo);
+  if (!counted.ok || counted.of !== "grid") throw new Error("the dots were not counted");
+  expect([counted.grid.across, counted.grid.down]).toEqual([20, 28]);
+  const [first] = counted.grid.corners;
+  expect(first?.x).toBeCloseTo(180, 0);
+  expect(first?.y).toBeCloseTo(180, 0);
+  for (const { x, y } of counted.grid.dots) {
+    expect(Math.abs(x / 60 - Math.round(x / 60))).toBeLessThan(0.01);
+    expect(Math.abs(y / 60 - Math.round(y / 60))).toBeLessThan(0.01);
+  }
+});
+
+/** 20 by 28 round dots, three steps from the corner. */
+function drawnDots(step: number, { width, height }: Omit<Grey, "at">): Grey {
+  const at = new Uint8Array(width * height).fill(225);
+  for (let index = 0; index < 20 * 28; index++) {
+    const [x, y] = [(3 + (index % 20)) * step, (3 + Math.floor(index / 20)) * step];
+    for (let dy = -3; dy <= 3; dy++)
+      for (let dx = -3; dx <= 3; dx++)
+        if (dx * dx + dy * dy <= 10) at[(y + dy) * width + x + dx] = 110;
+  }
+  return { width, height, at };
+}

@@ -1,7 +1,7 @@
 /** What a counted photo fills into the fields of a notebook, and what is saved of it. */
 import { describe, expect, it } from "vitest";
-import type { CountedGrid, PhotoCount } from "../../src/photo/photo-count.ts";
-import { photoFields, photoReport } from "../../src/view/photo/photo-numbers.ts";
+import type { CountedGrid, LinedPage, PhotoCount } from "../../src/photo/photo-count.ts";
+import { linedFields, photoFields, photoReport } from "../../src/view/photo/photo-numbers.ts";
 
 const GRID: CountedGrid = {
   across: 26,
@@ -16,6 +16,7 @@ const GRID: CountedGrid = {
   step: 20,
   fill: 1,
 };
+const LINED: LinedPage = { lines: [[{ x: 1.04, y: 2.26 }], [{ x: 1, y: 9 }]], step: 7 };
 const A5 = { width: 148, height: 210 };
 
 describe("the fields", () => {
@@ -43,10 +44,32 @@ describe("the fields", () => {
   );
 });
 
+describe("the fields of a lined page", () => {
+  it.each([
+    ["the lines alone", undefined, { dotsDown: "2", ruling: "lines" }],
+    [
+      "lengths down as well",
+      { pitch: 7.012, top: 18.04, spread: 0, paper: A5 },
+      { dotsDown: "2", ruling: "lines", pitchDown: "7", firstTop: "18" },
+    ],
+  ])("are %s", (_, measured, fields) => {
+    expect(linedFields(LINED, measured)).toEqual(fields);
+  });
+});
+
 describe("what is saved", () => {
   const size = { width: 1_500, height: 2_000 };
   it.each<[string, PhotoCount, object]>([
-    ["of a count", { ok: true, grid: GRID }, { counted: true, across: 26, dots: [[1, 2.3]] }],
+    [
+      "of a count",
+      { ok: true, of: "grid", grid: GRID },
+      { counted: true, across: 26, dots: [[1, 2.3]] },
+    ],
+    [
+      "of a lined page",
+      { ok: true, of: "lines", page: LINED },
+      { counted: true, ruling: "lines", lines: [[[1, 2.3]], [[1, 9]]] },
+    ],
     [
       "of a refusal",
       { ok: false, doubt: { kind: "gaps", fill: 0.5 }, found: [] },
@@ -54,6 +77,6 @@ describe("what is saved", () => {
     ],
   ])("%s is numbers alone", (_, count, expected) => {
     const saved: unknown = JSON.parse(photoReport(size, count));
-    expect(saved).toMatchObject({ form: 1, photo: size, ...expected });
+    expect(saved).toMatchObject({ form: 2, photo: size, ...expected });
   });
 });

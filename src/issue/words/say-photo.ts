@@ -1,6 +1,7 @@
 /** The words for a photo whose dots are counted. */
-import type { MeasuredGrid, Measuring } from "../../photo/measure-paper.ts";
-import type { CountedGrid, PhotoDoubt, PhotoSide } from "../../photo/photo-count.ts";
+import type { MeasuredLines } from "../../photo/measure-lines.ts";
+import type { MeasuredGrid, Unmeasured } from "../../photo/measure-paper.ts";
+import type { CountedGrid, LinedPage, PhotoDoubt, PhotoSide } from "../../photo/photo-count.ts";
 import type { Said } from "./said.ts";
 import { sayCount, sayList, sayMm } from "./say-count.ts";
 
@@ -22,8 +23,13 @@ export function sayPhotoDoubt(doubt: PhotoDoubt): Said {
       };
     case "lined":
       return {
-        sentence: "Lines are seen, and neither dots nor squares.",
-        hint: "Lined paper is counted by hand, line by line. Of faint dots or squares, take the photo again from nearer, so that the page fills it.",
+        sentence: "Lined paper is seen, but not clearly enough to count its lines.",
+        hint: `Lay it on a table without stripes, of another colour than the paper. ${PHOTO_AGAIN}`,
+      };
+    case "upright":
+      return {
+        sentence: "Lined paper is seen, and its lines run from top to bottom.",
+        hint: "Turn the photo, so that they run from left to right.",
       };
     case "cut-off":
       return {
@@ -32,12 +38,12 @@ export function sayPhotoDoubt(doubt: PhotoDoubt): Said {
       };
     case "unsure-end":
       return {
-        sentence: `It cannot be told where the grid ends, ${saySides(doubt.sides)}.`,
+        sentence: `It cannot be told where the ruling ends, ${saySides(doubt.sides)}.`,
         hint: "Take a blank page: a line of ink, a fold or a shadow may hide a row.",
       };
     case "bare-line":
       return {
-        sentence: "A whole row or column within the grid has no dots.",
+        sentence: "A whole row or column within the ruling is bare.",
         hint: "Have one page in the picture, not two, and a blank one.",
       };
     case "gaps":
@@ -69,9 +75,25 @@ function saySides(sides: readonly PhotoSide[]): string {
 
 /** What was counted. */
 export function sayCountedGrid({ across, down, ruling, fill }: CountedGrid): string {
-  const what = ruling === "dots" ? "dots" : "crossings of squares";
-  const all = fill >= 1 ? "All of them are marked" : `${Math.floor(fill * 100)} % of them are seen`;
-  return `${across} across and ${down} down: ${what}. ${all}. Check with the marks that none is missed at an edge.`;
+  const what = ruling === "dots" ? "dots" : "lines of squared paper";
+  const seen = ruling === "dots" ? "them" : "their crossings";
+  const part =
+    fill >= 1 ? `All of ${seen} are marked` : `${Math.floor(fill * 100)} % of ${seen} are seen`;
+  return `${across} across and ${down} down: ${what}. ${part}. Check with the marks that none is missed at an edge.`;
+}
+
+/** What was counted of a lined page. */
+export function sayLinedPage({ lines }: LinedPage): string {
+  return `${sayCount(lines.length, "line")}: lined paper. Across it there is nothing to count. Check with the marks that none is missed at the top or at the bottom.`;
+}
+
+/** What the corners of the paper tell of lines. */
+export function sayMeasuredLines({ pitch, top, spread }: MeasuredLines): string {
+  const doubt =
+    spread > DOUBTFUL
+      ? ` But lines run ${sayPercent(spread)} askew: a mark may lie beside its corner.`
+      : "";
+  return `From line to line ${sayMm(pitch)}; the first line ${sayMm(top)} from the top.${doubt}`;
 }
 
 /** What the corners of the paper tell, before it is rounded for the fields, and what makes it doubtful. */
@@ -99,16 +121,24 @@ function sayPercent(part: number): string {
 }
 
 /** Why there are no lengths, though there is a count. */
-export function sayUnmeasured({ kind }: Extract<Measuring, { readonly ok: false }>): Said {
-  return kind === "curled"
-    ? {
+export function sayUnmeasured(kind: Unmeasured): Said {
+  switch (kind) {
+    case "curled":
+      return {
         sentence: "The page is curled, so that the photo tells no lengths.",
         hint: "Press it flat and take it again, or measure by ruler.",
-      }
-    : {
+      };
+    case "uneven":
+      return {
+        sentence: "Between these corners the lines would not lie evenly.",
+        hint: "Put each mark onto its corner of the page; if they are there, the page is curled: press it flat and take it again.",
+      };
+    case "no-sheet":
+      return {
         sentence: "No sheet of paper has its corners so.",
         hint: "Put each corner’s mark onto the corner of the page in the photo.",
       };
+  }
 }
 
 /** What is wrong with a file that was to be a photo. */

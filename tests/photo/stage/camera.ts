@@ -126,8 +126,10 @@ function inverted(straight: (mm: Pair) => Pair, to: Pair, { width, height }: Siz
     const [c, d] = [(right[1] - at[1]) / 0.01, (below[1] - at[1]) / 0.01];
     const [offX, offY] = [to[0] - at[0], to[1] - at[1]];
     const area = a * d - b * c;
-    x += (d * offX - b * offY) / area;
-    y += (a * offY - c * offX) / area;
+    const [moveX, moveY] = [(d * offX - b * offY) / area, (a * offY - c * offX) / area];
+    x += moveX;
+    y += moveY;
+    if (Math.abs(moveX) + Math.abs(moveY) < 1e-7) break;
   }
   return [x, y];
 }

@@ -96,17 +96,25 @@ export const NOTEBOOKS: readonly [Notebook, ...Notebook[]] = [
   gridOn("A5", 5, [28, 40], { ruling: "squares" }),
 ];
 
+/** Exercise books and pads in lines of several distances. */
+export const LINED: readonly [Notebook, ...Notebook[]] = [
+  gridOn("A5", 7, [21, 26], { first: [4, 18], ruling: "lines" }),
+  gridOn("B5", 8, [22, 28], { first: [4, 20], ruling: "lines" }),
+  gridOn("A6", 6, [17, 21], { first: [5, 15], ruling: "lines" }),
+  gridOn("A4", 8, [26, 33], { first: [5, 25], ruling: "lines" }),
+];
+
 /** Pixels of the photo for a millimetre of the page's longer side: as many as a photo of A4 has once it is scaled to 2,000. */
 const PER_MM = 6.5;
 
 /** A staging of chance: tilt to 35°, turn to 20°, a lens to 4 %, and what light and hands do. */
-export function anyStaging(seed: number): Staging {
+export function anyStaging(seed: number, notebooks = NOTEBOOKS): Staging {
   const random = randomFrom(seed);
   const part = () => random.whole(0, 10_000) / 10_000;
   const between = (least: number, most: number) => least + part() * (most - least);
   const tilt = between(0, 35);
   const way = between(0, 2 * Math.PI);
-  const notebook = random.pick(NOTEBOOKS);
+  const notebook = random.pick(notebooks);
   const longSide = Math.round(PER_MM * toMm(notebook.axes.down.paper));
   return {
     notebook,

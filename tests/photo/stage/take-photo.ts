@@ -50,34 +50,42 @@ function exposed(
 ): Float32Array {
   const columns = Math.ceil(width / COARSE) + 1;
   const rows = Math.ceil(height / COARSE) + 1;
-  const places = Array.from({ length: rows * columns }, (_, index) =>
-    camera.lookUp([(index % columns) * COARSE, Math.floor(index / columns) * COARSE]),
-  );
+  const [mmX, mmY] = [new Float64Array(rows * columns), new Float64Array(rows * columns)];
+  for (let index = 0; index < rows * columns; index++) {
+    const at = [(index % columns) * COARSE, Math.floor(index / columns) * COARSE] as const;
+    [mmX[index], mmY[index]] = camera.lookUp(at);
+  }
   const shown = new Float32Array(width * height);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
       const first = Math.floor(y / COARSE) * columns + Math.floor(x / COARSE);
-      const [a, b] = [places[first] ?? [0, 0], places[first + 1] ?? [0, 0]];
-      const [c, d] = [places[first + columns] ?? [0, 0], places[first + columns + 1] ?? [0, 0]];
       let sum = 0;
-      for (const [subX, subY] of SUBPIXELS) {
-        const u = ((x % COARSE) + subX) / COARSE;
-        const v = ((y % COARSE) + subY) / COARSE;
-        const mmX = (1 - v) * ((1 - u) * a[0] + u * b[0]) + v * ((1 - u) * c[0] + u * d[0]);
-        const mmY = (1 - v) * ((1 - u) * a[1] + u * b[1]) + v * ((1 - u) * c[1] + u * d[1]);
-        sum += sampled(page, mmX, mmY, light);
+      for (let sub = 0; sub < 4; sub++) {
+        const u = ((x % COARSE) + (sub % 2 === 0 ? -SUBPIXEL : SUBPIXEL)) / COARSE;
+        const v = ((y % COARSE) + (sub < 2 ? -SUBPIXEL : SUBPIXEL)) / COARSE;
+        sum += sampled(
+          page,
+          between(mmX, first, columns, u, v),
+          between(mmY, first, columns, u, v),
+          light,
+        );
       }
-      shown[y * width + x] = (sum / SUBPIXELS.length) * lit(x / width, y / height, light);
+      shown[y * width + x] = (sum / 4) * lit(x / width, y / height, light);
     }
   return shown;
 }
 
-const SUBPIXELS = [
-  [-0.25, -0.25],
-  [0.25, -0.25],
-  [-0.25, 0.25],
-  [0.25, 0.25],
-] as const;
+/** On straight lines between four places that lie about a pixel. */
+function between(mm: Float64Array, first: number, columns: number, u: number, v: number): number {
+  const below = first + columns;
+  return (
+    (1 - v) * ((1 - u) * (mm[first] ?? 0) + u * (mm[first + 1] ?? 0)) +
+    v * ((1 - u) * (mm[below] ?? 0) + u * (mm[below + 1] ?? 0))
+  );
+}
+
+/** Four places of a pixel are looked at, so far from its middle both ways. */
+const SUBPIXEL = 0.25;
 
 /** The page between its pixels, or the desk with a faint grain. */
 function sampled(page: Raster, mmX: number, mmY: number, light: Light): number {
@@ -124,6 +132,13 @@ function smeared(
       const place = isAcross ? x : y;
       const line = y * size.width + x - place * stride;
       let sum = 0;
+      if (place >= reach && place <= last - reach) {
+        const start = line + (place - reach) * stride;
+        for (let tap = 0; tap < kernel.length; tap++)
+          sum += (kernel[tap] ?? 0) * (from[start + tap * stride] ?? 0);
+        to[y * size.width + x] = sum;
+        continue;
+      }
       for (let step = -reach; step <= reach; step++) {
         const at = Math.min(last, Math.max(0, place + step));
         sum += (kernel[step + reach] ?? 0) * (from[line + at * stride] ?? 0);
@@ -169,10 +184,10 @@ function compressed(from: Float32Array, { width, height }: Size, quality: number
       for (let at = 0; at < 64; at++)
         block[at] = (from[(y + (at >> 3)) * width + x + (at & 7)] ?? 0) - 128;
       transformed(block, waves, false);
-      waves.forEach((wave, at) => {
+      for (let at = 0; at < 64; at++) {
         const step = Math.max(1, (STEPS[at] ?? 1) * scale);
-        waves[at] = Math.round(wave / step) * step;
-      });
+        waves[at] = Math.round((waves[at] ?? 0) / step) * step;
+      }
       transformed(waves, block, true);
       for (let at = 0; at < 64; at++)
         to[(y + (at >> 3)) * width + x + (at & 7)] = (block[at] ?? 0) + 128;
@@ -184,19 +199,18 @@ function compressed(from: Float32Array, { width, height }: Size, quality: number
 function transformed(from: Float32Array, to: Float32Array, isBack: boolean): void {
   const between = new Float32Array(64);
   const table = isBack ? BACK : COSINES;
-  const cosine = (wave: number, place: number) => table[wave * 8 + place] ?? 0;
   for (let row = 0; row < 8; row++)
     for (let wave = 0; wave < 8; wave++) {
       let sum = 0;
       for (let place = 0; place < 8; place++)
-        sum += cosine(wave, place) * (from[row * 8 + place] ?? 0);
+        sum += (table[wave * 8 + place] ?? 0) * (from[row * 8 + place] ?? 0);
       between[row * 8 + wave] = sum;
     }
   for (let column = 0; column < 8; column++)
     for (let wave = 0; wave < 8; wave++) {
       let sum = 0;
       for (let place = 0; place < 8; place++)
-        sum += cosine(wave, place) * (between[place * 8 + column] ?? 0);
+        sum += (table[wave * 8 + place] ?? 0) * (between[place * 8 + column] ?? 0);
       to[wave * 8 + column] = sum;
     }
 }

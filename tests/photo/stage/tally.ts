@@ -1,7 +1,9 @@
 /** What came of a staged photo, against the truth beside it. */
+import type { GridAxis } from "../../../src/measure/grid-axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
-import { countDots } from "../../../src/photo/count-dots.ts";
+import { countPhoto } from "../../../src/photo/count-photo.ts";
 import type { Grey } from "../../../src/photo/grey.ts";
+import { measureLines } from "../../../src/photo/measure-lines.ts";
 import { measureGrid } from "../../../src/photo/measure-paper.ts";
 import type { PhotoCount } from "../../../src/photo/photo-count.ts";
 import type { StagedPhoto } from "./staged-photo.ts";
@@ -15,31 +17,44 @@ export interface Outcome {
 
 /** All of the work at once. */
 export function countedIn(photo: Grey): PhotoCount {
-  const work = countDots(photo);
+  const work = countPhoto(photo);
   let step = work.next();
   while (!step.done) step = work.next();
   return step.value;
 }
 
 export function outcomeOf({ photo, staging, corners }: StagedPhoto): Outcome {
-  const { across, down } = staging.notebook.axes;
+  const { axes, ruling } = staging.notebook;
   const counted = countedIn(photo);
   if (!counted.ok) return { count: `refused: ${counted.doubt.kind}` };
+  const paper = { width: toMm(axes.across.paper), height: toMm(axes.down.paper) };
+  if (counted.of === "lines") {
+    const isRight = ruling === "lines" && counted.page.lines.length === axes.down.dots;
+    if (!isRight) return { count: "wrong" };
+    const measured = measureLines(counted.page, photo, corners, paper);
+    if (!measured.ok) return { count: "right" };
+    const { pitch, top } = measured.lines;
+    return { count: "right", off: offOf([[axes.down, pitch, top]]) };
+  }
   const { grid } = counted;
-  if (grid.across !== across.dots || grid.down !== down.dots) return { count: "wrong" };
-  const paper = { width: toMm(across.paper), height: toMm(down.paper) };
+  const isRight =
+    grid.ruling === ruling && grid.across === axes.across.dots && grid.down === axes.down.dots;
+  if (!isRight) return { count: "wrong" };
   const measured = measureGrid(grid, corners, paper);
   if (!measured.ok) return { count: "right" };
   const { pitch, first } = measured.grid;
-  const off = {
-    pitch: Math.max(
-      Math.abs(pitch.across / toMm(across.pitch) - 1),
-      Math.abs(pitch.down / toMm(down.pitch) - 1),
-    ),
-    first: Math.max(
-      Math.abs(first.left - toMm(across.firstDot)),
-      Math.abs(first.top - toMm(down.firstDot)),
-    ),
+  const across = [axes.across, pitch.across, first.left] as const;
+  return { count: "right", off: offOf([across, [axes.down, pitch.down, first.top]]) };
+}
+
+/** The largest of what is off, of axes with their measured pitch and first dot. */
+function offOf(
+  measured: readonly (readonly [GridAxis, number, number])[],
+): NonNullable<Outcome["off"]> {
+  const most = (off: (axis: GridAxis, pitch: number, first: number) => number) =>
+    Math.max(...measured.map((one) => Math.abs(off(...one))));
+  return {
+    pitch: most((axis, pitch) => pitch / toMm(axis.pitch) - 1),
+    first: most((axis, _, first) => first - toMm(axis.firstDot)),
   };
-  return { count: "right", off };
 }

@@ -1,21 +1,30 @@
 /** Counts the dots of a photo: as a worker of its own, or inside the page where a browser allows no worker. */
-import { countDots } from "../../../../src/photo/count-dots.ts";
+import { countPhoto } from "../../../../src/photo/count-photo.ts";
 import type { Grey } from "../../../../src/photo/grey.ts";
 import { sumUp } from "../../../../src/photo/grey.ts";
-import { guessCorners } from "../../../../src/photo/paper-edges.ts";
+import type { PaperCorners } from "../../../../src/photo/measure-paper.ts";
+import { guessCorners, guessLinedCorners } from "../../../../src/photo/paper-edges.ts";
+import type { PhotoCount } from "../../../../src/photo/photo-count.ts";
 import type { CountingStep, PhotoCountPart } from "./photo-count-part.ts";
 
 /** Step by step, so that a page can breathe between. */
 function* steps(photo: Grey): Generator<CountingStep> {
-  const counting = countDots(photo);
+  const counting = countPhoto(photo);
   let step = counting.next();
   while (!step.done) {
     yield { kind: "part", part: step.value };
     step = counting.next();
   }
   const count = step.value;
-  const corners = count.ok ? guessCorners(sumUp(photo), count.grid) : undefined;
+  const corners = cornersOf(photo, count);
   yield { kind: "done", count, ...(corners && { corners }) };
+}
+
+function cornersOf(photo: Grey, count: PhotoCount): PaperCorners | undefined {
+  if (!count.ok) return undefined;
+  return count.of === "grid"
+    ? guessCorners(sumUp(photo), count.grid)
+    : guessLinedCorners(count.page);
 }
 
 const part: PhotoCountPart = { steps };

@@ -1,19 +1,23 @@
 /** What is shown of a counted photo: the marks, the paper's corners, what they tell, and what can be done with it. */
+import type { Said } from "../../../../src/issue/words/said.ts";
 import {
   sayCountedGrid,
+  sayLinedPage,
   sayMeasuredGrid,
+  sayMeasuredLines,
   sayPhotoDoubt,
   sayUnmeasured,
 } from "../../../../src/issue/words/say-photo.ts";
 import { isPaperName, PAPERS } from "../../../../src/notebook/paper.ts";
+import { measureLines } from "../../../../src/photo/measure-lines.ts";
 import {
   measureGrid,
   type PaperCorners,
   type PaperSize,
 } from "../../../../src/photo/measure-paper.ts";
-import type { CountedGrid } from "../../../../src/photo/photo-count.ts";
+import type { CountedGrid, LinedPage, PhotoCount } from "../../../../src/photo/photo-count.ts";
 import { typedLength } from "../../../../src/view/fields/typed-length.ts";
-import { type MeasuredPaper, photoFields } from "../../../../src/view/photo/photo-numbers.ts";
+import { linedFields, photoFields } from "../../../../src/view/photo/photo-numbers.ts";
 import { fieldOf, fillForm } from "../../ui/form.ts";
 import { makeElement } from "../../ui/make-element.ts";
 import type { CountingStep } from "../photo-count/photo-count-part.ts";
@@ -30,21 +34,72 @@ export function countedView(
   { count, corners }: Counted,
 ): readonly HTMLElement[] {
   markDots(canvas, count);
-  const dots = count.ok ? count.grid.dots.length : count.found.length;
   canvas.setAttribute("role", "img");
-  canvas.setAttribute("aria-label", `The photo, with ${dots} dots marked on it`);
+  canvas.setAttribute("aria-label", `The photo, with ${marked(count)} marked on it`);
   const shown = makeElement("div", { class: "photo-shown" }, canvas);
   if (!count.ok || !corners) {
     const said = count.ok ? undefined : sayPhotoDoubt(count.doubt);
     const words = said ? `${said.sentence} ${said.hint}` : "";
     return [makeElement("p", { class: "fault", tabindex: "-1" }, words), shown];
   }
-  const words = makeElement("p", { tabindex: "-1" }, sayCountedGrid(count.grid));
-  return [words, shown, ...measuring({ form, say }, { grid: count.grid, corners, canvas, shown })];
+  const found = count.of === "grid" ? ofGrid(count.grid) : ofLines(count.page, canvas);
+  const words = makeElement("p", { tabindex: "-1" }, found.words);
+  return [words, shown, ...measuring({ form, say }, { found, corners, canvas, shown })];
+}
+
+function marked(count: PhotoCount): string {
+  if (!count.ok) return `${count.found.length} dots`;
+  return count.of === "grid"
+    ? `${count.grid.dots.length} dots`
+    : `${count.page.lines.length} lines`;
+}
+
+type Fields = Readonly<Record<string, string>>;
+
+/** What was counted, and what the paper's corners tell of it. */
+interface Found {
+  readonly words: string;
+  /** Without the paper's corners. */
+  readonly fields: Fields;
+  readonly filled: string;
+  measure(corners: PaperCorners, paper: PaperSize): Lengths | Said;
+}
+
+interface Lengths {
+  readonly words: string;
+  readonly fields: Fields;
+}
+
+function ofGrid(grid: CountedGrid): Found {
+  return {
+    words: sayCountedGrid(grid),
+    fields: photoFields(grid),
+    filled: `${grid.across} dots across and ${grid.down} down are filled in.`,
+    measure: (corners, paper) => {
+      const result = measureGrid(grid, corners, paper);
+      if (!result.ok) return sayUnmeasured(result.kind);
+      const words = sayMeasuredGrid(result.grid);
+      return { words, fields: photoFields(grid, { ...result.grid, paper }) };
+    },
+  };
+}
+
+function ofLines(page: LinedPage, photo: HTMLCanvasElement): Found {
+  return {
+    words: sayLinedPage(page),
+    fields: linedFields(page),
+    filled: `${page.lines.length} lines down are filled in.`,
+    measure: (corners, paper) => {
+      const result = measureLines(page, photo, corners, paper);
+      if (!result.ok) return sayUnmeasured(result.kind);
+      const words = sayMeasuredLines(result.lines);
+      return { words, fields: linedFields(page, { ...result.lines, paper }) };
+    },
+  };
 }
 
 interface Measured {
-  readonly grid: CountedGrid;
+  readonly found: Found;
   readonly corners: PaperCorners;
   readonly canvas: HTMLCanvasElement;
   readonly shown: HTMLElement;
@@ -53,15 +108,15 @@ interface Measured {
 /** The paper's corners, and the buttons. Lengths are only told once somebody has looked at the corners. */
 function measuring(
   { form, say }: Omit<PhotoWork, "place">,
-  { grid, corners, canvas, shown }: Measured,
+  { found, corners, canvas, shown }: Measured,
 ): readonly HTMLElement[] {
   const told = makeElement("p", { "aria-live": "polite" });
   const agreed = makeElement("input", { type: "checkbox", name: "corners" });
   const measured = () =>
-    agreed.checked ? measuredBy(grid, handles.corners(), paperOf(form)) : WITHOUT_CORNERS;
+    agreed.checked ? measuredBy(found, handles.corners(), paperOf(form)) : WITHOUT_CORNERS;
   const show = () => {
     const result = measured();
-    const words = typeof result === "string" ? result : sayMeasuredGrid(result);
+    const words = typeof result === "string" ? result : result.words;
     if (told.textContent !== words) told.textContent = words;
   };
   const handles = cornerHandles(corners, canvas, show);
@@ -78,9 +133,9 @@ function measuring(
   );
   use.addEventListener("click", () => {
     const result = measured();
-    fillForm(form, photoFields(grid, typeof result === "string" ? undefined : result));
+    fillForm(form, typeof result === "string" ? found.fields : result.fields);
     form.dispatchEvent(new Event("input", { bubbles: true }));
-    say(`${grid.across} dots across and ${grid.down} down are filled in.`);
+    say(found.filled);
   });
   const label = "The four marks lie on the corners of the paper";
   return [
@@ -92,20 +147,18 @@ function measuring(
 
 /** The lengths, or why there are none. */
 function measuredBy(
-  grid: CountedGrid,
+  found: Found,
   corners: PaperCorners,
   paper: PaperSize | undefined,
-): MeasuredPaper | string {
+): Lengths | string {
   if (!paper) return NO_PAPER;
-  const result = measureGrid(grid, corners, paper);
-  if (result.ok) return { ...result.grid, paper };
-  const { sentence, hint } = sayUnmeasured(result);
-  return `${sentence} ${hint}`;
+  const result = found.measure(corners, paper);
+  return "words" in result ? result : `${result.sentence} ${result.hint}`;
 }
 
 const WITHOUT_CORNERS =
-  "For pitch and first dot, choose the paper above, and put the four marks onto the corners of the page.";
-const NO_PAPER = "The size of the paper is missing above: it tells pitch and first dot.";
+  "For the lengths, choose the paper above, and put the four marks onto the corners of the page.";
+const NO_PAPER = "The size of the paper is missing above: it tells the lengths.";
 
 /** In mm, as the page's own field says. */
 function paperOf(form: HTMLFormElement): PaperSize | undefined {

@@ -1,4 +1,4 @@
-/** Marks on a photo what was seen in it: a ring around each dot, and the grid's border. */
+/** Marks on a photo what was seen in it: a ring around each dot and the grid's border, or a stroke along each line. */
 import type { PhotoPoint } from "../../../../src/photo/grey.ts";
 import type { PhotoCount } from "../../../../src/photo/photo-count.ts";
 
@@ -8,15 +8,23 @@ const RIM = "#fdfaf3";
 /** A ring's radius where the step is not known, in pixels. */
 const USUAL_RADIUS = 6;
 
+/** In pixels. */
+const LINE_ASIDE = 4;
+
 /** Draws over the photo that the canvas has. */
 export function markDots(canvas: HTMLCanvasElement, count: PhotoCount): void {
   const context = canvas.getContext("2d");
   if (!context) return;
   const thin = Math.max(1.5, canvas.width / 800);
-  const radius = count.ok ? Math.max(3, count.grid.step * 0.3) : USUAL_RADIUS;
   const path = new Path2D();
-  for (const { x, y } of count.ok ? count.grid.dots : count.found) addRing(path, { x, y }, radius);
-  if (count.ok) path.addPath(border(count.grid.corners));
+  if (count.ok && count.of === "lines") for (const line of count.page.lines) addLine(path, line);
+  else {
+    const { dots, radius } = count.ok
+      ? { dots: count.grid.dots, radius: Math.max(3, count.grid.step * 0.3) }
+      : { dots: count.found, radius: USUAL_RADIUS };
+    for (const dot of dots) addRing(path, dot, radius);
+  }
+  if (count.ok && count.of === "grid") path.addPath(border(count.grid.corners));
   for (const [strokeStyle, lineWidth] of [
     [RIM, 2 * thin],
     [RING, thin],
@@ -24,6 +32,14 @@ export function markDots(canvas: HTMLCanvasElement, count: PhotoCount): void {
     Object.assign(context, { strokeStyle, lineWidth });
     context.stroke(path);
   }
+}
+
+/** Along a line of lined paper, a little beside it so that it is still seen. */
+function addLine(path: Path2D, line: readonly PhotoPoint[]): void {
+  line.forEach(({ x, y }, index) => {
+    if (index === 0) path.moveTo(x + 0.5, y + LINE_ASIDE);
+    else path.lineTo(x + 0.5, y + LINE_ASIDE);
+  });
 }
 
 /** A photo's points are middles of pixels, a canvas's their corners. */
