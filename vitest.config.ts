@@ -5,6 +5,7 @@ import { defineConfig } from "vitest/config";
 const OF_THE_BOOK = [
   "tests/build/**/*.test.ts",
   "tests/browser/**/*.test.ts",
+  "tests/engines/**/*.test.ts",
   "tests/sweep/**/*.test.ts",
 ];
 

@@ -25,12 +25,13 @@ const KINDS: Readonly<Record<string, string>> = {
 /**
  * Serves files and nothing else; what is asked for outside the sub-path is not there. A folder that is asked for each
  * time, with the path in question, may change, and while there is none the connection is dead. `missingPage` is sent
- * for what is not there.
+ * for what is not there, and pages as `rewrite` gives them.
  */
 export async function serveFolder(
   folder: string | ((path: string) => string | undefined),
   subPath = "/deep/down/",
   missingPage?: string,
+  rewrite?: (html: string) => string,
 ): Promise<Served> {
   const server = createServer((request, response) => {
     const now = typeof folder === "string" ? folder : folder(request.url ?? "/");
@@ -45,7 +46,8 @@ export async function serveFolder(
       return;
     }
     response.writeHead(200, { "content-type": KINDS[extname(file)] ?? "text/plain" });
-    createReadStream(file).pipe(response);
+    if (rewrite && extname(file) === ".html") response.end(rewrite(readFileSync(file, "utf8")));
+    else createReadStream(file).pipe(response);
   });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const place = server.address();

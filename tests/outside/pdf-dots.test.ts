@@ -5,11 +5,10 @@ import { gridMarks } from "../../src/draw/page/grid-marks.ts";
 import { writePdf } from "../../src/print/pdf/write-pdf.ts";
 import { NOTEBOOKS, SETTINGS } from "../print/demo-book.ts";
 import { drawnByMupdf } from "../print/mupdf.ts";
-import { drawnByPdfium, drawnByPoppler, type GreyPicture } from "../print/pdfium.ts";
+import { drawnByPdfium, drawnByPoppler, type GreyPicture, missOf } from "../print/pdfium.ts";
 
 /** In millimetres. */
 const TRUE_TO = 0.05;
-const WINDOW = 0.7;
 const DPI = 300;
 
 function gridPdf(place: ReturnType<typeof pagePlace>): Promise<Uint8Array> {
@@ -17,23 +16,6 @@ function gridPdf(place: ReturnType<typeof pagePlace>): Promise<Uint8Array> {
   const part = { kind: "artifact", marks: gridMarks(place, "dots") } as const;
   const page = { title: "Dots", width, height, parts: [part] };
   return writePdf({ ...SETTINGS, title: "Dots", pages: [page] });
-}
-
-/** How far the ink around a place has its centre from it, in millimetres; infinitely far where there is none. */
-function missOf({ greyAt, across, down }: GreyPicture, x: number, y: number): number {
-  const reach = Math.round(WINDOW * across);
-  const [left, top] = [Math.round(x * across), Math.round(y * down)];
-  let [ink, alongX, alongY] = [0, 0, 0];
-  for (let py = top - reach; py <= top + reach; py += 1) {
-    for (let px = left - reach; px <= left + reach; px += 1) {
-      const dark = 255 - greyAt(px, py);
-      ink += dark;
-      alongX += dark * (px + 0.5);
-      alongY += dark * (py + 0.5);
-    }
-  }
-  if (ink === 0) return Number.POSITIVE_INFINITY;
-  return Math.hypot(alongX / ink / across - x, alongY / ink / down - y);
 }
 
 type Draw = (pdf: Uint8Array, paper: { width: number; height: number }) => Promise<GreyPicture>;

@@ -74,3 +74,23 @@ export async function drawnByPoppler(pdf: Uint8Array, dpi: number, page = 1): Pr
   const perMm = dpi / 25.4;
   return { greyAt: (x, y) => data[(y * width + x) * 4] ?? 255, across: perMm, down: perMm };
 }
+
+/** Around a place, in millimetres. */
+const WINDOW = 0.7;
+
+/** How far the ink around a place has its centre from it, in millimetres; infinitely far where there is none. */
+export function missOf({ greyAt, across, down }: GreyPicture, x: number, y: number): number {
+  const reach = Math.round(WINDOW * across);
+  const [left, top] = [Math.round(x * across), Math.round(y * down)];
+  let [ink, alongX, alongY] = [0, 0, 0];
+  for (let py = top - reach; py <= top + reach; py += 1) {
+    for (let px = left - reach; px <= left + reach; px += 1) {
+      const dark = 255 - greyAt(px, py);
+      ink += dark;
+      alongX += dark * (px + 0.5);
+      alongY += dark * (py + 0.5);
+    }
+  }
+  if (ink === 0) return Number.POSITIVE_INFINITY;
+  return Math.hypot(alongX / ink / across - x, alongY / ink / down - y);
+}

@@ -1,5 +1,6 @@
 /** How a test gets a Debian package that it cannot do without: installed where that is allowed, else asked for. */
 import { spawnSync } from "node:child_process";
+import { existsSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
@@ -23,4 +24,10 @@ export function needDebian(packages: readonly string[]): void {
   if (status === 0) return;
   const last = error?.message ?? stderr.trim().split("\n").at(-1) ?? "";
   throw new Error(`These tests need ${names}, and apt-get could not install it: ${last}`);
+}
+
+/** A program of Debian packages, at the place where they put it. */
+export function debianProgram(path: string, packages: readonly string[]): string {
+  if (!existsSync(path)) needDebian(packages);
+  return path;
 }
