@@ -11,7 +11,7 @@ import {
 import { dirname, join, relative } from "node:path";
 import { describe, expect, it } from "vitest";
 import { errorsIn, sayFailure } from "../../src/build/cli/say-failure.ts";
-import { sayUnwritable } from "../../src/build/cli/say-unwritable.ts";
+import { sayUnservable, sayUnwritable } from "../../src/build/cli/say-unwritable.ts";
 import { freshFolder } from "../../src/build/output/fresh-folder.ts";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
@@ -100,11 +100,21 @@ describe("the line for what the disk refuses", () => {
   });
 
   it.each([
+    ["ENOSPC", {}, "the disk is full"],
+    ["EROFS", { path: `${output}/assets` }, "it lies on a disk that can only be read"],
+  ])("%s at %j is told of the folder that a book is served from, too", (code, about, reason) => {
+    expect(sayUnservable(output, systemError(code, about))).toBe(
+      `Pages cannot be written into ${output}: ${reason}. Put that right and start again, or build the book with \`build --output=FOLDER\`.`,
+    );
+  });
+
+  it.each([
     ["a file of the program", systemError("EACCES", { path: "/opt/spanbook/layouts/base.njk" })],
     ["too many open files", systemError("EMFILE")],
     ["a mistake of ours", new TypeError("undefined is not a function")],
   ])("is not said of %s", (_, error) => {
     expect(sayUnwritable(output, error)).toBeUndefined();
+    expect(sayUnservable(output, error)).toBeUndefined();
   });
 });
 

@@ -1,4 +1,4 @@
-/** The line for an output that cannot be written: why, and what to do. */
+/** The lines for what cannot be written, a book or its pages while it is served: why, and what to do. */
 import { resolve, sep } from "node:path";
 import { type SystemError, systemErrorIn } from "./say-failure.ts";
 
@@ -36,10 +36,19 @@ const WITHOUT_PATH = new Set(["ENOSPC", "EDQUOT", "EFBIG", "EIO"]);
 export function sayUnwritable(output: string, error: unknown): string | undefined {
   const refused = systemErrorIn(error);
   if (!refused || !isAbout(refused, output)) return undefined;
-  const { code } = refused;
-  const reason = REASONS[code] ?? `the system says ${code}`;
-  const remedy = REMEDIES[code] ?? "Choose";
-  return `The output ${output} cannot be written: ${reason}. ${remedy} another with --output=FOLDER.`;
+  const remedy = REMEDIES[refused.code] ?? "Choose";
+  return `The output ${output} cannot be written: ${reasonOf(refused)}. ${remedy} another with --output=FOLDER.`;
+}
+
+/** The same for the folder in which the pages lie while a book is served. */
+export function sayUnservable(folder: string, error: unknown): string | undefined {
+  const refused = systemErrorIn(error);
+  if (!refused || !isAbout(refused, folder)) return undefined;
+  return `Pages cannot be written into ${folder}: ${reasonOf(refused)}. Put that right and start again, or build the book with \`build --output=FOLDER\`.`;
+}
+
+function reasonOf({ code }: SystemError): string {
+  return REASONS[code] ?? `the system says ${code}`;
 }
 
 /** A book grows in a folder beside the output, which may first have to be made. Eleventy copies to paths from where it runs. */

@@ -1,5 +1,5 @@
 /** Serves the book while it is being written: every edit of content, engine, layout or style shows at once. */
-import { existsSync } from "node:fs";
+import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { reportIssues } from "../../issue/report/report.ts";
 import { keyOf } from "../artifacts/cache/cache.ts";
@@ -11,6 +11,7 @@ import { openServedPages } from "../pages/served-pages.ts";
 import { ARTIFACTS } from "./build.ts";
 import { freePort, LOOPBACK } from "./free-port.ts";
 import { sayFailure } from "./say-failure.ts";
+import { sayUnservable } from "./say-unwritable.ts";
 import { watchRemovals } from "./watch-folder.ts";
 
 /** Not the built book's folder: what is half written must not be shared by mistake. Each content has one of its own. */
@@ -42,7 +43,8 @@ export async function serveBook(call: ServeCall): Promise<number> {
   try {
     return await serveOn({ ...call, ...found, packs, host });
   } catch (error) {
-    return refuse(sayFailure("The book cannot be opened.", error));
+    const served = join(call.home, SERVED);
+    return refuse(sayUnservable(served, error) ?? sayFailure("The book cannot be opened.", error));
   }
 }
 
@@ -54,11 +56,14 @@ async function serveOn({
   project,
   home,
 }: Required<ServeCall>): Promise<number> {
+  const output = join(home, SERVED, keyOf([content, ...packs.map(({ folder }) => folder)]));
+  // Eleventy would end with a trace where it may not write.
+  mkdirSync(output, { recursive: true });
   let rebuild: (path: string) => unknown = () => undefined;
   const pages = openServedPages(() => void rebuild(PAGE_ASKED));
   const eleventy = await openEleventy({
     project,
-    output: join(home, SERVED, keyOf([content, ...packs.map(({ folder }) => folder)])),
+    output,
     settings: { content, packs, host, cache: join(home, ARTIFACTS), pages },
     mode: "serve",
   });

@@ -6,9 +6,9 @@ import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
 import { filesIn } from "./files-in.ts";
 
-/** Where the project keeps what pages are made with, besides the engine and the content. */
-const FOLDERS = ["layouts", "site", "src/build"];
-const CONFIG = ".eleventy.js";
+/** Where the project keeps what pages are made with, besides the content. Scripts of pages use sources that the engine does not. */
+const FOLDERS = ["layouts", "site", "src"];
+const FILES = [".eleventy.js", "package-lock.json"];
 
 export interface BuildSources {
   readonly content: Content;
@@ -22,13 +22,13 @@ export function buildVersion({ content, ...program }: BuildSources): string {
   return keyOf([version, ...[...content.texts].flat(), siteKey(program)]).slice(0, 20);
 }
 
-/** Changes with everything in the project that pages are made with, besides the engine: the same in its npm package. */
+/** Changes with everything in the project that pages are made with; its npm package has brought it along. */
 export function siteKey({ project, engine }: Omit<BuildSources, "content">): string {
   if (engine.siteKey !== undefined) return engine.siteKey;
   const paths = FOLDERS.flatMap((folder) =>
     filesIn(join(project, folder)).map((path) => `${folder}/${path}`),
   );
-  const files = [CONFIG, ...paths].flatMap((path) => [
+  const files = [...FILES, ...paths].flatMap((path) => [
     path,
     readFileSync(join(project, path), "latin1"),
   ]);
