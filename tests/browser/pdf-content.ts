@@ -5,7 +5,7 @@ import { inflateSync } from "node:zlib";
 export function pdfContent(file: Uint8Array): string {
   return Buffer.from(file)
     .toString("latin1")
-    .replace(/stream\n([\s\S]*?)\nendstream/g, (_, packed: string) =>
+    .replace(/(?<=FlateDecode[\s\S]{0,40})stream\n([\s\S]*?)\nendstream/g, (_, packed: string) =>
       inflateSync(Buffer.from(packed, "latin1")).toString("latin1"),
     )
     .replace(/\/Length \d+/g, "/Length")

@@ -1,5 +1,6 @@
 /** A keeper's journey in three engines: one table of steps, walked by each. */
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { IS_SWEEP } from "../sweep/sweep-size.ts";
 import { MAKING } from "./cases/making.ts";
 import { PAGES } from "./cases/pages.ts";
 import { PLACES } from "./cases/places.ts";
@@ -15,8 +16,11 @@ import { openWatchedBook, type WatchedBook } from "./watched-book.ts";
 
 const ALL: readonly Step[] = [...READING, ...MAKING, ...PLACES, ...PAGES];
 
+/** Most of what is tested in the gate is tested in Chromium. */
+const CHROMIUM = ["Chromium", startChromium, [...ALL, ...PRINTING]] as const;
+
 const ENGINES = [
-  ["Chromium", startChromium, [...ALL, ...PRINTING]],
+  ...(IS_SWEEP ? [CHROMIUM] : []),
   ["Firefox", startFirefox, [...ALL, ...PRINTING]],
   // Its driver has no command for printing.
   ["WebKit", startWebkit, ALL],
