@@ -1,14 +1,17 @@
 /** `npm run bench`: a book of 45 patterns on 10 notebooks beside a bare Eleventy build that writes the same files as ready strings, in one run. */
-import { execFileSync } from "node:child_process";
+import { execFile, execFileSync } from "node:child_process";
 import { appendFileSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
 import { gzipSync } from "node:zlib";
 import { writeSizedContent } from "./sized-content.mjs";
 
 const HERE = fileURLToPath(new URL("./", import.meta.url));
 const ROUNDS = 3;
+/** What a build makes side by side. */
+const HALVES = ["draw", "print"];
 const written = resolve(process.argv[2] ?? "content");
 const scratch = mkdtempSync(join(tmpdir(), "spanbook-bench-"));
 const place = (name) => join(scratch, name);
@@ -19,6 +22,12 @@ writeSizedContent(written, content, { patterns: 45, notebooks: 10 });
 function cost(script, ...words) {
   const said = execFileSync(process.execPath, [join(HERE, script), ...words], { encoding: "utf8" });
   return JSON.parse(said.trim().split("\n").at(-1));
+}
+
+/** The same of a script that runs beside another: two that run side by side take longer each, as threads of a build do. */
+async function costBeside(script, ...words) {
+  const { stdout } = await promisify(execFile)(process.execPath, [join(HERE, script), ...words]);
+  return JSON.parse(stdout.trim().split("\n").at(-1));
 }
 
 /** As if nothing were ready but the PDF files. */
@@ -57,7 +66,7 @@ function grow() {
 }
 
 /** The kinds take turns, so that a busy moment of the machine falls on all of them. */
-function runAll() {
+async function runAll() {
   const costs = {
     cold: [],
     printed: [],
@@ -81,12 +90,15 @@ function runAll() {
       costs[kind].push(cost(`${kind}-once.mjs`, place("book"), place(kind)));
       rmSync(place(kind), { recursive: true, force: true });
     }
-    for (const half of ["draw", "print"]) costs[half].push(cost("half-once.mjs", content, half));
+    const halves = await Promise.all(
+      HALVES.map((half) => costBeside("half-once.mjs", content, half)),
+    );
+    for (const [index, half] of HALVES.entries()) costs[half].push(halves[index]);
   }
   return costs;
 }
 
-/** A build from nothing against the sum of what it cannot do without, each once in a process of its own. */
+/** A build from nothing against the sum of what it cannot do without: drawings beside PDF files, and bare Eleventy. */
 function tellParts({ cold, draw, print, bare }) {
   const parts = [draw, print, bare].reduce((sum, each) => sum + best(each).processor, 0);
   const ratio = best(cold).processor / parts;
@@ -108,7 +120,7 @@ function row(name, { wall, processor, memory }, bare) {
   return `${name.padEnd(30)}${seconds(wall)} s${seconds(processor)} s${memory.toFixed(0).padStart(7)} MiB   × ${ratio}   × ${work}`;
 }
 
-const costs = runAll();
+const costs = await runAll();
 const bare = best(costs.bare);
 console.log(`${"".padEnd(30)}   wall     work   memory      wall     work (against bare)`);
 console.log(row("bare Eleventy, ready strings", bare, bare));

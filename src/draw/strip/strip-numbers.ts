@@ -93,8 +93,11 @@ function numberRow(
   row: Row,
   totals: typeof wordedTotal,
 ): readonly TextMark[] {
-  const stems = sideMarks(side).map((position) => mmAt(side, position));
+  const stems = sideMarks(side)
+    .map((position) => mmAt(side, position))
+    .sort((a, b) => a - b);
   const end = pageEndInterval(side, length);
+  // From left to right, and apart: only the first that ends behind a place can be in its way.
   const taken: Interval[] = end ? [end] : [];
   const { size, baseline: y, besides } = row;
   const texts = wantedPositions(side, size).flatMap((position): readonly TextMark[] => {
@@ -113,10 +116,15 @@ function numberRow(
     const chosen = wordings.find((wording) => {
       const place = placeOf(wording);
       const isInside = place.from >= 0 && place.to <= length;
-      return isInside && !stems.some(isIn(place)) && !taken.some(isNear(place));
+      return isInside && !isStruck(stems, place) && !isTaken(taken, place);
     });
     if (chosen === undefined) return [];
-    taken.push(placeOf(chosen));
+    const place = placeOf(chosen);
+    taken.splice(
+      firstWhere(taken, ({ from }) => from > place.from),
+      0,
+      place,
+    );
     const text = { kind: "text", role, y, size: chosen.size, text: chosen.text } as const;
     return chosen.beside === "right"
       ? [{ ...text, x: tick + SPACE, anchor: "start" }]
@@ -136,12 +144,27 @@ function besideTick(tick: number, width: number, beside: Beside): Interval {
     : { from: tick - SPACE - width, to: tick - SPACE };
 }
 
-function isIn({ from, to }: Interval): (stem: number) => boolean {
-  return (stem) => from < stem + SPACE / 2 && stem - SPACE / 2 < to;
+/** Is one of the stems, from left to right, in a place? */
+function isStruck(stems: readonly number[], { from, to }: Interval): boolean {
+  const next = stems[firstWhere(stems, (stem) => from < stem + SPACE / 2)];
+  return next !== undefined && next - SPACE / 2 < to;
 }
 
-function isNear({ from, to }: Interval): (other: Interval) => boolean {
-  return (other) => from < other.to + SPACE && other.from - SPACE < to;
+function isTaken(taken: readonly Interval[], { from, to }: Interval): boolean {
+  const next = taken[firstWhere(taken, (other) => from < other.to + SPACE)];
+  return next !== undefined && next.from - SPACE < to;
+}
+
+/** Of things in order, the place of the first that is past; behind all where none is. */
+function firstWhere<Thing>(things: readonly Thing[], isPast: (thing: Thing) => boolean): number {
+  let [low, high] = [0, things.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const thing = things[middle];
+    if (thing !== undefined && !isPast(thing)) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** The positions that ask for a number, the most wanted first. */
