@@ -37,6 +37,7 @@ export default function (cfg) {
   // An edit of the content is to show at once: nothing is bundled for it, and only pages that somebody has opened are written.
   let isCodeOld = true;
   let isBookOld = true;
+  let bytesOf;
   let isBookNew = false;
   let codeEdits = 0;
   /** What is written this time. */
@@ -134,6 +135,12 @@ export default function (cfg) {
   cfg.addFilter("sections", (html) => engine.chapterSections(html));
   cfg.addFilter("rel", (to, from) => engine.pageAddress(to, from, book.url));
 
+  // While serving, pages are few at a time and are looked at again.
+  cfg.addTransform("bytes", (content, path) => {
+    if (mode !== "build" || typeof content !== "string" || !path) return content;
+    bytesOf ??= engine.openPageBytes();
+    return bytesOf(content, path);
+  });
   for (const icon of ["icon.svg", ...ICON_SIZES.map((size) => `icon-${size}.png`)]) {
     cfg.addPassthroughCopy({ [`site/${icon}`]: `assets/${icon}` });
   }

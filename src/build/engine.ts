@@ -20,6 +20,7 @@ export { isAsk } from "./pages/guard-server.ts";
 export { showChapter } from "./pages/guide/guide-chapter.ts";
 export { referenceWords } from "./pages/guide/reference-words.ts";
 export { makeBook } from "./pages/make-book.ts";
+export { openPageBytes } from "./pages/page-bytes.ts";
 export { removeStrays } from "./pages/remove-strays.ts";
 export { serveFile } from "./pages/serve-file.ts";
 export { openServedPages } from "./pages/served-pages.ts";

@@ -16,7 +16,7 @@ import { finishBook } from "../web/finish-site.ts";
 import { makePreviews } from "../web/link-previews.ts";
 import { sayFailure } from "./say-failure.ts";
 import { sayUnwritable } from "./say-unwritable.ts";
-import { tuneForBuild } from "./v8-flags.ts";
+import { tuneForBuild, tuneForPages } from "./v8-flags.ts";
 
 export interface BuildCall {
   readonly content: string;
@@ -97,6 +97,7 @@ type Grown =
 /** Fills a fresh folder and swaps it in. */
 async function growBook(order: Order): Promise<Grown> {
   const { content, cache, output, project, engine } = order;
+  tuneForPages(content.recipes.length * content.notebooks.length);
   const fresh = freshFolder(output);
   const caches = openCaches(cache);
   const first = { engine, content, caches };
