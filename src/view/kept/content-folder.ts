@@ -46,7 +46,7 @@ export function contentFolder(question: FolderQuestion): ContentFolder {
     text: texts[slug] ?? "",
   }));
   const all = [...own, ...borrowed];
-  const good = goodOf(all, question);
+  const good = allGoodOf(all, question);
   return {
     files: [
       { path: "book.yaml", text: bookText(question) },
@@ -67,6 +67,12 @@ function namedBy(file: KeptFile): readonly string[] {
   const kind = kindOf(file.path);
   if (kind === "strips") return readStripRecipe(file).named.map(({ slug }) => slug);
   return kind === "setups" ? readSetup(file).named.map(({ slug }) => slug) : [];
+}
+
+/** Without a file that is left out another may not build any more, and so on. */
+function allGoodOf(files: readonly KeptFile[], question: FolderQuestion): readonly ContentFile[] {
+  const good = goodOf(files, question);
+  return good.length === files.length ? good : allGoodOf(good, question);
 }
 
 /** Those that the build takes, with nothing but the folder around them. */
