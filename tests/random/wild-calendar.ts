@@ -1,5 +1,6 @@
 /** Calendar files: as programs write them, with slips, and of odd lines. */
 import fc from "fast-check";
+import { BERLIN } from "../events/written.ts";
 import { chosenFrom } from "./choices.ts";
 import { edited } from "./edited-text.ts";
 
@@ -99,18 +100,6 @@ const EVENTS = [
   ["DTSTART:19970902T090000", "RRULE:FREQ=DAILY;INTERVAL=2", "SUMMARY:Water"],
 ] as const;
 
-const ZONE = [
-  "BEGIN:VTIMEZONE",
-  "TZID:Europe/Berlin",
-  "BEGIN:DAYLIGHT",
-  "DTSTART:19960331T020000",
-  "RRULE:FREQ=YEARLY;BYMONTH=3;BYDAY=-1SU",
-  "TZOFFSETFROM:+0100",
-  "TZOFFSETTO:+0200",
-  "END:DAYLIGHT",
-  "END:VTIMEZONE",
-] as const;
-
 const END_OF_LINE = fc.constantFrom("\r\n", "\n", "\r");
 
 function fileOf(lines: readonly string[], end: string): string {
@@ -120,7 +109,7 @@ function fileOf(lines: readonly string[], end: string): string {
 export function wildCalendar(): fc.Arbitrary<string> {
   const events = fc
     .array(fc.constantFrom(...EVENTS), { minLength: 1, maxLength: 5 })
-    .map((all) => [...ZONE, ...all.flatMap((one) => ["BEGIN:VEVENT", ...one, "END:VEVENT"])]);
+    .map((all) => [...BERLIN, ...all.flatMap((one) => ["BEGIN:VEVENT", ...one, "END:VEVENT"])]);
   const written = fc.tuple(events, END_OF_LINE).map(([lines, end]) => fileOf(lines, end));
   const slipped = chosenFrom(written, (text, choices) =>
     edited(text, { choices, words: [...NAMES, ...VALUES, ...PARAMETERS] }),
