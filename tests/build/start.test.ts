@@ -4,6 +4,7 @@ import { request } from "node:http";
 import { connect, createServer } from "node:net";
 import { join } from "node:path";
 import { expect, it } from "vitest";
+import { askProgram } from "../setup/ask-program.ts";
 import { runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { startOn, until } from "./serving.ts";
@@ -77,10 +78,10 @@ it("opens the book at the port that was asked for, and at no other where it is t
 it.each([
   ["missing", undefined, "This folder is missing."],
   ["a file", "Dear all", "This is a file, not a folder."],
-])("does not open a content folder that is %s", (_, text, sentence) => {
+])("does not open a content folder that is %s", async (_, text, sentence) => {
   const content = join(scratchFolder(), "content");
   if (text !== undefined) writeFileSync(content, text);
-  const { code, stderr } = runCommand(["start", `--content=${content}`]);
+  const { code, stderr } = await askProgram(["start", `--content=${content}`]);
   expect(code).toBe(1);
   expect(stderr.split("\n").slice(0, 2)).toEqual([content, `  ${sentence}`]);
   expect(stderr).not.toMatch(/^\s+at /m);
@@ -146,9 +147,9 @@ it.each<[string, readonly string[], boolean]>([
   await (isFound ? expect(answer).resolves.toBe(200) : expect(answer).rejects.toThrow());
 });
 
-it("does not open at an address that is not the computer's", () => {
+it("does not open at an address that is not the computer's", async () => {
   // RFC 5737: addresses for documents, which nobody has.
-  const { code, stderr } = runCommand(["start", "--host=192.0.2.1"]);
+  const { code, stderr } = await askProgram(["start", "--host=192.0.2.1"]);
   expect([code, stderr]).toEqual([
     1,
     "192.0.2.1 is no address of this computer: leave --host out, or take 0.0.0.0 for all of its addresses.\n",
