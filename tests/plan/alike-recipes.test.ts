@@ -12,6 +12,7 @@ import { mirrored, symmetric } from "../oracle/mirrored-area.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { onePage, recipeOf } from "../oracle/recipe-of.ts";
 import { wholePatterns } from "../oracle/whole-patterns.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 
 const SEED = 1911;
 
@@ -100,7 +101,7 @@ describe("other words for the same recipe", () => {
           plan.pages.map(({ splits }) => splits),
         );
       }),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: checkRuns(800) },
     );
   });
 });
