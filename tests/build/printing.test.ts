@@ -116,7 +116,10 @@ describe("a build", () => {
 
   it("carries on a strip what the book does not list, without a link to it", async () => {
     const book = `${BOOK}patterns: [halves]\n`;
-    const { files } = await build(writeContent({ ...STRIPPED, "book.yaml": book }));
+    const { files } = await build(
+      writeContent({ ...STRIPPED, "book.yaml": book }),
+      cacheOfPlainBook(),
+    );
     const page = files.get("strips/daily/plain/index.html") ?? "";
     expect(page).toContain("Wide");
     expect(page).not.toContain("patterns/wide");
