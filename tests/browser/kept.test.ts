@@ -7,6 +7,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { askProgram } from "../setup/ask-program.ts";
 import { writeFiles } from "../setup/tiny-content.ts";
+import { gateWay } from "../sweep/sweep-size.ts";
 import { axeFindings } from "./axe-findings.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
@@ -29,10 +30,12 @@ const pick = (page: Page, files: Readonly<Record<string, string | Uint8Array>>) 
     })),
   );
 
-describe.each([
+const WAYS = [
   ["a sub-path of a server", 390],
   ["disk", 1440],
-] as const)("from %s, %i px wide, a keeper", (place, width) => {
+] as const;
+
+describe.each(gateWay(WAYS, 0))("from %s, %i px wide, a keeper", (place, width) => {
   let watched: WatchedPage;
   let page: Page;
   let zip: Uint8Array;

@@ -20,7 +20,20 @@ const number = (name) => {
 const env = { ...process.env, SWEEP_SIZE: number("size"), SWEEP_SEED: number("seed") };
 /** Checks of which the gate runs a part only. */
 const CHECKS = [
+  "tests/browser/fit-journey.test.ts",
+  "tests/browser/fit-states.test.ts",
+  "tests/browser/gallery.test.ts",
+  "tests/browser/kept.test.ts",
+  "tests/browser/my-notebook-gallery.test.ts",
+  "tests/browser/my-notebook-pattern.test.ts",
+  "tests/browser/my-notebook-tables.test.ts",
+  "tests/browser/own-layouts.test.ts",
+  "tests/browser/own-setup.test.ts",
+  "tests/browser/recipe-page.test.ts",
+  "tests/browser/strip-scale.test.ts",
+  "tests/browser/your-strip.test.ts",
   "tests/divide/brute-force.test.ts",
+  "tests/engines",
   "tests/outside/pdf-strips.test.ts",
   "tests/photo/staged-photos.test.ts",
   "tests/plan/dated-by-the-text.test.ts",
