@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { strFromU8, unzipSync, zipSync } from "fflate";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { writeFiles } from "../setup/tiny-content.ts";
 import { gateWay } from "../sweep/sweep-size.ts";
 import { axeFindings } from "./axe-findings.ts";
@@ -143,7 +143,7 @@ describe.each(gateWay(WAYS, 0))("from %s, %i px wide, a keeper", (place, width) 
     ]);
     writeFiles(join(folder, "content"), Object.fromEntries(files));
     const output = join(folder, "book");
-    const { code, stderr } = runCommand([
+    const { code, stderr } = await askProgram([
       "build",
       `--content=${join(folder, "content")}`,
       `--output=${output}`,
