@@ -1,53 +1,73 @@
-/** Has a photo counted: by a worker, or in slices between which the page can answer. */
-import type { Grey } from "../../../../src/photo/grey.ts";
+/** Has a photo worked on: by a worker, or in slices between which the page can answer. */
 import { scriptLoader } from "../../ui/load-script.ts";
-import type { CountingStep } from "../photo-count/photo-count-part.ts";
 
-const SCRIPT = "photo-count.js";
+/** What work on a photo tells while it goes on. */
+export type PhotoStep<Done> =
+  | { readonly kind: "part"; readonly part: number }
+  | { readonly kind: "done"; readonly done: Done };
 
-export interface Counting {
-  /** Rejects where the script that counts cannot be loaded. */
-  readonly done: Promise<Extract<CountingStep, { readonly kind: "done" }>>;
+/** The script that works; what it is asked is sent to it as it is. */
+export interface AsideWork<Asked, Done> {
+  /** The address that the page's scripts lie beside. */
+  readonly own: string;
+  readonly script: string;
+  readonly asked: Asked;
+  /** Its steps in the page itself, once the script is loaded there. */
+  readonly steps: (asked: Asked) => Iterable<PhotoStep<Done>> | undefined;
+}
+
+export interface Aside<Done> {
+  /** Rejects where the script that works cannot be loaded. */
+  readonly done: Promise<Done>;
   /** Nothing comes of it from then on. */
   cancel(): void;
 }
 
-/** `own` is the address that the page's scripts lie beside. */
-export function countPhoto(own: string, photo: Grey, tell: (part: number) => void): Counting {
-  return location.protocol === "file:" ? countHere(own, photo, tell) : countAside(own, photo, tell);
+/** `tell` hears now and then what part of the work is done. */
+export function runAside<Asked, Done>(
+  work: AsideWork<Asked, Done>,
+  tell: (part: number) => void,
+): Aside<Done> {
+  return location.protocol === "file:" ? runHere(work, tell) : runInWorker(work, tell);
 }
 
-function countAside(own: string, photo: Grey, tell: (part: number) => void): Counting {
-  const worker = new Worker(new URL(SCRIPT, own));
-  const done = new Promise<Awaited<Counting["done"]>>((resolve, reject) => {
-    worker.addEventListener("message", ({ data }: MessageEvent<CountingStep>) => {
+function runInWorker<Asked, Done>(
+  { own, script, asked }: AsideWork<Asked, Done>,
+  tell: (part: number) => void,
+): Aside<Done> {
+  const worker = new Worker(new URL(script, own));
+  const done = new Promise<Done>((resolve, reject) => {
+    worker.addEventListener("message", ({ data }: MessageEvent<PhotoStep<Done>>) => {
       if (data.kind === "part") return tell(data.part);
       worker.terminate();
-      resolve(data);
+      resolve(data.done);
     });
     worker.addEventListener("error", () => {
       worker.terminate();
-      reject(new Error(`${SCRIPT} cannot be run aside`));
+      reject(new Error(`${script} cannot be run aside`));
     });
   });
-  worker.postMessage(photo);
+  worker.postMessage(asked);
   return { done, cancel: () => worker.terminate() };
 }
 
-function countHere(own: string, photo: Grey, tell: (part: number) => void): Counting {
+function runHere<Asked, Done>(
+  { own, script, asked, steps }: AsideWork<Asked, Done>,
+  tell: (part: number) => void,
+): Aside<Done> {
   let isCancelled = false;
-  const run = async (): Promise<Awaited<Counting["done"]>> => {
-    await scriptLoader(own)(SCRIPT);
-    const part = window.spanbookPhotoCount;
-    if (!part) throw new Error("the part that counts photos is not what was expected");
-    for (const step of part.steps(photo)) {
-      if (step.kind === "done") return step;
+  const run = async (): Promise<Done> => {
+    await scriptLoader(own)(script);
+    const going = steps(asked);
+    if (!going) throw new Error(`${script} is not what was expected`);
+    for (const step of going) {
+      if (step.kind === "done") return step.done;
       tell(step.part);
       await pause();
       // A promise that nobody waits for any more is let go with its page.
       if (isCancelled) await new Promise(() => {});
     }
-    throw new Error("counting has no end");
+    throw new Error(`${script} has no end`);
   };
   return { done: run(), cancel: () => (isCancelled = true) };
 }
