@@ -41,7 +41,11 @@ export type BarsDoubt =
   | { readonly kind: "two-edges" }
   | { readonly kind: "unlikely"; readonly length: Stretch }
   /** The lengths might be off by so many millimetres, most of all because of this. */
-  | { readonly kind: "unsure"; readonly off: number; readonly by: "tilt" | "nearness" | "size" };
+  | {
+      readonly kind: "unsure";
+      readonly off: number;
+      readonly by: "tilt" | "nearness" | "shadow" | "size";
+    };
 
 export type BarsFound =
   | { readonly ok: true; readonly bars: MeasuredBars }

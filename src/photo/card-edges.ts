@@ -26,6 +26,7 @@ const LENS_PX = 0.8;
 const LEAST_EDGE = 0.045;
 /** Behind the outermost line, others may be the card's so far in: a shadow lies around a card. */
 const SHADOW = 1.8;
+const MOST_LINES = 3;
 
 /** All that may be a side of the card; nothing where its place lies partly outside of the photo. */
 export function cardEdges(grey: Grey, view: PlaneView): readonly SideLines[] | undefined {
@@ -66,7 +67,7 @@ function outerLines(view: PlaneView, profiles: readonly Profile[]): readonly Sid
   const sorted = linesOf(edges, profiles.length).toSorted((a, b) => b.off - a.off);
   const [outer] = sorted;
   if (!outer) return [];
-  const near = sorted.filter(({ off }) => outer.off - off < SHADOW);
+  const near = sorted.filter(({ off }) => outer.off - off < SHADOW).slice(0, MOST_LINES);
   return near.map((line) => ({ ...line, width: widthOf(line, profiles) }));
 }
 

@@ -38,7 +38,8 @@ const SURE = 0.003;
 const DEVIATIONS = 2;
 /** No printer stretches by more. */
 const LIKELY = { least: 0.9, most: 1.1 };
-/** What is to blame where a length is not sure: more askew, or nearer than this. */
+/** What is to blame where a length is not sure: a side so much softer than print, more askew, or nearer than this. */
+const SHADED = 1.2;
 const ASKEW = 6;
 const NEAR = 250;
 /** Finding the dots is that part of the work. */
@@ -82,9 +83,10 @@ function measuredOn(photo: Grey, { view, dots, residual }: FoundSheet, focal?: F
   if (missing.length === CARD_SIDES.length) return refused({ kind: "no-card" });
   if (missing.length > 0) return refused({ kind: "hidden", sides: missing }, sides);
   const softness = dotWidth(photo, view) ?? 0;
-  const solved = bestCard(edges, { view, perMm, softness, ...(focal && { focal }) });
+  const sheet = { view, perMm, softness, ...(focal && { focal }) };
+  const solved = bestCard(edges, sheet);
   if ("kind" in solved) return refused(solved, sides);
-  const doubt = doubtOf(solved.card, perMm);
+  const doubt = doubtOf(solved, sheet);
   if (doubt) return refused(doubt, sides);
   const { stretch, off, camera } = solved.card;
   const marks = marksOf(view, { dots, lines: solved.lines });
@@ -131,14 +133,20 @@ function choicesOf(sides: readonly SideLines[]): readonly CardLines[] {
   );
 }
 
-function doubtOf({ stretch, off, camera }: SolvedCard, perMm: number): BarsDoubt | undefined {
+function doubtOf({ card, lines }: Chosen, sheet: SeenSheet): BarsDoubt | undefined {
+  const { stretch, off, camera } = card;
   const { least, most } = LIKELY;
   if (Math.min(stretch.x, stretch.y) < least || Math.max(stretch.x, stretch.y) > most)
     return { kind: "unlikely", length: times(stretch, SHEET_BARS.length) };
   const worst = DEVIATIONS * Math.max(off.x / stretch.x, off.y / stretch.y);
   if (worst <= SURE) return undefined;
-  const by = camera.tilt > ASKEW ? "tilt" : camera.height < NEAR && perMm > 5 ? "nearness" : "size";
-  return { kind: "unsure", off: worst * SHEET_BARS.length, by };
+  const softest = Math.max(...CARD_SIDES.map((side) => lines[side].width));
+  const by = (): Extract<BarsDoubt, { kind: "unsure" }>["by"] => {
+    if (softest > SHADED * sheet.softness) return "shadow";
+    if (camera.tilt > ASKEW) return "tilt";
+    return camera.height < NEAR ? "nearness" : "size";
+  };
+  return { kind: "unsure", off: worst * SHEET_BARS.length, by: by() };
 }
 
 function seenSide(

@@ -22,6 +22,7 @@ const env = { ...process.env, SWEEP_SIZE: number("size"), SWEEP_SEED: number("se
 const CHECKS = [
   "tests/divide/brute-force.test.ts",
   "tests/outside/pdf-strips.test.ts",
+  "tests/photo/staged-bars.test.ts",
   "tests/photo/staged-photos.test.ts",
   "tests/plan/dated-by-the-text.test.ts",
   "tests/plan/plan-spans.test.ts",

@@ -85,7 +85,7 @@ export function sayBarsDoubt(doubt: BarsDoubt): Said {
       };
     case "unsure":
       return {
-        sentence: `The lengths could be off by ${doubt.off.toFixed(1)} mm; they are only told to 0.3 mm.`,
+        sentence: `The lengths could be off by ${(Math.ceil(doubt.off * 10) / 10).toFixed(1)} mm; they are only told to 0.3 mm.`,
         hint: REMEDY[doubt.by],
       };
   }
@@ -94,16 +94,24 @@ export function sayBarsDoubt(doubt: BarsDoubt): Said {
 const REMEDY: Readonly<Record<Extract<BarsDoubt, { kind: "unsure" }>["by"], string>> = {
   tilt: "Hold the phone level, straight above the middle of the sheet.",
   nearness: "Go farther away, to about 40 cm, and zoom in instead.",
+  shadow: "Use light from more than one side, so that the card casts no shadow.",
   size: "Zoom in until the square of dots fills the picture, from about 40 cm.",
 };
 
-/** What the marks on the photo are, for those who do not see them. */
-export function sayBarMarks(dots: number, sides: number): string {
-  return sayList(
-    [
-      `The photo, with ${sayCount(dots, "dot")}`,
-      `${sayCount(sides, "side")} of the card and the ends of the bars marked on it`,
-    ],
-    "and",
-  );
+/** What is marked on the photo, for those who do not see it. */
+export function sayBarMarks({
+  dots,
+  sides,
+  hasBars,
+}: {
+  readonly dots: number;
+  readonly sides: number;
+  readonly hasBars: boolean;
+}): string {
+  const marked = [
+    sayCount(dots, "dot"),
+    `${sayCount(sides, "side")} of the card`,
+    ...(hasBars ? ["the ends of both bars"] : []),
+  ];
+  return `The photo, with ${sayList(marked, "and")} marked on it`;
 }

@@ -27,12 +27,9 @@ export function phoneCamera(size: Size, pose: PhonePose): PhoneCamera {
   const scale = (pose.focal * Math.max(size.width, size.height)) / 2;
   const [middleX, middleY] = [(size.width - 1) / 2, (size.height - 1) / 2];
   const { bend, straighten } = bending(size, lens);
-  // The columns of the spin: where a millimetre to the right, down, and into the desk leads.
-  const [right, down, deep] = [0, 1, 2].map((column) => spin.map((row) => row[column] ?? 0)) as [
-    number[],
-    number[],
-    number[],
-  ];
+  // Where a millimetre to the right, one down and one into the desk leads.
+  const column = (index: 0 | 1 | 2) => spin.map((row) => row[index]);
+  const [right, down, deep] = [column(0), column(1), column(2)];
   const dot = (one: readonly number[], other: readonly number[]) =>
     one.reduce((sum, value, index) => sum + value * (other[index] ?? 0), 0);
   const see = ([x, y]: Pair): Pair => {

@@ -232,3 +232,34 @@ function anyShadow(random: Random, between: Between): CastShadow {
     ...{ soft: between(0.1, 0.6), dark: between(0, 0.5) },
   };
 }
+
+/** The same with something wrong: the card off its place or not all in the picture, a thing on it, or no card. */
+export function anyWrongBars(seed: number): BarsStaging {
+  const staging = anyBars(seed);
+  const random = randomFrom(seed + 1);
+  const between = (least: number, most: number) =>
+    least + (random.whole(0, 1_000) / 1_000) * (most - least);
+  const { card, stretch, pose } = staging;
+  const [placeX, placeY] = placeOnPaper(stretch);
+  const way = between(0, 2 * Math.PI);
+  const beside = (far: number): Pair => [
+    placeX + far * Math.cos(way),
+    placeY + far * Math.sin(way),
+  ];
+  switch (random.pick(["moved", "turned", "thing", "cut", "bare"])) {
+    case "moved":
+      return card
+        ? { ...staging, card: { ...card, right: 20 * Math.cos(way), down: 20 * Math.sin(way) } }
+        : staging;
+    case "turned":
+      return card ? { ...staging, card: { ...card, turn: between(8, 170) } } : staging;
+    case "thing":
+      return { ...staging, thing: { at: beside(between(20, 50)), radius: between(8, 25) } };
+    case "cut":
+      return { ...staging, pose: { ...pose, aim: beside(between(60, 110)) } };
+    case "bare": {
+      const { card: _, ...bare } = staging;
+      return bare;
+    }
+  }
+}

@@ -20,7 +20,8 @@ export function measuredView(
   const marks = found.ok ? found.bars.marks : { dots: found.found, sides: found.sides };
   markBars(canvas, marks);
   canvas.setAttribute("role", "img");
-  canvas.setAttribute("aria-label", sayBarMarks(marks.dots.length, marks.sides.length));
+  const [dots, sides] = [marks.dots.length, marks.sides.length];
+  canvas.setAttribute("aria-label", sayBarMarks({ dots, sides, hasBars: found.ok }));
   const shown = makeElement("div", { class: "photo-shown" }, canvas);
   if (!found.ok) {
     const { sentence, hint } = sayBarsDoubt(found.doubt);
