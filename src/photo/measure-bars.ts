@@ -25,8 +25,10 @@ import { SHEET_BARS } from "./test-sheet.ts";
 const LEAST_PER_MM = 3.5;
 /** So much of each bar is seen at least. */
 const LEAST_BAR = 0.6;
-/** Half of the dots of a flat sheet lie no farther off than so many steps. */
-const MOST_OFF = 0.012;
+/** Half of the dots of a flat sheet lie no farther off than so many steps; noise alone comes to half of that. */
+const MOST_OFF = 0.006;
+/** A sheet that rises below the card brings it nearer: by that part of itself for each step that dots are off (computed). */
+const CURLED = 0.15;
 /** All that is off adds up to this at most: one of a thousand is more (table of chi-square, three degrees, from memory). */
 const MOST_MISFIT = 16.3;
 /** Another choice of lines is as good where its misfit is that near to the best one's; then both must say the same. */
@@ -86,9 +88,13 @@ function measuredOn(photo: Grey, { view, dots, residual }: FoundSheet, focal?: F
   const sheet = { view, perMm, softness, ...(focal && { focal }) };
   const solved = bestCard(edges, sheet);
   if ("kind" in solved) return refused(solved, sides);
-  const doubt = doubtOf(solved, sheet);
+  const { stretch, camera } = solved.card;
+  const off = {
+    x: Math.hypot(solved.card.off.x, CURLED * residual),
+    y: Math.hypot(solved.card.off.y, CURLED * residual),
+  };
+  const doubt = doubtOf({ ...solved, card: { ...solved.card, off } }, sheet);
   if (doubt) return refused(doubt, sides);
-  const { stretch, off, camera } = solved.card;
   const marks = marksOf(view, { dots, lines: solved.lines });
   const bars = {
     length: times(stretch, SHEET_BARS.length),

@@ -35,8 +35,8 @@ it("lengths are told with how sure they are, and the marks to those who do not s
     camera: { height: 412, tilt: 2 },
     marks: { dots: [], sides: [], bars: { x: [NOWHERE, NOWHERE], y: [NOWHERE, NOWHERE] } },
   });
-  expect(told).toContain("along the short side measures 99.60 mm (± 0.17)");
-  expect(told).toContain("along the long side 100.50 mm (± 0.20)");
+  expect(told).toContain("along the short side measures 99.60 mm (±\u00a00.17)");
+  expect(told).toContain("along the long side 100.50 mm (±\u00a00.20)");
   expect(told).toContain("about 40 cm above");
   expect(sayBarMarks({ dots: 520, sides: 4, hasBars: true })).toBe(
     "The photo, with 520 dots, 4 sides of the card and the ends of both bars marked on it",

@@ -16,7 +16,7 @@ const AGAIN =
 
 /** Both lengths, to a twentieth of a millimetre. */
 export function sayMeasuredBars({ length, off, camera }: MeasuredBars): string {
-  const bar = (side: "x" | "y") => `${length[side].toFixed(2)} mm (± ${off[side].toFixed(2)})`;
+  const bar = (side: "x" | "y") => `${length[side].toFixed(2)} mm (±\u00a0${off[side].toFixed(2)})`;
   return `The bar along the short side measures ${bar("x")}, the one along the long side ${bar("y")}. The camera was about ${sayHeight(camera.height)} above the sheet. Check with the marks that the lines lie on the edges of the card.`;
 }
 

@@ -8,6 +8,7 @@ import type { BarsFound } from "../../../../src/photo/bars-found.ts";
 import { barFields } from "../../../../src/view/photo/bars-numbers.ts";
 import { fillForm } from "../../ui/form.ts";
 import { makeElement } from "../../ui/make-element.ts";
+import { theOne } from "../../ui/parts.ts";
 import { photoButton } from "../photo/run-photo.ts";
 import type { BarsWork } from "./bars-part.ts";
 import { markBars } from "./mark-bars.ts";
@@ -30,6 +31,8 @@ export function measuredView(
   const fields = barFields(found.bars);
   const use = photoButton("Use these", () => {
     fillForm(form, fields);
+    // The test sheet is printed without a correction.
+    theOne(form, "#corrected", HTMLInputElement).checked = false;
     form.dispatchEvent(new Event("input", { bubbles: true }));
     say(`${fields.x} and ${fields.y} mm are filled in.`);
   });
