@@ -63,10 +63,15 @@ export function* measureBars(photo: Grey, focal?: Focal): Generator<number, Bars
       : { kind: "blurred" };
     return { ok: false, doubt, found: sheet.found, sides: [] };
   }
-  return measuredOn(photo, sheet, focal);
+  return measureOn(photo, sheet, focal);
 }
 
-function measuredOn(photo: Grey, { view, dots, residual }: FoundSheet, focal?: Focal): BarsFound {
+/** By the card that lies on a sheet which is found already. */
+export function measureOn(
+  photo: Grey,
+  { view, dots, residual }: FoundSheet,
+  focal?: Focal,
+): BarsFound {
   const refused = (doubt: BarsDoubt, sides: BarMarks["sides"] = []): BarsFound => ({
     ...{ ok: false, doubt, found: dots, sides },
   });

@@ -5,6 +5,7 @@ import type { BarsFound } from "../../src/photo/bars-found.ts";
 import { besideCard, seenOnSheet } from "../../src/photo/card-sides.ts";
 import { type FoundSheet, findSheet } from "../../src/photo/find-sheet.ts";
 import type { Grey, PhotoPoint } from "../../src/photo/grey.ts";
+import { measureOn } from "../../src/photo/measure-bars.ts";
 import { latticeAt } from "../../src/photo/plane-view.ts";
 import { barEnd } from "../../src/photo/seen-bars.ts";
 import { fromCardPlace, toCardPlace } from "../../src/photo/test-sheet.ts";
@@ -96,18 +97,27 @@ const kindOf = (found: BarsFound) => (found.ok ? "told" : found.doubt.kind);
 
 describe("is refused", () => {
   it.each<[string, () => Grey, string]>([
+    ["one without a card", () => blotted(fromCardPlace({ x: 0, y: 0 }), 51, BLANK), "no-card"],
+    ["a hand on one side of the card", () => blotted(besideCard("top", 0, 20), 32, 90), "hidden"],
+    ["a hand on a bar", () => blotted({ x: 60, y: 134 }, 26, 90), "no-bars"],
+    ["a sheet that is cut off", () => cropped(SIZE.width, 560), "cut-off"],
+    ["a card that is too short", shorter, "no-such-card"],
+  ])("%s", (_, wrong, kind) => {
+    expect(kindOf(measureOn(wrong(), sheet))).toBe(kind);
+  });
+
+  it("a sheet that is curled", () => {
+    expect(kindOf(measureOn(photo, { ...sheet, residual: 0.008 }))).toBe("not-flat");
+  });
+
+  it.each<[string, () => Grey, string]>([
     ["a photo of nothing", () => painted(() => BLANK), "blurred"],
     [
       "one of noise",
       () => painted(({ x, y }) => ((x * 7_919 + y * 104_729) % 97) + 100),
       "no-sheet",
     ],
-    ["one without a card", () => blotted(fromCardPlace({ x: 0, y: 0 }), 51, BLANK), "no-card"],
-    ["a hand on one side of the card", () => blotted(besideCard("top", 0, 20), 32, 90), "hidden"],
-    ["a hand on a bar", () => blotted({ x: 60, y: 134 }, 26, 90), "no-bars"],
-    ["a sheet that is cut off", () => cropped(SIZE.width, 560), "cut-off"],
     ["a small picture", halved, "small"],
-    ["a card that is too short", shorter, "no-such-card"],
   ])("%s", (_, wrong, kind) => {
     expect(kindOf(measuredIn(wrong()))).toBe(kind);
   });

@@ -1,10 +1,13 @@
 /** Photos of the test sheet staged at random with a written seed: the gate measures one, the sweep several hundred. */
 import { expect, it } from "vitest";
 import { SWEEP_SEED, sweepRuns } from "../sweep/sweep-size.ts";
+import type { Size } from "./stage/camera.ts";
 import { anyBars, anyWrongBars } from "./stage/staged-bars.ts";
 import { type BarsOutcome, barsOutcome } from "./stage/tally-bars.ts";
 
 const isWhole = sweepRuns(100) > 10;
+/** Pixels of a photo: the gate's is as small as one may be. */
+const SIZE: Size = isWhole ? { width: 1_200, height: 1_600 } : { width: 960, height: 1_280 };
 
 /** So many of a hundred may be refused: a card as bright as the paper, and shadows, make it hard. */
 const KINDS = [
@@ -23,7 +26,7 @@ it.each(KINDS.filter(({ runs }) => runs > 0))(
     const outcomes: (BarsOutcome & { readonly seed: number })[] = [];
     for (let index = 0; index < runs; index++) {
       const seed = SWEEP_SEED + index;
-      outcomes.push({ seed, ...(await barsOutcome(any(seed))) });
+      outcomes.push({ seed, ...(await barsOutcome(any(seed, SIZE))) });
     }
     const told = outcomes.filter(({ came }) => came === "told");
     const offMore = (than: number) => told.filter(({ off = 0 }) => off > than);

@@ -176,7 +176,7 @@ export const BARS_STAGING: BarsStaging = {
 const WIDEST = 1.39;
 
 /** A staging of chance. Card and camera are as they may be; what is laid wrong or hidden is staged singly. */
-export function anyBars(seed: number, size: Size = { width: 1_200, height: 1_600 }): BarsStaging {
+export function anyBars(seed: number, size: Size): BarsStaging {
   const random = randomFrom(seed);
   const part = () => random.whole(0, 100_000) / 100_000;
   const between = (least: number, most: number) => least + part() * (most - least);
@@ -234,8 +234,8 @@ function anyShadow(random: Random, between: Between): CastShadow {
 }
 
 /** The same with something wrong: the card off its place or not all in the picture, a thing on it, or no card. */
-export function anyWrongBars(seed: number): BarsStaging {
-  const staging = anyBars(seed);
+export function anyWrongBars(seed: number, size: Size): BarsStaging {
+  const staging = anyBars(seed, size);
   const random = randomFrom(seed + 1);
   const between = (least: number, most: number) =>
     least + (random.whole(0, 1_000) / 1_000) * (most - least);
