@@ -7,7 +7,7 @@ import { type BarsOutcome, barsOutcome } from "./stage/tally-bars.ts";
 
 const isWhole = sweepRuns(100) > 10;
 /** Pixels of a photo: the gate's is as small as one may be. */
-const SIZE: Size = isWhole ? { width: 1_200, height: 1_600 } : { width: 960, height: 1_280 };
+const SIZE: Size = isWhole ? { width: 1_200, height: 1_600 } : { width: 840, height: 1_120 };
 
 /** So many of a hundred may be refused: a card as bright as the paper, and shadows, make it hard. */
 const KINDS = [

@@ -8,7 +8,7 @@ export const BARS_HOW = {
   photo:
     "Lay a card on its place on the test sheet, on a flat table. Hold the phone level above it, about 40 cm high, and zoom in until the square of dots fills the picture. Use even light, so that the card casts no shadow. The photo stays on this device: it is neither sent nor kept.",
   trust:
-    "A length is only told where it is sure to 0.3 mm. The dots undo the slant and the lens, and the card gives the true size: 85.60 by 53.98 mm, of which makers may miss about a tenth. That it is 0.76 mm thick, and so a little nearer to the camera, is taken into account.",
+    "A length is only told where it is sure to 0.3 mm. The dots undo the slant and the lens, and the card gives the true size: 85.60 by 53.98 mm, which makers may miss by a tenth of a millimetre. It is 0.76 mm thick, and so a little nearer to the camera: that is taken into account.",
 } as const;
 
 const AGAIN =
@@ -93,7 +93,8 @@ export function sayBarsDoubt(doubt: BarsDoubt): Said {
 
 const REMEDY: Readonly<Record<Extract<BarsDoubt, { kind: "unsure" }>["by"], string>> = {
   tilt: "Hold the phone level, straight above the middle of the sheet.",
-  nearness: "Go farther away, to about 40 cm, and zoom in instead.",
+  nearness:
+    "Go farther away, to about 40 cm, and zoom in instead. Open the file as the camera saved it: it tells of the lens.",
   shadow: "Use light from more than one side, so that the card casts no shadow.",
   size: "Zoom in until the square of dots fills the picture, from about 40 cm.",
 };
