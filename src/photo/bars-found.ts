@@ -22,6 +22,9 @@ export interface BarMarks {
   readonly sides: readonly (readonly [PhotoPoint, PhotoPoint])[];
 }
 
+/** What makes lengths unsure most of all. `faint` is a card that is nearly as bright as a shadow, or as the paper. */
+export type UnsureBy = "tilt" | "nearness" | "shadow" | "faint" | "size";
+
 /** A doubtful length is refused, with what was seen. */
 export type BarsDoubt =
   | { readonly kind: "blurred" }
@@ -44,7 +47,7 @@ export type BarsDoubt =
   | {
       readonly kind: "unsure";
       readonly off: number;
-      readonly by: "tilt" | "nearness" | "shadow" | "size";
+      readonly by: UnsureBy;
     };
 
 export type BarsFound =

@@ -9,6 +9,10 @@ import type { PlaneView } from "./plane-view.ts";
 export interface SideLine extends EdgeLine {
   /** How soft it is, as a standard deviation in millimetres. */
   readonly width: number;
+  /** How far from it the next line lies that may be the side; nought where none is near. */
+  readonly next: number;
+  /** How much darker or brighter than the paper the card is beside it, as a part of the paper's brightness. */
+  readonly contrast: number;
 }
 
 /** What is seen of one side, the outermost line first; none where there is nothing like a side. */
@@ -27,6 +31,10 @@ const LEAST_EDGE = 0.045;
 /** Behind the outermost line, others may be the card's so far in: a shadow lies around a card. */
 const SHADOW = 1.8;
 const MOST_LINES = 3;
+/** So far behind its edge a card is looked at. */
+const INSIDE = 0.8;
+/** Lines nearer than this push each other away: the side may lie between them. */
+const CROWDED = 0.9;
 
 /** All that may be a side of the card; nothing where its place lies partly outside of the photo. */
 export function cardEdges(grey: Grey, view: PlaneView): readonly SideLines[] | undefined {
@@ -68,12 +76,39 @@ function outerLines(view: PlaneView, profiles: readonly Profile[]): readonly Sid
   const [outer] = sorted;
   if (!outer) return [];
   const near = sorted.filter(({ off }) => outer.off - off < SHADOW).slice(0, MOST_LINES);
-  return near.map((line) => ({ ...line, width: widthOf(line, profiles) }));
+  return near.map((line) => ({
+    ...line,
+    width: widthOf(line, profiles),
+    next: nextTo(line, near),
+    contrast: contrastAt(line, profiles),
+  }));
+}
+
+/** Half of all profiles have less. */
+function contrastAt({ off, slope }: EdgeLine, profiles: readonly Profile[]): number {
+  return medianOf(
+    profiles.map(({ along, brightness }) => {
+      const paper = paperOf(brightness);
+      const inside = Math.round((REACH - off - slope * along + INSIDE) / STEP);
+      return Math.abs(1 - numberAt(brightness, inside) / paper);
+    }),
+  );
+}
+
+/** As bright as the paper is at the outer end of a profile. */
+function paperOf(brightness: Float64Array): number {
+  return medianOf([...brightness.subarray(0, 8)]);
+}
+
+function nextTo(line: EdgeLine, lines: readonly EdgeLine[]): number {
+  const others = lines.filter((other) => other !== line);
+  const nearest = Math.min(...others.map(({ off }) => Math.abs(off - line.off)));
+  return nearest < CROWDED ? nearest : 0;
 }
 
 /** Where a profile changes most: at the steepest places of it. */
 function edgesIn({ along, brightness, slopes }: Profile, part: number): readonly Edge[] {
-  const least = part * medianOf([...brightness.subarray(0, 8)]);
+  const least = part * paperOf(brightness);
   const found: Edge[] = [];
   for (let index = 1; index < slopes.length - 1; index++) {
     const [before = 0, here = 0, after = 0] = [index - 1, index, index + 1].map((one) =>

@@ -33,14 +33,23 @@ const OFF = {
   thick: BANK_CARD.off.thick / 2,
 } as const;
 
-/** An edge is softer than print from here on, and what is softer may be off by that part of it. */
-const AS_SOFT = 1.05;
+/** A side is softer than it should be from here on, against print and against the sharpest side. */
+const AS_SOFT = { print: 1.05, side: 1.015 } as const;
+/** What is softer may be off by that part of it, and a side beside another line by that part of what is between them. */
 const UNSURE = 0.7;
+const BETWEEN = 0.4;
+/** A faint side may be a shadow's as well as the card's, in millimetres. */
+const FAINT_OFF = 0.07;
 /** By so much of that it seems too far outside: a shadow lies there. */
-const FARTHER = 0.6;
+const FARTHER = 0.5;
 
 /** Of a side whose face is seen from the camera, its upper or its lower edge is the outer one, or something between. */
 const FACE = { height: BANK_CARD.thick / 2, off: 0.25 } as const;
+
+/** Has a side so little contrast that a shadow may have as much? Hardly any is darker than that beside a card. */
+export function isFaint(contrast: number): boolean {
+  return contrast < 0.5;
+}
 
 /** What is sought. What is known of beforehand is in its standard deviations. */
 interface CardNumbers {
@@ -83,10 +92,12 @@ interface Known {
 
 /** How far each end of each side lies from the card's own, and how far all else is from what is known of it. */
 export function cardResiduals(lines: CardLines, sheet: SeenSheet, known: Known): Residuals {
+  const sharpest = Math.min(...CARD_SIDES.map((name) => lines[name].width));
+  const soft = Math.min(AS_SOFT.print * sheet.softness, AS_SOFT.side * sharpest);
   const sides = CARD_SIDES.map((name) => ({
     name,
     ends: endsOf(name, lines[name]),
-    ...errorsOf(lines[name], sheet),
+    ...errorsOf(lines[name], { soft, perMm: sheet.perMm }),
   }));
   return (list) => {
     const numbers = cardNumbers(list);
@@ -113,13 +124,19 @@ export function cardResiduals(lines: CardLines, sheet: SeenSheet, known: Known):
 
 /** In millimetres: how far off a whole side may be seen, one end of it alone, and how much farther out it is than it seems. */
 function errorsOf(
-  { width, error }: SideLine,
-  { perMm, softness }: SeenSheet,
+  { width, error, next, contrast }: SideLine,
+  { soft, perMm }: { readonly soft: number; readonly perMm: number },
 ): Readonly<Record<"side" | "end" | "farther", number>> {
-  // Softer than print: a shadow lies beside it.
-  const extra = Math.sqrt(Math.max(0, width ** 2 - (AS_SOFT * softness) ** 2));
+  // Softer than it should be: a shadow lies beside it.
+  const extra = Math.sqrt(Math.max(0, width ** 2 - soft ** 2));
   return {
-    side: Math.hypot(OFF.side.mm, OFF.side.px / perMm, UNSURE * extra),
+    side: Math.hypot(
+      OFF.side.mm,
+      OFF.side.px / perMm,
+      UNSURE * extra,
+      BETWEEN * next,
+      isFaint(contrast) ? FAINT_OFF : 0,
+    ),
     // The ends of a fitted line are about twice as unsure as its middle.
     end: Math.hypot(OFF.end.mm, OFF.end.px / perMm, 2 * error),
     farther: FARTHER * extra,

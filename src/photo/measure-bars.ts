@@ -1,8 +1,8 @@
 /** Measures the bars of a photographed test sheet by the card that lies on it, or says why it does not. */
-import type { BarMarks, BarsDoubt, BarsFound } from "./bars-found.ts";
+import type { BarMarks, BarsDoubt, BarsFound, UnsureBy } from "./bars-found.ts";
 import type { Focal, Stretch } from "./camera-over.ts";
 import { cardEdges, type SideLines } from "./card-edges.ts";
-import type { CardLines, SeenSheet } from "./card-model.ts";
+import { type CardLines, isFaint, type SeenSheet } from "./card-model.ts";
 import {
   besideCard,
   CARD_SIDES,
@@ -42,7 +42,7 @@ const DEVIATIONS = 2;
 const LIKELY = { least: 0.9, most: 1.1 };
 /** What is to blame where a length is not sure: a side so much softer than print, more askew, or nearer than this. */
 const SHADED = 1.2;
-const ASKEW = 6;
+const ASKEW = 8;
 const NEAR = 250;
 /** Finding the dots is that part of the work. */
 const PART = 0.8;
@@ -152,9 +152,10 @@ function doubtOf({ card, lines }: Chosen, sheet: SeenSheet): BarsDoubt | undefin
   const worst = DEVIATIONS * Math.max(off.x / stretch.x, off.y / stretch.y);
   if (worst <= SURE) return undefined;
   const softest = Math.max(...CARD_SIDES.map((side) => lines[side].width));
-  const by = (): Extract<BarsDoubt, { kind: "unsure" }>["by"] => {
+  const by = (): UnsureBy => {
     if (softest > SHADED * sheet.softness) return "shadow";
     if (camera.tilt > ASKEW) return "tilt";
+    if (CARD_SIDES.some((side) => isFaint(lines[side].contrast))) return "faint";
     return camera.height < NEAR ? "nearness" : "size";
   };
   return { kind: "unsure", off: worst * SHEET_BARS.length, by: by() };

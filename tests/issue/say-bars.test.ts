@@ -20,6 +20,7 @@ describe("a doubtful length is refused with its numbers, and with what to do bet
     [{ kind: "unsure", off: 0.31, by: "tilt" }, /off by 0\.4 mm/, /straight above/],
     [{ kind: "unsure", off: 0.43, by: "nearness" }, /only told to 0\.3 mm/, /farther away/],
     [{ kind: "unsure", off: 0.43, by: "shadow" }, /only told to 0\.3 mm/, /no shadow/],
+    [{ kind: "unsure", off: 0.43, by: "faint" }, /only told to 0\.3 mm/, /darker card/],
     [{ kind: "unsure", off: 0.43, by: "size" }, /only told to 0\.3 mm/, /Zoom in/],
   ])("%j", (doubt, sentence, hint) => {
     const said = sayBarsDoubt(doubt);

@@ -89,7 +89,15 @@ function seenSide(side: CardSide, lying: Lying, { camera, view, stretch }: Seen)
   });
   const [from = { along: 0, off: 0 }, to = { along: 1, off: 0 }] = seen;
   const slope = (to.off - from.off) / (to.along - from.along);
-  return { off: from.off - slope * from.along, slope, error: 0.002, part: 1, width: 0.2 };
+  return {
+    off: from.off - slope * from.along,
+    slope,
+    error: 0.002,
+    part: 1,
+    width: 0.2,
+    next: 0,
+    contrast: 0.6,
+  };
 }
 
 interface Seen {

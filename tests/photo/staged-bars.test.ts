@@ -11,7 +11,7 @@ const SIZE: Size = isWhole ? { width: 1_200, height: 1_600 } : { width: 840, hei
 
 /** So many of a hundred may be refused: a card as bright as the paper, and shadows, make it hard. */
 const KINDS = [
-  { name: "as they should be", any: anyBars, runs: isWhole ? sweepRuns(300) : 1, refused: 20 },
+  { name: "as they should be", any: anyBars, runs: isWhole ? sweepRuns(300) : 1, refused: 30 },
   {
     name: "with something wrong",
     any: anyWrongBars,

@@ -1,5 +1,5 @@
 /** The words for a photo of the test sheet, whose bars are measured by a card. */
-import type { BarsDoubt, MeasuredBars } from "../../photo/bars-found.ts";
+import type { BarsDoubt, MeasuredBars, UnsureBy } from "../../photo/bars-found.ts";
 import type { Said } from "./said.ts";
 import { sayCount, sayList } from "./say-count.ts";
 
@@ -91,11 +91,12 @@ export function sayBarsDoubt(doubt: BarsDoubt): Said {
   }
 }
 
-const REMEDY: Readonly<Record<Extract<BarsDoubt, { kind: "unsure" }>["by"], string>> = {
+const REMEDY: Readonly<Record<UnsureBy, string>> = {
   tilt: "Hold the phone level, straight above the middle of the sheet.",
   nearness:
     "Go farther away, to about 40 cm, and zoom in instead. Open the file as the camera saved it: it tells of the lens.",
   shadow: "Use light from more than one side, so that the card casts no shadow.",
+  faint: "Take a darker card: beside a light one, a shadow looks like a part of it.",
   size: "Zoom in until the square of dots fills the picture, from about 40 cm.",
 };
 
