@@ -11,6 +11,8 @@ export const BARS_HOW = {
     "A length is only told where it is sure to 0.3 mm. The dots undo the slant and the lens, and the card gives the true size: 85.60 by 53.98 mm, which makers may miss by a tenth of a millimetre. It is 0.76 mm thick, and so a little nearer to the camera: that is taken into account.",
 } as const;
 
+const SIDES = 4;
+
 const AGAIN =
   "Take it from straight above, with all of the dots in the picture, in even light and with a steady hand.";
 
@@ -63,11 +65,13 @@ export function sayBarsDoubt(doubt: BarsDoubt): Said {
         sentence: "No card is seen on its place.",
         hint: "Lay it between the four corner marks. A dark card is seen best: one as white as the paper is not.",
       };
-    case "hidden":
+    case "hidden": {
+      const seen = SIDES - doubt.sides.length;
       return {
-        sentence: `The card is not seen on all sides: ${sayCount(doubt.sides.length, "side")} of four missing.`,
-        hint: "Let nothing lie on its edges, a finger neither, and take another card if its edges are as white as the paper.",
+        sentence: `Only ${seen} of the card’s four sides ${seen === 1 ? "is" : "are"} seen.`,
+        hint: "Lay it between the four corner marks, with nothing on its edges, a finger neither, and take another card if its edges are as white as the paper.",
       };
+    }
     case "no-such-card":
       return {
         sentence: "What lies there has not the shape of a bank card.",
