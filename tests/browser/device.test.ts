@@ -2,6 +2,7 @@
 import type { BrowserContext, Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { openTestBrowser } from "./test-browser.ts";
+import { newDevice } from "./watched-page.ts";
 
 const book = inject("book");
 const testBrowser = openTestBrowser(book);
@@ -15,7 +16,7 @@ let context: BrowserContext;
 let complaints: string[];
 beforeEach(async () => {
   complaints = [];
-  context = await testBrowser.browser.newContext();
+  context = await newDevice(testBrowser.browser);
   context.on("weberror", (error) => complaints.push(error.error().message));
 });
 afterEach(async () => {

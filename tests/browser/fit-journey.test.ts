@@ -18,7 +18,10 @@ describe.each(PLACES.map((place, index) => [place, WIDTHS[index] ?? 390] as cons
     let page: Page;
 
     beforeAll(async () => {
-      watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 900 } });
+      watched = await watchedPage(testBrowser.browser, {
+        viewport: { width, height: 900 },
+        serviceWorkers: "allow",
+      });
       page = watched.page;
       const home = place === "disk" ? onDisk("/") : testBrowser.address;
       await page.goto(`${home}fit/index.html`);

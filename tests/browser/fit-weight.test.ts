@@ -118,11 +118,11 @@ describe("a key press in the fit page", () => {
     const measure = await yardstick(page);
     // A few presses find which pattern is heaviest and which is in the middle; these two are measured.
     const rough: { slug: string; time: number }[] = [];
-    for (const slug of slugs) rough.push({ slug, time: middle(await keyTimes(page, slug, 7)) });
+    for (const slug of slugs) rough.push({ slug, time: middle(await keyTimes(page, slug, 3)) });
     rough.sort((a, b) => a.time - b.time);
     const measured = async ({ slug } = { slug: "" }) => ({
       slug,
-      time: p95(await keyTimes(page, slug, 60)),
+      time: p95(await keyTimes(page, slug, 40)),
     });
     const ordinary = await measured(rough[Math.floor(rough.length / 2)]);
     const heaviest = await measured(rough.at(-1));

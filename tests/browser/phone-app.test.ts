@@ -73,7 +73,9 @@ interface Manifest {
 
 describe("a book on the web", () => {
   it("can be put on the home screen, and opens there without a connection on the keeper's notebook", async () => {
-    const { page, close } = await watchedPage(testBrowser.browser);
+    const { page, close } = await watchedPage(testBrowser.browser, {
+      serviceWorkers: "allow",
+    });
     await page.goto(`${testBrowser.address}index.html`);
     await page.evaluate(() => navigator.serviceWorker.ready);
     // As the browser itself reads it.

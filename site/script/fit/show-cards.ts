@@ -18,6 +18,9 @@ import { bindCardFilter } from "./filter-cards.ts";
 import type { FitStore } from "./fit-store.ts";
 import { type Card, makeCard } from "./pattern-card.ts";
 
+/** While somebody types and looks elsewhere, nobody waits for what a hundred other patterns come to. */
+const REST_MS = 1_000;
+
 interface Shows {
   readonly draw: Draw;
   readonly queue: Queue;
@@ -56,7 +59,9 @@ export function bindCards(
       if (card) drawThumbnail(card, planOf(slug), { draw, notebook });
       return false;
     });
+  let resting: ReturnType<typeof setTimeout> | undefined;
   const planAll = () => {
+    clearTimeout(resting);
     const waiting = [...cards.values()];
     queue.put("statuses", () => {
       const card = waiting.shift();
@@ -67,6 +72,8 @@ export function bindCards(
       return false;
     });
   };
+  const place = partOf(page, "cards-part");
+  const whole = openSight(new Map([[place, place]]), planAll);
   strip.subscribe((carried) => {
     for (const card of cards.values()) card.showCarried(carried.has(card.slug));
   });
@@ -82,7 +89,9 @@ export function bindCards(
     last = fit.notebook;
     notebook = named;
     plans = new Map();
-    planAll();
+    clearTimeout(resting);
+    if (whole.seenAgain().length > 0) planAll();
+    else resting = setTimeout(planAll, REST_MS);
   });
 }
 
