@@ -144,29 +144,27 @@ function spotsInPlace(view: PlaneView, spots: readonly Spot[]): readonly Sightin
   return [...places.values()];
 }
 
-/** The sightings by the sheet's own rows and columns; nothing where it could lie in two ways. */
+/** The sightings by the sheet's own rows and columns; nothing where it could lie in two ways, or is seen in a mirror. */
 function layingOf(sightings: readonly Sighting[]): readonly Sighting[] | undefined {
-  const ways = [0, 1, 2, 3].map((quarters) => {
-    const turned = sightings.map((one) => turnedBy(one, quarters));
-    return bestShift(turned);
-  });
+  const ways = WAYS.map((way) => ({ ...bestShift(sightings.map(way.turn)), ...way }));
   const [best, second] = ways.toSorted((a, b) => b.score - a.score);
   if (!best || best.score - (second?.score ?? 0) < CLEARER * DOTS) return undefined;
-  return best.sightings;
+  return best.isMirrored ? undefined : best.sightings;
 }
 
-function turnedBy({ across, down, x, y }: Sighting, quarters: number): Sighting {
-  switch (quarters) {
-    case 1:
-      return { across: -down, down: across, x, y };
-    case 2:
-      return { across: -across, down: -down, x, y };
-    case 3:
-      return { across: down, down: -across, x, y };
-    default:
-      return { across, down, x, y };
-  }
-}
+const TURNS: readonly ((sighting: Sighting) => Sighting)[] = [
+  (one) => one,
+  ({ across, down, x, y }) => ({ across: -down, down: across, x, y }),
+  ({ across, down, x, y }) => ({ across: -across, down: -down, x, y }),
+  ({ across, down, x, y }) => ({ across: down, down: -across, x, y }),
+];
+
+const WAYS = [false, true].flatMap((isMirrored) =>
+  TURNS.map((turned) => ({
+    isMirrored,
+    turn: (one: Sighting) => turned(isMirrored ? { ...one, across: -one.across } : one),
+  })),
+);
 
 interface Laying {
   readonly sightings: readonly Sighting[];

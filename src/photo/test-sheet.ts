@@ -19,6 +19,9 @@ export const SHEET_BARS = { corner: { x: 7.5, y: 132.5 }, length: 100 } as const
  */
 export const CARD_PLACE = { middle: { x: 74, y: 66.5 }, turn: 45, clear: 7 } as const;
 
+/** Dots from the first to the last of these rows and columns are left out: so a sheet in a mirror looks otherwise. */
+const NOTCH = { first: 1, last: 4 } as const;
+
 /** How deep the ticks and words of the bars are, with some room. */
 const BAR_ROOM = 5.5;
 
@@ -46,7 +49,8 @@ export function hasDot(column: number, row: number): boolean {
   const { count, pitch } = SHEET_DOTS;
   if (column < 0 || row < 0 || column >= count || row >= count) return false;
   const at = { x: column * pitch, y: row * pitch };
-  return !isCardPlace(at) && !isBarPlace(at);
+  const isNotch = [column, row].every((one) => one >= NOTCH.first && one <= NOTCH.last);
+  return !isNotch && !isCardPlace(at) && !isBarPlace(at);
 }
 
 function isCardPlace(at: SheetPoint): boolean {

@@ -47,7 +47,7 @@ it("the bars are measured to 0.3 %, with the marks where they are seen", () => {
   expect(Math.abs(camera.height - 240)).toBeLessThan(30);
   expect(marks.sides).toHaveLength(4);
   expect(marks.bars.x[1]).toEqual(seenOnSheet(sheet.view, barEnd("x")));
-  expect(marks.dots.length).toBe(520);
+  expect(marks.dots.length).toBe(504);
 });
 
 /** The photo with another brightness at some places. */
@@ -70,6 +70,15 @@ function cropped(width: number, height: number): Grey {
   for (let index = 0; index < at.length; index++)
     at[index] = photo.at[Math.floor(index / width) * photo.width + (index % width)] ?? 0;
   return { width, height, at };
+}
+
+function mirrored(): Grey {
+  const { width } = photo;
+  const at = photo.at.map((_, index) => {
+    const column = index % width;
+    return photo.at[index - column + width - 1 - column] ?? 0;
+  });
+  return { ...photo, at };
 }
 
 const halved = (): Grey => {
@@ -118,6 +127,7 @@ describe("is refused", () => {
       "no-sheet",
     ],
     ["a small picture", halved, "small"],
+    ["a sheet in a mirror", mirrored, "no-sheet"],
   ])("%s", (_, wrong, kind) => {
     expect(kindOf(measuredIn(wrong()))).toBe(kind);
   });

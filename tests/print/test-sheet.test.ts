@@ -24,7 +24,7 @@ it("has all the dots that are looked for, and no others", () => {
     const [column, row] = [index % count, Math.floor(index / count)];
     return hasDot(column, row) ? [`${column * pitch},${row * pitch}`] : [];
   });
-  expect(sought.length).toBe(520);
+  expect(sought.length).toBe(504);
   expect(dots.toSorted()).toEqual(sought.toSorted());
 });
 
@@ -40,6 +40,11 @@ it("looks otherwise from each side, so that x is never taken for y", () => {
   expect(unlike((column, row) => hasDot(last - row, column))).toBeGreaterThan(80);
   expect(unlike((column, row) => hasDot(last - column, last - row))).toBeGreaterThan(80);
   expect(unlike((column, row) => hasDot(row, last - column))).toBeGreaterThan(80);
+  // In a mirror, however it is turned.
+  expect(unlike((column, row) => hasDot(last - column, row))).toBeGreaterThan(30);
+  expect(unlike((column, row) => hasDot(column, last - row))).toBeGreaterThan(30);
+  expect(unlike((column, row) => hasDot(row, column))).toBeGreaterThan(30);
+  expect(unlike((column, row) => hasDot(last - row, last - column))).toBeGreaterThan(30);
 });
 
 describe.each(PRINTER_PAPERS)("on %s", (paper) => {
