@@ -42,7 +42,7 @@ export function sayBarsDoubt(doubt: BarsDoubt): Said {
       };
     case "small":
       return {
-        sentence: `The sheet is too small in the picture: a millimetre has ${doubt.perMm.toFixed(1)} pixels, and 4 are needed.`,
+        sentence: `The sheet is too small in the picture: a millimetre has ${doubt.perMm.toFixed(1)} pixels, and 3.5 are needed.`,
         hint: "Zoom in until the square of dots fills the picture, and open the photo itself, not a preview of it.",
       };
     case "cut-off":
