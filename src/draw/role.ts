@@ -40,6 +40,8 @@ export type Role =
   | "paper-middle"
   /** Where the first dot lies, in millimetres. */
   | "dimension"
+  /** The dots of the test sheet, by which a photo of it is measured. */
+  | "sheet-dot"
   | "cut"
   /** Where paper is folded, not cut. */
   | "fold"

@@ -2,24 +2,21 @@
 import { countLines } from "./count-lines.ts";
 import { type ExtendedGrid, extendGrid } from "./extend-grid.ts";
 import { type FoundRuling, findRuling } from "./find-ruling.ts";
-import { findSeeds } from "./find-seeds.ts";
 import { findSpots } from "./find-spots.ts";
 import { type Grey, medianOf, type SummedGrey, sumUp } from "./grey.ts";
 import { hasBareLine, residuals, unevenness } from "./grid-checks.ts";
 import { type Looking, readLine, stepAt } from "./grid-reader.ts";
 import { growLattice, type Node, regularNodes } from "./grow-lattice.ts";
+import { largestLattice } from "./largest-lattice.ts";
 import { lookForDots, noFainter } from "./look.ts";
-import { nearSpots } from "./near-spots.ts";
 import { type CountedGrid, PHOTO_SIDES, type PhotoCount, type PhotoDoubt } from "./photo-count.ts";
 import { seenAt } from "./plane-view.ts";
 import { isSharp } from "./sharpness.ts";
-import { rimReach, type Spot } from "./spot.ts";
+import { rimReach } from "./spot.ts";
 
 /** Spots of 3 to 9 pixels are looked for. */
 const REACHES = [1, 2, 3, 4] as const;
 const LEAST_NODES = 60;
-/** A lattice of so many of all spots is the one: half of them may be one with twice the step. */
-const ENOUGH = 0.8;
 const LEAST_DOTS = 100;
 const LEAST_FILL = 0.8;
 /** Half of all dots lie no farther than so many steps from halfway between their neighbours, on curled paper too. */
@@ -90,23 +87,6 @@ function countedFrom(looking: Looking, nodes: readonly Node[]): PhotoCount {
 
 function tooFew(nodes: readonly Node[]): PhotoDoubt {
   return { kind: "too-few", dots: nodes.length };
-}
-
-function largestLattice(grey: SummedGrey, found: readonly Spot[]): readonly Node[] {
-  const spots = found.filter(({ kind }) => kind === "dot" || kind === "crossing");
-  const nearest = nearSpots(spots);
-  let best: readonly Node[] = [];
-  let own = new Set<Spot>();
-  for (const seed of findSeeds(spots, grey)) {
-    // From a spot that a large lattice has, much the same one would grow.
-    if (2 * best.length > spots.length && own.has(seed.spot)) continue;
-    const nodes = regularNodes(growLattice(seed, nearest));
-    if (nodes.length <= best.length) continue;
-    best = nodes;
-    own = new Set(nodes.map(({ spot }) => spot));
-    if (best.length > ENOUGH * spots.length) break;
-  }
-  return best;
 }
 
 function refused(doubt: PhotoDoubt, nodes: readonly Node[]): PhotoCount {

@@ -63,6 +63,17 @@ export function squareMean(grey: SummedGrey, x: number, y: number, reach: number
   return squareSum(grey, x, y, reach) / (2 * reach + 1) ** 2;
 }
 
+/** Between pixels; the point must lie a pixel from the photo's border. */
+export function brightnessAt({ width, at }: Grey, x: number, y: number): number {
+  const [left, top] = [Math.floor(x), Math.floor(y)];
+  const [u, v] = [x - left, y - top];
+  const from = top * width + left;
+  return (
+    (1 - v) * ((1 - u) * (at[from] ?? 0) + u * (at[from + 1] ?? 0)) +
+    v * ((1 - u) * (at[from + width] ?? 0) + u * (at[from + width + 1] ?? 0))
+  );
+}
+
 /** Does the square around a point lie in the photo? */
 export function isWithin({ width, height }: Grey, { x, y }: PhotoPoint, reach: number): boolean {
   return x >= reach && y >= reach && x < width - reach && y < height - reach;

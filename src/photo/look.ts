@@ -1,5 +1,5 @@
 /** How a place of a lattice is looked at: for a dot, for where two lines cross, or for one line that runs along a row. */
-import { isWithin, numberAt, type PhotoPoint, type SummedGrey } from "./grey.ts";
+import { brightnessAt, isWithin, numberAt, type PhotoPoint, type SummedGrey } from "./grey.ts";
 import { contrastAt, FLOOR, rimReach, type Spot, spotAt } from "./spot.ts";
 
 /** To the neighbours of a place, in pixels. */
@@ -137,15 +137,4 @@ function meanAlong(grey: SummedGrey, { x, y }: PhotoPoint, along: PhotoPoint): n
     sum += brightnessAt(grey, x - far * dx, y - far * dy);
   }
   return sum / (2 * SAMPLES);
-}
-
-/** Between pixels. */
-function brightnessAt({ width, at }: SummedGrey, x: number, y: number): number {
-  const [left, top] = [Math.floor(x), Math.floor(y)];
-  const [u, v] = [x - left, y - top];
-  const from = top * width + left;
-  return (
-    (1 - v) * ((1 - u) * (at[from] ?? 0) + u * (at[from + 1] ?? 0)) +
-    v * ((1 - u) * (at[from + width] ?? 0) + u * (at[from + width + 1] ?? 0))
-  );
 }

@@ -1,6 +1,6 @@
 /** The bars and the card corner of a sheet as another program measures them. */
 import { describe, expect, it } from "vitest";
-import { stripPdf } from "../../src/print/pdf/pdf-files.ts";
+import { stripPdf, testSheetPdf } from "../../src/print/pdf/pdf-files.ts";
 import { SETTINGS, stripOf } from "../print/demo-book.ts";
 import { type ReadLine, readStrokes } from "../print/poppler.ts";
 
@@ -57,4 +57,18 @@ describe("the bars of a sheet", () => {
     expect(Math.abs(longTick(fromLeft) - CARD.across)).toBeLessThan(TRUE_TO);
     expect(Math.abs(longTick(fromBottom) - CARD.down)).toBeLessThan(TRUE_TO);
   });
+});
+
+it("the test sheet has its bars at 100 mm among dots of 1.2 mm, five apart", async () => {
+  const strokes = readStrokes(await testSheetPdf("A4", SETTINGS));
+  const dots = strokes.filter(({ isDashed }) => isDashed);
+  expect(dots.length).toBeGreaterThan(0);
+  for (const { width } of dots) expect(Math.abs(width - 1.2)).toBeLessThan(0.01);
+  const rows = [...new Set(dots.flatMap(({ lines }) => lines.map(({ y1 }) => y1.toFixed(1))))];
+  expect(rows.length).toBe(29);
+  const long = strokes
+    .filter(({ isDashed }) => !isDashed)
+    .flatMap(({ lines }) => lines.map(lengthOf).filter((length) => length > 50));
+  expect(long.length).toBe(2);
+  for (const length of long) expect(Math.abs(length - 100)).toBeLessThan(TRUE_TO);
 });

@@ -1,14 +1,8 @@
 /** A bank card in its own size, and the controls that bring its edge to the one that is held against the screen. */
+import { BANK_CARD } from "../../../src/measure/bank-card.ts";
 import type { Device } from "../device/device.ts";
 import { onPress, partOf, theOne } from "../ui/parts.ts";
-import {
-  BANK_CARD,
-  edgeLimits,
-  keepScale,
-  keptScale,
-  pxPerMm,
-  USUAL_PX_PER_MM,
-} from "./screen-scale.ts";
+import { edgeLimits, keepScale, keptScale, pxPerMm, USUAL_PX_PER_MM } from "./screen-scale.ts";
 
 type Edge = "long" | "short";
 

@@ -1,8 +1,6 @@
 /** How large a millimetre is on this screen, told by a bank card that was held against it. */
+import { BANK_CARD } from "../../../src/measure/bank-card.ts";
 import type { Device } from "../device/device.ts";
-
-/** Edges and corner of a bank card in millimetres (ISO/IEC 7810, format ID-1: 85.60 × 53.98, corners of 2.88 to 3.48). */
-export const BANK_CARD = { long: 85.6, short: 53.98, corner: 3.18 } as const;
 
 /** CSS's own inch has 96 px (CSS Values and Units, section 6.2); screens do as they like. */
 export const USUAL_PX_PER_MM = 96 / 25.4;

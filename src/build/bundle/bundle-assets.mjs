@@ -83,6 +83,8 @@ function scripts(folder) {
       kept: "site/script/kept/kept-page.ts",
       layouts: "site/script/lazy/layouts/layouts.ts",
       measure: "site/script/measure/measure-page.ts",
+      bars: "site/script/lazy/bars/bars.ts",
+      "bars-measure": "site/script/lazy/bars-measure/bars-measure.ts",
       calendar: "site/script/lazy/calendar/calendar.ts",
       dates: "site/script/lazy/dates/dates.ts",
       names: "site/script/lazy/names/names.ts",

@@ -1,6 +1,7 @@
 /** What a printed sheet is checked with: a bar of 100 mm across and one down that meet in a corner, for a bank card too. */
 import { BAR_WORDS } from "../../issue/words/sheet-words.ts";
 import { AXES, type Axis } from "../../measure/axis.ts";
+import { BANK_CARD } from "../../measure/bank-card.ts";
 import { type Point, pointAlong } from "../geometry/on-axis.ts";
 import { lineData } from "../geometry/path-data.ts";
 import type { Mark, TextMark } from "../scene.ts";
@@ -8,8 +9,11 @@ import type { Mark, TextMark } from "../scene.ts";
 /** The length of a bar in millimetres. */
 export const BAR = 100;
 
-/** Edges of a bank card in millimetres (ISO/IEC 7810, format ID-1: 85.60 × 53.98). */
-export const CARD: Readonly<Record<Axis, number>> = { across: 85.6, down: 53.98 };
+/** Edges of a bank card in millimetres, as it lies in the corner of the bars. */
+export const CARD: Readonly<Record<Axis, number>> = {
+  across: BANK_CARD.long,
+  down: BANK_CARD.short,
+};
 
 /** How far a bar reaches inward from its line, ticks and words. */
 export const BAR_DEPTH = 6.5;
@@ -25,13 +29,29 @@ export interface BarQuestion {
 }
 
 /** Both bars, with a long tick where a card that lies in the corner ends. */
-export function sheetBars({ corner, names }: BarQuestion): readonly Mark[] {
+export function sheetBars(question: BarQuestion): readonly Mark[] {
+  const { corner } = question;
   return AXES.flatMap((axis): readonly Mark[] => [
-    { kind: "path", role: "dimension", d: barData(axis, corner, [CARD[axis]]) },
-    words(axis, corner, { text: names[axis], along: WORDS.start, anchor: "start" }),
+    ...barMarks(axis, question, [CARD[axis]]),
     words(axis, corner, { text: BAR_WORDS.card, along: CARD[axis] - WORDS.before, anchor: "end" }),
-    words(axis, corner, { text: BAR_WORDS.length(BAR), along: BAR - WORDS.before, anchor: "end" }),
   ]);
+}
+
+/** Both bars of a sheet on which a card has a place of its own. */
+export function plainBars(question: BarQuestion): readonly Mark[] {
+  return AXES.flatMap((axis) => barMarks(axis, question, []));
+}
+
+function barMarks(
+  axis: Axis,
+  { corner, names }: BarQuestion,
+  deep: readonly number[],
+): readonly Mark[] {
+  return [
+    { kind: "path", role: "dimension", d: barData(axis, corner, deep) },
+    words(axis, corner, { text: names[axis], along: WORDS.start, anchor: "start" }),
+    words(axis, corner, { text: BAR_WORDS.length(BAR), along: BAR - WORDS.before, anchor: "end" }),
+  ];
 }
 
 /** The bar that runs across alone, from its left end, with nothing but its length. */

@@ -1,4 +1,5 @@
 /** How each role looks: one table for the screen and for paper, in millimetres and sRGB colours. */
+import { SHEET_DOTS } from "../../photo/test-sheet.ts";
 import type { Role } from "../role.ts";
 import type { TextWeight } from "../text-width.ts";
 
@@ -85,6 +86,7 @@ export const ROLE_STYLES: Readonly<Record<Role, Style>> = {
     text: COLOURS.slate,
   },
   dimension: { ...LINE, stroke: COLOURS.moss, width: 0.18, text: COLOURS.moss },
+  "sheet-dot": { ...LINE, width: SHEET_DOTS.size, cap: "round" },
   cut: { ...LINE, width: 0.15 },
   fold: { ...LINE, width: 0.15, dash: [2, 1] },
   joint: { ...LINE, width: 0.15, fill: COLOURS.ink },

@@ -13,6 +13,19 @@ export const BAR_WORDS = {
   description: (mm: number) => `A bar of ${mm} mm across and one down, which meet in a corner.`,
 } as const;
 
+/** What is written on the test sheet for a printer. */
+export const TEST_SHEET = {
+  title: "Test sheet for a printer",
+  description:
+    "A square of dots with two bars of 100 mm, and the place for a bank card, which lies askew between them.",
+  place: "Lay the card here",
+  notes: [
+    "With a ruler: both bars are 100 mm long.",
+    "With a photo: lay any card of the size of a bank card flat between the four corner marks. Take a photo of all the dots from straight above, from about 40 cm and zoomed in, in even light without a shadow. Open it on the measure page of the book.",
+    "This sheet is printed without a correction.",
+  ],
+} as const;
+
 /** What the bars along the bottom and the left of a sheet run along, as `printer` in book.yaml names it. */
 export function sayBarNames(isWide: boolean): Readonly<Record<Axis, string>> {
   const [short, long] = ["short side: x", "long side: y"];

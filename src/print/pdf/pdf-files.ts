@@ -4,8 +4,10 @@ import { sayFirstSide } from "../../issue/words/setup-words.ts";
 import type { PrinterCorrection } from "../printer-correction.ts";
 import { type BookQuestion, bookSheets } from "../sheets/book-sheets.ts";
 import { type PagesQuestion, pageSheets } from "../sheets/page-sheets.ts";
+import type { PrinterPaper } from "../sheets/printer-paper.ts";
 import { type SetupSheetsQuestion, setupBookmarks, setupSheets } from "../sheets/setup-sheets.ts";
 import { type StripsQuestion, stripSheets } from "../sheets/strip-sheets.ts";
+import { testSheet } from "../sheets/test-sheet.ts";
 import type { FontLists } from "./font/print-font.ts";
 import { writePdf } from "./write-pdf.ts";
 
@@ -81,4 +83,13 @@ export function stripPdf(
   const { printer } = settings;
   const { sheets } = stripSheets(printer === undefined ? question : { ...question, printer });
   return writePdf({ ...settings, pages: sheets, title: question.title });
+}
+
+/** The sheet that tells what a printer does: printed without a correction. */
+export function testSheetPdf(
+  paper: PrinterPaper,
+  { fonts, language }: Omit<PrintSettings, "printer">,
+): Promise<Uint8Array> {
+  const sheet = testSheet(paper);
+  return writePdf({ fonts, language, pages: [sheet], title: sheet.title });
 }

@@ -18,7 +18,7 @@ export interface Size {
   readonly height: number;
 }
 
-type Pair = readonly [number, number];
+export type Pair = readonly [number, number];
 
 export interface Camera {
   /** From millimetres of paper to pixels. */
@@ -62,9 +62,13 @@ export function sheetCorners({ width, height }: Size): readonly Pair[] {
   ];
 }
 
-type Row = readonly [number, number, number];
+export type Row = readonly [number, number, number];
 
-function rotation({ yaw, pitch, turn }: Pose): readonly Row[] {
+export function rotation({
+  yaw,
+  pitch,
+  turn,
+}: Pick<Pose, "yaw" | "pitch" | "turn">): readonly Row[] {
   const [cy, sy] = [Math.cos(yaw * RADIANS), Math.sin(yaw * RADIANS)];
   const [cp, sp] = [Math.cos(pitch * RADIANS), Math.sin(pitch * RADIANS)];
   const [ct, st] = [Math.cos(turn * RADIANS), Math.sin(turn * RADIANS)];
@@ -94,7 +98,7 @@ function fitted(
 }
 
 /** Straightening is exact, bending its inverse by iteration: a lens is told by what it does to a photo. */
-function bending(
+export function bending(
   { width, height }: Size,
   lens: number,
 ): { bend(at: Pair): Pair; straighten(at: Pair): Pair } {

@@ -2,8 +2,8 @@
 import { renderAsync } from "@resvg/resvg-js";
 import { createSVGWindow } from "svgdom";
 import { blankScene } from "../../../src/draw/page/blank-scene.ts";
+import type { Scene } from "../../../src/draw/scene.ts";
 import { createSvgWriter } from "../../../src/draw/svg/write-svg.ts";
-import { toMm } from "../../../src/measure/length.ts";
 import type { Notebook } from "../../../src/notebook/notebook.ts";
 import type { Random } from "../../oracle/random.ts";
 
@@ -18,10 +18,14 @@ export interface Raster {
 const PER_MM = 8;
 const write = createSvgWriter(createSVGWindow());
 
+export function pageRaster(notebook: Notebook): Promise<Raster> {
+  return sceneRaster(blankScene(notebook));
+}
+
 /** Paper is 255 whatever its colour; what is printed on it is darker. */
-export async function pageRaster(notebook: Notebook): Promise<Raster> {
-  const width = Math.round(toMm(notebook.axes.across.paper) * PER_MM);
-  const picture = await renderAsync(write(blankScene(notebook)), {
+export async function sceneRaster(scene: Scene): Promise<Raster> {
+  const width = Math.round(scene.frame.width * PER_MM);
+  const picture = await renderAsync(write(scene), {
     fitTo: { mode: "width", value: width },
     background: "white",
     font: { loadSystemFonts: false },

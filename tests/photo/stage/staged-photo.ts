@@ -8,7 +8,7 @@ import { notebookWith } from "../../draw/plan-of.ts";
 import { type Random, randomFrom } from "../../oracle/random.ts";
 import { aimCamera, type Pose, type Size, sheetCorners } from "./camera.ts";
 import { inked, pageRaster, type Raster } from "./page-raster.ts";
-import { type Light, takePhoto } from "./take-photo.ts";
+import { type Light, sampled, takePhoto } from "./take-photo.ts";
 
 export interface Staging {
   readonly notebook: Notebook;
@@ -40,7 +40,8 @@ export async function stagePhoto(staging: Staging): Promise<StagedPhoto> {
   const paper = { width: toMm(across.paper), height: toMm(down.paper) };
   const camera = aimCamera(size, paper, pose);
   const page = inked(await rasterOf(notebook), strokes, random);
-  const photo = takePhoto(size, page, { camera, light, random });
+  const surface = (mmX: number, mmY: number) => sampled(page, light, mmX, mmY);
+  const photo = takePhoto(size, surface, { camera, light, random });
   const [a, b, c, d] = sheetCorners(paper).map((corner) => {
     const [x, y] = camera.see(corner);
     return { x, y };

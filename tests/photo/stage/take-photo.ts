@@ -23,16 +23,19 @@ export interface Light {
 /** So many pixels lie between places that are worked out; those between are taken on a straight line. */
 const COARSE = 8;
 
+/** How bright a place of the desk is, in millimetres of the paper that lies on it. */
+export type Surface = (mmX: number, mmY: number) => number;
+
 export function takePhoto(
   size: Size,
-  page: Raster,
+  surface: Surface,
   {
     camera,
     light,
     random,
-  }: { readonly camera: Camera; readonly light: Light; readonly random: Random },
+  }: { readonly camera: Pick<Camera, "lookUp">; readonly light: Light; readonly random: Random },
 ): Grey {
-  const sharp = exposed(size, page, camera, light);
+  const sharp = exposed(size, surface, camera, light);
   const soft = light.blur > 0 ? blurred(sharp, size, light.blur) : sharp;
   const noisy = soft.map((one) => one + light.noise * normal(random));
   const saved = light.quality < 100 ? compressed(noisy, size, light.quality) : noisy;
@@ -44,8 +47,8 @@ export function takePhoto(
 
 function exposed(
   { width, height }: Size,
-  page: Raster,
-  camera: Camera,
+  surface: Surface,
+  camera: Pick<Camera, "lookUp">,
   light: Light,
 ): Float32Array {
   const columns = Math.ceil(width / COARSE) + 1;
@@ -63,12 +66,7 @@ function exposed(
       for (let sub = 0; sub < 4; sub++) {
         const u = ((x % COARSE) + (sub % 2 === 0 ? -SUBPIXEL : SUBPIXEL)) / COARSE;
         const v = ((y % COARSE) + (sub < 2 ? -SUBPIXEL : SUBPIXEL)) / COARSE;
-        sum += sampled(
-          page,
-          between(mmX, first, columns, u, v),
-          between(mmY, first, columns, u, v),
-          light,
-        );
+        sum += surface(between(mmX, first, columns, u, v), between(mmY, first, columns, u, v));
       }
       shown[y * width + x] = (sum / 4) * lit(x / width, y / height, light);
     }
@@ -88,7 +86,7 @@ function between(mm: Float64Array, first: number, columns: number, u: number, v:
 const SUBPIXEL = 0.25;
 
 /** The page between its pixels, or the desk with a faint grain. */
-function sampled(page: Raster, mmX: number, mmY: number, light: Light): number {
+export function sampled(page: Raster, light: Light, mmX: number, mmY: number): number {
   const [x, y] = [mmX * page.perMm - 0.5, mmY * page.perMm - 0.5];
   const [left, top] = [Math.floor(x), Math.floor(y)];
   if (left < 0 || top < 0 || left >= page.width - 1 || top >= page.height - 1)
@@ -149,7 +147,7 @@ function smeared(
 }
 
 /** A standard normal number by the polar form of Box and Muller (from memory). */
-function normal(random: Random): number {
+export function normal(random: Random): number {
   for (;;) {
     const u = random.whole(-1_000_000, 1_000_000) / 1_000_000;
     const v = random.whole(-1_000_000, 1_000_000) / 1_000_000;

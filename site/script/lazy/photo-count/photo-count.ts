@@ -5,10 +5,11 @@ import { sumUp } from "../../../../src/photo/grey.ts";
 import type { PaperCorners } from "../../../../src/photo/measure-paper.ts";
 import { guessCorners, guessLinedCorners } from "../../../../src/photo/paper-edges.ts";
 import type { PhotoCount } from "../../../../src/photo/photo-count.ts";
-import type { CountingStep, PhotoCountPart } from "./photo-count-part.ts";
+import type { PhotoStep } from "../photo/run-aside.ts";
+import type { Counted, PhotoCountPart } from "./photo-count-part.ts";
 
 /** Step by step, so that a page can breathe between. */
-function* steps(photo: Grey): Generator<CountingStep> {
+function* steps(photo: Grey): Generator<PhotoStep<Counted>> {
   const counting = countPhoto(photo);
   let step = counting.next();
   while (!step.done) {
@@ -17,7 +18,7 @@ function* steps(photo: Grey): Generator<CountingStep> {
   }
   const count = step.value;
   const corners = cornersOf(photo, count);
-  yield { kind: "done", count, ...(corners && { corners }) };
+  yield { kind: "done", done: { count, ...(corners && { corners }) } };
 }
 
 function cornersOf(photo: Grey, count: PhotoCount): PaperCorners | undefined {

@@ -20,12 +20,10 @@ import { typedLength } from "../../../../src/view/fields/typed-length.ts";
 import { linedFields, photoFields } from "../../../../src/view/photo/photo-numbers.ts";
 import { fieldOf, fillForm } from "../../ui/form.ts";
 import { makeElement } from "../../ui/make-element.ts";
-import type { CountingStep } from "../photo-count/photo-count-part.ts";
+import type { Counted } from "../photo-count/photo-count-part.ts";
 import { cornerHandles } from "./corner-handles.ts";
 import { markDots } from "./mark-dots.ts";
 import type { PhotoWork } from "./photo-part.ts";
-
-type Counted = Extract<CountingStep, { readonly kind: "done" }>;
 
 /** The elements for what came of a photo; a refused one has its reason and what was seen. */
 export function countedView(

@@ -13,9 +13,6 @@ const LINE_ASIDE = 4;
 
 /** Draws over the photo that the canvas has. */
 export function markDots(canvas: HTMLCanvasElement, count: PhotoCount): void {
-  const context = canvas.getContext("2d");
-  if (!context) return;
-  const thin = Math.max(1.5, canvas.width / 800);
   const path = new Path2D();
   if (count.ok && count.of === "lines") for (const line of count.page.lines) addLine(path, line);
   else {
@@ -25,13 +22,21 @@ export function markDots(canvas: HTMLCanvasElement, count: PhotoCount): void {
     for (const dot of dots) addRing(path, dot, radius);
   }
   if (count.ok && count.of === "grid") path.addPath(border(count.grid.corners));
+  inkTwice(canvas, path);
+}
+
+/** Seen on bright and on dark: with a rim. */
+export function inkTwice(canvas: HTMLCanvasElement, path: Path2D): void {
+  const context = canvas.getContext("2d");
+  const thin = Math.max(1.5, canvas.width / 800);
   for (const [strokeStyle, lineWidth] of [
     [RIM, 2 * thin],
     [RING, thin],
-  ] as const) {
-    Object.assign(context, { strokeStyle, lineWidth });
-    context.stroke(path);
-  }
+  ] as const)
+    if (context) {
+      Object.assign(context, { strokeStyle, lineWidth });
+      context.stroke(path);
+    }
 }
 
 /** Along a line of lined paper, a little beside it so that it is still seen. */

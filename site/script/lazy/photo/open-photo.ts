@@ -1,26 +1,40 @@
 /** Opens a photo in the page: its size is asked before it is unpacked, and it is scaled to what counting needs. */
 import type { PhotoFault } from "../../../../src/issue/words/say-photo.ts";
+import type { Focal } from "../../../../src/photo/camera-over.ts";
+import { filmFocal, focalOf } from "../../../../src/photo/film-focal.ts";
 import type { Grey } from "../../../../src/photo/grey.ts";
 import { pictureSize } from "../../../../src/photo/picture-size.ts";
 
 /** Phones take up to 200 million pixels; unpacked, each takes four bytes. */
 const MOST_MEGAPIXELS = 220;
 const MOST_MEGABYTES = 100;
-/** The longer side that is counted: about nine pixels for a millimetre of A5. */
-const LONGEST = 2_000;
 const SHORTEST = 240;
 /** A JPEG file says its size in here, after what the camera wrote about itself. */
 const HEAD = 512 * 1_024;
 
 export type OpenedPhoto =
-  | { readonly ok: true; readonly canvas: HTMLCanvasElement; readonly grey: Grey }
+  | {
+      readonly ok: true;
+      readonly canvas: HTMLCanvasElement;
+      readonly grey: Grey;
+      /** What the camera wrote about itself. */
+      readonly focal?: Focal;
+    }
   | { readonly ok: false; readonly fault: PhotoFault };
 
-/** `quarters` are turns to the right. */
-export async function openPhoto(file: Blob, quarters: number): Promise<OpenedPhoto> {
+/** What is opened of a photo, and how. */
+export interface Opening {
+  /** Turns to the right. */
+  readonly quarters: number;
+  /** The longer side that is needed, in pixels. */
+  readonly longest: number;
+}
+
+export async function openPhoto(file: Blob, opening: Opening): Promise<OpenedPhoto> {
   const megabytes = Math.ceil(file.size / 1e6);
   if (megabytes > MOST_MEGABYTES) return { ok: false, fault: { kind: "heavy", megabytes } };
-  const head = pictureSize(new Uint8Array(await file.slice(0, HEAD).arrayBuffer()));
+  const bytes = new Uint8Array(await file.slice(0, HEAD).arrayBuffer());
+  const [head, film] = [pictureSize(bytes), filmFocal(bytes)];
   const megapixels = head ? Math.ceil((head.width * head.height) / 1e6) : 0;
   if (megapixels > MOST_MEGAPIXELS) return { ok: false, fault: { kind: "too-large", megapixels } };
   if (head && Math.min(head.width, head.height) < SHORTEST)
@@ -32,15 +46,19 @@ export async function openPhoto(file: Blob, quarters: number): Promise<OpenedPho
     return { ok: false, fault: { kind: "no-picture" } };
   }
   const { width, height } = picture;
-  const canvas = drawnOn(picture, quarters);
+  const canvas = drawnOn(picture, opening);
   picture.close();
   if (!canvas) return { ok: false, fault: { kind: "too-small", width, height } };
-  return { ok: true, canvas, grey: greyOf(canvas) };
+  const focal = film === undefined ? {} : { focal: focalOf(film, { width, height }) };
+  return { ok: true, canvas, grey: greyOf(canvas), ...focal };
 }
 
 /** Nothing where there is too little of it. */
-function drawnOn(picture: ImageBitmap, quarters: number): HTMLCanvasElement | undefined {
-  const scale = Math.min(1, LONGEST / Math.max(picture.width, picture.height));
+function drawnOn(
+  picture: ImageBitmap,
+  { quarters, longest }: Opening,
+): HTMLCanvasElement | undefined {
+  const scale = Math.min(1, longest / Math.max(picture.width, picture.height));
   const [width, height] = [picture.width, picture.height].map((side) => Math.round(side * scale));
   if (!width || !height || Math.min(width, height) < SHORTEST) return undefined;
   const canvas = document.createElement("canvas");

@@ -1,51 +1,47 @@
 /** The part that counts a notebook's dots from a photo, in the page alone: loaded when somebody asks for it. */
+import type { Grey } from "../../../../src/photo/grey.ts";
+import { photoReport } from "../../../../src/view/photo/photo-numbers.ts";
 import { ownAddress } from "../../ui/load-script.ts";
-import { makeElement } from "../../ui/make-element.ts";
+import { saveFile } from "../../ui/save-file.ts";
+import type { Counted } from "../photo-count/photo-count-part.ts";
+import { countedView } from "./counted-view.ts";
+import { showPhotoFields } from "./photo-fields.ts";
 import type { PhotoPart, PhotoWork } from "./photo-part.ts";
-import { runPhoto } from "./run-photo.ts";
+import { type PhotoLook, photoButton } from "./run-photo.ts";
 
 const own = ownAddress();
 
 const HOW =
   "Lay the notebook open at a blank page, with all of the page and a little of the table in the picture, and hold the phone upright above it. The photo stays on this device: it is neither sent nor kept.";
 
-function open(work: PhotoWork): void {
-  const { place } = work;
-  const result = makeElement("div", { class: "photo-result" });
-  let cancel = () => {};
-  const start = (file: Blob, quarters = 0) => {
-    cancel();
-    cancel = runPhoto(file, quarters, { own, work, result, again: start });
+/** About nine pixels for a millimetre of A5. */
+const LONGEST = 2_000;
+
+function look(work: PhotoWork): PhotoLook<Grey, Counted> {
+  return {
+    longest: LONGEST,
+    turns: true,
+    words: {
+      doing: "Counting",
+      stop: "Stop counting",
+      stopped: "Counting was stopped.",
+      failed: "The photo could not be counted: a part of this page is missing.",
+    },
+    asking: ({ grey }) => ({
+      ...{ own, script: "photo-count.js", asked: grey },
+      steps: (photo) => window.spanbookPhotoCount?.steps(photo),
+    }),
+    show: ({ canvas, grey }, counted) => ({
+      elements: countedView(work, canvas, counted),
+      buttons: [
+        photoButton("Save what was found", () =>
+          saveFile("photo-count", "json", photoReport(grey, counted.count)),
+        ),
+      ],
+    }),
   };
-  place.replaceChildren(
-    makeElement("p", {}, HOW),
-    fileField("photo-taken", "Take a photo", start, { capture: "environment" }),
-    fileField("photo-file", "Or open one, or drop it here", start),
-    result,
-  );
-  place.addEventListener("dragover", (event) => event.preventDefault());
-  place.addEventListener("drop", (event) => {
-    event.preventDefault();
-    const dropped = event.dataTransfer?.files[0];
-    if (dropped) start(dropped);
-  });
 }
 
-function fileField(
-  id: string,
-  label: string,
-  start: (file: Blob) => void,
-  given: Readonly<Record<string, string>> = {},
-): HTMLElement {
-  const field = makeElement("input", { id, type: "file", accept: "image/*", ...given });
-  field.addEventListener("change", () => {
-    const picked = field.files?.[0];
-    if (picked) start(picked);
-    field.value = "";
-  });
-  return makeElement("div", { class: "field" }, makeElement("label", { for: id }, label), field);
-}
-
-const part: PhotoPart = { open };
+const part: PhotoPart = { open: (work) => showPhotoFields(work.place, [HOW], look(work)) };
 
 Object.assign(window, { spanbookPhoto: part });

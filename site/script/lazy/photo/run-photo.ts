@@ -1,87 +1,96 @@
-/** From a file to what was counted in it, with all that is shown on the way. */
+/** From a file to what was found in it, with all that is shown on the way. */
 import { sayPhotoFault } from "../../../../src/issue/words/say-photo.ts";
-import { photoReport } from "../../../../src/view/photo/photo-numbers.ts";
 import { makeElement } from "../../ui/make-element.ts";
-import { saveFile } from "../../ui/save-file.ts";
-import { countPhoto } from "./count-photo.ts";
-import { countedView } from "./counted-view.ts";
-import { openPhoto } from "./open-photo.ts";
-import type { PhotoWork } from "./photo-part.ts";
+import { type OpenedPhoto, openPhoto } from "./open-photo.ts";
+import { type AsideWork, runAside } from "./run-aside.ts";
 
-interface Running {
-  /** The address that the page's scripts lie beside. */
-  readonly own: string;
-  readonly work: PhotoWork;
+type Opened = Extract<OpenedPhoto, { readonly ok: true }>;
+
+/** What is looked for in a photo, and how that is told. */
+export interface PhotoLook<Asked, Done> {
+  /** The longer side that it needs, in pixels. */
+  readonly longest: number;
+  /** May somebody turn the photo? Else it is understood however it lies. */
+  readonly turns: boolean;
+  readonly words: Readonly<Record<"doing" | "stop" | "stopped" | "failed", string>>;
+  asking(photo: Opened): AsideWork<Asked, Done>;
+  show(photo: Opened, done: Done): PhotoShown;
+}
+
+export interface PhotoShown {
+  readonly elements: readonly HTMLElement[];
+  readonly buttons: readonly HTMLElement[];
+}
+
+interface Running<Asked, Done> {
+  readonly look: PhotoLook<Asked, Done>;
   /** What is shown of this photo. */
   readonly result: HTMLElement;
-  /** Counts another time, the photo turned. */
+  /** Looks another time, the photo turned. */
   readonly again: (file: Blob, quarters: number) => void;
 }
 
 /** Begins; what it gives back stops it, and nothing is shown from then on. */
-export function runPhoto(file: Blob, quarters: number, running: Running): () => void {
-  const { result, again } = running;
+export function runPhoto<Asked, Done>(
+  file: Blob,
+  quarters: number,
+  { look, result, again }: Running<Asked, Done>,
+): () => void {
+  const { words } = look;
   const stop = new AbortController();
-  const progress = makeElement("progress", { max: "1", value: "0", "aria-label": "Counting" });
-  const cancel = button("Stop counting", () => {
+  const progress = makeElement("progress", { max: "1", value: "0", "aria-label": words.doing });
+  const cancel = photoButton(words.stop, () => {
     stop.abort();
-    result.replaceChildren(message("Counting was stopped."));
+    result.replaceChildren(message(words.stopped));
   });
   result.replaceChildren(progress, makeElement("div", { class: "doing" }, cancel));
   cancel.focus();
-  const counted = countedIn(file, quarters, { running, signal: stop.signal, progress });
+  const found = foundIn(file, quarters, { look, signal: stop.signal, progress });
   const show = (elements: readonly HTMLElement[]) => {
     if (stop.signal.aborted) return;
     result.replaceChildren(...elements);
     result.querySelector<HTMLElement>("[tabindex]")?.focus();
   };
-  const turn = button("Turn the photo", () => again(file, (quarters + 1) % 4));
-  counted.then(
+  const turn = photoButton("Turn the photo", () => again(file, (quarters + 1) % 4));
+  const turns = look.turns ? [turn] : [];
+  found.then(
     ({ elements, buttons }) =>
       show([
         ...elements,
-        ...(buttons.length > 0 ? [makeElement("div", { class: "doing" }, ...buttons, turn)] : []),
+        ...(buttons.length > 0
+          ? [makeElement("div", { class: "doing" }, ...buttons, ...turns)]
+          : []),
       ]),
     (error) => {
       console.error(error);
-      show([message("The photo could not be counted: a part of this page is missing.", "fault")]);
+      show([message(words.failed, "fault")]);
     },
   );
   return () => stop.abort();
 }
 
-interface Shown {
-  readonly elements: readonly HTMLElement[];
-  readonly buttons: readonly HTMLElement[];
-}
-
-async function countedIn(
+async function foundIn<Asked, Done>(
   file: Blob,
   quarters: number,
   {
-    running: { own, work },
+    look,
     signal,
     progress,
   }: {
-    readonly running: Running;
+    readonly look: PhotoLook<Asked, Done>;
     readonly signal: AbortSignal;
     readonly progress: HTMLProgressElement;
   },
-): Promise<Shown> {
-  const opened = await openPhoto(file, quarters);
+): Promise<PhotoShown> {
+  const opened = await openPhoto(file, { quarters, longest: look.longest });
   if (!opened.ok) {
     const { sentence, hint } = sayPhotoFault(opened.fault);
     return { elements: [message(`${sentence} ${hint}`, "fault")], buttons: [] };
   }
-  const { canvas, grey } = opened;
   if (signal.aborted) return { elements: [], buttons: [] };
-  const counting = countPhoto(own, grey, (part) => (progress.value = part));
-  signal.addEventListener("abort", counting.cancel);
-  const counted = await counting.done;
-  const save = button("Save what was found", () =>
-    saveFile("photo-count", "json", photoReport(grey, counted.count)),
-  );
-  return { elements: countedView(work, canvas, counted), buttons: [save] };
+  const work = runAside(look.asking(opened), (part) => (progress.value = part));
+  signal.addEventListener("abort", work.cancel);
+  return look.show(opened, await work.done);
 }
 
 /** Words that the keyboard is led to, so that they are read out. */
@@ -89,7 +98,7 @@ function message(words: string, look = ""): HTMLElement {
   return makeElement("p", { tabindex: "-1", ...(look === "" ? {} : { class: look }) }, words);
 }
 
-function button(words: string, act: () => void): HTMLButtonElement {
+export function photoButton(words: string, act: () => void): HTMLButtonElement {
   const element = makeElement("button", { type: "button" }, words);
   element.addEventListener("click", act);
   return element;

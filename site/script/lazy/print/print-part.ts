@@ -1,6 +1,7 @@
 /** What the part that makes PDF files gives to the page, once it is loaded. */
 import type { PrinterCorrection } from "../../../../src/print/printer-correction.ts";
 import type { PagesQuestion } from "../../../../src/print/sheets/page-sheets.ts";
+import type { PrinterPaper } from "../../../../src/print/sheets/printer-paper.ts";
 import type { SetupSheetsQuestion } from "../../../../src/print/sheets/setup-sheets.ts";
 import type { StripsQuestion } from "../../../../src/print/sheets/strip-sheets.ts";
 
@@ -12,6 +13,8 @@ export interface PrintPart {
     question: Omit<StripsQuestion, "printer">,
     printer: PrinterCorrection,
   ): Promise<Uint8Array>;
+  /** Without a correction. */
+  testSheetPdf(paper: PrinterPaper): Promise<Uint8Array>;
 }
 
 declare global {

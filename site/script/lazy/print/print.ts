@@ -1,8 +1,9 @@
 /** The part that makes PDF files: loaded when the first one is asked for, since it is larger than all the rest. */
 import { readFonts } from "../../../../src/print/pdf/font/print-fonts.ts";
-import { pagePdf, setupPdf, stripPdf } from "../../../../src/print/pdf/pdf-files.ts";
+import { pagePdf, setupPdf, stripPdf, testSheetPdf } from "../../../../src/print/pdf/pdf-files.ts";
 import type { PrinterCorrection } from "../../../../src/print/printer-correction.ts";
 import type { PagesQuestion } from "../../../../src/print/sheets/page-sheets.ts";
+import type { PrinterPaper } from "../../../../src/print/sheets/printer-paper.ts";
 import type { SetupSheetsQuestion } from "../../../../src/print/sheets/setup-sheets.ts";
 import type { StripsQuestion } from "../../../../src/print/sheets/strip-sheets.ts";
 import { printFontFiles } from "./print-font-files.ts";
@@ -18,6 +19,7 @@ const part: PrintPart = {
     setupPdf(question, { fonts, language, printer }),
   stripPdf: (question: Omit<StripsQuestion, "printer">, printer: PrinterCorrection) =>
     stripPdf(question, { fonts, language, printer }),
+  testSheetPdf: (paper: PrinterPaper) => testSheetPdf(paper, { fonts, language }),
 };
 
 Object.assign(window, { spanbookPrint: part });
