@@ -64,11 +64,6 @@ export default function (cfg) {
     return engine.makeBook({ content, caches, version: engine.version, markdown, highlight });
   };
 
-  const stalePages = () => {
-    if (mode === "build") return { ...book.all, hasGuide: true, hasLists: true };
-    return pages.stale(book, `${codeEdits}`);
-  };
-
   // Eleventy would tell on the error stream which function took long.
   cfg.benchmarks.config.setMinimumThresholdMs(0);
 
@@ -99,11 +94,11 @@ export default function (cfg) {
       book ??= engine.emptyBook();
     } finally {
       isBookOld = false;
-      if (book) stale = stalePages();
+      if (book) stale = pages.stale(book, `${codeEdits}`);
     }
   });
   cfg.on("eleventy.after", () => {
-    pages?.settle();
+    pages.settle();
     // What a mistake left alone is still in use.
     if (!isBookNew) return;
     isBookNew = false;

@@ -11,7 +11,7 @@ import { generalIn, type NamedFolder } from "../content/open-packs.ts";
 import { openRecord } from "../output/build-record.ts";
 import { freshFolder, recoverOutput } from "../output/fresh-folder.ts";
 import { type Guarded, ownFolders, realFolder, whyNotReplace } from "../output/why-not-replace.ts";
-import { openEleventy } from "../pages/run-eleventy.ts";
+import { writeBook } from "../pages/run-eleventy.ts";
 import { finishBook } from "../web/finish-site.ts";
 import { makePreviews } from "../web/link-previews.ts";
 import { sayFailure } from "./say-failure.ts";
@@ -114,8 +114,7 @@ async function growBook(order: Order): Promise<Grown> {
     const made: CacheTally[] = [];
     const onSettled = (tally: CacheTally) => made.push(tally);
     const settings = { content: order.folder, first: { ...first, workers }, onSettled };
-    const eleventy = await openEleventy({ project, output: fresh.path, settings, mode: "build" });
-    await eleventy.write();
+    await writeBook({ project, output: fresh.path, settings });
     made.push(await workers.finish());
     await makePreviews({ content, cache, output: fresh.path, version: engine.version });
     finishBook(fresh.path, { content, project, engine });

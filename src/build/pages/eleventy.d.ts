@@ -39,6 +39,8 @@ declare module "@11ty/eleventy" {
     constructor(input: string, output: string, options: EleventyOptions);
     init(): Promise<void>;
     disableLogger(): void;
+    /** Forgets what the last writing held; `init` comes next. */
+    restart(): Promise<void>;
     write(): Promise<unknown>;
     /** Gives the way to build again, for a path that was edited. */
     watch(): Promise<(path: string) => Promise<void>>;

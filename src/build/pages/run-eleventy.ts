@@ -6,6 +6,7 @@ import type { Workers } from "../artifacts/prebuild/start-workers.ts";
 import type { Engine } from "../bundle/loaded-engine.ts";
 import type { Content } from "../content/load-content.ts";
 import type { NamedFolder } from "../content/open-packs.ts";
+import { openPageParts, type PageParts } from "./page-parts.ts";
 import type { ServedPages } from "./served-pages.ts";
 
 /** The engine that runs, the content as it was just read, its finished artifacts, and the threads that make the others. */
@@ -31,8 +32,8 @@ export interface Settings {
   readonly first?: First;
   /** The IP address that it is served at. */
   readonly host?: string;
-  /** While serving: which pages lie ready, so that one is written when somebody opens it. */
-  readonly pages?: ServedPages;
+  /** Which pages are written: a part of a large book, or while serving those that somebody has opened. */
+  readonly pages: PageParts | ServedPages;
   /** Is told after each build how many artifacts were found and how many were made. */
   readonly onSettled?: (tally: CacheTally) => void;
 }
@@ -56,4 +57,23 @@ export async function openEleventy({ project, output, settings, mode }: Eleventy
   if (mode === "build") eleventy.disableLogger();
   await eleventy.init();
   return eleventy;
+}
+
+/** Writes the whole book, part by part. */
+export async function writeBook(
+  run: Omit<EleventyRun, "mode" | "settings"> & { readonly settings: Omit<Settings, "pages"> },
+): Promise<void> {
+  const pages = openPageParts();
+  const eleventy = await openEleventy({
+    ...run,
+    settings: { ...run.settings, pages },
+    mode: "build",
+  });
+  await eleventy.write();
+  while (pages.hasMore()) {
+    // As it does itself before it writes again what is edited.
+    await eleventy.restart();
+    await eleventy.init();
+    await eleventy.write();
+  }
 }
