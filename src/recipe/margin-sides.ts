@@ -19,6 +19,8 @@ interface MarginClash {
   readonly keys: readonly MarginKey[];
 }
 
+const NO_MARGINS: MarginSides = { kind: "sides", top: 0, right: 0, bottom: 0, left: 0 };
+
 /** Written margins as the four sides of a page, in steps; a side that no key names is 0. */
 export function marginSides(
   margin: Margin,
@@ -26,6 +28,7 @@ export function marginSides(
   page: PageSide,
 ): MarginSides | MarginConflict {
   const written = MARGIN_KEYS.filter((key) => margin.steps[key] !== undefined);
+  if (written.length === 0) return NO_MARGINS;
   const keysOn = (side: PaperSide) =>
     written.filter((key) => sideOfKey(key, binding, page) === side);
   const clashes = PAPER_SIDES.map((side) => ({ side, keys: keysOn(side) })).filter(

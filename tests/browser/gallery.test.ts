@@ -2,6 +2,7 @@
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { FIRST_CARDS } from "../../src/view/gallery/gallery-groups.ts";
+import { gateWay } from "../sweep/sweep-size.ts";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -65,7 +66,7 @@ function describeReader(ways: readonly Way[], tests: () => void): void {
   });
 }
 
-describeReader(WAYS, () => {
+describeReader(gateWay(WAYS, 0), () => {
   it("narrows it down, shares the address, and goes back step by step", async () => {
     await unfold();
     await page.getByRole("checkbox", { name: "Week" }).check();

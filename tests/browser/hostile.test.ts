@@ -45,7 +45,7 @@ const testBrowser = openTestBrowser();
 
 beforeAll(async () => {
   books = openTinyBooks();
-  book = books.build("hostile", CONTENT);
+  book = await books.build("hostile", CONTENT);
 });
 
 afterAll(() => books.close());

@@ -5,8 +5,9 @@ import { join } from "node:path";
 import { strFromU8, unzipSync, zipSync } from "fflate";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { writeFiles } from "../setup/tiny-content.ts";
+import { gateWay } from "../sweep/sweep-size.ts";
 import { axeFindings } from "./axe-findings.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
@@ -29,10 +30,12 @@ const pick = (page: Page, files: Readonly<Record<string, string | Uint8Array>>) 
     })),
   );
 
-describe.each([
+const WAYS = [
   ["a sub-path of a server", 390],
   ["disk", 1440],
-] as const)("from %s, %i px wide, a keeper", (place, width) => {
+] as const;
+
+describe.each(gateWay(WAYS, 0))("from %s, %i px wide, a keeper", (place, width) => {
   let watched: WatchedPage;
   let page: Page;
   let zip: Uint8Array;
@@ -140,7 +143,7 @@ describe.each([
     ]);
     writeFiles(join(folder, "content"), Object.fromEntries(files));
     const output = join(folder, "book");
-    const { code, stderr } = runCommand([
+    const { code, stderr } = await askProgram([
       "build",
       `--content=${join(folder, "content")}`,
       `--output=${output}`,

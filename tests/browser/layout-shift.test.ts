@@ -39,22 +39,39 @@ const VISITS: Readonly<Record<string, Visit>> = {
   "the recipe page with a recipe": { path: "fit/recipe/index.html#v=1&from=two-row-week" },
 };
 
-/** From before the first paint, the browser sums all shifts up (Layout Instability API). */
+/** From before the first paint, the browser notes all shifts, and what moved (Layout Instability API). */
 function watchShifts(): void {
-  const shifts = { sum: 0 };
+  const shifts: [size: number, moved: string][] = [];
   Object.assign(window, { shifts });
   new PerformanceObserver((list) => {
-    for (const entry of list.getEntries()) shifts.sum += Number(Reflect.get(entry, "value"));
+    for (const entry of list.getEntries()) {
+      const sources: readonly object[] = Reflect.get(entry, "sources");
+      const words = sources.map((source) => {
+        const [node, from, to] = ["node", "previousRect", "currentRect"].map((key) =>
+          Reflect.get(source, key),
+        );
+        return `${node?.textContent?.trim().slice(0, 40)} from ${JSON.stringify(from)} to ${JSON.stringify(to)}`;
+      });
+      shifts.push([Number(Reflect.get(entry, "value")), words.join("; ")]);
+    }
   }).observe({ type: "layout-shift", buffered: true });
 }
 
-/** The sum so far. A shift is told of after the frame in which it came. */
-async function shiftOf(page: Page): Promise<number> {
+interface Shift {
+  readonly sum: number;
+  /** What moved, from where to where. */
+  readonly moved: string;
+}
+
+/** All of it so far. A shift is told of after the frame in which it came. */
+async function shiftOf(page: Page): Promise<Shift> {
   return await page.evaluate(async () => {
     const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
     for (let frames = 0; frames < 4; frames += 1) await frame();
     await new Promise((resolve) => setTimeout(resolve, 50));
-    return Number(Reflect.get(Reflect.get(window, "shifts"), "sum"));
+    const shifts: readonly [number, string][] = Reflect.get(window, "shifts");
+    const sum = shifts.reduce((sum, [size]) => sum + size, 0);
+    return { sum, moved: shifts.map(([size, moved]) => `${size}: ${moved}`).join("\n") };
   });
 }
 
@@ -96,7 +113,8 @@ describe.concurrent.each([
     });
     await settled(page, visit);
     expect(await page.evaluate(() => document.fonts.check("16px 'Fira Sans'"))).toBe(true);
-    expect(await shiftOf(page)).toBeLessThan(MOST_SHIFT);
+    const { sum, moved } = await shiftOf(page);
+    expect(sum, moved).toBeLessThan(MOST_SHIFT);
     expect(complaints).toEqual([]);
     await close();
   });
@@ -111,7 +129,9 @@ describe.concurrent.each([
       push.style.height = "300px";
       document.querySelector("main")?.prepend(push);
     });
-    expect(await shiftOf(page)).toBeGreaterThan(MOST_SHIFT);
+    const { sum, moved } = await shiftOf(page);
+    expect(sum).toBeGreaterThan(MOST_SHIFT);
+    expect(moved).toContain("from {");
     await close();
   });
 });

@@ -1,6 +1,7 @@
 /** The gallery on a notebook of the keeper's own: the first choice, drawn and filtered for it, with a way back. */
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { gateWay } from "../sweep/sweep-size.ts";
 import { axeFindings } from "./axe-findings.ts";
 import { keepNotebook, OWN, openOwnBook, withoutFiles } from "./own-book.ts";
 import { openTestBrowser } from "./test-browser.ts";
@@ -23,7 +24,7 @@ async function shownOn(page: Page): Promise<readonly string[]> {
 
 const drawn = (page: Page) => page.locator('.card img[src^="data:image/svg+xml,%3Csvg%20"]');
 
-describe.each([390, 1440])("%i px wide, the gallery", (width) => {
+describe.each(gateWay([390, 1440], 0))("%i px wide, the gallery", (width) => {
   it("opens on the keeper's notebook, and draws and counts for it", async () => {
     const { page, complaints, close } = await openGallery(width);
     const select = page.getByLabel("Notebook", { exact: true });

@@ -1,6 +1,7 @@
 /** A pattern's page on a notebook of the keeper's own: all of it is worked out for that, and leads back to the book's. */
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { gateWay } from "../sweep/sweep-size.ts";
 import { axeFindings } from "./axe-findings.ts";
 import { keepNotebook, OTHER, OWN, openOwnBook, planOn, withoutFiles } from "./own-book.ts";
 import { downloaded, openTestBrowser } from "./test-browser.ts";
@@ -21,7 +22,7 @@ const lede = (page: Page) => page.locator(".lede").textContent();
 const whose = (page: Page) => page.locator('[data-part="whose"]').textContent();
 const shown = (page: Page) => expect.poll(async () => (await planOn(page))?.notebook ?? null);
 
-describe.each([390, 1440])("%i px wide, a pattern", (width) => {
+describe.each(gateWay([390, 1440], 1))("%i px wide, a pattern", (width) => {
   it("is drawn for the keeper's notebook, and for the book's when that is asked", async () => {
     const { page, complaints, close } = await openPattern(HALVES, width);
     await shown(page).toBe("a5-24-35");

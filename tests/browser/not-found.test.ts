@@ -11,7 +11,7 @@ let served: readonly Served[];
 
 beforeAll(async () => {
   books = openTinyBooks();
-  const moved = books.build("moved", {
+  const moved = await books.build("moved", {
     ...TINY,
     "book.yaml": `${TINY["book.yaml"]}url: http://127.0.0.1:9/where/it/was/\n`,
   });

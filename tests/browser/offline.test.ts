@@ -21,10 +21,10 @@ let breaksAt = "nothing";
 let context: BrowserContext;
 let page: Page;
 
-beforeAll(() => {
+beforeAll(async () => {
   books = openTinyBooks();
   const changed = TINY["patterns/halves.md"]?.replace("title: Halves", "title: Two halves") ?? "";
-  second = books.build("second", { ...TINY, "patterns/halves.md": changed });
+  second = await books.build("second", { ...TINY, "patterns/halves.md": changed });
 });
 
 afterAll(() => books.close());

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll } from "vitest";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { TINY, writeFiles } from "../setup/tiny-content.ts";
 
 /** 24 steps across and 35 down, counted from the edge. */
@@ -35,9 +35,10 @@ export interface OwnBook {
 export function openOwnBook(): OwnBook {
   const folder = mkdtempSync(join(tmpdir(), "spanbook-own-"));
   const [content, output] = [join(folder, "content"), join(folder, "book")];
-  beforeAll(() => {
+  beforeAll(async () => {
     writeFiles(content, FILES);
-    const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+    const words = ["build", `--content=${content}`, `--output=${output}`];
+    const { code, stderr } = await askProgram(words);
     if (code !== 0) throw new Error(stderr);
   });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));

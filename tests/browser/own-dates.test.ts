@@ -6,7 +6,7 @@ import { strFromU8, unzipSync } from "fflate";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readText } from "../print/poppler.ts";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { TINY, writeFiles } from "../setup/tiny-content.ts";
 import { axeFindings } from "./axe-findings.ts";
 import { downloaded, openTestBrowser } from "./test-browser.ts";
@@ -17,11 +17,11 @@ const MONTH =
 const folder = mkdtempSync(join(tmpdir(), "spanbook-own-dates-"));
 const testBrowser = openTestBrowser(() => join(folder, "book"));
 
-beforeAll(() => {
+beforeAll(async () => {
   const month = `---\ntitle: Month\npurpose: month\ndates: month\npage: ${MONTH}\n---\nDays.\n`;
   writeFiles(join(folder, "content"), { ...TINY, "patterns/month.md": month });
   const paths = [`--content=${join(folder, "content")}`, `--output=${join(folder, "book")}`];
-  const { code, stderr } = runCommand(["build", ...paths]);
+  const { code, stderr } = await askProgram(["build", ...paths]);
   if (code !== 0) throw new Error(stderr);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

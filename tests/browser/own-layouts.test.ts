@@ -1,6 +1,7 @@
 /** What a keeper does with a layout of their own: found among the book's, drawn for a month, put on a strip that another device reads, and looked back on. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { gateWay } from "../sweep/sweep-size.ts";
 import { axeFindings } from "./axe-findings.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
@@ -28,10 +29,12 @@ const pick = (page: Page, files: Readonly<Record<string, string>>) =>
     })),
   );
 
-describe.each([
+const WAYS = [
   ["a sub-path of a server", 390],
   ["disk", 1440],
-] as const)("from %s, %i px wide, a layout of one's own", (place, width) => {
+] as const;
+
+describe.each(gateWay(WAYS, 1))("from %s, %i px wide, a layout of one's own", (place, width) => {
   let watched: WatchedPage;
   let page: Page;
   let link: string;

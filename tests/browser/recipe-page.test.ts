@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { sayIssue } from "../../src/issue/words/say-issue.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { demoText } from "../setup/demo-files.ts";
+import { gateWay } from "../sweep/sweep-size.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -19,10 +20,12 @@ const textOf = (field: Element) => (field instanceof HTMLTextAreaElement ? field
 const titleDrawn = (page: Page) => page.locator('[data-part="plate"] svg > title').textContent();
 const planOf = (page: Page) => page.locator("#plan-data").textContent();
 
-describe.each([
+const WAYS = [
   ["a sub-path of a server", 390],
   ["disk", 1440],
-] as const)("from %s, %i px wide, an author", (place, width) => {
+] as const;
+
+describe.each(gateWay(WAYS, 0))("from %s, %i px wide, an author", (place, width) => {
   let watched: WatchedPage;
   let page: Page;
 
@@ -148,7 +151,7 @@ describe("the recipe page without its editor", () => {
   });
 });
 
-describe.each([390, 1440])("a keeper who measures, %i px wide", (width) => {
+describe.each(gateWay([390, 1440], 1))("a keeper who measures, %i px wide", (width) => {
   it("puts the screen, the printer and the pitch right", async () => {
     const { page, complaints, close } = await watchedPage(testBrowser.browser, {
       viewport: { width, height: 900 },

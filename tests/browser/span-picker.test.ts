@@ -5,7 +5,7 @@ import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { axeFindings } from "./axe-findings.ts";
 import { openTestBrowser } from "./test-browser.ts";
@@ -37,13 +37,13 @@ const testBrowser = openTestBrowser();
 let watched: WatchedPage;
 const address = (path: string) => `${pathToFileURL(join(folder, "book", path)).href}`;
 
-beforeAll(() => {
+beforeAll(async () => {
   for (const [path, text] of Object.entries(FILES)) {
     mkdirSync(dirname(join(folder, "content", path)), { recursive: true });
     writeFileSync(join(folder, "content", path), text);
   }
   const paths = [`--content=${join(folder, "content")}`, `--output=${join(folder, "book")}`];
-  const { code, stderr } = runCommand(["build", ...paths]);
+  const { code, stderr } = await askProgram(["build", ...paths]);
   if (code !== 0) throw new Error(stderr);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

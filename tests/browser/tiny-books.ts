@@ -3,7 +3,7 @@ import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inject } from "vitest";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { writeFiles } from "../setup/tiny-content.ts";
 
 export interface TinyBooks {
@@ -11,8 +11,8 @@ export interface TinyBooks {
   readonly folder: string;
   /** The small book that all tests share, as `first`. */
   readonly first: string;
-  /** Throws what the build complains of. */
-  build(name: string, files: Readonly<Record<string, string>>): string;
+  /** Fails with what the build complains of. */
+  build(name: string, files: Readonly<Record<string, string>>): Promise<string>;
   close(): void;
 }
 
@@ -24,11 +24,12 @@ export function openTinyBooks(): TinyBooks {
   return {
     folder,
     first,
-    build: (name, files) => {
+    build: async (name, files) => {
       const content = join(folder, `${name}-content`);
       writeFiles(content, files);
       const output = join(folder, name);
-      const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+      const words = ["build", `--content=${content}`, `--output=${output}`];
+      const { code, stderr } = await askProgram(words);
       if (code !== 0) throw new Error(stderr);
       return output;
     },

@@ -7,6 +7,7 @@ import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { writeStripAddress } from "../../src/view/address/strip-address.ts";
 import { unnamed } from "../../src/view/fields/name-notebook.ts";
 import { demoContent } from "../setup/demo-content.ts";
+import { gateWay } from "../sweep/sweep-size.ts";
 import { openHand } from "./open-hand.ts";
 import { pdfContent } from "./pdf-content.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
@@ -56,7 +57,7 @@ const withoutDialog = (page: Page) =>
     window.print = () => {};
   });
 
-describe.each([390, 1440])("on a screen %i px wide, a new keeper", (width) => {
+describe.each(gateWay([390, 1440], 1))("on a screen %i px wide, a new keeper", (width) => {
   it("makes and prints a strip of halves, thirds with and without a gap, a week and a tracker in under 40 clicks and keys", async () => {
     const viewport = { width, height: 844 };
     const { page, complaints, close } = await watchedPage(testBrowser.browser, { viewport });

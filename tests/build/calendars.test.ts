@@ -4,13 +4,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { readText } from "../print/poppler.ts";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { TINY, writeFiles } from "../setup/tiny-content.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "spanbook-calendars-"));
 const content = join(folder, "content");
 const build = (output: string) =>
-  runCommand(["build", `--content=${content}`, `--output=${join(folder, output)}`]);
+  askProgram(["build", `--content=${content}`, `--output=${join(folder, output)}`]);
 const built = (output: string, file: string) =>
   readFileSync(join(folder, output, "setups/spring/plain", file));
 
@@ -27,13 +27,13 @@ const calendar = (...lines: readonly string[]) =>
 beforeAll(() => writeFiles(content, FILES));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-it("without any a book is built as ever, and says nothing of dates", () => {
-  const { code, stderr } = build("without");
+it("without any a book is built as ever, and says nothing of dates", async () => {
+  const { code, stderr } = await build("without");
   expect([code, stderr]).toEqual([0, ""]);
   expect(built("without", "index.html").toString()).not.toContain("Dates on these days");
 });
 
-it("what they have stands on the pages of set-ups, in their PDF files and in a list", () => {
+it("what they have stands on the pages of set-ups, in their PDF files and in a list", async () => {
   writeFiles(content, {
     "calendar/Society 2027.ics": calendar(
       "SUMMARY:<b>Swap</b>",
@@ -41,7 +41,7 @@ it("what they have stands on the pages of set-ups, in their PDF files and in a l
       "RRULE:FREQ=WEEKLY",
     ),
   });
-  const { code, stdout, stderr } = build("with");
+  const { code, stdout, stderr } = await build("with");
   expect([code, stderr]).toEqual([0, ""]);
   expect(stdout).toContain("calendar/Society 2027.ics:4:1");
   expect(stdout).toContain("Times that are written in UTC are shown as they are written.");
@@ -54,21 +54,21 @@ it("what they have stands on the pages of set-ups, in their PDF files and in a l
   expect(built("with", "strip.svg")).toEqual(built("without", "strip.svg"));
 });
 
-it("an edit of one makes these pages anew", () => {
+it("an edit of one makes these pages anew", async () => {
   writeFiles(content, {
     "calendar/Society 2027.ics": calendar("SUMMARY:Fire", "DTSTART;VALUE=DATE:20270304"),
   });
-  expect(build("with").code).toBe(0);
+  expect((await build("with")).code).toBe(0);
   expect(built("with", "index.html").toString()).toContain("<bdi>Fire</bdi>");
   expect(readText(built("with", "pages.pdf"))).toContain("Fire");
 });
 
-it("what is wrong with one is reported with its line, and what to do", () => {
+it("what is wrong with one is reported with its line, and what to do", async () => {
   writeFiles(content, {
     "calendar/wrong.ics": calendar("SUMMARY:Swap", "DTSTART;VALUE=DATE:20270230"),
     "calendar/endless.ics": calendar("DTSTART:20270301T000000", "RRULE:FREQ=SECONDLY"),
   });
-  const { code, stderr } = build("wrong");
+  const { code, stderr } = await build("wrong");
   expect(code).toBe(1);
   expect(stderr).toContain(["calendar/wrong.ics:4:1", "  DTSTART;VALUE=DATE:20270230"].join("\n"));
   expect(stderr).toContain("The `DTSTART` of “Swap” cannot be read: the event is not shown.");
@@ -77,12 +77,12 @@ it("what is wrong with one is reported with its line, and what to do", () => {
   expect(stderr).toContain("2 problems in 2 files.");
 });
 
-it("one that is a link out of the folder, or too large, is refused", () => {
+it("one that is a link out of the folder, or too large, is refused", async () => {
   for (const name of ["wrong.ics", "endless.ics"]) unlinkSync(join(content, "calendar", name));
   writeFileSync(join(folder, "elsewhere.ics"), calendar("DTSTART:20270301"));
   symlinkSync(join(folder, "elsewhere.ics"), join(content, "calendar/link.ics"));
   writeFileSync(join(content, "calendar/large.ics"), "x".repeat(1024 * 1024 + 1));
-  const { code, stderr } = build("wrong");
+  const { code, stderr } = await build("wrong");
   expect(code).toBe(1);
   expect(stderr).toContain("calendar/link.ics\n  The link leads out of the content folder.");
   expect(stderr).toContain("calendar/large.ics\n  The file is larger than 1024 KiB.");

@@ -4,7 +4,8 @@ import { once } from "node:events";
 import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it, onTestFinished } from "vitest";
-import { LAUNCH, PROJECT, runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
+import { LAUNCH, PROJECT } from "../setup/run-command.ts";
 import { TINY, writeFiles } from "../setup/tiny-content.ts";
 import { until } from "./serving.ts";
 import { scratchFolder } from "./write-content.ts";
@@ -40,7 +41,7 @@ function folderWith(files: Readonly<Record<string, string>> = {}): string {
 }
 
 describe("a check in lines", () => {
-  it("gives each problem its line, where the file lies from where it was typed", () => {
+  it("gives each problem its line, where the file lies from where it was typed", async () => {
     const cwd = folderWith({
       "content/patterns/halves.md": SLIPPED,
       "content/book.yaml":
@@ -49,7 +50,7 @@ describe("a check in lines", () => {
       "shared/strips/one.md": "---\ntitle: One\nacros: [wide]\n---\n",
     });
     const words = ["check", "--content=content", "--with=shared", "--with=nowhere"];
-    const { code, stdout, stderr } = runCommand([...words, "--format=lines"], { cwd });
+    const { code, stdout, stderr } = await askProgram([...words, "--format=lines"], { cwd });
     expect(code).toBe(1);
     const problems = problemsIn(stdout);
     expect(problems.map(({ place }) => place)).toEqual([
@@ -71,32 +72,34 @@ describe("a check in lines", () => {
     expect(stderr).toBe("Checking content with shared and nowhere …\n9 problems in 6 files.\n");
   });
 
-  it("names files in full that lie elsewhere, and says nothing of a book that is well", () => {
+  it("names files in full that lie elsewhere, and says nothing of a book that is well", async () => {
     const folder = folderWith({ "elsewhere/letter": "Dear all" });
     const content = join(folder, "content");
     const check = () =>
-      runCommand(["check", "--content=../content", "--format=lines"], {
+      askProgram(["check", "--content=../content", "--format=lines"], {
         cwd: join(folder, "elsewhere"),
       });
-    expect(check()).toEqual({
+    expect(await check()).toEqual({
       code: 0,
       stdout: "",
       stderr:
         "Checking ../content …\nAll is well: 2 patterns, 2 notebooks, 0 strips and 0 set-ups.\n",
     });
     writeFiles(content, { "notebooks/plain.md": "---\ntitle: Plain\n" });
-    expect(problemsIn(check().stdout).map(({ place }) => place)).toEqual([
+    expect(problemsIn((await check()).stdout).map(({ place }) => place)).toEqual([
       `${content}/notebooks/plain.md:1:1`,
     ]);
   });
 
-  it("counts what is only worth a word as no problem", () => {
+  it("counts what is only worth a word as no problem", async () => {
     const cwd = folderWith({
       "content/book.yaml": "title: Tiny\nwith: [more]\n",
       "content/more/book.yaml": "calendar: {region: GB}\n",
       "content/more/patterns/third.md": TINY["patterns/halves.md"] ?? "",
     });
-    const { code, stdout } = runCommand(["check", "--content=content", "--format=lines"], { cwd });
+    const { code, stdout } = await askProgram(["check", "--content=content", "--format=lines"], {
+      cwd,
+    });
     expect(code).toBe(0);
     expect(stdout).toMatch(/^content\/more\/book\.yaml:1:1: `calendar` is not read here.*\n$/);
   });

@@ -4,6 +4,7 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parseCommand, sayBeginning } from "../../src/build/cli/parse-command.mjs";
+import { askProgram } from "../setup/ask-program.ts";
 import { PROJECT, runCommand } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { scratchFolder, writeContent } from "./write-content.ts";
@@ -139,8 +140,8 @@ describe("a command to which nobody listens any more", () => {
 });
 
 describe("a check", () => {
-  it("says what all the content holds", () => {
-    const { code, stdout } = runCommand(["check"]);
+  it("says what all the content holds", async () => {
+    const { code, stdout } = await askProgram(["check"]);
     expect(code).toBe(0);
     expect(stdout).toMatch(
       /^Checking content …\nAll is well: \d+ patterns, \d+ notebooks, \d+ strips and \d+ set-ups\.\n$/,
@@ -160,8 +161,8 @@ describe("a check", () => {
     expect(stderr).not.toMatch(/^\s+at /m);
   });
 
-  it("says in the report's words that there is no such folder", () => {
-    const { code, stderr } = runCommand(["check", "--content=nowhere"]);
+  it("says in the report's words that there is no such folder", async () => {
+    const { code, stderr } = await askProgram(["check", "--content=nowhere"]);
     expect(code).toBe(1);
     expect(stderr).toContain("nowhere");
     expect(stderr).not.toMatch(/^\s+at /m);
@@ -181,11 +182,11 @@ describe("content that makes no book", () => {
       { "book.yaml": "- a\n", "notebooks/a.md": "a", "patterns/a.md": "---\n" },
       "book.yaml:1:1 notebooks/a.md:1:1 patterns/a.md:1:1",
     ],
-  ])("for it has %s, is told place by place, by check and by build", (_, files, places) => {
+  ])("for it has %s, is told place by place, by check and by build", async (_, files, places) => {
     const content = writeContent(files);
     const output = join(scratchFolder(), "book");
     for (const words of [["check"], ["build", `--output=${output}`]]) {
-      const { code, stderr } = runCommand([...words, `--content=${content}`]);
+      const { code, stderr } = await askProgram([...words, `--content=${content}`]);
       expect(code).toBe(1);
       expect(stderr.match(/^\S+$/gm)?.join(" ")).toBe(places);
       expect(stderr).not.toMatch(/^\s+at /m);

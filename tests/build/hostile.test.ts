@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn, pagesIn } from "./files-in.ts";
 import { scratchFolder, writeContent } from "./write-content.ts";
@@ -18,17 +18,21 @@ const HOSTILE = {
 };
 
 /** One build serves all checks. */
-function hostileBook(): string {
+async function hostileBook(): Promise<string> {
   const output = join(scratchFolder(), "book");
   const content = writeContent(HOSTILE);
-  const { code, stderr } = runCommand(["build", `--content=${content}`, `--output=${output}`]);
+  const { code, stderr } = await askProgram([
+    "build",
+    `--content=${content}`,
+    `--output=${output}`,
+  ]);
   expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
   return output;
 }
 
 describe("markup in titles, labels, tags and text", () => {
-  it("is text on every page and in every drawing, and loads nothing", () => {
-    const book = hostileBook();
+  it("is text on every page and in every drawing, and loads nothing", async () => {
+    const book = await hostileBook();
     const pages = pagesIn(book);
     const live = [...pages].filter(([, html]) =>
       /<img src=x|<script>|<b>bold|href="javascript:|src="https?:|54439/.test(html),

@@ -2,8 +2,9 @@
 import { existsSync, readFileSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { askProgram } from "../setup/ask-program.ts";
 import { demoNames } from "../setup/demo-files.ts";
-import { PROJECT, runCommand } from "../setup/run-command.ts";
+import { PROJECT } from "../setup/run-command.ts";
 import { TINY, writeFiles } from "../setup/tiny-content.ts";
 import { startOn, until } from "./serving.ts";
 import { scratchFolder } from "./write-content.ts";
@@ -40,12 +41,12 @@ function besideTheDemo(): string {
 const COMMANDS = [...commandsIn(GUIDE), ...commandsIn(readFileSync(`${PROJECT}README.md`, "utf8"))];
 
 describe("a new book on the general layouts", () => {
-  it("is built as guide and README say, with every general layout and where it is from", () => {
+  it("is built as guide and README say, with every general layout and where it is from", async () => {
     const builds = COMMANDS.filter(([name]) => name === "build");
     expect(new Set(builds.map((words) => words.join(" "))).size).toBe(1);
     const [words = []] = builds;
     const cwd = besideTheDemo();
-    const { code, stdout, stderr } = runCommand(words, { cwd });
+    const { code, stdout, stderr } = await askProgram(words, { cwd });
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
     expect(stdout).toMatch(
       /^Building the book from my-book with content\/general into my-site …\n/,
@@ -93,35 +94,35 @@ describe("a new book on the general layouts", () => {
 });
 
 describe("folders to build on that a command names", () => {
-  it.each(["build", "check", "start"])("are told by %s where one is not there", (name) => {
+  it.each(["build", "check", "start"])("are told by %s where one is not there", async (name) => {
     const words = [name, "--content=my-book", "--with=content/general", "--with=nowhere"];
-    const { code, stderr } = runCommand(words, { cwd: besideTheDemo() });
+    const { code, stderr } = await askProgram(words, { cwd: besideTheDemo() });
     expect([code, stderr.split("\n").slice(0, 2)]).toEqual([
       1,
       ["./nowhere", "  There is no folder `./nowhere` to build on."],
     ]);
   });
 
-  it("are no place for a finished book, nor may they lie in one", () => {
+  it("are no place for a finished book, nor may they lie in one", async () => {
     const cwd = besideTheDemo();
     writeFiles(cwd, {
       "shared/patterns/halves.md": TINY["patterns/halves.md"] ?? "",
       "my-book/book.yaml": "title: Tried\nwith: [inner]\n",
       "my-book/inner/patterns/wide.md": TINY["patterns/wide.md"] ?? "",
     });
-    const refused = (output: string) => {
+    const refused = async (output: string) => {
       const words = ["build", "--content=my-book", "--with=shared", `--output=${output}`];
-      const { code, stderr } = runCommand(words, { cwd });
+      const { code, stderr } = await askProgram(words, { cwd });
       expect(code).toBe(1);
       return stderr.trim().replaceAll(cwd, "");
     };
-    expect(refused("shared/site")).toBe(
+    expect(await refused("shared/site")).toBe(
       "The output /shared/site lies in /shared, where the next build reads: choose a folder of its own.",
     );
-    expect(refused("my-book/inner/site")).toBe(
+    expect(await refused("my-book/inner/site")).toBe(
       "The output /my-book/inner/site lies in /my-book/inner, where the next build reads: choose a folder of its own.",
     );
-    expect(refused("shared")).toMatch(/^The output \/shared holds \/shared:/);
+    expect(await refused("shared")).toMatch(/^The output \/shared holds \/shared:/);
     expect(existsSync(join(cwd, "shared/patterns/halves.md"))).toBe(true);
   });
 });

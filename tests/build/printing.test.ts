@@ -1,5 +1,4 @@
 /** How a build makes its PDF files: afresh or from before, and with a printer's error. */
-import { execFileSync } from "node:child_process";
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -8,7 +7,7 @@ import { openAskPdf } from "../../src/build/artifacts/pdf/ask-pdf.ts";
 import { openPdfCache } from "../../src/build/artifacts/pdf/pdf-cache.ts";
 import { type Content, loadContent } from "../../src/build/content/load-content.ts";
 import { readText } from "../print/poppler.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
 import { scratchFolder, writeContent } from "./write-content.ts";
@@ -32,20 +31,19 @@ interface Built {
 }
 
 /** Builds with a folder of finished artifacts of its own. */
-function build(content: string, cache = join(scratchFolder(), "cache")): Built {
+async function build(content: string, cache = join(scratchFolder(), "cache")): Promise<Built> {
   const output = join(scratchFolder(), "book");
-  const script = join(PROJECT, "tests/bench/build-once.mjs");
-  const said = execFileSync(process.execPath, [script, content, output, cache], {
-    encoding: "utf8",
-  });
-  return { files: bytesIn(output), output, said };
+  const words = ["build", `--content=${content}`, `--output=${output}`];
+  const { code, stdout, stderr } = await askProgram(words, { cache });
+  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+  return { files: bytesIn(output), output, said: stdout };
 }
 
 /** The book that others are compared with, built from nothing once; what it made stays in a cache. */
 const KEPT = mkdtempSync(join(tmpdir(), "spanbook-printing-"));
 afterAll(() => rmSync(KEPT, { recursive: true, force: true }));
-let kept: Built | undefined;
-function plainBook(): Built {
+let kept: Promise<Built> | undefined;
+function plainBook(): Promise<Built> {
   kept ??= build(writeContent(STRIPPED), KEPT);
   return kept;
 }
@@ -68,16 +66,16 @@ async function contentIn(folder: string): Promise<Content> {
 
 describe("a build", () => {
   // That what is ready changes no byte is said of a whole book, where several builds are compared.
-  it("prints each pattern, strip and book, on each notebook", () => {
-    const { files, said } = plainBook();
+  it("prints each pattern, strip and book, on each notebook", async () => {
+    const { files, said } = await plainBook();
     expect(pdfsIn(files).size).toBe(2 * (2 + 3 + 1));
     expect(said).toContain("; 0 of 12 PDF files were ready from before.");
   });
 
-  it("makes again what a changed file is on, and nothing else", () => {
-    const before = plainBook();
+  it("makes again what a changed file is on, and nothing else", async () => {
+    const before = await plainBook();
     const halves = HALVES.replace("count: 2", "count: 3");
-    const after = build(
+    const after = await build(
       writeContent({ ...STRIPPED, "patterns/halves.md": halves }),
       cacheOfPlainBook(),
     );
@@ -99,11 +97,11 @@ describe("a build", () => {
     expect(after.said).toContain("; 2 of 12 PDF files were ready from before.");
   });
 
-  it("stretches all that is printed by the printer's error, in files and on pages", () => {
+  it("stretches all that is printed by the printer's error, in files and on pages", async () => {
     const printer = `${BOOK}printer: {x: 1.01, y: 0.99}\n`;
-    const plain = plainBook();
+    const plain = await plainBook();
     const content = writeContent({ ...STRIPPED, "book.yaml": printer });
-    const stretched = build(content, cacheOfPlainBook());
+    const stretched = await build(content, cacheOfPlainBook());
     const same = [...pdfsIn(stretched.files)].filter(
       ([path, bytes]) => plain.files.get(path) === bytes,
     );
@@ -116,9 +114,12 @@ describe("a build", () => {
     expect(page).toContain('width="294.03mm" height="212.1mm" preserveAspectRatio="none"');
   });
 
-  it("carries on a strip what the book does not list, without a link to it", () => {
+  it("carries on a strip what the book does not list, without a link to it", async () => {
     const book = `${BOOK}patterns: [halves]\n`;
-    const { files } = build(writeContent({ ...STRIPPED, "book.yaml": book }));
+    const { files } = await build(
+      writeContent({ ...STRIPPED, "book.yaml": book }),
+      cacheOfPlainBook(),
+    );
     const page = files.get("strips/daily/plain/index.html") ?? "";
     expect(page).toContain("Wide");
     expect(page).not.toContain("patterns/wide");
@@ -130,7 +131,7 @@ describe("a build", () => {
 
 describe("a file that is asked for", () => {
   it("has the bytes of the build, is made once, and is none where the book has none", async () => {
-    const { files } = plainBook();
+    const { files } = await plainBook();
     const content = await contentIn(writeContent(STRIPPED));
     const pdfs = join(scratchFolder(), "pdfs");
     const cache = openPdfCache(pdfs);

@@ -1,5 +1,4 @@
 /** Which pages a served book writes: those that somebody opens, and after an edit all that a whole build writes otherwise. */
-import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -13,7 +12,7 @@ import { makeBook } from "../../src/build/pages/make-book.ts";
 import { removeStrays } from "../../src/build/pages/remove-strays.ts";
 import { openServedPages, type PagesToWrite } from "../../src/build/pages/served-pages.ts";
 import { withReport } from "../../src/build/pages/template-filters.ts";
-import { PROJECT } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { bytesIn } from "./files-in.ts";
 import { scratchFolder, writeContent } from "./write-content.ts";
@@ -58,10 +57,12 @@ const CACHE = mkdtempSync(join(tmpdir(), "spanbook-stale-"));
 afterAll(() => rmSync(CACHE, { recursive: true, force: true }));
 
 /** All pages, as a whole build writes them. */
-function pagesOf(files: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
+async function pagesOf(
+  files: Readonly<Record<string, string>>,
+): Promise<ReadonlyMap<string, string>> {
   const output = join(scratchFolder(), "book");
-  const script = join(PROJECT, "tests/bench/build-once.mjs");
-  execFileSync(process.execPath, [script, writeContent(files), output, CACHE]);
+  const words = ["build", `--content=${writeContent(files)}`, `--output=${output}`];
+  expect(await askProgram(words, { cache: CACHE })).toMatchObject({ code: 0, stderr: "" });
   const pages = [...bytesIn(output)].filter(([path]) => path.endsWith(".html"));
   return new Map(pages);
 }
@@ -105,11 +106,11 @@ describe("the pages that are stale", () => {
     ["the book's title", edited("book.yaml", "Tiny", "Small"), 12, true],
     ["a set-up's dates", edited("setups/may.md", "2027-05", "2027-06"), 2, false],
   ])("after an edit of %s are all that it changes", async (_, files, most, hasGuide) => {
-    before ??= pagesOf(FILES);
+    before ??= await pagesOf(FILES);
     const { pages, atFirst } = allOpened(await bookOf(FILES));
     expect(pathsOf(atFirst)).toHaveLength(12);
     const stale = pages.stale(await bookOf(files), "");
-    const after = pagesOf(files);
+    const after = await pagesOf(files);
     const changed = [...after].flatMap(([path, page]) => (before?.get(path) === page ? [] : path));
     const one = changed.filter((path) => ONE_OF_MANY.test(path));
     const lists = changed.filter((path) => !ONE_OF_MANY.test(path) && !path.startsWith("guide/"));

@@ -16,14 +16,14 @@ const BODY = `First <img src=x onerror=alert(2)> \u202eturned\u202c.\n\nSecond [
 let books: TinyBooks;
 let book: string;
 
-beforeAll(() => {
+beforeAll(async () => {
   books = openTinyBooks();
   const files = {
     ...TINY,
     "book.yaml": `title: ${JSON.stringify(TITLE)}\nnotebooks: [plain, small]\nurl: ${SITE.slice(0, -1)}\n`,
     "patterns/halves.md": `---\ntitle: ${JSON.stringify(TITLE)}\npurpose: page\npage: {columns: 2}\n---\n${BODY}\n`,
   };
-  book = books.build("site", files);
+  book = await books.build("site", files);
 });
 
 afterAll(() => books.close());

@@ -4,7 +4,7 @@ import { request } from "node:http";
 import { connect, createServer } from "node:net";
 import { join } from "node:path";
 import { expect, it } from "vitest";
-import { runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { startOn, until } from "./serving.ts";
 import { scratchFolder, writeContent } from "./write-content.ts";
@@ -60,40 +60,35 @@ it("opens wrong content with its report, and the book once that is mended", asyn
   expect(await shows("<h1>Mended</h1>")).not.toContain("titel");
 });
 
-it("opens the book at the port that was asked for, and at no other where it is taken", async () => {
+it("opens the book at the port that was asked for, at no other where it is taken, and at no other address", async () => {
   const { port, close } = await takenPort();
   const content = writeContent(TINY);
   const words = ["start", `--content=${content}`, `--port=${port}`];
-  expect(runCommand(words)).toEqual({
+  expect(await askProgram(words)).toEqual({
     code: 1,
     stdout: `Opening the book from ${content} …\n`,
     stderr: `Port ${port} is taken: choose another with --port=NUMBER.\n`,
   });
   await close();
-  const { address } = await startOn(["start", `--content=${content}`, `--port=${port}`]);
+  const { address } = await startOn(words);
   expect(address).toBe(`http://localhost:${port}/`);
+  await expect(statusElsewhere(address)).rejects.toThrow();
+  // What it cannot read it answers, and goes on.
+  for (const path of BAD_ADDRESSES) expect([path, await statusOf(port, path)]).toEqual([path, 400]);
+  await sendBrokenFrame(port);
+  expect((await fetch(address)).status).toBe(200);
 });
 
 it.each([
   ["missing", undefined, "This folder is missing."],
   ["a file", "Dear all", "This is a file, not a folder."],
-])("does not open a content folder that is %s", (_, text, sentence) => {
+])("does not open a content folder that is %s", async (_, text, sentence) => {
   const content = join(scratchFolder(), "content");
   if (text !== undefined) writeFileSync(content, text);
-  const { code, stderr } = runCommand(["start", `--content=${content}`]);
+  const { code, stderr } = await askProgram(["start", `--content=${content}`]);
   expect(code).toBe(1);
   expect(stderr.split("\n").slice(0, 2)).toEqual([content, `  ${sentence}`]);
   expect(stderr).not.toMatch(/^\s+at /m);
-});
-
-it("answers what it cannot read, and goes on", async () => {
-  const { address } = await startOn(["start", `--content=${writeContent(TINY)}`]);
-  const { port } = new URL(address);
-  for (const path of BAD_ADDRESSES) {
-    expect([path, await statusOf(Number(port), path)]).toEqual([path, 400]);
-  }
-  await sendBrokenFrame(Number(port));
-  expect((await fetch(address)).status).toBe(200);
 });
 
 /** What no page is called by: bytes that are no UTF-8, ways out of the book, and no path at all. */
@@ -136,19 +131,19 @@ async function sendBrokenFrame(port: number): Promise<void> {
 }
 
 /** 127.0.0.2 is this computer, too (RFC 1122, 3.2.1.3), but nothing that is bound to 127.0.0.1 is found there. */
-it.each<[string, readonly string[], boolean]>([
-  ["is not found at another address of the computer", [], false],
-  ["is found at all of them when it is asked to", ["--host=0.0.0.0"], true],
-])("%s", async (_, words, isFound) => {
-  const { address } = await startOn(["start", `--content=${writeContent(TINY)}`, ...words]);
-  const { port } = new URL(address);
-  const answer = fetch(`http://127.0.0.2:${port}/`).then(({ status }) => status);
-  await (isFound ? expect(answer).resolves.toBe(200) : expect(answer).rejects.toThrow());
+function statusElsewhere(address: string): Promise<number> {
+  return fetch(`http://127.0.0.2:${new URL(address).port}/`).then(({ status }) => status);
+}
+
+it("is found at all addresses of the computer when it is asked to", async () => {
+  const words = ["start", `--content=${writeContent(TINY)}`, "--host=0.0.0.0"];
+  const { address } = await startOn(words);
+  expect(await statusElsewhere(address)).toBe(200);
 });
 
-it("does not open at an address that is not the computer's", () => {
+it("does not open at an address that is not the computer's", async () => {
   // RFC 5737: addresses for documents, which nobody has.
-  const { code, stderr } = runCommand(["start", "--host=192.0.2.1"]);
+  const { code, stderr } = await askProgram(["start", "--host=192.0.2.1"]);
   expect([code, stderr]).toEqual([
     1,
     "192.0.2.1 is no address of this computer: leave --host out, or take 0.0.0.0 for all of its addresses.\n",

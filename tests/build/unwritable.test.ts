@@ -13,14 +13,15 @@ import { describe, expect, it } from "vitest";
 import { errorsIn, sayFailure } from "../../src/build/cli/say-failure.ts";
 import { sayUnservable, sayUnwritable } from "../../src/build/cli/say-unwritable.ts";
 import { freshFolder } from "../../src/build/output/fresh-folder.ts";
-import { PROJECT, runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
+import { PROJECT } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { scratchFolder, tinyBook, writeContent } from "./write-content.ts";
 
 /** What a build says that cannot write into this folder. */
-function refusalOf(output: string): string {
+async function refusalOf(output: string): Promise<string> {
   const words = ["build", `--content=${writeContent(TINY)}`, `--output=${output}`];
-  const { code, stderr } = runCommand(words);
+  const { code, stderr } = await askProgram(words);
   expect(code).toBe(1);
   return stderr;
 }
@@ -29,11 +30,11 @@ describe("a build into a place where no folder can be", () => {
   it.each([
     ["below a file", "letter.txt/book"],
     ["deep below a file", "letter.txt/books/tiny"],
-  ])("says that a file lies %s", (_, place) => {
+  ])("says that a file lies %s", async (_, place) => {
     const folder = scratchFolder();
     writeFileSync(join(folder, "letter.txt"), "Dear all");
     const output = join(folder, place);
-    expect(refusalOf(output)).toBe(
+    expect(await refusalOf(output)).toBe(
       `The output ${output} cannot be written: a part of its path is a file, not a folder. Choose another with --output=FOLDER.\n`,
     );
     expect(readdirSync(folder)).toEqual(["letter.txt"]);
@@ -42,20 +43,20 @@ describe("a build into a place where no folder can be", () => {
   it.each([
     ["a name that no disk takes", 256],
     ["a name that is too long for the folder in which the book grows", 250],
-  ])("tells of %s", (_, letters) => {
+  ])("tells of %s", async (_, letters) => {
     // Linux, macOS and Windows take 255 letters (POSIX, NAME_MAX).
     const folder = scratchFolder();
     const output = join(folder, "b".repeat(letters));
-    expect(refusalOf(output)).toBe(
+    expect(await refusalOf(output)).toBe(
       `The output ${output} cannot be written: its name is too long. Choose another with --output=FOLDER.\n`,
     );
     expect(readdirSync(folder)).toEqual([]);
   });
 
-  it("tells of a link that leads nowhere before anything is built", () => {
+  it("tells of a link that leads nowhere before anything is built", async () => {
     const output = join(scratchFolder(), "book");
     symlinkSync(join(dirname(output), "gone"), output);
-    expect(refusalOf(output)).toBe(
+    expect(await refusalOf(output)).toBe(
       `The output ${output} is a link that leads nowhere: make the folder that it leads to, or choose another.\n`,
     );
     expect(readdirSync(dirname(output))).toEqual(["book"]);

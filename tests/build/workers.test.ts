@@ -28,18 +28,21 @@ async function contentOf(files: Readonly<Record<string, string>>): Promise<Conte
   return reading.value;
 }
 
-/** As many patterns as it takes for two workers to be called, on two notebooks. */
-const MANY = {
+/** A book of so many patterns and the two of the small one, on two notebooks. */
+const bookOf = (count: number) => ({
   ...TINY,
   "strips/rows.md": "---\ntitle: Rows\nacross: [row-1]\ndown: [row-1, row-2]\n---\nRows.\n",
   "setups/may.md": "---\ntitle: May\ndates: 2027-05\npages: [row-1, row-2]\n---\nMay.\n",
   ...Object.fromEntries(
-    Array.from({ length: 70 }, (_, index) => [
+    Array.from({ length: count }, (_, index) => [
       `patterns/row-${index + 1}.md`,
       `---\ntitle: Row ${index + 1}\npurpose: list\npage: {rows: ${(index % 30) + 1}}\n---\n`,
     ]),
   ),
-};
+});
+
+/** As many patterns as it takes for two workers to be called; with their PDF files half as many are enough. */
+const [MANY, PRINTED] = [bookOf(70), bookOf(30)];
 
 /** A call whose caches are empty. */
 async function callWith(content: Content, engine?: Engine) {
@@ -92,7 +95,7 @@ describe("what is made with two workers", () => {
   });
 
   it("are all PDF files of the book, each in its place", async () => {
-    const content = await contentOf(MANY);
+    const content = await contentOf(PRINTED);
     const output = bookFolder();
     const workers = startWorkers({ ...(await callWith(content)), output, most: 2 });
     const files = pdfFiles(content).map(({ path }) => path);

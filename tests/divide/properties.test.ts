@@ -65,7 +65,10 @@ describe("every division", () => {
     forDivisions(ANY, ({ leftover }, question) => {
       if (leftover > 0) return;
       exact++;
-      for (const k of [2, 3, 5]) expect(divide(times(k, question))).toMatchObject({ leftover: 0 });
+      for (const k of [2, 3, 5]) {
+        const larger = divide(times(k, question));
+        expect(isShortage(larger) ? larger : larger.leftover).toBe(0);
+      }
     });
     expect(exact).toBeGreaterThan(500);
   });

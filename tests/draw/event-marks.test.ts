@@ -10,7 +10,7 @@ import { textWidth } from "../../src/draw/text-width.ts";
 import type { DatedEvent } from "../../src/events/events-in.ts";
 import { eventsIn } from "../../src/events/events-in.ts";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
-import { planPattern } from "../../src/plan/plan-pattern.ts";
+import { layOutPattern } from "../../src/plan/plan-pattern.ts";
 import { readRecipe } from "../../src/recipe/read/read-recipe.ts";
 import { calendarOf, event } from "../events/written.ts";
 import { demoNames, demoText } from "../setup/demo-files.ts";
@@ -23,18 +23,25 @@ const SPANS = {
   year: "2027",
 } as const;
 
+const RECIPES = new Map(
+  demoNames("patterns").map((name) => {
+    const path = `patterns/${name}` as const;
+    return [name, readRecipe({ path, text: demoText(path) })];
+  }),
+);
+
 function dated(name: string, notebookName: string) {
-  const recipe = readRecipe({ path: `patterns/${name}`, text: demoText(`patterns/${name}`) });
+  const recipe = RECIPES.get(name);
   const notebook = readNotebook({
     path: `notebooks/${notebookName}`,
     text: demoText(`notebooks/${notebookName}`),
   });
-  if (!recipe.ok || !notebook.ok) throw new Error(name);
+  if (!recipe?.ok || !notebook.ok) throw new Error(name);
   const kind = recipe.value.dates?.span;
   const span = kind && readSpan(SPANS[kind]);
   if (!kind || !span?.ok) return undefined;
   const when = { rule: ISO_WEEKS, names: ENGLISH, span: { kind, ...span.value } };
-  const plan = planPattern(recipe.value, notebook.value, when);
+  const plan = layOutPattern(recipe.value, notebook.value, when);
   return plan.fits ? { plan, recipe: plan.recipe, notebook: notebook.value } : undefined;
 }
 

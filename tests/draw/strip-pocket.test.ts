@@ -13,6 +13,7 @@ import { notebookOf } from "../oracle/notebook-of.ts";
 import { NOTEBOOKS, stripsOf } from "../print/demo-book.ts";
 import { sampleStrips } from "../strip/arbitrary-strip.ts";
 import { planOf, stripOf } from "../strip/hand-plans.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 import { EVERYDAY } from "./strip-everyday.ts";
 import { pathsOf, segmentsOf, textsOf } from "./strip-lines.ts";
 
@@ -86,12 +87,14 @@ describe("a strip without a pocket", () => {
   });
 });
 
+const BOOK = NOTEBOOKS.flatMap((notebook) => stripsOf(notebook));
+
 /** All strips of the book on all its notebooks, and some of any kind. */
 const STRIPS = [
-  ...NOTEBOOKS.flatMap((notebook) => stripsOf(notebook)),
-  ...sampleStrips(200, 1955).map(({ strip }) => strip),
+  ...BOOK,
+  ...sampleStrips(checkRuns(400), 1955).map(({ strip }) => strip),
   ...(["edges", "fold", "two"] as const).flatMap((make) =>
-    sampleStrips(60, 1956).map(({ strip }) => ({ ...strip, make, width: 10 })),
+    sampleStrips(checkRuns(120), 1956).map(({ strip }) => ({ ...strip, make, width: 10 })),
   ),
 ];
 
@@ -117,9 +120,7 @@ describe("any strip", () => {
   });
 
   it("of the book has a pocket", () => {
-    const without = NOTEBOOKS.flatMap((notebook) => stripsOf(notebook)).filter(
-      (strip) => "kind" in pocketSize(strip, 248),
-    );
+    const without = BOOK.filter((strip) => "kind" in pocketSize(strip, 248));
     expect(without.map(({ slug }) => slug)).toEqual([]);
   });
 });

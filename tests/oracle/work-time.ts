@@ -2,7 +2,7 @@
 
 /** How many times the second work's time the first takes: the least of several turns of each, taken one after another. */
 export function timesAs(work: () => void, other: () => void): number {
-  const turns = Array.from({ length: 5 }, () => ({ work: timeOf(work), other: timeOf(other) }));
+  const turns = Array.from({ length: 3 }, () => ({ work: timeOf(work), other: timeOf(other) }));
   return Math.min(...turns.map((turn) => turn.work)) / Math.min(...turns.map((turn) => turn.other));
 }
 

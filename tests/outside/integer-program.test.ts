@@ -14,16 +14,19 @@ import { largeSplits, randomSplits } from "../oracle/random-splits.ts";
 import { onePage, recipeOf } from "../oracle/recipe-of.ts";
 import { fullest } from "../oracle/split-program.ts";
 import { written } from "../oracle/track.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 
 const solve = await integerSolver();
+
+const [SMALL, LARGE, NAMED] = [checkRuns(800), checkRuns(200), checkRuns(200)];
 
 describe("fewest steps left over, as the solver finds", () => {
   const large = { length: 400, tracks: 200, kinds: 8, gapRange: 20 };
   it.each([
-    ["400 random splits of up to 60 steps", randomSplits({ seed: 77, cases: 400 }), 400],
-    ["100 random splits of 400 steps", largeSplits({ seed: 78, cases: 100, size: large }), 100],
+    ["splits of up to 60 steps", randomSplits({ seed: 77, cases: SMALL }), SMALL],
+    ["splits of 400 steps", largeSplits({ seed: 78, cases: LARGE, size: large }), LARGE],
   ])(
-    "for %s",
+    "for random %s",
     (_, splits, cases) => {
       let solved = 0;
       for (const question of splits) {
@@ -71,12 +74,12 @@ function sizesBySolver(pattern: NamedPattern): ReadonlyMap<string, number> | und
 }
 
 describe("the sizes of names, as the solver finds", () => {
-  it("for 100 random nested patterns: each is the largest within its shares, or else the smallest that fits", () => {
+  it("for random nested patterns: each is the largest within its shares, or else the smallest that fits", () => {
     let named = 0;
     let fitting = 0;
-    for (const pattern of namedPatterns(79, 130)) {
+    for (const pattern of namedPatterns(79, Math.ceil(1.3 * NAMED))) {
       if (namesOf(onePage(pattern.page)).length === 0) continue;
-      if (++named > 100) break;
+      if (++named > NAMED) break;
       const plan = planPattern(
         recipeOf(onePage(pattern.page)),
         notebookOf(pattern.across, pattern.down),
@@ -85,7 +88,7 @@ describe("the sizes of names, as the solver finds", () => {
       if (expected) fitting++;
       expect(plan.fits ? plan.same : undefined, JSON.stringify(pattern)).toEqual(expected);
     }
-    expect(named).toBeGreaterThan(100);
-    expect(fitting).toBeGreaterThan(40);
+    expect(named).toBeGreaterThan(NAMED);
+    expect(fitting).toBeGreaterThan(0.4 * NAMED);
   }, 60_000);
 });

@@ -4,8 +4,9 @@ import { pagePlace } from "../../src/draw/geometry/page-place.ts";
 import { gridMarks } from "../../src/draw/page/grid-marks.ts";
 import { writePdf } from "../../src/print/pdf/write-pdf.ts";
 import { NOTEBOOKS, SETTINGS } from "../print/demo-book.ts";
+import type { GreyPicture } from "../print/grey-picture.ts";
 import { drawnByMupdf } from "../print/mupdf.ts";
-import { drawnByPdfium, drawnByPoppler, type GreyPicture, missOf } from "../print/pdfium.ts";
+import { drawnByPdfium, drawnByPoppler, missOf } from "../print/pdfium.ts";
 
 /** In millimetres. */
 const TRUE_TO = 0.05;

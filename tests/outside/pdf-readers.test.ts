@@ -1,8 +1,9 @@
 /** Files of every kind as three readers that are not ours find them: poppler, PDFium and mupdf agree on paper, words and lines. */
 import { describe, expect, it } from "vitest";
+import type { GreyPicture } from "../print/grey-picture.ts";
 import * as mupdf from "../print/mupdf.ts";
 import { PDF_KINDS, pdfOf } from "../print/pdf-kinds.ts";
-import { drawnByPdfium, drawnByPoppler, type GreyPicture, readByPdfium } from "../print/pdfium.ts";
+import { drawnByPdfium, drawnByPoppler, readByPdfium } from "../print/pdfium.ts";
 import * as poppler from "../print/poppler.ts";
 
 /** In millimetres. */

@@ -8,7 +8,8 @@ import { UNDATED } from "../../src/plan/when.ts";
 import { setupPdf } from "../../src/print/pdf/pdf-files.ts";
 import { planSetup } from "../../src/setup/plan-setup.ts";
 import { NOTEBOOKS, notebookOf, RECIPES, SETTINGS } from "../print/demo-book.ts";
-import { drawnByPdfium, type GreyPicture } from "../print/pdfium.ts";
+import type { GreyPicture } from "../print/grey-picture.ts";
+import { drawnByPdfium } from "../print/pdfium.ts";
 import { readFacts, readSizes, readStrokes } from "../print/poppler.ts";
 import { setupOf } from "../set-up/known-patterns.ts";
 

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Box } from "../../src/measure/box.ts";
-import { planPattern } from "../../src/plan/plan-pattern.ts";
+import { layOutPattern } from "../../src/plan/plan-pattern.ts";
 import type { Area, Attempt, Recipe, Split, TrackSizing } from "../../src/recipe/recipe.ts";
 import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
 import { arbitraryArea, arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";
@@ -12,13 +12,14 @@ import { mirrored, symmetric } from "../oracle/mirrored-area.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { onePage, recipeOf } from "../oracle/recipe-of.ts";
 import { wholePatterns } from "../oracle/whole-patterns.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 
 const SEED = 1911;
 
 function boxesOf(recipe: Recipe, across: number, down: number) {
   const notebook = notebookOf(across, down, "none");
   if (!fits(recipe, notebook)) return undefined;
-  const plan = planPattern(recipe, notebook);
+  const plan = layOutPattern(recipe, notebook);
   return plan.fits ? plan.pages.flatMap(({ boxes }) => boxes) : undefined;
 }
 
@@ -36,7 +37,7 @@ describe("a recipe that is its own mirror image", () => {
         (half, across) => {
           const page = symmetric(half);
           expect(mirrored(page)).toEqual(page);
-          const plan = planPattern(recipeOf(onePage(page)), notebookOf(across, 40, "none"));
+          const plan = layOutPattern(recipeOf(onePage(page)), notebookOf(across, 40, "none"));
           if (!plan.fits) return;
           const [first] = plan.pages;
           const isExact = first?.splits.every(
@@ -92,15 +93,15 @@ describe("other words for the same recipe", () => {
   ])("%s leave all sizes as they are", (_, change) => {
     fc.assert(
       fc.property(fitting, ([recipe, notebook]) => {
-        const plan = planPattern(recipe, notebook);
-        const other = planPattern(everywhere(recipe, change), notebook);
+        const plan = layOutPattern(recipe, notebook);
+        const other = layOutPattern(everywhere(recipe, change), notebook);
         if (!plan.fits || !other.fits) throw new Error("both have to fit");
         expect(other.used).toBe(plan.used);
         expect(other.pages.map(({ splits }) => splits)).toEqual(
           plan.pages.map(({ splits }) => splits),
         );
       }),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: checkRuns(800) },
     );
   });
 });

@@ -6,7 +6,7 @@ import { stepIntervalAlong } from "../../src/measure/box.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { drawOrder, type Stroke } from "../../src/plan/order/draw-order.ts";
 import type { PlanPage } from "../../src/plan/plan.ts";
-import { planPattern } from "../../src/plan/plan-pattern.ts";
+import { layOutPattern } from "../../src/plan/plan-pattern.ts";
 import type { Area } from "../../src/recipe/recipe.ts";
 import { arbitraryRecipe } from "../oracle/arbitrary-recipe.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
@@ -14,7 +14,7 @@ import { area, columns, onePage, recipeOf, rows, track } from "../oracle/recipe-
 import { equalTracks, fixedTrack, shareTrack } from "../oracle/track.ts";
 
 function pageOf(page: Area, notebook: Notebook): PlanPage {
-  const plan = planPattern(recipeOf(onePage(page)), notebook);
+  const plan = layOutPattern(recipeOf(onePage(page)), notebook);
   const [first] = plan.fits ? plan.pages : [];
   if (!first) throw new Error("the page does not fit");
   return first;
@@ -91,7 +91,7 @@ it("draws every edge of every box exactly once, and nothing else", () => {
   fc.assert(
     fc.property(arbitraryRecipe(), (recipe) => {
       const book = notebookOf(23, 31);
-      const plan = planPattern(recipe, book);
+      const plan = layOutPattern(recipe, book);
       for (const page of plan.fits ? plan.pages : []) {
         const unit = (axis: string, at: number, step: number) => `${axis} ${at} ${step}`;
         const edges = page.boxes.flatMap((box) =>

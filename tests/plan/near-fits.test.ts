@@ -13,6 +13,7 @@ import { fits } from "../oracle/fits.ts";
 import { notebookOf } from "../oracle/notebook-of.ts";
 import { area, columns, onePage, recipeOf, rows, same, track } from "../oracle/recipe-of.ts";
 import { equalTracks, fixedTrack, shareTrack } from "../oracle/track.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 
 const SEED = 1846;
 
@@ -65,11 +66,12 @@ function oneLess(edit: NearFit): NearFit | undefined {
 
 describe("every change that is told", () => {
   it.each([
-    ["without names", { ...SMALL_RECIPES, names: [], depth: 2 }, 500],
-    ["with names", { ...SMALL_RECIPES, depth: 2 }, 150],
+    ["without names", { ...SMALL_RECIPES, names: [], depth: 2 }, 1_000],
+    ["with names", { ...SMALL_RECIPES, depth: 2 }, 300],
   ] as const)(
     "fits, and not without any of its edits or with one step less of any, for random recipes %s",
-    (_, limits, numRuns) => {
+    (_, limits, all) => {
+      const numRuns = checkRuns(all);
       let told = 0;
       const misfits = fc
         .tuple(arbitraryRecipe(limits), arbitraryNotebook({ dots: [6, 40] }))

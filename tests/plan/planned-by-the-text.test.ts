@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { usableSteps } from "../../src/measure/grid-axis.ts";
 import type { Notebook } from "../../src/notebook/notebook.ts";
-import { planPattern } from "../../src/plan/plan-pattern.ts";
+import { layOutPattern } from "../../src/plan/plan-pattern.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { arbitraryNotebook } from "../oracle/arbitrary-notebook.ts";
 import { arbitraryRecipe, SMALL_RECIPES } from "../oracle/arbitrary-recipe.ts";
@@ -21,9 +21,9 @@ function onOf(notebook: Notebook) {
   };
 }
 
-/** The engine's answer and the text's, as far as the text gives one. */
+/** The engine's answer and the text's, as far as the text gives one: nothing of changes that would make it fit. */
 function bothPlans(recipe: Recipe, notebook: Notebook) {
-  const plan = planPattern(recipe, notebook);
+  const plan = layOutPattern(recipe, notebook);
   const found = plan.fits ? { used: plan.used, pages: plan.pages } : undefined;
   return { found, byText: plannedByTheText(recipe, onOf(notebook)), plan };
 }
@@ -58,7 +58,7 @@ describe("a plan is what the rules' text says", () => {
     const recipes = arbitraryRecipe({ ...SMALL_RECIPES, names: [], attempts: 1 });
     fc.assert(
       fc.property(recipes, arbitraryNotebook({ dots: [2, 30] }), (recipe, notebook) => {
-        const plan = planPattern(recipe, notebook);
+        const plan = layOutPattern(recipe, notebook);
         if (plan.fits || plan.misfit.kind !== "split-too-short") return;
         const [attempt] = recipe.attempts;
         if (!attempt) throw new Error("a recipe has an attempt");

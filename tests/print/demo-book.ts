@@ -44,14 +44,12 @@ export function plansOf(notebook: Notebook): ReadonlyMap<string, Plan> {
 
 /** All strips of the book on a notebook. */
 export function stripsOf(notebook: Notebook): readonly Strip[] {
-  return strips.map(({ slug }) => planner.stripOn(slug, notebook.slug));
+  return strips.map(({ slug }) => stripOf(slug, notebook.slug));
 }
 
 /** A strip of the book on a notebook. */
 export function stripOf(slug: string, notebook: string): Strip {
-  const found = stripsOf(notebookOf(notebook)).find((strip) => strip.slug === slug);
-  if (!found) throw new Error(`no strip ${slug}`);
-  return found;
+  return planner.stripOn(slug, notebook);
 }
 
 /** A pattern that fits a notebook, as it is drawn. */

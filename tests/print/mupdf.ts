@@ -3,9 +3,8 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { PNG } from "pngjs";
 import { needDebian } from "../setup/need-debian.ts";
-import type { GreyPicture } from "./pdfium.ts";
+import { type GreyPicture, greyPicture } from "./grey-picture.ts";
 
 const MM_PER_POINT = 25.4 / 72;
 
@@ -46,10 +45,8 @@ export function readText(pdf: Uint8Array): string {
 
 /** A page in grey at so many dots per inch. */
 export async function drawnByMupdf(pdf: Uint8Array, dpi: number, page = 1): Promise<GreyPicture> {
-  const words = ["draw", "-q", "-r", String(dpi), "-c", "gray", "-F", "png", "-o", "-", "FILE"];
-  const { width, data } = PNG.sync.read(run([...words, String(page)], pdf));
-  const perMm = dpi / 25.4;
-  return { greyAt: (x, y) => data[(y * width + x) * 4] ?? 255, across: perMm, down: perMm };
+  const words = ["draw", "-q", "-r", String(dpi), "-c", "gray", "-F", "pgm", "-o", "-", "FILE"];
+  return greyPicture(run([...words, String(page)], pdf), dpi);
 }
 
 /** Every object of a file by its number, in PDF's own words, without its stream. */

@@ -1,17 +1,9 @@
 /** What PDFium, the reader inside of Chromium, draws of a PDF: a second opinion beside poppler's. */
 import { type PDFiumDocument, PDFiumLibrary } from "@hyzyla/pdfium";
-import { PNG } from "pngjs";
+import { type GreyPicture, greyPicture } from "./grey-picture.ts";
 import { readPicture } from "./poppler.ts";
 
 const MM_PER_POINT = 25.4 / 72;
-
-/** A page in grey: 0 is black, 255 white. */
-export interface GreyPicture {
-  readonly greyAt: (x: number, y: number) => number;
-  /** Pixels per millimetre. */
-  readonly across: number;
-  readonly down: number;
-}
 
 /** Which page, from 1, and how large it is in millimetres. */
 interface PageOf {
@@ -70,9 +62,7 @@ async function withPdfium<T>(
 
 /** The same by poppler. */
 export async function drawnByPoppler(pdf: Uint8Array, dpi: number, page = 1): Promise<GreyPicture> {
-  const { width, data } = PNG.sync.read(readPicture(pdf, dpi, { page }));
-  const perMm = dpi / 25.4;
-  return { greyAt: (x, y) => data[(y * width + x) * 4] ?? 255, across: perMm, down: perMm };
+  return greyPicture(readPicture(pdf, dpi, { page, isMap: true }), dpi);
 }
 
 /** Around a place, in millimetres. */

@@ -157,13 +157,15 @@ export function rewritten(pdf: Uint8Array): Uint8Array {
 interface PicturePart {
   readonly page?: number;
   readonly rows?: { readonly from: number; readonly to: number };
+  /** As netpbm's grey map. */
+  readonly isMap?: boolean;
 }
 
-/** A page, or some rows of it, as a PNG in grey, at so many dots per inch. */
+/** A page, or some rows of it, as a PNG in grey or as a grey map, at so many dots per inch. */
 export function readPicture(
   pdf: Uint8Array,
   dpi: number,
-  { page = 1, rows }: PicturePart = {},
+  { page = 1, rows, isMap = false }: PicturePart = {},
 ): Buffer {
   const range = ["-f", String(page), "-l", String(page), "-singlefile"];
   const pixels = (mm: number) => Math.floor((mm * dpi) / 25.4);
@@ -179,5 +181,6 @@ export function readPicture(
         String(pixels(rows.to) - pixels(rows.from) + 1),
       ]
     : [];
-  return run("pdftoppm", ["-png", "-gray", "-r", String(dpi), ...crop, ...range, "-"], pdf);
+  const form = isMap ? ["-gray"] : ["-gray", "-png"];
+  return run("pdftoppm", [...form, "-r", String(dpi), ...crop, ...range, "-"], pdf);
 }

@@ -6,6 +6,7 @@ import type { StripRecipe } from "../../src/recipe/strip-recipe.ts";
 import { writeStripRecipe } from "../../src/recipe/write-strip-recipe.ts";
 import { anyStrip } from "../random/any-strip.ts";
 import { demoNames, demoText } from "../setup/demo-files.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 
 /** The strip that a text is. */
 function read(slug: string, text: string): StripRecipe {
@@ -34,7 +35,7 @@ describe("a strip that is written and read", () => {
       fc.property(strips, (strip) => {
         expect(read(strip.slug, writeStripRecipe(strip))).toEqual(strip);
       }),
-      { seed: 20_033, numRuns: 1_000 },
+      { seed: 20_033, numRuns: checkRuns(1_000) },
     );
   });
 });

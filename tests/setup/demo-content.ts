@@ -6,6 +6,7 @@ import { type Content, loadContent } from "../../src/build/content/load-content.
 import { PROJECT } from "./run-command.ts";
 
 let read: Promise<Content> | undefined;
+let readOnAll: Promise<Content> | undefined;
 
 /** The demo's content as it is; read once for all files of tests that share a thread. */
 export function demoContent(): Promise<Content> {
@@ -28,8 +29,13 @@ export function copyDemo(folder: string, lines: Readonly<Record<string, string>>
   writeFileSync(join(folder, "book.yaml"), [...written, ...kept].join("\n"));
 }
 
-/** The demo on all notebooks, the usual one first. */
-export async function demoOnAllNotebooks(): Promise<Content> {
+/** The demo on all notebooks, the usual one first; read once like the other. */
+export function demoOnAllNotebooks(): Promise<Content> {
+  readOnAll ??= onAllNotebooks();
+  return readOnAll;
+}
+
+async function onAllNotebooks(): Promise<Content> {
   const folder = mkdtempSync(join(tmpdir(), "spanbook-demo-"));
   try {
     copyDemo(join(folder, "content"), { notebooks: "all" });

@@ -12,6 +12,7 @@ import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { readWords } from "../../src/recipe/read/read-words.ts";
 import { demoNames, demoText } from "../setup/demo-files.ts";
 import { PROJECT } from "../setup/run-command.ts";
+import { checkRuns } from "../sweep/sweep-size.ts";
 
 type Read = (file: TextFile) => Reading<unknown>;
 
@@ -150,14 +151,14 @@ describe.each(KINDS)("reading %s", (_, texts, read) => {
       fc.property(any, fc.boolean(), (text, isFramed) => {
         expectSound(read, isFramed ? `---\n${text}\n---\n` : text);
       }),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: checkRuns(400) },
     );
   });
 
   it("is sound for valid texts with a few slips", () => {
     fc.assert(
       fc.property(mutations(texts), (text) => expectSound(read, text)),
-      { seed: SEED, numRuns: 600 },
+      { seed: SEED, numRuns: checkRuns(600) },
     );
   });
 
@@ -165,7 +166,7 @@ describe.each(KINDS)("reading %s", (_, texts, read) => {
     const fronts = texts.map((text) => text.match(/^---\n[\s\S]*?\n---\n/)?.[0] ?? text);
     fc.assert(
       fc.property(mutations(fronts), (text) => expectSound(read, text)),
-      { seed: SEED + 1, numRuns: 600 },
+      { seed: SEED + 1, numRuns: checkRuns(600) },
     );
   });
 });

@@ -9,7 +9,8 @@ import { filesIn } from "../../src/build/output/files-in.ts";
 import { recoverOutput } from "../../src/build/output/fresh-folder.ts";
 import { bytesIn } from "../build/files-in.ts";
 import { scratchFolder, tinyBook, writeContent } from "../build/write-content.ts";
-import { PROJECT, runCommand } from "../setup/run-command.ts";
+import { askProgram } from "../setup/ask-program.ts";
+import { PROJECT } from "../setup/run-command.ts";
 import { TINY } from "../setup/tiny-content.ts";
 import { SWEEP_SEED, sweepRuns } from "./sweep-size.ts";
 
@@ -111,12 +112,13 @@ describe("a process that is killed while it swaps a book in", () => {
 });
 
 describe("a build of wrong content", () => {
-  it("first puts back the book that a killed one has left beside its place", () => {
+  it("first puts back the book that a killed one has left beside its place", async () => {
     const output = tinyBook();
     const content = writeContent({ ...TINY, "book.yaml": "titel: T\n" });
     const before = bytesIn(output);
     renameSync(output, `${output}.old-99999999`);
-    expect(runCommand(["build", `--content=${content}`, `--output=${output}`]).code).toBe(1);
+    const words = ["build", `--content=${content}`, `--output=${output}`];
+    expect((await askProgram(words)).code).toBe(1);
     expect(bytesIn(output)).toEqual(before);
     expect(readdirSync(dirname(output))).toEqual(["book"]);
   });

@@ -3,6 +3,7 @@
  * `-- tests/fuzz` runs one of them.
  */
 import { spawnSync } from "node:child_process";
+import { readdirSync, readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 
 const { values, positionals } = parseArgs({
@@ -18,18 +19,12 @@ const number = (name) => {
   return String(found);
 };
 const env = { ...process.env, SWEEP_SIZE: number("size"), SWEEP_SEED: number("seed") };
-/** Checks of which the gate runs a part only. */
-const CHECKS = [
-  "tests/divide/brute-force.test.ts",
-  "tests/outside/pdf-strips.test.ts",
-  "tests/photo/staged-bars.test.ts",
-  "tests/photo/staged-photos.test.ts",
-  "tests/plan/dated-by-the-text.test.ts",
-  "tests/plan/plan-spans.test.ts",
-  "tests/plan/planned-by-the-text.test.ts",
-  "tests/plan/properties.test.ts",
-  "tests/view/fit-result.test.ts",
-];
+/** Checks of which the gate runs a part only: all that ask how large it is. */
+const CHECKS = readdirSync("tests", { recursive: true })
+  .filter((name) => /^(?!sweep|fuzz).+\.test\.ts$/.test(name))
+  .map((name) => `tests/${name}`)
+  .filter((file) => readFileSync(file, "utf8").includes("/sweep/sweep-size.ts"))
+  .sort();
 /** It measures time, so that nothing runs beside it. */
 const FUZZ = ["tests/fuzz/fuzz.test.ts"];
 

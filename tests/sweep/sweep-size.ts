@@ -32,6 +32,14 @@ export function checkSample<Thing>(things: readonly Thing[]): readonly Thing[] {
   return things.filter((_, index) => Math.floor(index / each) !== Math.floor((index - 1) / each));
 }
 
+/**
+ * Of several ways to look at the same thing, such as a phone and a large screen, the gate takes one, other files of
+ * tests another: `turn` says which. `npm run sweep` takes all.
+ */
+export function gateWay<Way>(ways: readonly Way[], turn: number): readonly Way[] {
+  return IS_SWEEP ? ways : ways.slice(turn, turn + 1);
+}
+
 /** So many of `all` runs, one at least. */
 export function sweepRuns(all: number): number {
   return Math.max(1, Math.ceil((all * SIZE) / 100));

@@ -27,7 +27,7 @@ export function datedAttempt(attempt: Attempt, dates: PatternDates, when: When):
   const { span } = when;
   const around: Around = { kind: dates.span, ...(span ? { span, period: periodOf(span) } : {}) };
   const { outside } = dates;
-  const writing: Writing = { when, outside, places: new Map(), beyond: [] };
+  const writing: Writing = { when, outside, bare: new Map(), beyond: [] };
   const written = mapPages(attempt, (page) => writeArea(page, around, writing));
   return writing.beyond[0] ?? written;
 }
@@ -46,24 +46,34 @@ interface Around {
 interface Writing {
   readonly when: When;
   readonly outside: Outside;
-  /** A number for each written area, in the order in which they are met. */
-  readonly places: Map<Area, number>;
+  /** Each written area without what is written anew for each unit: a year writes the same area 365 times. */
+  readonly bare: Map<Area, BareArea>;
   /** Units that leave the years 1 to 9999. */
   readonly beyond: BeyondYears[];
 }
 
-function writeArea(area: Area, around: Around, writing: Writing): Area {
-  const { places } = writing;
-  const place = places.get(area) ?? places.size;
-  places.set(area, place);
+/** `place` is its number, in the order in which they are met. */
+type BareArea = Omit<Area, "split" | "labelParts" | "label"> & { readonly place: number };
+
+function bareOf(area: Area, bare: Map<Area, BareArea>): BareArea {
+  const known = bare.get(area);
+  if (known) return known;
   const { split, labelParts, label, ...own } = area;
+  const found = { ...own, place: bare.size };
+  bare.set(area, found);
+  return found;
+}
+
+function writeArea(area: Area, around: Around, writing: Writing): Area {
+  const { split, labelParts } = area;
+  const own = bareOf(area, writing.bare);
   const dates = datesOf(around);
-  const dated = { ...own, place, dates, ...labelsOf(labelParts, around, writing) };
+  const dated = { ...own, dates, ...labelsOf(labelParts, { around, dates }, writing) };
   if (!split) return dated;
   const tracks = split.tracks.map((track) => writeTrack(track, around, writing));
   const flat = tracks.flat();
   // A split that is left without any track is a blank leaf.
-  if (flat.length === 0) return { ...own, place, dates, label: "" };
+  if (flat.length === 0) return { ...own, dates, label: "" };
   const leftover = movedLeftover(split.leftover, split.tracks, tracks);
   return { ...dated, split: { ...split, tracks: flat, leftover, origin: split } };
 }
@@ -71,10 +81,9 @@ function writeArea(area: Area, around: Around, writing: Writing): Area {
 /** The label of an area; none of a day outside, where these are left away. */
 function labelsOf(
   parts: readonly LabelPart[] = [],
-  around: Around,
+  { around, dates }: { readonly around: Around; readonly dates: AreaDates },
   { when, outside, beyond }: Writing,
 ): Pick<Area, "label" | "labelForms"> {
-  const dates = datesOf(around);
   if (dates.isOutside && outside === "blank") return { label: "" };
   const forms = fillLabel(parts, dates, when);
   if ("code" in forms) {

@@ -62,10 +62,10 @@ function merged<B extends Box, Weight>(
 }
 
 function boxByStep<B extends Box>(boxes: readonly B[], axis: Axis): ReadonlyMap<number, B> {
-  return new Map(
-    boxes.flatMap((box) => {
-      const { from, length } = stepIntervalAlong(box, axis);
-      return Array.from({ length }, (_, step): [number, B] => [from + step, box]);
-    }),
-  );
+  const found = new Map<number, B>();
+  for (const box of boxes) {
+    const { from, length } = stepIntervalAlong(box, axis);
+    for (let step = from; step < from + length; step++) found.set(step, box);
+  }
+  return found;
 }
