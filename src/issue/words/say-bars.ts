@@ -65,13 +65,8 @@ export function sayBarsDoubt(doubt: BarsDoubt): Said {
         sentence: "No card is seen on its place.",
         hint: "Lay it between the four corner marks. A dark card is seen best: one as white as the paper is not.",
       };
-    case "hidden": {
-      const seen = SIDES - doubt.sides.length;
-      return {
-        sentence: `Only ${seen} of the card’s four sides ${seen === 1 ? "is" : "are"} seen.`,
-        hint: "Lay it between the four corner marks, with nothing on its edges, a finger neither, and take another card if its edges are as white as the paper.",
-      };
-    }
+    case "hidden":
+      return sayHidden(SIDES - doubt.sides.length);
     case "no-such-card":
       return {
         sentence: "What lies there has not the shape of a bank card.",
@@ -93,6 +88,13 @@ export function sayBarsDoubt(doubt: BarsDoubt): Said {
         hint: REMEDY[doubt.by],
       };
   }
+}
+
+function sayHidden(seen: number): Said {
+  return {
+    sentence: `Only ${seen} of the card’s four sides ${seen === 1 ? "is" : "are"} seen.`,
+    hint: "Lay it between the four corner marks, with nothing on its edges, a finger neither, and take another card if its edges are as white as the paper.",
+  };
 }
 
 const REMEDY: Readonly<Record<UnsureBy, string>> = {
