@@ -46,7 +46,7 @@ describe("on the fit page", () => {
     page = watched.page;
     await noteHandedOver(page);
     await page.goto(onDisk("fit/index.html#v=1&paper=A5&pitch=5&dots=26,38&pattern=two-row-week"));
-    await page.getByText("fit this notebook").waitFor();
+    await page.locator(".drawn .plate svg").waitFor();
   });
 
   afterEach(async () => {
@@ -71,6 +71,7 @@ describe("on the fit page", () => {
   );
 
   it("a mended field has all of it back", async () => {
+    await page.getByText("fit this notebook").waitFor();
     const status = await page.locator(SHOWN.status).textContent();
     const summary = await page.locator(SHOWN.summary).textContent();
     await page.getByLabel("Dots across").fill("x");

@@ -70,7 +70,7 @@ async function alive(page: Page): Promise<readonly string[]> {
 describe("a page of a book by strangers", () => {
   it.each(PAGES)("%s shows their words as words", async (path) => {
     await testBrowser.onPage(onDisk(path, book), {}, async (page) => {
-      await page.waitForLoadState("networkidle");
+      await page.getByText(MARK).first().waitFor({ state: "attached" });
       expect(await alive(page)).toEqual([]);
       const shown = await page.locator("body").textContent();
       expect(shown).toContain(MARK);

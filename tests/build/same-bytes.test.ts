@@ -45,6 +45,8 @@ const TURNED_ROUND = `
 /** Two machines that never have the same day and month, nor call them by the same names. */
 const HERE = { TZ: "Pacific/Pago_Pago", LANG: "C", LC_ALL: "C" };
 const ELSEWHERE = { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8" };
+/** As a large book is written. */
+const IN_PARTS = { PAGES_AT_ONCE: "3" };
 
 interface Circumstances {
   readonly cache: string;
@@ -70,7 +72,7 @@ const differing = (one: ReadonlyMap<string, unknown>, other: ReadonlyMap<string,
   );
 
 describe("the bytes of a book", () => {
-  it("are the same with nothing ready, with all ready, and on a machine that differs in all else", () => {
+  it("are the same with nothing ready, with all ready, and in parts on a machine that differs in all else", () => {
     const cache = scratchFolder();
     const cold = built({ cache, env: HERE });
     expect(cold.said).toMatch(/; 0 of \d+ drawings were ready.*; 0 of \d+ PDF files were ready/);
@@ -78,7 +80,7 @@ describe("the bytes of a book", () => {
     expect(warm.said).toMatch(/; (\d+) of \1 drawings were ready.*; (\d+) of \2 PDF files were/);
     const elsewhere = built({
       cache: scratchFolder(),
-      env: { ...ELSEWHERE, NODE_ENV: "" },
+      env: { ...ELSEWHERE, ...IN_PARTS, NODE_ENV: "" },
       before: ["--import", `data:text/javascript,${encodeURIComponent(TURNED_ROUND)}`],
     });
     expect(cold.bytes.size).toBeGreaterThan(150);

@@ -29,6 +29,8 @@ export interface BuildCall {
   readonly engine: Engine;
   /** Another folder of finished artifacts than the usual one. */
   readonly cache?: string;
+  /** So many pages of patterns are written at once, if not as many as fit into little memory. */
+  readonly pagesAtOnce?: number;
 }
 
 /** Where finished artifacts lie, in the home of the program. */
@@ -114,7 +116,7 @@ async function growBook(order: Order): Promise<Grown> {
     const made: CacheTally[] = [];
     const onSettled = (tally: CacheTally) => made.push(tally);
     const settings = { content: order.folder, first: { ...first, workers }, onSettled };
-    await writeBook({ project, output: fresh.path, settings });
+    await writeBook({ project, output: fresh.path, settings }, order.pagesAtOnce);
     made.push(await workers.finish());
     await makePreviews({ content, cache, output: fresh.path, version: engine.version });
     finishBook(fresh.path, { content, project, engine });

@@ -59,11 +59,13 @@ export async function openEleventy({ project, output, settings, mode }: Eleventy
   return eleventy;
 }
 
-/** Writes the whole book, part by part. */
-export async function writeBook(
-  run: Omit<EleventyRun, "mode" | "settings"> & { readonly settings: Omit<Settings, "pages"> },
-): Promise<void> {
-  const pages = openPageParts();
+interface BuildRun extends Omit<EleventyRun, "mode" | "settings"> {
+  readonly settings: Omit<Settings, "pages">;
+}
+
+/** Writes the whole book, so many pages of patterns at once. */
+export async function writeBook(run: BuildRun, pagesAtOnce?: number): Promise<void> {
+  const pages = openPageParts(pagesAtOnce);
   const eleventy = await openEleventy({
     ...run,
     settings: { ...run.settings, pages },
