@@ -1,6 +1,7 @@
 /** No kind of page shuts anybody out, as far as a program can tell: WCAG 2.2 A and AA by axe-core, by day and by night. */
 import { describe, expect, it } from "vitest";
-import { axeFindings } from "./axe-findings.ts";
+import { IS_SWEEP } from "../sweep/sweep-size.ts";
+import { axeFindings, axeFindingsOfLooks } from "./axe-findings.ts";
 import { PAGE_KINDS } from "./page-kinds.ts";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 
@@ -8,15 +9,15 @@ const testBrowser = openTestBrowser();
 
 /** Colours change with the light and not with the width; what is shown changes with the width and not with the light. */
 const VIEWS = [
-  ["light", 390],
-  ["dark", 1440],
+  ["light", 390, axeFindings],
+  ["dark", 1440, IS_SWEEP ? axeFindings : axeFindingsOfLooks],
 ] as const;
 
-describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width) => {
+describe.each(VIEWS)("in the %s, %i px wide", (colorScheme, width, findingsOn) => {
   it.each(Object.entries(PAGE_KINDS))("%s has nothing that axe objects to", async (_, path) => {
     const options = { colorScheme, viewport: { width, height: 900 } };
     await testBrowser.onPage(onDisk(path), options, async (page) => {
-      expect(await axeFindings(page)).toEqual([]);
+      expect(await findingsOn(page)).toEqual([]);
     });
   });
 });
@@ -35,6 +36,8 @@ describe("a planted fault", () => {
       const rules = (await axeFindings(page)).map(({ rule }) => rule);
       expect(rules).toContain("image-alt");
       expect(rules).toContain("color-contrast");
+      const ofLooks = (await axeFindingsOfLooks(page)).map(({ rule }) => rule);
+      expect(ofLooks).toEqual(["color-contrast"]);
     });
   });
 });
