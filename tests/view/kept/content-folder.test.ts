@@ -66,6 +66,18 @@ describe("the folder of what is kept", () => {
     expect(paths(made.files)).toEqual(["book.yaml", "notebooks/plain.md", "patterns/halves.md"]);
   });
 
+  it("leaves out, with a pattern that would not build, whatever names it", () => {
+    const wrong = SLEEP.replace("count: 2", "count: none");
+    expect(wrong).not.toBe(SLEEP);
+    const setup = "---\ntitle: S\ndates: 2027-03\npages: [sleep]\n---\n";
+    const made = folder([
+      kept("patterns/sleep.md", wrong),
+      kept("strips/m.md", STRIP),
+      kept("setups/s.md", setup),
+    ]);
+    expect(paths(made.leftOut)).toEqual(["patterns/sleep.md", "strips/m.md", "setups/s.md"]);
+  });
+
   it("counts weeks and days as the book does", () => {
     const [head] = folder([], {
       when: { rule: { firstWeekday: 7, weekOne: 1 }, names: { ...UNDATED.names, language: "pt" } },
