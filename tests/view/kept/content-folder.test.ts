@@ -66,12 +66,16 @@ describe("the folder of what is kept", () => {
     expect(paths(made.files)).toEqual(["book.yaml", "notebooks/plain.md", "patterns/halves.md"]);
   });
 
-  it("leaves out, with a pattern that would not build, whatever names it", () => {
-    const wrong = SLEEP.replace("count: 2", "count: none");
-    expect(wrong).not.toBe(SLEEP);
+  it.each([
+    ["cannot be read", SLEEP.replace("count: 2", "count: none")],
+    [
+      "asks for the moon where no clock is stated",
+      "---\ntitle: Sleep\npurpose: month\ndates: month\npage: {rows: {count: days, each: {label: '{moon}'}}}\n---\nM.\n",
+    ],
+  ])("leaves out, with a pattern that %s, whatever names it", (_, pattern) => {
     const setup = "---\ntitle: S\ndates: 2027-03\npages: [sleep]\n---\n";
     const made = folder([
-      kept("patterns/sleep.md", wrong),
+      kept("patterns/sleep.md", pattern),
       kept("strips/m.md", STRIP),
       kept("setups/s.md", setup),
     ]);
