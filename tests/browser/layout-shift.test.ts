@@ -1,6 +1,7 @@
 /** Nothing that is seen moves while a page comes to be: not by fonts that come late, not by its script, on no kind of page. */
 import type { Page } from "playwright-core";
 import { describe, expect, inject, it } from "vitest";
+import { checkSample } from "../sweep/sweep-size.ts";
 import { PAGE_KINDS } from "./page-kinds.ts";
 import { openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
@@ -98,9 +99,11 @@ async function settled(page: Page, { path, kept = {} }: Visit): Promise<void> {
   await page.evaluate(() => document.fonts.ready);
 }
 
-/** A wide page has room for what comes late; only what scripts fill in is looked at there once more. */
-const WIDE = Object.entries(VISITS).filter(
-  ([, { path }]) => !/^(guide|measure|404|notebooks\/index)/.test(path),
+/** A wide page has room for what comes late; only what scripts fill in is looked at there once more, in the gate a part of it. */
+const WIDE = checkSample(
+  Object.entries(VISITS).filter(
+    ([, { path }]) => !/^(guide|measure|404|notebooks\/index)/.test(path),
+  ),
 );
 
 describe.concurrent.each([
