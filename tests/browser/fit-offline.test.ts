@@ -24,13 +24,15 @@ describe("without a connection, after one visit", () => {
     const page = await context.newPage();
     await page.goto(testBrowser.address + path);
     await page.locator(".plate svg").first().waitFor();
+    // The worker keeps what the page has loaded and what it may load later, in any order.
     const isKept = () =>
       page.evaluate(async (name) => {
-        for (const key of await caches.keys()) {
-          const kept = await (await caches.open(key)).keys();
-          if (kept.some(({ url }) => url.endsWith(`/${name}`))) return true;
-        }
-        return false;
+        const all = await Promise.all((await caches.keys()).map((key) => caches.open(key)));
+        const kept = (await Promise.all(all.map((cache) => cache.keys()))).flat();
+        const scripts = [...document.scripts].map(({ src }) => src).filter((src) => src !== "");
+        const needed = [location.href.split("#")[0], ...scripts];
+        const isThere = (address?: string) => kept.some(({ url }) => url === address);
+        return needed.every(isThere) && kept.some(({ url }) => url.endsWith(`/${name}`));
       }, part);
     await expect.poll(isKept).toBe(true);
     await context.setOffline(true);
