@@ -60,8 +60,12 @@ export function bindCards(
       return false;
     });
   let resting: ReturnType<typeof setTimeout> | undefined;
+  let planned: unknown;
   const planAll = () => {
     clearTimeout(resting);
+    // They come into view after they were planned at rest.
+    if (planned === plans) return;
+    planned = plans;
     const waiting = [...cards.values()];
     queue.put("statuses", () => {
       const card = waiting.shift();
