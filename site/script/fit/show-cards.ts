@@ -59,13 +59,7 @@ export function bindCards(
       if (card) drawThumbnail(card, planOf(slug), { draw, notebook });
       return false;
     });
-  let resting: ReturnType<typeof setTimeout> | undefined;
-  let planned: unknown;
   const planAll = () => {
-    clearTimeout(resting);
-    // They come into view after they were planned at rest.
-    if (planned === plans) return;
-    planned = plans;
     const waiting = [...cards.values()];
     queue.put("statuses", () => {
       const card = waiting.shift();
@@ -76,8 +70,7 @@ export function bindCards(
       return false;
     });
   };
-  const place = partOf(page, "cards-part");
-  const whole = openSight(new Map([[place, place]]), planAll);
+  const planInTime = onceInTime(partOf(page, "cards-part"), planAll);
   strip.subscribe((carried) => {
     for (const card of cards.values()) card.showCarried(carried.has(card.slug));
   });
@@ -93,10 +86,26 @@ export function bindCards(
     last = fit.notebook;
     notebook = named;
     plans = new Map();
-    clearTimeout(resting);
-    if (whole.seenAgain().length > 0) planAll();
-    else resting = setTimeout(planAll, REST_MS);
+    planInTime();
   });
+}
+
+/** For each time that it is asked, does it once: now where the place is in view, else when that comes into view or after a rest. */
+function onceInTime(place: Element, act: () => void): () => void {
+  let resting: ReturnType<typeof setTimeout> | undefined;
+  let isDue = false;
+  const actNow = () => {
+    clearTimeout(resting);
+    if (isDue) act();
+    isDue = false;
+  };
+  const sight = openSight(new Map([[place, place]]), actNow);
+  return () => {
+    isDue = true;
+    clearTimeout(resting);
+    if (sight.seenAgain().length > 0) actNow();
+    else resting = setTimeout(actNow, REST_MS);
+  };
 }
 
 function makeCards(
