@@ -1,6 +1,6 @@
 /** Counts the dots of a page in a photo, or says why it does not: a doubtful count is never given. */
 import { countLines } from "./count-lines.ts";
-import { type ExtendedGrid, extendGrid } from "./extend-grid.ts";
+import { type ExtendedGrid, extendGrid, spread } from "./extend-grid.ts";
 import { type FoundRuling, findRuling } from "./find-ruling.ts";
 import { findSpots } from "./find-spots.ts";
 import { type Grey, medianOf, type SummedGrey, sumUp } from "./grey.ts";
@@ -25,8 +25,9 @@ const MOST_UNEVEN = 0.08;
 const MOST_BEYOND = 0.36;
 /** And one that more lines of ink lie on may hide one. */
 const MOST_HIDDEN = 0.3;
-/** So much of a lattice between the dots may look like dots. */
+/** So much of a lattice between the dots may look like dots; so many places tell. */
 const MOST_BETWEEN = 0.25;
+const BETWEEN = 300;
 /** A crossing of squares is at least so strong, as a part of the one that a lattice begins with. */
 const LEAST_STRENGTH = 0.35;
 /** What is seen of the lines around a crossing, in pixels. */
@@ -144,14 +145,16 @@ function doubtOf(
 
 /** Are there dots half a step off as well? Then the lattice is not the grid's own. */
 function hasDotsBetween(looking: Looking, { range, view, answers }: ExtendedGrid): boolean {
-  const usual = medianOf([...answers.values()].map(({ strength }) => strength));
+  const dots = [...answers.values()];
+  const usual = medianOf(dots.map(({ strength }) => strength));
+  const tried = spread(dots, BETWEEN);
   const offsets = [
     { across: 0.5, down: 0.5 },
     { across: 0.5, down: 0 },
     { across: 0, down: 0.5 },
   ];
   return offsets.some((inward) => {
-    const places = [...answers.values()].map(({ across, down }) => ({
+    const places = tried.map(({ across, down }) => ({
       across: across + inward.across,
       down: down + inward.down,
     }));

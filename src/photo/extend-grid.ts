@@ -23,8 +23,10 @@ const LEAST_SHARE = 0.6;
 const LEAST_SIGN = 0.3;
 /** And so much a dot: the fold between two pages is a line as well, and has none. */
 export const LEAST_SEEN = 0.15;
-/** So many dots tell how the next line is seen. */
-const ENOUGH = 250;
+/** So many dots tell how a sheet is seen. */
+const ENOUGH = 400;
+/** A view is fitted anew once there are so many times as many dots. */
+const GROWN = 1.2;
 /** No grid has more lines than this one way. */
 const MOST_ROUNDS = 420;
 
@@ -37,24 +39,31 @@ const OUTWARD = {
 
 /** Nothing where the lattice is too small for a view. */
 export function extendGrid(looking: Looking, nodes: readonly Node[]): ExtendedGrid | undefined {
+  const spots = nodes.map(({ across, down, spot }) => [placeKey(across, down), spot] as const);
+  const known = { ...looking, grown: new Map(spots) };
   let range = middlePart(nodes);
   const answers = startAnswers(nodes, range);
   let view = fitView(some(answers), looking.grey);
-  if (view) range = shrunk(looking, view, range, answers);
+  if (view) range = shrunk(known, view, range, answers);
+  let fitted = answers.size;
   for (let round = 0; view && round < MOST_ROUNDS; round++) {
     const before = range;
     for (const side of PHOTO_SIDES) {
-      const lines = nextLines(looking, view, { range, side }, answers);
+      const lines = nextLines(known, view, { range, side }, answers);
       for (const one of lines.flatMap(({ found }) => found))
         answers.set(placeKey(one.across, one.down), one);
       range = moved(range, side, lines.length);
     }
-    if (range === before) break;
+    const isDone = range === before;
+    if (isDone && answers.size === fitted) break;
+    // A few dots more hardly change the view; the last line is only said with the view that all dots give.
+    if (!isDone && answers.size < GROWN * fitted) continue;
     view = fitView(some(answers), looking.grey);
+    fitted = answers.size;
   }
   if (!view) return undefined;
   readAll(looking, view, range, answers);
-  view = fitView([...answers.values()], looking.grey) ?? view;
+  view = fitView(some(answers), looking.grey) ?? view;
   const last = view;
   const beyond = (side: PhotoSide) => lineBeyond(looking, last, { range, side }, answers);
   return {
@@ -68,11 +77,18 @@ export function extendGrid(looking: Looking, nodes: readonly Node[]): ExtendedGr
   };
 }
 
-/** Enough dots for a view on the way, evenly spread. */
+/** Enough dots for a view. */
 function some(answers: Answers): readonly Sighting[] {
-  const each = Math.max(1, Math.floor(answers.size / ENOUGH));
-  return [...answers.values()].filter((_, index) => index % each === 0);
+  return spread([...answers.values()], ENOUGH);
 }
+
+/** About so many of a list: evenly spread by the golden section, so that of dots no line is preferred. */
+export function spread<One>(list: readonly One[], count: number): readonly One[] {
+  const part = count / list.length;
+  return list.filter((_, index) => (index * GOLDEN) % 1 < part);
+}
+
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** Where the middle third of the nodes lies, both ways. */
 function middlePart(nodes: readonly Node[]): Range {

@@ -7,7 +7,8 @@ import { type Look, lookForCrossings, lookForLines, type Steps } from "./look.ts
 export interface FoundRuling {
   readonly ruling: "squares" | "lines";
   readonly look: Look;
-  readonly seeds: readonly Seed[];
+  /** Places are looked at as the seeds are asked for. */
+  readonly seeds: Iterable<Seed>;
 }
 
 /**
@@ -31,21 +32,16 @@ const NEAR = 0.2;
 
 /** Nothing where it has dots, or nothing at all. */
 export function findRuling(grey: SummedGrey): FoundRuling | undefined {
-  const side = Math.min(grey.width, grey.height);
-  const tiles: { readonly middle: PhotoPoint; readonly families: readonly LineFamily[] }[] = [];
-  for (const [x, y, radius] of PLACES) {
-    const middle = { x: Math.round(x * grey.width), y: Math.round(y * grey.height) };
-    tiles.push({ middle, families: lineFamilies(grey, middle, Math.round(radius * side)) });
+  const tiles: Tile[] = [];
+  for (const [index, place] of PLACES.entries()) {
+    const tile = tileAt(grey, place);
+    // Where both ways are seen anywhere it is not lined: a count of lines alone would be wrong.
+    if (tile.families.length === 2) return squaresFrom(grey, tile, PLACES.slice(index + 1));
+    tiles.push(tile);
     if (tiles.length === TRIED && tiles.every(({ families }) => families.length === 0))
       return undefined;
   }
-  const squared = tiles.filter(({ families }) => families.length === 2);
   const lined = tiles.filter(({ families }) => families.length > 0);
-  // Where both ways are seen anywhere it is not lined: a count of lines alone would be wrong.
-  if (squared.length > 0) {
-    const look = lookForCrossings(grey);
-    return { ruling: "squares", look, seeds: squared.flatMap((tile) => crossingSeed(tile, look)) };
-  }
   if (lined.length < LEAST) return undefined;
   const look = lookForLines(grey);
   return { ruling: "lines", look, seeds: lined.flatMap((tile) => lineSeed(tile, look)) };
@@ -54,6 +50,25 @@ export function findRuling(grey: SummedGrey): FoundRuling | undefined {
 interface Tile {
   readonly middle: PhotoPoint;
   readonly families: readonly LineFamily[];
+}
+
+function tileAt(grey: SummedGrey, [x, y, radius]: (typeof PLACES)[number]): Tile {
+  const middle = { x: Math.round(x * grey.width), y: Math.round(y * grey.height) };
+  const side = Math.min(grey.width, grey.height);
+  return { middle, families: lineFamilies(grey, middle, Math.round(radius * side)) };
+}
+
+function squaresFrom(
+  grey: SummedGrey,
+  first: Tile,
+  others: readonly (typeof PLACES)[number][],
+): FoundRuling {
+  const look = lookForCrossings(grey);
+  function* seeds(): Generator<Seed> {
+    yield* crossingSeed(first, look);
+    for (const place of others) yield* crossingSeed(tileAt(grey, place), look);
+  }
+  return { ruling: "squares", look, seeds: seeds() };
 }
 
 function crossingSeed({ middle, families }: Tile, look: Look): readonly Seed[] {

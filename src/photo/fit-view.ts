@@ -52,7 +52,9 @@ function fitRobust(
     if (!view) return undefined;
     const off = distances(view, all);
     const most = Math.max(LEAST_OUTLIER_PX, OUTLIER * medianOf(off));
+    const before = kept;
     kept = all.filter((_, index) => numberAt(off, index) <= most);
+    if (kept.length === before.length && kept.every((one, index) => one === before[index])) break;
   }
   return view;
 }

@@ -50,7 +50,8 @@ export function squareSum(
   const stride = width + 1;
   const top = (y - reach) * stride;
   const bottom = (y + reach + 1) * stride;
-  const [left, right] = [x - reach, x + reach + 1];
+  const left = x - reach;
+  const right = x + reach + 1;
   return (
     (sums[bottom + right] ?? 0) -
     (sums[bottom + left] ?? 0) -
@@ -65,8 +66,10 @@ export function squareMean(grey: SummedGrey, x: number, y: number, reach: number
 
 /** Between pixels; the point must lie a pixel from the photo's border. */
 export function brightnessAt({ width, at }: Grey, x: number, y: number): number {
-  const [left, top] = [Math.floor(x), Math.floor(y)];
-  const [u, v] = [x - left, y - top];
+  const left = Math.floor(x);
+  const top = Math.floor(y);
+  const u = x - left;
+  const v = y - top;
   const from = top * width + left;
   return (
     (1 - v) * ((1 - u) * (at[from] ?? 0) + u * (at[from + 1] ?? 0)) +

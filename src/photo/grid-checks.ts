@@ -13,14 +13,16 @@ export function residuals({ view, answers }: ExtendedGrid): readonly number[] {
 export function hasBareLine({ range, answers }: ExtendedGrid): boolean {
   const { left, top, right, bottom } = range;
   const dots = [...answers.values()];
-  const isBare = (places: number, inLine: number) => inLine < LEAST_SEEN * places;
+  const inLines = (way: "across" | "down") => {
+    const counts = new Map<number, number>();
+    for (const dot of dots) counts.set(dot[way], (counts.get(dot[way]) ?? 0) + 1);
+    return counts;
+  };
+  const [columns, rows] = [inLines("across"), inLines("down")];
+  const isBare = (places: number, dotsInLine = 0) => dotsInLine < LEAST_SEEN * places;
   return (
-    wholesFrom(left, right).some((column) =>
-      isBare(bottom - top + 1, dots.filter(({ across }) => across === column).length),
-    ) ||
-    wholesFrom(top, bottom).some((row) =>
-      isBare(right - left + 1, dots.filter(({ down }) => down === row).length),
-    )
+    wholesFrom(left, right).some((column) => isBare(bottom - top + 1, columns.get(column))) ||
+    wholesFrom(top, bottom).some((row) => isBare(right - left + 1, rows.get(row)))
   );
 }
 

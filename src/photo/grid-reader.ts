@@ -24,6 +24,8 @@ export interface Looking {
   readonly kind: SpotKind;
   /** How far from a dot its surroundings are looked at, in pixels. */
   readonly around: number;
+  /** What a lattice has at its places: where it lies as near as a view says, it need not be looked for again. */
+  readonly grown?: ReadonlyMap<number, Spot>;
 }
 
 /** What is known of the dots so far, by their places. */
@@ -109,40 +111,38 @@ function knownOffsets(
   answers: Answers,
 ): (place: LatticePoint) => PhotoPoint {
   const aside = { across: Math.sign(inward.down), down: Math.sign(inward.across) };
-  const offsetAt = (across: number, down: number): PhotoPoint | undefined => {
-    const found = answers.get(placeKey(across, down));
-    if (!found) return undefined;
-    const seen = seenAt(view, found);
-    return { x: found.x - seen.x, y: found.y - seen.y };
-  };
   return ({ across, down }) => {
-    const own = offsetAt(across, down);
-    if (own) return own;
-    for (const far of [1, 2]) {
-      const near = [-1, 0, 1].flatMap(
-        (side) =>
-          offsetAt(
+    const own = answers.get(placeKey(across, down));
+    if (own) return offsetOf(view, own);
+    for (let far = 1; far <= 2; far++) {
+      let [x, y, count] = [0, 0, 0];
+      for (let side = -1; side <= 1; side++) {
+        const found = answers.get(
+          placeKey(
             across + far * inward.across + side * aside.across,
             down + far * inward.down + side * aside.down,
-          ) ?? [],
-      );
-      if (near.length > 0) return meanOf(near);
+          ),
+        );
+        if (!found) continue;
+        const off = offsetOf(view, found);
+        x += off.x;
+        y += off.y;
+        count++;
+      }
+      if (count > 0) return { x: x / count, y: y / count };
     }
     return { x: 0, y: 0 };
   };
 }
 
-function meanOf(points: readonly PhotoPoint[]): PhotoPoint {
-  const sum = (values: readonly number[]) => values.reduce((all, one) => all + one, 0);
-  return {
-    x: sum(points.map(({ x }) => x)) / points.length,
-    y: sum(points.map(({ y }) => y)) / points.length,
-  };
+function offsetOf(view: PlaneView, found: Sighting): PhotoPoint {
+  const seen = seenAt(view, found);
+  return { x: found.x - seen.x, y: found.y - seen.y };
 }
 
 /** What is seen where a dot should be, by so much off what the view says. */
 function spotNear(
-  { look }: Looking,
+  { look, grown }: Looking,
   view: PlaneView,
   place: LatticePoint,
   offset: PhotoPoint,
@@ -151,8 +151,9 @@ function spotNear(
   const at = { x: seen.x + offset.x, y: seen.y + offset.y };
   const steps = stepsAt(view, place);
   const most = Math.max(LEAST_WINDOW_PX, WINDOW * shorterOf(steps));
-  const spot = look(at, most, steps);
-  return spot && Math.hypot(spot.x - at.x, spot.y - at.y) <= most ? spot : undefined;
+  const near = (spot: Spot | undefined) =>
+    spot && Math.hypot(spot.x - at.x, spot.y - at.y) <= most ? spot : undefined;
+  return near(grown?.get(placeKey(place.across, place.down))) ?? near(look(at, most, steps));
 }
 
 /** The shorter of the two steps at a place, in pixels. */

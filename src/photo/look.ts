@@ -102,9 +102,7 @@ function lineNear(
   const beside = Math.round(Math.max(BESIDE_PX, BESIDE * step));
   const far = within + beside;
   if (!isWithin(grey, at, far + ARM * Math.hypot(along.x, along.y) + 2)) return undefined;
-  const means = Array.from({ length: 2 * far + 1 }, (_, index) =>
-    meanAlong(grey, { x: at.x + (index - far) * unit.x, y: at.y + (index - far) * unit.y }, along),
-  );
+  const means = meansAcross(grey, at, { along, unit, far });
   const sideAt = (off: number) =>
     Math.min(numberAt(means, far + off - beside), numberAt(means, far + off + beside));
   const depth = (off: number) => (sideAt(off) - numberAt(means, far + off)) / (sideAt(off) + FLOOR);
@@ -125,16 +123,27 @@ function lineNear(
   return { off: { x: off * unit.x, y: off * unit.y }, strength, ground: sideAt(best) };
 }
 
-/** The mean brightness on both sides of a point along a line. */
-function meanAlong(grey: SummedGrey, { x, y }: PhotoPoint, along: PhotoPoint): number {
+/** The mean brightness along a line, on both sides of each place on the way across, a pixel apart: most of the time goes here. */
+function meansAcross(
+  grey: SummedGrey,
+  at: PhotoPoint,
+  way: { readonly along: PhotoPoint; readonly unit: PhotoPoint; readonly far: number },
+): readonly number[] {
+  const { along, unit, far } = way;
   const length = Math.hypot(along.x, along.y);
-  const [dx, dy] = [along.x / length, along.y / length];
   const each = (ARM * length - INNER_PX) / (SAMPLES - 1);
-  let sum = 0;
-  for (let sample = 0; sample < SAMPLES; sample++) {
-    const far = INNER_PX + sample * each;
-    sum += brightnessAt(grey, x + far * dx, y + far * dy);
-    sum += brightnessAt(grey, x - far * dx, y - far * dy);
+  const means: number[] = [];
+  for (let off = -far; off <= far; off++) {
+    const x = at.x + off * unit.x;
+    const y = at.y + off * unit.y;
+    let sum = 0;
+    for (let sample = 0; sample < SAMPLES; sample++) {
+      const part = (INNER_PX + sample * each) / length;
+      const dx = part * along.x;
+      const dy = part * along.y;
+      sum += brightnessAt(grey, x + dx, y + dy) + brightnessAt(grey, x - dx, y - dy);
+    }
+    means.push(sum / (2 * SAMPLES));
   }
-  return sum / (2 * SAMPLES);
+  return means;
 }

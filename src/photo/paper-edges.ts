@@ -1,12 +1,5 @@
 /** Where the paper ends around a counted grid: a first guess at its corners, to be put right by hand. */
-import {
-  isWithin,
-  medianOf,
-  numberAt,
-  type PhotoPoint,
-  type SummedGrey,
-  squareMean,
-} from "./grey.ts";
+import { type Grey, isWithin, medianOf, numberAt, type PhotoPoint } from "./grey.ts";
 import type { PaperCorners } from "./measure-paper.ts";
 import { type CountedGrid, type LinedPage, PHOTO_SIDES, type PhotoSide } from "./photo-count.ts";
 import { type LatticePoint, seenAt } from "./plane-view.ts";
@@ -25,7 +18,7 @@ const STRAIGHT = 0.2;
 const USUAL = 2;
 
 /** From the top left corner clockwise; each at least where the grid ends. */
-export function guessCorners(grey: SummedGrey, grid: CountedGrid): PaperCorners {
+export function guessCorners(grey: Grey, grid: CountedGrid): PaperCorners {
   const [left = 0, top = 0, right = 0, bottom = 0] = PHOTO_SIDES.map((side) =>
     edgeAt(grey, grid, side),
   );
@@ -59,7 +52,7 @@ export function guessLinedCorners({ lines }: LinedPage): PaperCorners {
 const NOWHERE: PhotoPoint = { x: 0, y: 0 };
 
 /** How many steps the paper goes on beyond a side's outermost dots. */
-function edgeAt(grey: SummedGrey, grid: CountedGrid, side: PhotoSide): number {
+function edgeAt(grey: Grey, grid: CountedGrid, side: PhotoSide): number {
   const lines = side === "left" || side === "right" ? grid.down : grid.across;
   const seen = Array.from({ length: lines }, (_, line) => steepest(grey, grid, { side, line }));
   const middle = medianOf(seen);
@@ -70,7 +63,7 @@ function edgeAt(grey: SummedGrey, grid: CountedGrid, side: PhotoSide): number {
 
 /** Where brightness changes most on the way outward from the end of a line, in steps. */
 function steepest(
-  grey: SummedGrey,
+  grey: Grey,
   grid: CountedGrid,
   { side, line }: { readonly side: PhotoSide; readonly line: number },
 ): number {
@@ -79,7 +72,7 @@ function steepest(
     const { x, y } = seenAt(grid.view, outward(grid, { side, line, far }));
     const at = { x: Math.round(x), y: Math.round(y) };
     if (!isWithin(grey, at, 1)) break;
-    means.push(squareMean(grey, at.x, at.y, 1));
+    means.push(meanAround(grey, at));
   }
   const gap = Math.round(APART / EACH);
   const changes = means.map((_, index) =>
@@ -92,6 +85,14 @@ function steepest(
   // A sharp edge changes as much for each place that is looked at from both sides of it.
   const onEdge = changes.slice(first).findIndex((change) => change < SAME_EDGE * most);
   return NEAREST + (first + Math.max(0, onEdge - 1) / 2) * EACH;
+}
+
+/** Of a pixel and the eight around it. */
+function meanAround({ width, at }: Grey, { x, y }: PhotoPoint): number {
+  let sum = 0;
+  for (let dy = -1; dy <= 1; dy++)
+    for (let dx = -1; dx <= 1; dx++) sum += at[(y + dy) * width + x + dx] ?? 0;
+  return sum / 9;
 }
 
 function outward(

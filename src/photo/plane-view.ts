@@ -1,5 +1,5 @@
 /** How a flat sheet appears in a photo: a homography (Hartley & Zisserman, ch. 2, from memory) and one radial term of the lens. */
-import type { Grey, PhotoPoint } from "./grey.ts";
+import { type Grey, numberAt, type PhotoPoint } from "./grey.ts";
 
 /** A place of the lattice; between dots it is broken. */
 export interface LatticePoint {
@@ -43,9 +43,11 @@ export function seenAt(view: PlaneView, { across, down }: LatticePoint): PhotoPo
 
 /** As a lens without distortion would show it. */
 export function straightAt(plane: readonly number[], a: number, b: number): PhotoPoint {
-  const [h0 = 0, h1 = 0, h2 = 0, h3 = 0, h4 = 0, h5 = 0, h6 = 0, h7 = 0] = plane;
-  const depth = h6 * a + h7 * b + 1;
-  return { x: (h0 * a + h1 * b + h2) / depth, y: (h3 * a + h4 * b + h5) / depth };
+  const depth = numberAt(plane, 6) * a + numberAt(plane, 7) * b + 1;
+  return {
+    x: (numberAt(plane, 0) * a + numberAt(plane, 1) * b + numberAt(plane, 2)) / depth,
+    y: (numberAt(plane, 3) * a + numberAt(plane, 4) * b + numberAt(plane, 5)) / depth,
+  };
 }
 
 /** Which place of the lattice is seen at a point: the lens undone by iteration, then the inverse homography. */

@@ -48,7 +48,7 @@ describe("a page", () => {
   });
 
   it("of squares has a lattice to begin with, whose steps are those of the squares", () => {
-    const seeds = findRuling(SQUARES)?.seeds ?? [];
+    const seeds = [...(findRuling(SQUARES)?.seeds ?? [])];
     expect(seeds.length).toBeGreaterThan(1);
     for (const { spot, right, below } of seeds) {
       // Lines of two pixels: their middle lies half a pixel beyond the first.

@@ -1,11 +1,13 @@
 /** What came of a staged photo, against the truth beside it. */
 import type { GridAxis } from "../../../src/measure/grid-axis.ts";
 import { toMm } from "../../../src/measure/length.ts";
-import { countPhoto } from "../../../src/photo/count-photo.ts";
-import type { Grey } from "../../../src/photo/grey.ts";
+import { countDots } from "../../../src/photo/count-dots.ts";
+import type { Grey, PhotoPoint } from "../../../src/photo/grey.ts";
 import { measureLines } from "../../../src/photo/measure-lines.ts";
 import { measureGrid } from "../../../src/photo/measure-paper.ts";
+import { COPY, isSure } from "../../../src/photo/photo-copies.ts";
 import type { PhotoCount } from "../../../src/photo/photo-count.ts";
+import { shrunk } from "../../../src/photo/shrink-photo.ts";
 import type { StagedPhoto } from "./staged-photo.ts";
 
 export interface Outcome {
@@ -17,15 +19,34 @@ export interface Outcome {
 
 /** All of the work at once. */
 export function countedIn(photo: Grey): PhotoCount {
-  const work = countPhoto(photo);
+  const work = countDots(photo);
   let step = work.next();
   while (!step.done) step = work.next();
   return step.value;
 }
 
-export function outcomeOf({ photo, staging, corners }: StagedPhoto): Outcome {
+/** As the page does: by a copy, and by the photo where that is not sure. */
+export function outcomeOf(staged: StagedPhoto): Outcome {
+  const { width, height } = staged.photo;
+  const factor = COPY / Math.max(width, height);
+  if (factor < 1) {
+    const copy = smaller(staged, factor);
+    const counted = countedIn(copy.photo);
+    if (isSure(counted)) return outcomeWith(copy, counted);
+  }
+  return outcomeWith(staged, countedIn(staged.photo));
+}
+
+function smaller({ photo, corners: [a, b, c, d], staging }: StagedPhoto, factor: number) {
+  const at = ({ x, y }: PhotoPoint) => ({
+    x: (x + 0.5) * factor - 0.5,
+    y: (y + 0.5) * factor - 0.5,
+  });
+  return { photo: shrunk(photo, factor), corners: [at(a), at(b), at(c), at(d)] as const, staging };
+}
+
+function outcomeWith({ photo, staging, corners }: StagedPhoto, counted: PhotoCount): Outcome {
   const { axes, ruling } = staging.notebook;
-  const counted = countedIn(photo);
   if (!counted.ok) return { count: `refused: ${counted.doubt.kind}` };
   const paper = { width: toMm(axes.across.paper), height: toMm(axes.down.paper) };
   if (counted.of === "lines") {

@@ -1,7 +1,6 @@
 /** Counts the dots of a photo: as a worker of its own, or inside the page where a browser allows no worker. */
-import { countPhoto } from "../../../../src/photo/count-photo.ts";
+import { countDots } from "../../../../src/photo/count-dots.ts";
 import type { Grey } from "../../../../src/photo/grey.ts";
-import { sumUp } from "../../../../src/photo/grey.ts";
 import type { PaperCorners } from "../../../../src/photo/measure-paper.ts";
 import { guessCorners, guessLinedCorners } from "../../../../src/photo/paper-edges.ts";
 import type { PhotoCount } from "../../../../src/photo/photo-count.ts";
@@ -10,7 +9,7 @@ import type { Counted, PhotoCountPart } from "./photo-count-part.ts";
 
 /** Step by step, so that a page can breathe between. */
 function* steps(photo: Grey): Generator<PhotoStep<Counted>> {
-  const counting = countPhoto(photo);
+  const counting = countDots(photo);
   let step = counting.next();
   while (!step.done) {
     yield { kind: "part", part: step.value };
@@ -23,9 +22,7 @@ function* steps(photo: Grey): Generator<PhotoStep<Counted>> {
 
 function cornersOf(photo: Grey, count: PhotoCount): PaperCorners | undefined {
   if (!count.ok) return undefined;
-  return count.of === "grid"
-    ? guessCorners(sumUp(photo), count.grid)
-    : guessLinedCorners(count.page);
+  return count.of === "grid" ? guessCorners(photo, count.grid) : guessLinedCorners(count.page);
 }
 
 const part: PhotoCountPart = { steps };

@@ -9,6 +9,8 @@ import { pictureSize } from "../../../../src/photo/picture-size.ts";
 const MOST_MEGAPIXELS = 220;
 const MOST_MEGABYTES = 100;
 const SHORTEST = 240;
+/** No page is so narrow, as a part of its longer side. */
+const NARROWEST = 0.12;
 /** A JPEG file says its size in here, after what the camera wrote about itself. */
 const HEAD = 512 * 1_024;
 
@@ -17,6 +19,8 @@ export type OpenedPhoto =
       readonly ok: true;
       readonly canvas: HTMLCanvasElement;
       readonly grey: Grey;
+      /** Has the photo more pixels than were needed? */
+      readonly isScaled: boolean;
       /** What the camera wrote about itself. */
       readonly focal?: Focal;
     }
@@ -46,29 +50,41 @@ export async function openPhoto(file: Blob, opening: Opening): Promise<OpenedPho
     return { ok: false, fault: { kind: "no-picture" } };
   }
   const { width, height } = picture;
-  const canvas = drawnOn(picture, opening);
+  const [shorter, longer] = [Math.min(width, height), Math.max(width, height)];
+  const isEnough = shorter >= SHORTEST && shorter >= NARROWEST * longer;
+  const canvas = isEnough ? drawnOn(picture, opening) : undefined;
   picture.close();
   if (!canvas) return { ok: false, fault: { kind: "too-small", width, height } };
   const focal = film === undefined ? {} : { focal: focalOf(film, { width, height }) };
-  return { ok: true, canvas, grey: greyOf(canvas), ...focal };
+  return { ok: true, canvas, grey: greyOf(canvas), isScaled: longer > opening.longest, ...focal };
 }
 
-/** Nothing where there is too little of it. */
+/**
+ * Halved for as long as half of it is enough, then scaled to what is left: so each pixel is a mean of those that it covers,
+ * in every browser. Nothing where no canvas can be had.
+ */
 function drawnOn(
   picture: ImageBitmap,
   { quarters, longest }: Opening,
 ): HTMLCanvasElement | undefined {
-  const scale = Math.min(1, longest / Math.max(picture.width, picture.height));
-  const [width, height] = [picture.width, picture.height].map((side) => Math.round(side * scale));
-  if (!width || !height || Math.min(width, height) < SHORTEST) return undefined;
+  let from: ImageBitmap | HTMLCanvasElement | undefined = picture;
+  while (from && Math.max(from.width, from.height) >= 2 * longest) from = copyOf(from, 0.5, 0);
+  return from && copyOf(from, Math.min(1, longest / Math.max(from.width, from.height)), quarters);
+}
+
+function copyOf(
+  from: ImageBitmap | HTMLCanvasElement,
+  scale: number,
+  quarters: number,
+): HTMLCanvasElement | undefined {
+  const [width, height] = [Math.round(from.width * scale), Math.round(from.height * scale)];
   const canvas = document.createElement("canvas");
   [canvas.width, canvas.height] = quarters % 2 === 0 ? [width, height] : [height, width];
   const context = canvas.getContext("2d", { willReadFrequently: true });
   if (!context) return undefined;
-  context.imageSmoothingQuality = "high";
   context.translate(canvas.width / 2, canvas.height / 2);
   context.rotate((quarters * Math.PI) / 2);
-  context.drawImage(picture, -width / 2, -height / 2, width, height);
+  context.drawImage(from, -width / 2, -height / 2, width, height);
   context.resetTransform();
   return canvas;
 }

@@ -1,5 +1,6 @@
 /** The part that counts a notebook's dots from a photo, in the page alone: loaded when somebody asks for it. */
 import type { Grey } from "../../../../src/photo/grey.ts";
+import { COPY, FINER_COPY, isSure } from "../../../../src/photo/photo-copies.ts";
 import { photoReport } from "../../../../src/view/photo/photo-numbers.ts";
 import { ownAddress } from "../../ui/load-script.ts";
 import { saveFile } from "../../ui/save-file.ts";
@@ -14,12 +15,10 @@ const own = ownAddress();
 const HOW =
   "Lay the notebook open at a blank page, with all of the page and a little of the table in the picture, and hold the phone upright above it. The photo stays on this device: it is neither sent nor kept.";
 
-/** About nine pixels for a millimetre of A5. */
-const LONGEST = 2_000;
-
 function look(work: PhotoWork): PhotoLook<Grey, Counted> {
   return {
-    longest: LONGEST,
+    longest: COPY,
+    finer: { longest: FINER_COPY, isSure: ({ count }) => isSure(count) },
     turns: true,
     words: {
       doing: "Counting",

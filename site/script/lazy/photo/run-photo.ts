@@ -8,8 +8,10 @@ type Opened = Extract<OpenedPhoto, { readonly ok: true }>;
 
 /** What is looked for in a photo, and how that is told. */
 export interface PhotoLook<Asked, Done> {
-  /** The longer side that it needs, in pixels. */
+  /** The longer side of the copy that it is looked for in, in pixels. */
   readonly longest: number;
+  /** Of a second copy, for where what was found in the first is not sure. */
+  readonly finer?: { readonly longest: number; readonly isSure: (done: Done) => boolean };
   /** May somebody turn the photo? Else it is understood however it lies. */
   readonly turns: boolean;
   readonly words: Readonly<Record<"doing" | "stop" | "stopped" | "failed", string>>;
@@ -69,20 +71,19 @@ export function runPhoto<Asked, Done>(
   return () => stop.abort();
 }
 
+interface Finding<Asked, Done> {
+  readonly look: PhotoLook<Asked, Done>;
+  readonly signal: AbortSignal;
+  readonly progress: HTMLProgressElement;
+}
+
 async function foundIn<Asked, Done>(
   file: Blob,
   quarters: number,
-  {
-    look,
-    signal,
-    progress,
-  }: {
-    readonly look: PhotoLook<Asked, Done>;
-    readonly signal: AbortSignal;
-    readonly progress: HTMLProgressElement;
-  },
+  { look, signal, progress }: Finding<Asked, Done>,
 ): Promise<PhotoShown> {
-  const opened = await openPhoto(file, { quarters, longest: look.longest });
+  const { longest, finer, ...rest } = look;
+  const opened = await openPhoto(file, { quarters, longest });
   if (!opened.ok) {
     const { sentence, hint } = sayPhotoFault(opened.fault);
     return { elements: [message(`${sentence} ${hint}`, "fault")], buttons: [] };
@@ -90,7 +91,10 @@ async function foundIn<Asked, Done>(
   if (signal.aborted) return { elements: [], buttons: [] };
   const work = runAside(look.asking(opened), (part) => (progress.value = part));
   signal.addEventListener("abort", work.cancel);
-  return look.show(opened, await work.done);
+  const done = await work.done;
+  if (!finer || !opened.isScaled || finer.isSure(done)) return look.show(opened, done);
+  const again = { ...rest, longest: finer.longest };
+  return foundIn(file, quarters, { look: again, signal, progress });
 }
 
 /** Words that the keyboard is led to, so that they are read out. */
