@@ -1,7 +1,7 @@
-/** The second half of a keeper's journey: a strip, the next pages, a layout of their own, all of it saved and brought back, a photo counted. */
+/** The second half of a keeper's journey: a strip, the next pages, a layout of their own, all of it saved and brought back, photos counted and measured. */
 import { expect } from "vitest";
 import { KEYS } from "../drivers/engine.ts";
-import { stagedPage } from "../staged-page.ts";
+import { stagedPage, stagedSheet } from "../staged-page.ts";
 import { TO_THE_TITLE, titleDrawn } from "./recipe-title.ts";
 import type { Step } from "./step.ts";
 
@@ -83,6 +83,23 @@ export const MAKING: readonly Step[] = [
       await hand.reads(".photo-result", "20 across and 28 down");
       await hand.press(".photo-result button", "Use these numbers");
       await hand.reads('[data-part="tally"]', "20 across");
+    },
+  ],
+  [
+    "measures the bars of the test sheet in a photo as Node does, and takes the lengths over",
+    async (hand, book) => {
+      const { file, lengths } = await stagedSheet();
+      await hand.open(book.served("measure/index.html"));
+      await hand.press("summary", "Measure the bars from a photo");
+      await hand.until(() => document.querySelector("#photo-file"));
+      await hand.choose("#photo-file", "sheet.png", file);
+      await hand.press(".photo-result button", "Use these");
+      const filled = await hand.until(() =>
+        ["bar-x", "bar-y"].map((id) => document.querySelector<HTMLInputElement>(`#${id}`)?.value),
+      );
+      const [x, y] = filled.map(Number);
+      expect(x).toBeCloseTo(Number(lengths.x), 1);
+      expect(y).toBeCloseTo(Number(lengths.y), 1);
     },
   ],
 ];
