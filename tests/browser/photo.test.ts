@@ -38,6 +38,18 @@ function pngOf({ width, height, at }: Grey): Buffer {
   return Buffer.from(PNG.sync.write({ width, height, data }));
 }
 
+/** 1,300 pixels long, with 16 by 60 dots so many pixels apart. */
+function dotted(step: number): Grey {
+  const [width, height] = [400, 1_300];
+  const at = new Uint8Array(width * height).fill(225);
+  for (let index = 0; index < 16 * 60; index++) {
+    const [x, y] = [(index % 16) * step + 40, Math.floor(index / 16) * step + 60];
+    for (const [dx, dy] of [-1, 0, 1].flatMap((down) => [-1, 0, 1].map((right) => [right, down])))
+      at[(y + (dy ?? 0)) * width + x + (dx ?? 0)] = 110;
+  }
+  return { width, height, at };
+}
+
 const result = (page: Page) => page.locator(".photo-result");
 
 async function openPart(page: Page): Promise<void> {
@@ -151,6 +163,18 @@ describe("a photo on a phone", () => {
       expect(await page.locator("#pitch-down").inputValue()).toBe("6");
       expect(await page.locator("#ruling").inputValue()).toBe("lines");
       expect(Math.abs(Number(await page.locator("#first-top").inputValue()) - 15)).toBeLessThan(1);
+    });
+  });
+
+  it.each([
+    ["fine", "a finer copy", 16, 1_300],
+    ["wide", "a copy of 1,200 pixels", 20, 1_200],
+  ])("of a %s grid is counted in %s", async (...[, , step, longer]) => {
+    await testBrowser.onPage(`${testBrowser.address}fit/index.html`, PHONE, async (page) => {
+      await openPart(page);
+      await choose(page, pngOf(dotted(step)));
+      await result(page).getByText("16 across and 60 down").waitFor();
+      expect(await result(page).locator("canvas").getAttribute("height")).toBe(`${longer}`);
     });
   });
 
