@@ -39,10 +39,11 @@ export function takePhoto(
   const soft = light.blur > 0 ? blurred(sharp, size, light.blur) : sharp;
   const noisy = soft.map((one) => one + light.noise * normal(random));
   const saved = light.quality < 100 ? compressed(noisy, size, light.quality) : noisy;
-  return {
-    ...size,
-    at: Uint8Array.from(saved, (one) => Math.round(Math.min(255, Math.max(0, one)))),
-  };
+  // `Uint8Array.from` would make a list of all pixels first.
+  const at = new Uint8Array(saved.length);
+  for (let index = 0; index < at.length; index++)
+    at[index] = Math.round(Math.min(255, Math.max(0, saved[index] ?? 0)));
+  return { ...size, at };
 }
 
 function exposed(
