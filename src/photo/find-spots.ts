@@ -43,12 +43,10 @@ function contrastMap({ width, height, sums }: SummedGrey, reach: number): Float3
     const [outerTop, outerBottom] = [(y - edge) * stride, (y + edge + 1) * stride];
     const [top, bottom] = [(y - reach) * stride, (y + reach + 1) * stride];
     for (let x = edge; x < width - edge; x++) {
-      const [left, right, outerLeft, outerRight] = [
-        x - reach,
-        x + reach + 1,
-        x - edge,
-        x + edge + 1,
-      ];
+      const left = x - reach;
+      const right = x + reach + 1;
+      const outerLeft = x - edge;
+      const outerRight = x + edge + 1;
       const core =
         (sums[bottom + right] ?? 0) -
         (sums[bottom + left] ?? 0) -
