@@ -1,4 +1,4 @@
-/** What counting a photo comes to: the grid, or why it is not said. */
+/** What counting a photo comes to: the grid, or why it is not said; and in which copy of it. */
 import type { PhotoPoint } from "./grey.ts";
 import type { PlaneView } from "./plane-view.ts";
 
@@ -59,3 +59,15 @@ export type PhotoCount =
   | { readonly ok: true; readonly of: "lines"; readonly page: LinedPage }
   /** `found` are the dots that were seen, to be shown. */
   | { readonly ok: false; readonly doubt: PhotoDoubt; readonly found: readonly PhotoPoint[] };
+
+/** The longer side in pixels of the copy that is counted: about six for a millimetre of A5; and where that one does not do. */
+export const COPY = 1_200;
+export const FINER_COPY = 2_000;
+/** With fewer pixels for a step a count is not trusted. */
+const LEAST_STEP = 15;
+
+/** Need no finer copy be counted? */
+export function isSure(count: PhotoCount): boolean {
+  if (!count.ok) return false;
+  return (count.of === "grid" ? count.grid.step : count.page.step) >= LEAST_STEP;
+}

@@ -5,8 +5,7 @@ import { countDots } from "../../../src/photo/count-dots.ts";
 import type { Grey, PhotoPoint } from "../../../src/photo/grey.ts";
 import { measureLines } from "../../../src/photo/measure-lines.ts";
 import { measureGrid } from "../../../src/photo/measure-paper.ts";
-import { COPY, isSure } from "../../../src/photo/photo-copies.ts";
-import type { PhotoCount } from "../../../src/photo/photo-count.ts";
+import { COPY, isSure, type PhotoCount } from "../../../src/photo/photo-count.ts";
 import { shrunk } from "../../../src/photo/shrink-photo.ts";
 import type { StagedPhoto } from "./staged-photo.ts";
 

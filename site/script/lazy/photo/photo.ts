@@ -1,6 +1,6 @@
 /** The part that counts a notebook's dots from a photo, in the page alone: loaded when somebody asks for it. */
 import type { Grey } from "../../../../src/photo/grey.ts";
-import { COPY, FINER_COPY, isSure } from "../../../../src/photo/photo-copies.ts";
+import { COPY, FINER_COPY, isSure } from "../../../../src/photo/photo-count.ts";
 import { photoReport } from "../../../../src/view/photo/photo-numbers.ts";
 import { ownAddress } from "../../ui/load-script.ts";
 import { saveFile } from "../../ui/save-file.ts";
