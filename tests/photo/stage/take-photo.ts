@@ -88,15 +88,19 @@ const SUBPIXEL = 0.25;
 
 /** The page between its pixels, or the desk with a faint grain. */
 export function sampled(page: Raster, light: Light, mmX: number, mmY: number): number {
-  const [x, y] = [mmX * page.perMm - 0.5, mmY * page.perMm - 0.5];
-  const [left, top] = [Math.floor(x), Math.floor(y)];
+  const x = mmX * page.perMm - 0.5;
+  const y = mmY * page.perMm - 0.5;
+  const left = Math.floor(x);
+  const top = Math.floor(y);
   if (left < 0 || top < 0 || left >= page.width - 1 || top >= page.height - 1)
     return light.desk * (1 + 0.08 * Math.sin(mmY * 1.7 + 3 * Math.sin(mmX * 0.05)));
   const at = top * page.width + left;
-  const [u, v] = [x - left, y - top];
-  const [a, b] = [page.at[at] ?? 0, page.at[at + 1] ?? 0];
-  const [c, d] = [page.at[at + page.width] ?? 0, page.at[at + page.width + 1] ?? 0];
-  const here = (1 - v) * ((1 - u) * a + u * b) + v * ((1 - u) * c + u * d);
+  const below = at + page.width;
+  const u = x - left;
+  const v = y - top;
+  const here =
+    (1 - v) * ((1 - u) * (page.at[at] ?? 0) + u * (page.at[at + 1] ?? 0)) +
+    v * ((1 - u) * (page.at[below] ?? 0) + u * (page.at[below + 1] ?? 0));
   return light.paper * (1 - light.ink * (1 - here / 255));
 }
 
@@ -178,26 +182,33 @@ function compressed(from: Float32Array, { width, height }: Size, quality: number
   const scale = (quality < 50 ? 5_000 / quality : 200 - 2 * quality) / 100;
   const to = from.slice();
   const [block, waves] = [new Float32Array(64), new Float32Array(64)];
+  const between = new Float32Array(64);
+  const [there, back] = [
+    { between, table: COSINES },
+    { between, table: BACK },
+  ];
   for (let y = 0; y + 8 <= height; y += 8)
     for (let x = 0; x + 8 <= width; x += 8) {
       for (let at = 0; at < 64; at++)
         block[at] = (from[(y + (at >> 3)) * width + x + (at & 7)] ?? 0) - 128;
-      transformed(block, waves, false);
+      transformed(block, waves, there);
       for (let at = 0; at < 64; at++) {
         const step = Math.max(1, (STEPS[at] ?? 1) * scale);
         waves[at] = Math.round((waves[at] ?? 0) / step) * step;
       }
-      transformed(waves, block, true);
+      transformed(waves, block, back);
       for (let at = 0; at < 64; at++)
         to[(y + (at >> 3)) * width + x + (at & 7)] = (block[at] ?? 0) + 128;
     }
   return to;
 }
 
-/** The two-way cosine transform of a block, or back. */
-function transformed(from: Float32Array, to: Float32Array, isBack: boolean): void {
-  const between = new Float32Array(64);
-  const table = isBack ? BACK : COSINES;
+/** The two-way cosine transform of a block, or back; `between` is room for what comes halfway. */
+function transformed(
+  from: Float32Array,
+  to: Float32Array,
+  { between, table }: { readonly between: Float32Array; readonly table: Float32Array },
+): void {
   for (let row = 0; row < 8; row++)
     for (let wave = 0; wave < 8; wave++) {
       let sum = 0;
