@@ -63,11 +63,14 @@ export type PhotoCount =
 /** The longer side in pixels of the copy that is counted: about six for a millimetre of A5; and where that one does not do. */
 export const COPY = 1_200;
 export const FINER_COPY = 2_000;
-/** With fewer pixels for a step a count is not trusted. */
-const LEAST_STEP = 15;
+/** With fewer pixels for a step a count is not trusted: noise passes for dots, while a crossing is seen by its lines. */
+const LEAST_STEP = { dots: 13, squares: 10, lines: 15 } as const;
+/** A finer copy shows this as well. */
+const AS_WELL: ReadonlySet<PhotoDoubt["kind"]> = new Set(["blurred", "cut-off", "upright"]);
 
 /** Need no finer copy be counted? */
 export function isSure(count: PhotoCount): boolean {
-  if (!count.ok) return false;
-  return (count.of === "grid" ? count.grid.step : count.page.step) >= LEAST_STEP;
+  if (!count.ok) return AS_WELL.has(count.doubt.kind);
+  if (count.of === "lines") return count.page.step >= LEAST_STEP.lines;
+  return count.grid.step >= LEAST_STEP[count.grid.ruling];
 }

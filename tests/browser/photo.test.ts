@@ -167,7 +167,7 @@ describe("a photo on a phone", () => {
   });
 
   it.each([
-    ["fine", "a finer copy", 16, 1_300],
+    ["fine", "a finer copy", 13, 1_300],
     ["wide", "a copy of 1,200 pixels", 20, 1_200],
   ])("of a %s grid is counted in %s", async (...[, , step, longer]) => {
     await testBrowser.onPage(`${testBrowser.address}fit/index.html`, PHONE, async (page) => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Notebook } from "../../src/notebook/notebook.ts";
 import { countDots } from "../../src/photo/count-dots.ts";
 import type { Grey } from "../../src/photo/grey.ts";
+import { isSure, type PhotoDoubt } from "../../src/photo/photo-count.ts";
 import type { Pose } from "./stage/camera.ts";
 import { DAYLIGHT, FLAT, gridOn, type Staging, stagePhoto } from "./stage/staged-photo.ts";
 import type { Light } from "./stage/take-photo.ts";
@@ -107,11 +108,22 @@ it.each([40, 2_000])("says how far it is, from nought to one: %i pixels", (side)
   expect(Math.max(...parts)).toBeLessThan(1);
 });
 
+it.each<[PhotoDoubt, boolean]>([
+  [{ kind: "blurred" }, true],
+  [{ kind: "cut-off", sides: ["top"] }, true],
+  [{ kind: "upright" }, true],
+  [{ kind: "too-few", dots: 3 }, false],
+  [{ kind: "no-grid", residual: 0.2 }, false],
+])("where a finer copy would show %o as well, none is asked for: %s", (doubt, sure) => {
+  expect(isSure({ ok: false, doubt, found: [] })).toBe(sure);
+});
+
 it("finds dots where they lie", () => {
   const photo = drawnDots(36, { width: 900, height: 1_200 });
   const counted = countedIn(photo);
   if (!counted.ok || counted.of !== "grid") throw new Error("the dots were not counted");
   expect([counted.grid.across, counted.grid.down]).toEqual([20, 28]);
+  expect(isSure(counted)).toBe(true);
   const [first] = counted.grid.corners;
   expect(first?.x).toBeCloseTo(108, 0);
   expect(first?.y).toBeCloseTo(108, 0);
