@@ -4,13 +4,13 @@ import { type ExtendedGrid, extendGrid, spread } from "./extend-grid.ts";
 import { type FoundRuling, findRuling } from "./find-ruling.ts";
 import { findSpots } from "./find-spots.ts";
 import { type Grey, medianOf, type SummedGrey, sumUp } from "./grey.ts";
-import { hasBareLine, residuals, unevenness } from "./grid-checks.ts";
-import { type Looking, readLine, stepAt } from "./grid-reader.ts";
+import { hasBareLine, residuals, tornPart, unevenness } from "./grid-checks.ts";
+import { type Looking, longerAt, readLine, stepAt } from "./grid-reader.ts";
 import { growLattice, type Node, regularNodes } from "./grow-lattice.ts";
 import { largestLattice } from "./largest-lattice.ts";
 import { lookForDots, noFainter } from "./look.ts";
 import { type CountedGrid, PHOTO_SIDES, type PhotoCount, type PhotoDoubt } from "./photo-count.ts";
-import { seenAt } from "./plane-view.ts";
+import { type LatticePoint, seenAt } from "./plane-view.ts";
 import { isSharp } from "./sharpness.ts";
 import { rimReach } from "./spot.ts";
 
@@ -21,6 +21,10 @@ const LEAST_DOTS = 100;
 const LEAST_FILL = 0.8;
 /** Half of all dots lie no farther than so many steps from halfway between their neighbours, on curled paper too. */
 const MOST_UNEVEN = 0.08;
+/** So many neighbours may be torn apart: dots that are none. */
+const MOST_TORN = 0.002;
+/** One pitch is at most so many times the other; seen askew, too. Else it is that of every third line. */
+const LONGEST_RATIO = 1.8;
 /** A line beyond the last with more dots than this may be one. */
 const MOST_BEYOND = 0.36;
 /** And one that more lines of ink lie on may hide one. */
@@ -110,7 +114,6 @@ function gridOf(extended: ExtendedGrid, ruling: CountedGrid["ruling"]): CountedG
     { across: range.right, down: range.bottom },
     { across: range.left, down: range.bottom },
   ];
-  const middle = { across: (range.left + range.right) / 2, down: (range.top + range.bottom) / 2 };
   return {
     ...{ across, down, ruling, view },
     first: { across: range.left, down: range.top },
@@ -118,9 +121,13 @@ function gridOf(extended: ExtendedGrid, ruling: CountedGrid["ruling"]): CountedG
     dots: [...answers.values()].map(({ x, y }) => ({ x, y })),
     residual: medianOf(residuals(extended)),
     unevenness: unevenness(extended),
-    step: stepAt(view, middle),
+    step: stepAt(view, middleOf(extended)),
     fill: answers.size / (across * down),
   };
+}
+
+function middleOf({ range: { left, right, top, bottom } }: ExtendedGrid): LatticePoint {
+  return { across: (left + right) / 2, down: (top + bottom) / 2 };
 }
 
 function doubtOf(
@@ -128,8 +135,11 @@ function doubtOf(
   extended: ExtendedGrid,
   { dots, fill, residual, step, ruling, unevenness: uneven }: CountedGrid,
 ): PhotoDoubt | undefined {
-  const { beyond } = extended;
+  const { beyond, view } = extended;
   if (dots.length < LEAST_DOTS) return { kind: "too-few", dots: dots.length };
+  // A lattice that is not the grid's own says nothing of the grid's ends.
+  const isAskew = longerAt(view, middleOf(extended)) > LONGEST_RATIO * step;
+  if (isAskew || tornPart(extended) > MOST_TORN) return { kind: "no-grid", residual };
   const off = PHOTO_SIDES.filter((side) => !beyond[side].isInPhoto);
   if (off.length > 0) return { kind: "cut-off", sides: off };
   if (hasBareLine(extended)) return { kind: "bare-line" };

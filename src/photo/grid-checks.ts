@@ -3,6 +3,7 @@ import { type ExtendedGrid, LEAST_SEEN, wholesFrom } from "./extend-grid.ts";
 import { distances } from "./fit-view.ts";
 import { medianOf } from "./grey.ts";
 import { placeKey } from "./grow-lattice.ts";
+import { seenAt } from "./plane-view.ts";
 
 /** How far off the dots of a grid lie, in pixels. */
 export function residuals({ view, answers }: ExtendedGrid): readonly number[] {
@@ -24,6 +25,31 @@ export function hasBareLine({ range, answers }: ExtendedGrid): boolean {
     wholesFrom(left, right).some((column) => isBare(bottom - top + 1, columns.get(column))) ||
     wholesFrom(top, bottom).some((row) => isBare(right - left + 1, rows.get(row)))
   );
+}
+
+/** Neighbours that lie so many steps off from how the view shows two neighbours are none. */
+const TORN = 0.4;
+
+/**
+ * The part of all neighbours that are torn apart: where a stroke of ink leads from one row to the next, what lies beyond it
+ * is a row off. Curled paper tears nothing.
+ */
+export function tornPart({ view, answers }: ExtendedGrid): number {
+  let [torn, all] = [0, 0];
+  for (const one of answers.values()) {
+    const seen = seenAt(view, one);
+    for (const [right, below] of [
+      [1, 0],
+      [0, 1],
+    ] as const) {
+      const next = answers.get(placeKey(one.across + right, one.down + below));
+      if (!next) continue;
+      const [x, y] = [seenAt(view, next).x - seen.x, seenAt(view, next).y - seen.y];
+      all++;
+      if (Math.hypot(next.x - one.x - x, next.y - one.y - y) > TORN * Math.hypot(x, y)) torn++;
+    }
+  }
+  return torn / Math.max(1, all);
 }
 
 /** How far off a dot lies from halfway between its neighbours in a row, in pixels: the one in the middle. */

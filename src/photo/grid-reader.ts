@@ -161,6 +161,12 @@ export function stepAt(view: PlaneView, place: LatticePoint): number {
   return shorterOf(stepsAt(view, place));
 }
 
+/** And the longer one. */
+export function longerAt(view: PlaneView, place: LatticePoint): number {
+  const { right, below } = stepsAt(view, place);
+  return Math.max(Math.hypot(right.x, right.y), Math.hypot(below.x, below.y));
+}
+
 function shorterOf({ right, below }: Steps): number {
   return Math.min(Math.hypot(right.x, right.y), Math.hypot(below.x, below.y));
 }

@@ -2,6 +2,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fitView } from "../../src/photo/fit-view.ts";
+import { tornPart } from "../../src/photo/grid-checks.ts";
+import { placeKey } from "../../src/photo/grow-lattice.ts";
 import { measureGrid, type PaperCorners } from "../../src/photo/measure-paper.ts";
 import type { CountedGrid } from "../../src/photo/photo-count.ts";
 import { pictureSize } from "../../src/photo/picture-size.ts";
@@ -39,6 +41,37 @@ const PLACES = Array.from({ length: 121 }, (_, index) => ({
   across: (index % 11) * 3 - 15,
   down: Math.floor(index / 11) * 4 - 20,
 }));
+
+describe("the dots of a grid", () => {
+  const view: PlaneView = {
+    ...{ plane: [0.4, -0.02, 0.05, 0.02, 0.4, -0.1, 0.05, -0.05], lens: 0.03 },
+    ...{ middle: { x: 749.5, y: 999.5 }, scale: 1_000 },
+  };
+  /** 21 by 21 of them; those that are said to be a row off lie where that row is. */
+  const tornIn = (isOff: (across: number, down: number) => boolean) => {
+    const answers = new Map(
+      Array.from({ length: 441 }, (_, index) => {
+        const [across, down] = [(index % 21) - 10, Math.floor(index / 21) - 10];
+        const seen = seenAt(view, { across, down: down + (isOff(across, down) ? 1 : 0) });
+        return [placeKey(across, down), { across, down, ...seen, strength: 1 }];
+      }),
+    );
+    const line = { found: [], share: 0, covered: 0, isInPhoto: true };
+    return tornPart({
+      ...{ view, answers, range: { left: -10, top: -10, right: 10, bottom: 10 } },
+      beyond: { left: line, top: line, right: line, bottom: line },
+    });
+  };
+
+  it("are torn nowhere as long as each lies on its row", () => {
+    expect(tornIn(() => false)).toBe(0);
+  });
+
+  it("are torn where some of them lie a row off, beyond each of their neighbours", () => {
+    // Eight beside the seam, and five from their last good row to the next.
+    expect(tornIn((across, down) => across < -5 && down > 2)).toBeCloseTo(13 / 840, 12);
+  });
+});
 
 describe("a view", () => {
   it("leads from a place to the photo and back", () => {

@@ -4,6 +4,7 @@ import { findRuling } from "../../src/photo/find-ruling.ts";
 import { type Grey, type SummedGrey, sumUp } from "../../src/photo/grey.ts";
 import { lookForCrossings, lookForLines } from "../../src/photo/look.ts";
 import { shrunk } from "../../src/photo/shrink-photo.ts";
+import { countedIn } from "./stage/tally.ts";
 
 const SIZE = { width: 600, height: 800 };
 
@@ -86,6 +87,18 @@ describe("a line that is looked for", () => {
     expect(crossing?.y).toBeCloseTo(300.5, 1);
     expect(lookForCrossings(drawn(lines(30)))(at, 4, steps)).toBeUndefined();
   });
+});
+
+it.each([
+  [20, { ok: true, grid: { across: 25, down: 35 } }],
+  [50, { ok: false, doubt: { kind: "no-grid" } }],
+])("squares 20 pixels wide and %i high: as high as wide, or lines were missed", (high, count) => {
+  const last = 60 + high * Math.floor(680 / high) + 2;
+  const onPage = (x: number, y: number) => x >= 60 && x < 542 && y >= 60 && y < last;
+  const page = drawn((x, y) =>
+    onPage(x, y) ? (lines(20)(y, x) ?? lines(high)(x, y - 60)) : undefined,
+  );
+  expect(countedIn(page)).toMatchObject(count);
 });
 
 it("a smaller copy is as bright, and its places are where they were", () => {
