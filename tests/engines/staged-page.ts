@@ -58,6 +58,6 @@ async function takeSheet(): Promise<StagedSheet> {
 
 function pngOf({ width, height, at }: Grey): Uint8Array {
   const data = Buffer.alloc(4 * at.length, 255);
-  at.forEach((light, index) => data.fill(light, 4 * index, 4 * index + 3));
+  for (const [index, light] of at.entries()) data.fill(light, 4 * index, 4 * index + 3);
   return PNG.sync.write({ width, height, data });
 }
