@@ -23,7 +23,7 @@ const LEAST_SHARE = 0.6;
 const LEAST_SIGN = 0.3;
 /** And so much a dot: the fold between two pages is a line as well, and has none. */
 export const LEAST_SEEN = 0.15;
-/** So many dots tell how a sheet is seen. */
+/** So many dots tell how the next lines are seen. */
 const ENOUGH = 400;
 /** A view is fitted anew once there are so many times as many dots. */
 const GROWN = 1.2;
@@ -63,7 +63,8 @@ export function extendGrid(looking: Looking, nodes: readonly Node[]): ExtendedGr
   }
   if (!view) return undefined;
   readAll(looking, view, range, answers);
-  view = fitView(some(answers), looking.grey) ?? view;
+  // A slight lens only shows in all of them.
+  view = fitView([...answers.values()], looking.grey) ?? view;
   const last = view;
   const beyond = (side: PhotoSide) => lineBeyond(looking, last, { range, side }, answers);
   return {
@@ -77,7 +78,7 @@ export function extendGrid(looking: Looking, nodes: readonly Node[]): ExtendedGr
   };
 }
 
-/** Enough dots for a view. */
+/** Enough dots for a view on the way. */
 function some(answers: Answers): readonly Sighting[] {
   return spread([...answers.values()], ENOUGH);
 }
