@@ -10,6 +10,7 @@ import {
   type Page,
 } from "playwright-core";
 import { afterAll, beforeAll, expect, inject } from "vitest";
+import { IS_SWEEP } from "../sweep/sweep-size.ts";
 import { type Served, serveFolder } from "./serve-folder.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -81,10 +82,16 @@ async function leaveNothing(page: Page): Promise<void> {
   await page.goto("about:blank");
 }
 
-/** The folder of the demo book, or of the one on other papers where that alone has the file. */
+/** The folder of the demo book, or of the one with a few layouts on more notebooks where that alone has the file. */
 export function bookWith(file: string): string {
-  const [book, papers] = [inject("book"), inject("papers")];
-  return !existsSync(join(book, file)) && existsSync(join(papers, file)) ? papers : book;
+  const [book, few] = [inject("book"), inject("few")];
+  return !existsSync(join(book, file)) && existsSync(join(few, file)) ? few : book;
+}
+
+/** The other way round: the one with a few layouts, save in a sweep or where it has no such file. */
+export function fewWith(file: string): string {
+  const few = inject("few");
+  return !IS_SWEEP && existsSync(join(few, file)) ? few : inject("book");
 }
 
 /** The address on disk of a page of these, or of another book; what stands behind # stays. */
