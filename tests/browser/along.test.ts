@@ -1,11 +1,10 @@
 /** Drawing along in a browser, from disk: every stroke by keys and by buttons, its words and its line on paper. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { expectedSteps, type Told } from "./expected-steps.ts";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
-const book = inject("book");
 const testBrowser = openTestBrowser();
 
 /** A single page counted from the edge, and a spread counted from the first dot. */
@@ -80,7 +79,7 @@ describe.each(JOURNEYS)("$pattern on $notebook, $width px wide, by $way", (journ
   afterAll(() => watched.close());
 
   it("goes through every step on and back again, each with its words and its line", async () => {
-    const steps = expectedSteps(book, { pattern, notebook });
+    const steps = expectedSteps({ pattern, notebook });
     await page.getByRole("button", { name: "Start drawing" }).click();
     const on: Told[] = [await shown(page)];
     for (let index = 1; index < steps.length; index += 1) {

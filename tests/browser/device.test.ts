@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { openTestBrowser } from "./test-browser.ts";
 import { newDevice } from "./watched-page.ts";
 
-const book = inject("book");
+const book = inject("few");
 const testBrowser = openTestBrowser(book);
 
 /** A notebook of 20 dots across, and a pattern on it. */

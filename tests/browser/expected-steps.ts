@@ -11,6 +11,7 @@ import {
 } from "../../src/plan/order/draw-order.ts";
 import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { demoContent } from "../setup/demo-content.ts";
+import { bookWith } from "./test-browser.ts";
 
 const content = await demoContent();
 const { recipes, notebooks } = content;
@@ -31,14 +32,14 @@ export interface Drawn {
 }
 
 /** Every step in its order. */
-export function expectedSteps(book: string, { pattern, notebook: slug, hand }: Drawn) {
+export function expectedSteps({ pattern, notebook: slug, hand }: Drawn) {
   const recipe = recipes.find((one) => one.slug === pattern);
   const notebook = notebooks.find((one) => one.slug === slug);
   if (!recipe || !notebook) throw new Error(`the demo book has no ${pattern} on ${slug}`);
   const plan = planPattern(recipe, notebook);
   if (!plan.fits) throw new Error(`${pattern} does not fit ${slug}`);
   const orders = plan.pages.map((page) => drawOrder(page, notebook, hand));
-  const lineOf = lineReader(book, slug);
+  const lineOf = lineReader(slug);
   const kinds = { marks: 0, stroke: 0 };
   const steps = orders.flatMap((order, page) => [
     ...order.ticks.map((ticks) => step("marks", order, sayMarks(ticks), "")),
@@ -60,8 +61,9 @@ function told(stroke: Stroke, notebook: Notebook): string {
 }
 
 /** Reads positions off `notebook.json`; the second page of a spread lies one paper's width to the right. */
-function lineReader(book: string, notebook: string): (stroke: Stroke, page: number) => string {
-  const facts = JSON.parse(readFileSync(join(book, `notebooks/${notebook}/notebook.json`), "utf8"));
+function lineReader(notebook: string): (stroke: Stroke, page: number) => string {
+  const path = `notebooks/${notebook}/notebook.json`;
+  const facts = JSON.parse(readFileSync(join(bookWith(path), path), "utf8"));
   const [across, down]: readonly (readonly number[])[] = facts.axes.map(
     (axis: { readonly mm: readonly number[] }) => axis.mm,
   );

@@ -6,9 +6,8 @@ import { expectedSteps, type Told } from "./expected-steps.ts";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { watchedPage } from "./watched-page.ts";
 
-const book = inject("book");
 const testBrowser = openTestBrowser();
-const FIT = onDisk("fit/index.html");
+const FIT = onDisk("fit/index.html", inject("few"));
 
 async function fitPage(width: number) {
   const watched = await watchedPage(testBrowser.browser, { viewport: { width, height: 844 } });
@@ -67,7 +66,7 @@ describe.each(JOURNEYS)("$pattern on $notebook by the $hand hand, $width px wide
     await page.locator("#start").selectOption(notebook);
     await page.getByLabel("Pattern", { exact: true }).selectOption(pattern);
     if (hand === "left") await page.getByLabel("I draw with my left hand").check();
-    const steps = expectedSteps(book, { pattern, notebook, hand });
+    const steps = expectedSteps({ pattern, notebook, hand });
     const strokes = steps.filter(({ hash }) => hash.startsWith("#stroke")).length;
     const words = page.getByText(`First the marks, then ${strokes} lines, one at a time`);
     await words.waitFor();

@@ -1,10 +1,12 @@
 /** While a field is not valid, what is drawn is an old drawing: it looks so, it says so, and nothing of it leaves the page. */
 import type { Page } from "playwright-core";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const testBrowser = openTestBrowser();
+
+const FROM = "#v=1&paper=A5&pitch=5&dots=26,38&pattern=two-row-week";
 
 const SHOWN = {
   status: '[data-part="plan-status"]',
@@ -45,7 +47,7 @@ describe("on the fit page", () => {
     watched = await watchedPage(testBrowser.browser, { viewport: { width: 390, height: 900 } });
     page = watched.page;
     await noteHandedOver(page);
-    await page.goto(onDisk("fit/index.html#v=1&paper=A5&pitch=5&dots=26,38&pattern=two-row-week"));
+    await page.goto(onDisk(`fit/index.html${FROM}`, inject("few")));
     await page.locator(".drawn .plate svg").waitFor();
   });
 
@@ -173,7 +175,7 @@ describe("on the recipe page", () => {
   it("a file name that is not valid is told at its field, and nothing is saved under another", async () => {
     const { page, complaints, close } = await watchedPage(testBrowser.browser);
     await noteHandedOver(page);
-    await page.goto(onDisk("fit/recipe/index.html"));
+    await page.goto(onDisk("fit/recipe/index.html", inject("few")));
     await page.locator(".editor-host").waitFor();
     const field = page.getByLabel("File name");
     await field.fill("My Slug!");
@@ -197,7 +199,7 @@ describe("on the recipe page", () => {
 
   it("letters over all that is selected are written without a style that the page refuses", async () => {
     const { page, complaints, close } = await watchedPage(testBrowser.browser);
-    await page.goto(onDisk("fit/recipe/index.html#v=1&from=two-row-week"));
+    await page.goto(onDisk("fit/recipe/index.html#v=1&from=two-row-week", inject("few")));
     await page.locator(".editor-host").waitFor();
     const editor = page.getByRole("textbox", { name: "The recipe" });
     for (const text of ["{[()]}", "title: x"]) {

@@ -2,14 +2,14 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { demoContent } from "../setup/demo-content.ts";
+import { bookContent } from "../setup/demo-content.ts";
 import { pdfContent } from "./pdf-content.ts";
 import { plansInPage } from "./plans-in-page.ts";
 import { downloaded, onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
 const book = inject("book");
-const content = await demoContent();
+const content = await bookContent(inject("content"));
 const { notebooks, recipes } = content;
 const built = (path: string) => readFileSync(join(book, path), "utf8");
 

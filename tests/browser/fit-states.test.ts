@@ -1,6 +1,6 @@
 /** The fit page, the recipe page, the measure page and the strip page in their less usual states: nobody is shut out there either. */
 import type { Page } from "playwright-core";
-import { describe, expect, it } from "vitest";
+import { describe, expect, inject, it } from "vitest";
 import { IS_SWEEP } from "../sweep/sweep-size.ts";
 import { axeFindings } from "./axe-findings.ts";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
@@ -20,7 +20,7 @@ const STATES: Readonly<
     },
   ],
   "a pattern that does not fit": [
-    "fit/index.html#v=1&paper=A8&pitch=7&dots=6,8&pattern=day-by-the-hour",
+    "fit/index.html#v=1&paper=A8&pitch=7&dots=6,8&pattern=week-by-the-hour",
     async (page) => {
       await page.getByText("Why it does not fit").waitFor();
     },
@@ -47,11 +47,11 @@ const STATES: Readonly<
     },
   ],
   "a set-up with a fault in an entry, in a field and in the days": [
-    "setup/index.html#v=1&dates=2027-03&from=43&pages=%5B%22month-grid%22,%7B%22each%22:%22week%22,%22pages%22:%5B%22two-row-week%22%5D%7D,%22notes-in-four%22%5D",
+    "setup/index.html#v=1&dates=2027-03&from=43&pages=%5B%22month-grid%22,%7B%22each%22:%22week%22,%22pages%22:%5B%22two-row-week%22%5D%7D,%22seed-list%22%5D",
     async (page) => {
       await page.locator(".facing svg.drawing").first().waitFor();
       await page.locator('[data-part="strip"] svg').waitFor();
-      await page.getByLabel("Times of Notes in four fields").fill("x");
+      await page.getByLabel("Times of Seed list").fill("x");
       await page.getByRole("textbox", { name: "Dates" }).fill("2027-13");
     },
   ],
@@ -106,7 +106,7 @@ const LOOKS = Object.entries(STATES).flatMap(([state, [path, act]], index) =>
 describe("axe objects to nothing", () => {
   it.each(LOOKS)("$state, in the $colorScheme, $width px wide", async (look) => {
     const options = { colorScheme: look.colorScheme, viewport: { width: look.width, height: 900 } };
-    await testBrowser.onPage(onDisk(look.path), options, async (page) => {
+    await testBrowser.onPage(onDisk(look.path, inject("few")), options, async (page) => {
       await look.act(page);
       expect(await axeFindings(page)).toEqual([]);
     });
@@ -122,7 +122,7 @@ const PAGES = [
 ];
 
 describe.each(PAGES)("%s", (path) => {
-  const address = () => onDisk(path);
+  const address = () => onDisk(path, inject("few"));
 
   it("has nothing to press that is too small for a finger: 24 px at least (WCAG 2.2, 2.5.8)", async () => {
     await testBrowser.onPage(address(), { viewport: { width: 390, height: 900 } }, async (page) => {

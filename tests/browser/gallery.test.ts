@@ -158,8 +158,8 @@ describeReader(gateWay(WAYS, 0), () => {
     await page.goto(address.replace("patterns/index.html", "index.html"));
     await page.goto(address);
     expect(await page.getByLabel("Notebook", { exact: true }).inputValue()).toBe("a6");
-    await page.goto(`${address}#on=letter`);
-    expect(await first.locator("img").getAttribute("src")).toMatch(/\/letter\/thumb\.svg$/);
+    await page.goto(`${address}#on=a5`);
+    expect(await first.locator("img").getAttribute("src")).toMatch(/\/a5\/thumb\.svg$/);
     await page.goto(address.replace("patterns/index.html", "index.html"));
     await page.goto(address);
     expect(await page.getByLabel("Notebook", { exact: true }).inputValue()).toBe("a6");

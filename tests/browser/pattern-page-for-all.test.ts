@@ -1,13 +1,12 @@
 /** A pattern's page without scripts, and for everybody, from disk. */
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { axeFindings } from "./axe-findings.ts";
 import { expectedSteps } from "./expected-steps.ts";
 import { onDisk, openTestBrowser } from "./test-browser.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
-const book = inject("book");
 const home = onDisk("patterns/two-row-week/a5/index.html");
-const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
+const steps = expectedSteps({ pattern: "two-row-week", notebook: "a5" });
 
 const testBrowser = openTestBrowser();
 

@@ -11,7 +11,7 @@ import { type WatchedPage, watchedPage } from "./watched-page.ts";
 const book = inject("book");
 const folder = "patterns/two-row-week/a5";
 const home = onDisk(`${folder}/index.html`);
-const steps = expectedSteps(book, { pattern: "two-row-week", notebook: "a5" });
+const steps = expectedSteps({ pattern: "two-row-week", notebook: "a5" });
 
 const testBrowser = openTestBrowser();
 
@@ -66,7 +66,7 @@ describe("a pattern's page", () => {
   });
 
   it("draws with the left hand, and remembers it", async () => {
-    const left = expectedSteps(book, { pattern: "two-row-week", notebook: "a5", hand: "left" });
+    const left = expectedSteps({ pattern: "two-row-week", notebook: "a5", hand: "left" });
     await page.getByLabel("I draw with my left hand").check();
     await page.reload();
     await page.getByRole("button", { name: "Start drawing" }).click();

@@ -96,7 +96,7 @@ describe("a spread", () => {
 
 describe("a pattern on every notebook", () => {
   it.each([390, 820, 1440])("stands picture beside picture on a screen of %d", async (width) => {
-    await on("patterns/month-spread/a4", width, async (page) => {
+    await on("patterns/ninths-spread/letter", width, async (page) => {
       const boxes = await page.locator(".lineup img").evaluateAll((pictures) =>
         pictures.map((picture) => {
           const { left, right, top, bottom } = picture.getBoundingClientRect();

@@ -54,7 +54,8 @@ describe("a strip in a browser", () => {
         ["weeks", "a4"],
       ] as const) {
         const path = `strips/${strip}/${notebook}/index.html`;
-        expectTicks(await linesOf(path, ".strip-page > .mat svg"), { book, strip, notebook });
+        const lines = await linesOf(path, ".strip-page > .mat svg");
+        expectTicks(lines, { book: bookWith(path), strip, notebook });
       }
     },
   );

@@ -81,10 +81,10 @@ async function leaveNothing(page: Page): Promise<void> {
   await page.goto("about:blank");
 }
 
-/** The folder of the demo book, or of the one on other papers where that alone has the file. */
+/** The folder of the demo book, or of the one with a few layouts on more notebooks where that alone has the file. */
 export function bookWith(file: string): string {
-  const [book, papers] = [inject("book"), inject("papers")];
-  return !existsSync(join(book, file)) && existsSync(join(papers, file)) ? papers : book;
+  const [book, few] = [inject("book"), inject("few")];
+  return !existsSync(join(book, file)) && existsSync(join(few, file)) ? few : book;
 }
 
 /** The address on disk of a page of these, or of another book; what stands behind # stays. */

@@ -6,7 +6,7 @@ import { describe, expect, inject, it } from "vitest";
 import { readStripRecipe } from "../../src/recipe/read/read-strip-recipe.ts";
 import { writeStripAddress } from "../../src/view/address/strip-address.ts";
 import { unnamed } from "../../src/view/fields/name-notebook.ts";
-import { demoContent } from "../setup/demo-content.ts";
+import { bookContent } from "../setup/demo-content.ts";
 import { gateWay } from "../sweep/sweep-size.ts";
 import { openHand } from "./open-hand.ts";
 import { pdfContent } from "./pdf-content.ts";
@@ -15,7 +15,7 @@ import { watchedPage } from "./watched-page.ts";
 
 const testBrowser = openTestBrowser();
 const book = inject("book");
-const content = await demoContent();
+const content = await bookContent(inject("content"));
 const { notebooks, strips } = content;
 
 interface RunData {

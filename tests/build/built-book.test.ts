@@ -4,14 +4,14 @@ import { existsSync, readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 import { describe, expect, inject, it } from "vitest";
 import { filesIn } from "../../src/build/output/files-in.ts";
-import { demoContent } from "../setup/demo-content.ts";
+import { bookContent } from "../setup/demo-content.ts";
 import { pagesIn } from "./files-in.ts";
 import { partsOf } from "./links-of.ts";
 
 const book = inject("book");
 const pages = pagesIn(book);
 const files = new Set(filesIn(book));
-const content = await demoContent();
+const content = await bookContent(inject("content"));
 const { recipes, notebooks } = content;
 
 describe("the files of a book", () => {

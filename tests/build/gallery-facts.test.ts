@@ -90,7 +90,7 @@ function runsIn(lines: ReadonlyMap<number, ReadonlySet<number>>, left: readonly 
 
 describe("the facts of the gallery", () => {
   it("are of every pattern and every notebook", () => {
-    expect(facts.notebooks.length).toBeGreaterThanOrEqual(7);
+    expect(facts.notebooks.length).toBeGreaterThanOrEqual(2);
     expect(facts.patterns.length).toBeGreaterThanOrEqual(45);
     for (const { states, pages, lines } of facts.patterns) {
       expect([states.length, pages.length, lines.length]).toEqual(

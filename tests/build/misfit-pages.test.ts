@@ -1,12 +1,14 @@
 /** The pages of patterns that do not fit their notebook: they say so everywhere, and offer nothing that is empty. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { describe, expect, inject, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { ENGLISH } from "../../src/calendar/english.ts";
+import { bookWith } from "../browser/test-browser.ts";
 
-const book = inject("book");
-const pageOf = (pattern: string, notebook: string) =>
-  readFileSync(join(book, `patterns/${pattern}/${notebook}/index.html`), "utf8");
+const pageOf = (pattern: string, notebook: string) => {
+  const path = `patterns/${pattern}/${notebook}/index.html`;
+  return readFileSync(join(bookWith(path), path), "utf8");
+};
 const downloads = (html: string) =>
   [...html.matchAll(/ href="([^"]*)" download/g)].map(([, to]) => to);
 

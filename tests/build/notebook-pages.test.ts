@@ -5,11 +5,11 @@ import { describe, expect, inject, it } from "vitest";
 import { readNotebook } from "../../src/notebook/read-notebook.ts";
 import { evenRows } from "../../src/view/notebook/division-rows.ts";
 import { paperScale } from "../../src/view/notebook/notebook-facts.ts";
-import { demoContent } from "../setup/demo-content.ts";
+import { bookContent } from "../setup/demo-content.ts";
 
 const book = inject("book");
 const textOf = (path: string) => readFileSync(join(book, path), "utf8");
-const content = await demoContent();
+const content = await bookContent(inject("content"));
 const { notebooks, recipes, texts } = content;
 
 describe("what divides evenly", () => {

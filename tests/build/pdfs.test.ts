@@ -4,12 +4,12 @@ import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
 import { filesIn } from "../../src/build/output/files-in.ts";
 import { readFacts, readFonts, readSizes, readText } from "../print/poppler.ts";
-import { demoContent } from "../setup/demo-content.ts";
+import { bookContent } from "../setup/demo-content.ts";
 
 const book = inject("book");
 const files = filesIn(book);
 const pdfs = files.filter((path) => path.endsWith(".pdf"));
-const content = await demoContent();
+const content = await bookContent(inject("content"));
 const { recipes, notebooks, strips, setups } = content;
 
 const bytesOf = (path: string) => new Uint8Array(readFileSync(join(book, path)));

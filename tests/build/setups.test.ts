@@ -8,11 +8,11 @@ import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { onSide } from "../../src/recipe/area-tree.ts";
 import { openCatalogue } from "../../src/view/catalogue.ts";
 import { readSizes } from "../print/poppler.ts";
-import { demoContent } from "../setup/demo-content.ts";
+import { bookContent } from "../setup/demo-content.ts";
 
 const book = inject("book");
 const files = new Set(filesIn(book));
-const content = await demoContent();
+const content = await bookContent(inject("content"));
 const { setups, notebooks } = content;
 const catalogue = openCatalogue(content);
 

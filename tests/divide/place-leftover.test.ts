@@ -1,4 +1,5 @@
 /** Where the leftover goes, against the words of the rule for every small split. */
+import { isDeepStrictEqual } from "node:util";
 import { describe, expect, it } from "vitest";
 import { type Placing, placeLeftover } from "../../src/divide/place-leftover.ts";
 import type { TrackSize } from "../../src/divide/question.ts";
@@ -59,6 +60,7 @@ describe("the leftover is placed as the rule's text says", () => {
   it.each(upTo(4))(
     "for all splits of %i tracks, fixed, open, at their max or 1 and 2 steps short of it",
     (count) => {
+      const unlike: unknown[] = [];
       for (const sized of choices(SIZED, count)) {
         const tracks = sized.map(({ track }) => track);
         const sizes = sized.map(({ size }) => size);
@@ -67,13 +69,14 @@ describe("the leftover is placed as the rule's text says", () => {
             const division = { sizes, gap, leftover };
             for (const placing of [...PLACINGS, { kind: "track", index: count - 1 } as const]) {
               const placed = placeLeftover(division, tracks, placing);
-              expect(placed, JSON.stringify({ tracks, leftover, placing })).toEqual(
-                placedByTheText(division, tracks, placing),
-              );
+              const byTheText = placedByTheText(division, tracks, placing);
+              if (!isDeepStrictEqual(placed, byTheText))
+                unlike.push({ tracks, leftover, placing, placed, byTheText });
             }
           }
         }
       }
+      expect(unlike).toEqual([]);
     },
   );
 

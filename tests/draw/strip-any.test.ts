@@ -26,11 +26,12 @@ describe("the drawing of any strip", () => {
       for (const side of strip.sides) {
         const scene = sideScene(strip, side);
         const stems = uprights(scene, "lane");
-        for (const text of textsOf(scene, "count", "total")) {
+        const struck = textsOf(scene, "count", "total").filter((text) => {
           const { from, to } = textInterval(text);
           const [inner, outer] = text.anchor === "end" ? [from + 0.2, to] : [from, to - 0.2];
-          expect(stems.filter(({ x1 }) => inner < x1 && x1 < outer)).toEqual([]);
-        }
+          return stems.some(({ x1 }) => inner < x1 && x1 < outer);
+        });
+        expect(struck).toEqual([]);
       }
     }
   });
@@ -50,19 +51,11 @@ describe("the drawing of any strip", () => {
   it("stays inside its frame", () => {
     for (const strip of STRIPS) {
       const { frame, marks } = stripScene(strip);
-      for (const { x, y } of textsOf(
-        { marks },
-        "count",
-        "total",
-        "lane-text",
-        "lane-letter",
-        "note",
-      )) {
-        expect(x).toBeGreaterThanOrEqual(0);
-        expect(x).toBeLessThanOrEqual(frame.width - 4);
-        expect(y).toBeGreaterThanOrEqual(0);
-        expect(y).toBeLessThanOrEqual(frame.height - 4);
-      }
+      const texts = textsOf({ marks }, "count", "total", "lane-text", "lane-letter", "note");
+      const outside = texts.filter(
+        ({ x, y }) => !(x >= 0 && x <= frame.width - 4 && y >= 0 && y <= frame.height - 4),
+      );
+      expect(outside).toEqual([]);
     }
   });
 });

@@ -28,7 +28,11 @@ const ENGINES = [
 
 let book: WatchedBook;
 beforeAll(async () => {
-  book = await openWatchedBook(inject("book"), inject("tiny"));
+  book = await openWatchedBook({
+    book: inject(IS_SWEEP ? "book" : "few"),
+    whole: inject("book"),
+    tiny: inject("tiny"),
+  });
 });
 afterAll(() => book.close());
 

@@ -43,8 +43,10 @@ const REFUSE = `Object.defineProperty(window, "localStorage", {
 const SUB_PATH = "/deep/down/";
 
 export interface WatchedBook {
-  /** The address of a page of the demo book on a server. */
+  /** The address of a page of the book on a server. */
   served(path: string): string;
+  /** The same of the book with all patterns. */
+  whole(path: string): string;
   /** The same for a browser that refuses to keep anything. */
   refused(path: string): string;
   /** The address of a page of the small book on disk. */
@@ -54,7 +56,14 @@ export interface WatchedBook {
   close(): Promise<void>;
 }
 
-export async function openWatchedBook(book: string, tiny: string): Promise<WatchedBook> {
+/** The folders of three built books. */
+interface Books {
+  readonly book: string;
+  readonly whole: string;
+  readonly tiny: string;
+}
+
+export async function openWatchedBook({ book, whole, tiny }: Books): Promise<WatchedBook> {
   const folder = mkdtempSync(join(tmpdir(), "spanbook-engines-"));
   const disk = join(folder, "tiny");
   cpSync(tiny, disk, { recursive: true });
@@ -68,19 +77,21 @@ export async function openWatchedBook(book: string, tiny: string): Promise<Watch
     );
   }
   let isConnected = true;
-  const serve = (name: string, script: string): Promise<Served> => {
+  const serve = (from: string, name: string, script: string): Promise<Served> => {
     writeFileSync(join(folder, name), script);
     return serveFolder(
-      (path) => (isConnected ? (path === SUB_PATH + name ? folder : book) : undefined),
+      (path) => (isConnected ? (path === SUB_PATH + name ? folder : from) : undefined),
       SUB_PATH,
       undefined,
       (html) => withScript(html, SUB_PATH + name),
     );
   };
-  const served = await serve("watch.js", WATCH);
-  const refused = await serve("refuse.js", WATCH + REFUSE);
+  const served = await serve(book, "watch.js", WATCH);
+  const all = await serve(whole, "watch.js", WATCH);
+  const refused = await serve(book, "refuse.js", WATCH + REFUSE);
   return {
     served: (path) => served.address + path,
+    whole: (path) => all.address + path,
     refused: (path) => refused.address + path,
     onDisk: (path) => {
       const [file = "", ...hash] = path.split("#");
@@ -91,6 +102,7 @@ export async function openWatchedBook(book: string, tiny: string): Promise<Watch
     },
     close: async () => {
       await served.close();
+      await all.close();
       await refused.close();
       rmSync(folder, { recursive: true });
     },

@@ -1,8 +1,9 @@
 /** Builds the demo book and a small one, once for all tests that look at them. */
-import { mkdtempSync, rmSync } from "node:fs";
+import { existsSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
+import { IS_SWEEP } from "../sweep/sweep-size.ts";
 import { copyDemo } from "./demo-content.ts";
 import { runCommand } from "./run-command.ts";
 import { TINY, writeFiles } from "./tiny-content.ts";
@@ -11,36 +12,63 @@ declare module "vitest" {
   export interface ProvidedContext {
     /** The folder of the demo book as it was built. */
     book: string;
-    /** A few of its patterns and strips on the notebooks that it leaves out. */
-    papers: string;
+    /** The content folder that it was built from. */
+    content: string;
+    /** A few patterns and strips of the demo on all of its notebooks, in a book that a browser opens sooner. */
+    few: string;
     /** The folder of the small book; who changes something takes a copy. */
     tiny: string;
   }
 }
 
-/** What the demo book has no page of. */
-const PAPERS = {
-  title: "Other papers",
-  notebooks: "[fine, lined, jis-b5, square]",
-  patterns: "[allotment-map, bed-plan, month-grid, season-spread, year-in-twelve]",
-  strips: "[months-and-year, trackers, weeks]",
+/** The gate's book has all patterns on two notebooks; `npm run sweep` builds the demo as it is. */
+const BOOK: Readonly<Record<string, string>> = IS_SWEEP ? {} : { notebooks: "[a5, a6]" };
+
+const FEW = {
+  title: "A few layouts",
+  notebooks: "[a5, a5-dots, a6, pad, b5-right, letter, a4, fine, lined, jis-b5, square]",
+  patterns: `[${[
+    "allotment-map",
+    "bed-plan",
+    "month-grid",
+    "month-opening",
+    "month-spread",
+    "ninths-page",
+    "ninths-spread",
+    "rain-gauge",
+    "season-spread",
+    "seed-list",
+    "shed-wall",
+    "two-row-week",
+    "week-by-the-hour",
+    "week-in-columns",
+    "week-on-one-page",
+    "year-in-twelve",
+  ].join(", ")}]`,
+  strips: "[everyday, lists-and-notes, months-and-year, shed-door, trackers, weeks]",
 };
 
 export default function buildBooks(project: TestProject): () => void {
-  const folder = mkdtempSync(join(tmpdir(), "spanbook-book-"));
-  const build = (name: "book" | "papers" | "tiny", words: readonly string[] = []) => {
+  const folder = join(tmpdir(), "books-g");
+  const build = (name: "book" | "few" | "tiny", words: readonly string[] = []) => {
     const output = join(folder, name);
+    if (existsSync(output)) return project.provide(name, output);
     const { code, stderr } = runCommand(["build", ...words, `--output=${output}`]);
     if (code !== 0) throw new Error(`The ${name} cannot be built:\n${stderr}`);
     project.provide(name, output);
   };
   const content = join(folder, "content");
-  writeFiles(content, TINY);
-  build("book");
-  build("tiny", [`--content=${content}`]);
+  if (!existsSync(content)) copyDemo(content, BOOK);
+  project.provide("content", content);
+  build("book", [`--content=${content}`]);
+  const tiny = join(folder, "little");
+  writeFiles(tiny, TINY);
+  build("tiny", [`--content=${tiny}`]);
   const others = join(folder, "others");
-  copyDemo(others, PAPERS);
-  rmSync(join(others, "setups"), { recursive: true });
-  build("papers", [`--content=${others}`]);
-  return () => rmSync(folder, { recursive: true, force: true });
+  if (!existsSync(join(folder, "few"))) {
+    copyDemo(others, FEW);
+    rmSync(join(others, "setups"), { recursive: true });
+  }
+  build("few", [`--content=${others}`]);
+  return () => {};
 }

@@ -6,12 +6,19 @@ import { type Content, loadContent } from "../../src/build/content/load-content.
 import { PROJECT } from "./run-command.ts";
 
 let read: Promise<Content> | undefined;
+let readOfBook: Promise<Content> | undefined;
 let readOnAll: Promise<Content> | undefined;
 
 /** The demo's content as it is; read once for all files of tests that share a thread. */
 export function demoContent(): Promise<Content> {
   read ??= contentIn(join(PROJECT, "content"));
   return read;
+}
+
+/** What the book was built from that tests look at; its folder comes by `inject("content")`. */
+export function bookContent(folder: string): Promise<Content> {
+  readOfBook ??= contentIn(folder);
+  return readOfBook;
 }
 
 async function contentIn(folder: string): Promise<Content> {

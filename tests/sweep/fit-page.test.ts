@@ -9,13 +9,13 @@ import { planPattern } from "../../src/plan/plan-pattern.ts";
 import { plansInPage } from "../browser/plans-in-page.ts";
 import { onDisk, openTestBrowser } from "../browser/test-browser.ts";
 import { likelyNotebook } from "../random/any-notebook.ts";
-import { demoContent } from "../setup/demo-content.ts";
+import { bookContent } from "../setup/demo-content.ts";
 import { SWEEP_SEED, sweepRuns, sweepSample } from "./sweep-size.ts";
 
 const LONG = 1_800_000;
 
 const book = inject("book");
-const content = await demoContent();
+const content = await bookContent(inject("content"));
 const { notebooks, recipes } = content;
 
 const testBrowser = openTestBrowser();

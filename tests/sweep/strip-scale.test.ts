@@ -3,11 +3,11 @@ import { expect, inject, it } from "vitest";
 import { drawnLines } from "../browser/drawn-lines.ts";
 import { expectTicks } from "../browser/expect-ticks.ts";
 import { onDisk, openTestBrowser } from "../browser/test-browser.ts";
-import { demoContent } from "../setup/demo-content.ts";
+import { bookContent } from "../setup/demo-content.ts";
 import { sweepSample } from "./sweep-size.ts";
 
 const book = inject("book");
-const content = await demoContent();
+const content = await bookContent(inject("content"));
 const { strips, notebooks } = content;
 const PAIRS = strips.flatMap((strip) =>
   notebooks.map((notebook) => [strip.slug, notebook.slug] as const),

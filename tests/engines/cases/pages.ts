@@ -11,7 +11,7 @@ export const PAGES: readonly Step[] = [
       await hand.engine.resize(390, 844);
       const faults = [];
       for (const path of checkSample(Object.values(PAGE_KINDS))) {
-        await hand.open(book.served(path));
+        await hand.open(book.whole(path));
         // What the scripts of a page do at once is done with its second frame.
         const found = await hand.engine.run(async () => {
           await document.fonts.ready;

@@ -15,7 +15,7 @@ export const PLACES: readonly Step[] = [
         await hand.open(book.served("guide/counting/index.html"));
         await hand.reads("h1", "Counting dots");
         await hand.until(() => getComputedStyle(document.body).fontFamily.includes("Fira Sans"));
-        await hand.open(book.served("patterns/bookshelf/a6/index.html"));
+        await hand.open(book.served("patterns/two-row-week/a6/index.html"));
         await hand.reads("h1", "This page is not on this device yet");
         await hand.open(book.served("strip/index.html#v=1&across=seed-list"));
         await hand.press('[data-do="save-strip-pdf"]');

@@ -22,6 +22,7 @@ import { anyStrip } from "../../random/any-strip.ts";
 import { wildFile } from "../../random/wild-file.ts";
 import { demoNames, demoText } from "../../setup/demo-files.ts";
 import { PROJECT } from "../../setup/run-command.ts";
+import { checkRuns } from "../../sweep/sweep-size.ts";
 import { withoutExpectations } from "../../wrong/expected-problems.ts";
 
 /** A group that needs one of several keys says so by alternatives that only name keys. */
@@ -55,6 +56,9 @@ function refusal(kind: Kind, text: string): string {
   return validate(value) ? "" : ajv.errorsText(validate.errors);
 }
 
+/** Of each kind of file. */
+const RUNS = checkRuns(200);
+
 const isTaken = (kind: Kind, text: string) => READ[kind]({ path: "a/b.md", text }).ok;
 
 const DEMO = (["notebook", "pattern", "strip", "setup"] as const).flatMap((kind) =>
@@ -80,9 +84,9 @@ describe("a schema takes what its reader takes", () => {
         taken += 1;
         expect(refusal("pattern", text)).toBe("");
       }),
-      { seed: 70_001, numRuns: 200 },
+      { seed: 70_001, numRuns: RUNS },
     );
-    expect(taken).toBeGreaterThanOrEqual(200);
+    expect(taken).toBeGreaterThanOrEqual(RUNS);
   });
 
   const slug = fc.oneof(
@@ -100,7 +104,7 @@ describe("a schema takes what its reader takes", () => {
         expect(isTaken(kind, text)).toBe(true);
         expect(refusal(kind, text)).toBe("");
       }),
-      { seed: 70_002, numRuns: 200 },
+      { seed: 70_002, numRuns: RUNS },
     );
   });
 
