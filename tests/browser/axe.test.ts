@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { IS_SWEEP } from "../sweep/sweep-size.ts";
 import { axeFindings, axeFindingsOfLooks } from "./axe-findings.ts";
 import { PAGE_KINDS } from "./page-kinds.ts";
-import { onDisk, openTestBrowser } from "./test-browser.ts";
+import { fewWith, onDisk, openTestBrowser } from "./test-browser.ts";
 
 const testBrowser = openTestBrowser();
 
@@ -16,7 +16,7 @@ const SCREEN = { width: 1440, height: 900 };
 
 describe("on a phone by day, and on a large screen by night", () => {
   it.each(Object.entries(PAGE_KINDS))("%s has nothing that axe objects to", async (_, path) => {
-    await testBrowser.onPage(onDisk(path), PHONE, async (page) => {
+    await testBrowser.onPage(onDisk(path, fewWith(path)), PHONE, async (page) => {
       expect(await axeFindings(page)).toEqual([]);
       await page.setViewportSize(SCREEN);
       await page.emulateMedia({ colorScheme: "dark" });

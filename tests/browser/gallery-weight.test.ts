@@ -79,7 +79,7 @@ describe("what the search brings along", () => {
 
 describe.each([
   "notebooks/a5/index.html",
-  "notebooks/a4/index.html",
+  "notebooks/a6/index.html",
   "notebooks/index.html",
   "index.html",
 ])("%s", (path) => {

@@ -10,6 +10,7 @@ import {
   type Page,
 } from "playwright-core";
 import { afterAll, beforeAll, expect, inject } from "vitest";
+import { IS_SWEEP } from "../sweep/sweep-size.ts";
 import { type Served, serveFolder } from "./serve-folder.ts";
 import { type WatchedPage, watchedPage } from "./watched-page.ts";
 
@@ -85,6 +86,12 @@ async function leaveNothing(page: Page): Promise<void> {
 export function bookWith(file: string): string {
   const [book, few] = [inject("book"), inject("few")];
   return !existsSync(join(book, file)) && existsSync(join(few, file)) ? few : book;
+}
+
+/** The other way round: the one with a few layouts, save in a sweep or where it has no such file. */
+export function fewWith(file: string): string {
+  const few = inject("few");
+  return !IS_SWEEP && existsSync(join(few, file)) ? few : inject("book");
 }
 
 /** The address on disk of a page of these, or of another book; what stands behind # stays. */
