@@ -54,6 +54,8 @@ export default function (cfg) {
     ready = undefined;
     if (read.report) throw new ContentError(read.report);
     const { content } = read;
+    // A build has done so before its workers began.
+    if (!workers) engine.tuneForPages(content.recipes.length * content.notebooks.length);
     // A build has said them before; while serving, they are said once.
     if (read.notes && read.notes !== notes) console.log("%s\n", read.notes);
     notes = read.notes ?? "";

@@ -12,6 +12,7 @@ export { writeSideFiles } from "./artifacts/side-files.ts";
 export { buildBook } from "./cli/build.ts";
 export { runCommand } from "./cli/run-command.ts";
 export { sayFailure } from "./cli/say-failure.ts";
+export { tuneForPages } from "./cli/v8-flags.ts";
 export { readContent } from "./content/check-content.ts";
 export { openReaders } from "./content/open-readers.ts";
 export { siteKey as siteKeyOf } from "./output/build-version.ts";

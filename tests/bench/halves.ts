@@ -4,13 +4,12 @@ import { readFileSync } from "node:fs";
 import { pairsOf } from "../../src/build/artifacts/make/page-artifacts.ts";
 import { openPatternRenderer } from "../../src/build/artifacts/make/pattern-renderer.ts";
 import { openStripRenderer, stripPairs } from "../../src/build/artifacts/make/strip-renderer.ts";
-import { makePdf } from "../../src/build/artifacts/pdf/make-pdf.ts";
+import { makePdf, openPdfContext } from "../../src/build/artifacts/pdf/make-pdf.ts";
 import { pdfFiles } from "../../src/build/artifacts/pdf/pdf-file.ts";
 import { tuneForBuild } from "../../src/build/cli/v8-flags.ts";
 import { readContent } from "../../src/build/content/check-content.ts";
 import type { Content } from "../../src/build/content/load-content.ts";
 import { FONT_FILES, readFonts } from "../../src/print/pdf/font/print-fonts.ts";
-import { openPlanner } from "../../src/view/planner.ts";
 
 const FONTS = "node_modules/@fontsource/fira-sans/files/";
 const bytesOf = (name: string) => new Uint8Array(readFileSync(FONTS + name));
@@ -25,7 +24,7 @@ export function openHalf(half: string): Half {
     bold: FONT_FILES.bold.map(bytesOf),
   });
   const print: Half = async (content) => {
-    const context = { content, planner: openPlanner(content) };
+    const context = openPdfContext(content);
     for (const file of pdfFiles(content)) await makePdf(file, context, fonts);
   };
   const draw: Half = async (content) => {

@@ -73,6 +73,20 @@ describe("the limits", () => {
     expect(openCache<Artifact>(folder).take(["d"], fail)).toEqual({ text: "x".repeat(60) });
   });
 
+  it("keep on disk what was asked for and not taken, as most of a book is after an edit", () => {
+    const folder = scratchFolder();
+    const limits = { memoryBytes: 100, diskBytes: 100 };
+    const before = openCache<Artifact>(folder, limits);
+    for (const name of ["a", "b", "c"]) before.take([name], () => ({ text: "x".repeat(60) }));
+    before.settle();
+    const after = openCache<Artifact>(folder, limits);
+    expect(["a", "b", "d"].map((name) => after.has([name]))).toEqual([true, true, false]);
+    after.put(["d"], { text: "x".repeat(60) });
+    after.settle();
+    const left = openCache<Artifact>(folder);
+    expect(["a", "b", "c", "d"].map((name) => left.has([name]))).toEqual([true, true, false, true]);
+  });
+
   it("let an artifact go from memory, which the disk still has", () => {
     const cache = openCache<Artifact>(scratchFolder(), { memoryBytes: 50, diskBytes: 1000 });
     cache.take(["a"], () => ({ text: "x".repeat(40) }));

@@ -9,7 +9,9 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { loadEngine } from "../../src/build/bundle/bundle-engine.mjs";
 import { keptBundle, PROJECT } from "../../src/build/bundle/kept-bundle.mjs";
 
 let sources = "";
@@ -34,6 +36,17 @@ function fill(folder: string): void {
   made += 1;
   writeFileSync(join(folder, "bundle.txt"), readFileSync(join(sources, "one.txt")));
 }
+
+it("the engine's has no sources in it: a map beside it tells where they are", async () => {
+  const { file } = await loadEngine();
+  const text = readFileSync(new URL(file), "utf8");
+  expect(text).toMatch(/\n\/\/# sourceMappingURL=engine\.mjs\.map\n$/);
+  const map = new URL("engine.mjs.map", file);
+  const { sources: named, sourcesContent } = JSON.parse(readFileSync(map, "utf8"));
+  expect(sourcesContent).toBeUndefined();
+  const places = named.map((one: string) => new URL(one, map).href);
+  expect(places).toContain(pathToFileURL(`${PROJECT}src/build/cli/build.ts`).href);
+});
 
 describe("a bundle", () => {
   it("is made once for the same sources, and anew for others", async () => {

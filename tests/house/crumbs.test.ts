@@ -7,7 +7,6 @@ const A_FILL = "one of six fills that stand side by side with one signature";
 
 const ON_PURPOSE: Readonly<Record<string, string>> = {
   "site/script/draw-along/step-address.ts": "a rule, tested with the steps",
-  "src/build/cli/v8-flags.ts": "settings for speed, to be kept or deleted as they are measured",
   "src/build/pages/search-index.ts": "gathers what the search part opens, tested with it",
   "src/calendar/names/regions.ts": "a table that a script makes",
   "src/draw/fill/blank-fill.ts": A_FILL,

@@ -5,7 +5,15 @@ import { stripPieces } from "../../src/draw/strip/strip-pieces.ts";
 import { bookPdf, stripPdf } from "../../src/print/pdf/pdf-files.ts";
 import { writePdf } from "../../src/print/pdf/write-pdf.ts";
 import { PURPOSES } from "../../src/recipe/recipe.ts";
-import { BOOK, notebookOf, pageOf, RECIPES, SETTINGS, stripOf } from "../print/demo-book.ts";
+import {
+  BOOK,
+  bookEntry,
+  notebookOf,
+  pageOf,
+  RECIPES,
+  SETTINGS,
+  stripOf,
+} from "../print/demo-book.ts";
 import { compare, differenceFrom } from "../print/golden.ts";
 import { readPicture } from "../print/poppler.ts";
 
@@ -34,7 +42,7 @@ function smallBook(): Promise<Uint8Array> {
   const groups = PURPOSES.map((title) => ({
     title,
     entries: RECIPES.filter(({ slug, purpose }) => purpose === title && chosen.includes(slug)).map(
-      ({ slug }) => pageOf(slug, "a5"),
+      ({ slug }) => bookEntry(pageOf(slug, "a5").plan),
     ),
   })).filter(({ entries }) => entries.length > 0);
   return bookPdf({ title: BOOK.title, notebook, groups, paper: "A4" }, SETTINGS);

@@ -64,3 +64,9 @@ export function pageOf(
   if (!plan.fits) throw new Error(`${pattern} does not fit ${notebookSlug}`);
   return { recipe, plan, notebook };
 }
+
+/** A pattern of a notebook's book on paper. */
+export function bookEntry(plan: Plan) {
+  const pages = plan.fits ? plan.pages.length : 0;
+  return { title: plan.recipe.title, pages, plan: () => plan };
+}

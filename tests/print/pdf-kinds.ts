@@ -1,13 +1,12 @@
 /** One PDF file of each kind that a book has, from the demo's content. */
-import { makePdf } from "../../src/build/artifacts/pdf/make-pdf.ts";
+import { makePdf, openPdfContext } from "../../src/build/artifacts/pdf/make-pdf.ts";
 import type { PdfFile } from "../../src/build/artifacts/pdf/pdf-file.ts";
 import { pdfFiles } from "../../src/build/artifacts/pdf/pdf-file.ts";
-import { openPlanner } from "../../src/view/planner.ts";
 import { demoOnAllNotebooks } from "../setup/demo-content.ts";
 import { FONTS } from "./demo-book.ts";
 
 const content = await demoOnAllNotebooks();
-const context = { content, planner: openPlanner(content) };
+const context = openPdfContext(content);
 
 /** The paths of the files in the book. */
 export const PDF_KINDS = [

@@ -6,7 +6,7 @@ import type { PlanFacts } from "../../view/pattern/plan-status.ts";
 import type { SetupView } from "../../view/setup/setup-view.ts";
 import type { StripView } from "../../view/strip/strip-view.ts";
 import { openRecent, type Recent } from "../content/recent.ts";
-import { type Cache, type CacheTally, openCache } from "./cache/cache.ts";
+import { type Cache, type CacheLimits, type CacheTally, openCache } from "./cache/cache.ts";
 import { openPdfCache, type PdfCache } from "./pdf/pdf-cache.ts";
 
 export interface Caches {
@@ -23,13 +23,13 @@ export interface Caches {
   settle(): CacheTally;
 }
 
-/** Caches in folders of their own below one folder. */
-export function openCaches(folder: string): Caches {
-  const patterns = openCache<PatternView>(join(folder, "patterns"));
-  const notebooks = openCache<NotebookView>(join(folder, "notebooks"));
-  const chapters = openCache<readonly string[]>(join(folder, "chapters"));
-  const strips = openCache<StripView>(join(folder, "strips"));
-  const setups = openCache<SetupView>(join(folder, "setups"));
+/** Caches in folders of their own below one folder; each holds so many bytes in memory, if not as many as pay while serving. */
+export function openCaches(folder: string, limits: Partial<CacheLimits> = {}): Caches {
+  const patterns = openCache<PatternView>(join(folder, "patterns"), limits);
+  const notebooks = openCache<NotebookView>(join(folder, "notebooks"), limits);
+  const chapters = openCache<readonly string[]>(join(folder, "chapters"), limits);
+  const strips = openCache<StripView>(join(folder, "strips"), limits);
+  const setups = openCache<SetupView>(join(folder, "setups"), limits);
   const facts = openRecent<PlanFacts>();
   return {
     patterns,

@@ -1,7 +1,7 @@
 /** Turns the engine's TypeScript into one file that Node can import. */
 import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { keptBundle, PACKED, PROJECT } from "./kept-bundle.mjs";
 
@@ -13,12 +13,15 @@ const NAME = "engine.mjs";
 const ENGINE = { kind: "engine", sources: ["src"], plugins: [] };
 
 /**
- * Bundles the engine and imports it. `version` changes with every edit of the engine or of a package it uses;
+ * Bundles the engine and imports it. `version` changes with every edit of what the engine does or of a package it uses;
  * an unchanged engine is imported once. `file` is where a second thread can import it from. Throws esbuild's own
  * error, with its formatted messages, on bad source.
  */
 export async function loadEngine({ kind, sources, plugins } = ENGINE) {
-  const make = async (folder) => writeFile(join(folder, NAME), await bundleNode({ plugins }));
+  const make = async (folder) => {
+    const files = await bundled({ plugins });
+    await Promise.all(files.map(({ path, text }) => writeFile(join(folder, basename(path)), text)));
+  };
   const file = join(await keptBundle({ kind, sources, make }), NAME);
   const address = pathToFileURL(file).href;
   if (PACKED) {
@@ -32,8 +35,14 @@ export async function loadEngine({ kind, sources, plugins } = ENGINE) {
   return { version, file: address, ...(await import(address)) };
 }
 
-/** One file for Node out of the engine, or out of another entry. The bundler is loaded only where something is to be bundled. */
+/** The text of one file for Node out of the engine, or out of another entry, without a map of its sources. */
 export async function bundleNode(options) {
+  const [file] = await bundled({ ...options, sourcemap: false });
+  return file.text;
+}
+
+/** The files that the bundler makes. It is loaded only where something is to be bundled. */
+async function bundled(options) {
   const esbuild = await import("esbuild");
   const result = await esbuild.build({
     absWorkingDir: PROJECT,
@@ -45,10 +54,12 @@ export async function bundleNode(options) {
     platform: "node",
     format: "esm",
     target: "node20",
-    sourcemap: "inline",
+    // Beside it and without the sources: each thread holds the text of what it has loaded.
+    sourcemap: "linked",
+    sourcesContent: false,
     write: false,
     logLevel: "silent",
     ...options,
   });
-  return result.outputFiles[0].text;
+  return result.outputFiles;
 }

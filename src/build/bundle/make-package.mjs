@@ -20,7 +20,7 @@ async function makeEngine() {
   const { version } = engine;
   const siteKey = engine.siteKeyOf({ project: PROJECT, engine });
   await place(`${DIST}keys.json`, `${JSON.stringify({ version, siteKey })}\n`);
-  await place(`${DIST}engine/engine.mjs`, await bundleNode({ sourcemap: false }));
+  await place(`${DIST}engine/engine.mjs`, await bundleNode());
   const { normal, bold } = engine.fontFiles();
   const fonts = [...normal, ...bold];
   const licence = join(dirname(dirname(fonts[0])), "LICENSE");
@@ -32,7 +32,7 @@ async function makeEngine() {
 
 async function makeExports() {
   const entryPoints = [`src/${EXPORTS}.ts`];
-  await place(`${DIST}exports/exports.mjs`, await bundleNode({ entryPoints, sourcemap: false }));
+  await place(`${DIST}exports/exports.mjs`, await bundleNode({ entryPoints }));
   const folder = await mkdtemp(join(tmpdir(), "spanbook-types-"));
   try {
     await declare(folder);

@@ -36,6 +36,9 @@ export interface BuildCall {
 /** Where finished artifacts lie, in the home of the program. */
 export const ARTIFACTS = ".cache/artifacts";
 
+/** Of each kind: a build goes over all artifacts from the first to the last, so that those of a large book are not held until they are asked for again. */
+const HELD_BYTES = 4 << 20;
+
 /** The exit code of `npm run build`. Whatever goes wrong, the last good book stays. */
 export async function buildBook(call: BuildCall): Promise<number> {
   const { project, engine, home = project } = call;
@@ -101,7 +104,7 @@ async function growBook(order: Order): Promise<Grown> {
   const { content, cache, output, project, engine } = order;
   tuneForPages(content.recipes.length * content.notebooks.length);
   const fresh = freshFolder(output);
-  const caches = openCaches(cache);
+  const caches = openCaches(cache, { memoryBytes: HELD_BYTES });
   const first = { engine, content, caches };
   let workers: Workers | undefined;
   // Whoever prints must not write into a folder that is being removed.

@@ -4,9 +4,9 @@ import { setFlagsFromString } from "node:v8";
 /** So many pages of patterns are a large book. */
 const LARGE = 2_000;
 
-/** A large book's build clears its garbage sooner: of 200 × 20 pages it takes 462 MiB then instead of 707, for a fifth more work. */
+/** A large book clears its garbage sooner: 1,000 × 20 pages are built within 500 MB then, for some more work (DEVELOPERS.md, "How fast a book is built"). */
 export function tuneForPages(count: number): void {
-  if (count >= LARGE) setFlagsFromString("--heap-growing-percent=60");
+  if (count >= LARGE) setFlagsFromString("--heap-growing-percent=40");
 }
 
 /** Sets it for all threads of this process. `npm run bench` shows what it saves. */

@@ -5,7 +5,6 @@ import { toMm } from "../../measure/length.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
 import { type PaperSize, paperSize } from "../../notebook/paper.ts";
 import type { Plan } from "../../plan/plan.ts";
-import type { Recipe } from "../../recipe/recipe.ts";
 import { NO_STRETCH, type PrinterCorrection } from "../printer-correction.ts";
 import type { ContentsRow } from "./contents-flow.ts";
 import { contentsSheets } from "./contents-sheets.ts";
@@ -30,50 +29,69 @@ interface BookGroup {
   readonly entries: readonly BookEntry[];
 }
 
-/** A pattern and its plan for the notebook. */
+/** A pattern on the notebook. */
 interface BookEntry {
-  readonly recipe: Recipe;
-  readonly plan: Plan;
+  readonly title: string;
+  /** Of so many pages; 0 where it does not fit. */
+  readonly pages: number;
+  /** Asked for when its pages are drawn: the plans of a large book are more than memory should hold at once. */
+  readonly plan: () => Plan;
 }
 
 export interface BookSheets {
-  readonly sheets: readonly Sheet[];
+  /** Each is drawn when it is its turn. */
+  readonly sheets: Iterable<Sheet>;
   readonly bookmarks: readonly Bookmark[];
 }
 
 /** The sheets, the contents first, and what a reader lists beside them. */
 export function bookSheets(question: BookQuestion): BookSheets {
   const { groups, notebook, title, margin = SAFE_MARGIN, printer = NO_STRETCH } = question;
-  const { paper, area, isFramed } = bookPaper(question, margin, printer);
-  const draw = (entry: BookEntry): DrawnPattern => {
-    const { recipe, plan } = entry;
-    if (!plan.fits) return { ...entry, sheets: [] };
-    const pages = { recipe, plan, notebook };
-    if (!isFramed) return { ...entry, sheets: pageSheets(pages) };
-    const scenes = pageScenes(pages, "counts");
-    const sheets = scenes.map((scene, index) => {
-      const side = plan.pages[index]?.side ?? "single";
-      const beside = [...(side === "single" ? [] : [sayPageSide(side)]), notebook.title].join(
-        " · ",
-      );
-      return framedSheet({ scene, title: recipe.title, beside, paper, area });
-    });
-    return { ...entry, sheets };
-  };
-  const drawn = groups.map((group) => ({ title: group.title, entries: group.entries.map(draw) }));
-  const rows = contentsRows(drawn);
+  const bookPaper = paperOf(question, margin, printer);
+  const { paper, area } = bookPaper;
+  const rows = contentsRows(groups);
   const contents = contentsSheets({ title, subtitle: notebook.title, rows, paper, area });
-  const pages = drawn.flatMap(({ entries }) => entries.flatMap(({ sheets }) => sheets));
   return {
-    sheets: [...contents, ...pages].map((sheet, index) =>
-      isFramed || index < contents.length ? withNumber(sheet, area, index + 1) : sheet,
-    ),
+    sheets: sheetsOf(question, bookPaper, contents),
     bookmarks: [{ title, page: 0 }, ...bookmarksOf(rows, contents.length)],
   };
 }
 
-interface DrawnPattern extends BookEntry {
-  readonly sheets: readonly Sheet[];
+function* sheetsOf(
+  { groups, notebook }: BookQuestion,
+  bookPaper: BookPaper,
+  contents: readonly Sheet[],
+): Iterable<Sheet> {
+  const { area, isFramed } = bookPaper;
+  let number = 0;
+  for (const sheet of contents) {
+    number += 1;
+    yield withNumber(sheet, area, number);
+  }
+  for (const entry of groups.flatMap(({ entries }) => entries)) {
+    for (const sheet of patternSheets(entry, notebook, bookPaper)) {
+      number += 1;
+      yield isFramed ? withNumber(sheet, area, number) : sheet;
+    }
+  }
+}
+
+function patternSheets(
+  { pages, plan: planOf }: BookEntry,
+  notebook: Notebook,
+  { paper, area, isFramed }: BookPaper,
+): readonly Sheet[] {
+  if (pages === 0) return [];
+  const plan = planOf();
+  if (!plan.fits) return [];
+  const { recipe } = plan;
+  const question = { recipe, plan, notebook };
+  if (!isFramed) return pageSheets(question);
+  return pageScenes(question, "counts").map((scene, index) => {
+    const side = plan.pages[index]?.side ?? "single";
+    const beside = [...(side === "single" ? [] : [sayPageSide(side)]), notebook.title].join(" · ");
+    return framedSheet({ scene, title: recipe.title, beside, paper, area });
+  });
 }
 
 interface BookPaper {
@@ -84,7 +102,7 @@ interface BookPaper {
 }
 
 /** The printer's paper if a page of the notebook has room on it with its counts, else the notebook's own. */
-function bookPaper(
+function paperOf(
   question: BookQuestion,
   margin: PrinterMargin,
   printer: PrinterCorrection,
@@ -93,9 +111,10 @@ function bookPaper(
   const paper = paperSize(question.paper);
   const area = safeArea(paper, margin, printer);
   const scenes = groups
-    .flatMap(({ entries }) => entries)
-    .flatMap(({ recipe, plan }) => (plan.fits ? [{ recipe, plan, notebook }] : []))
+    .flatMap(({ entries }) => entries.filter(({ pages }) => pages > 0))
     .slice(0, 1)
+    .map(({ plan }) => plan())
+    .flatMap((plan) => (plan.fits ? [{ plan, recipe: plan.recipe, notebook }] : []))
     .flatMap((first) => pageScenes(first, "counts"));
   if (scenes.every((scene) => hasFrameRoom(scene, area))) return { paper, area, isFramed: true };
   const { across, down } = notebook.axes;
@@ -103,19 +122,14 @@ function bookPaper(
   return { paper: own, area: safeArea(own, margin, printer), isFramed: false };
 }
 
-interface DrawnGroup {
-  readonly title: string;
-  readonly entries: readonly DrawnPattern[];
-}
-
-function contentsRows(groups: readonly DrawnGroup[]): readonly ContentsRow[] {
+function contentsRows(groups: readonly BookGroup[]): readonly ContentsRow[] {
   let page = 0;
   return groups.flatMap(({ title, entries }): readonly ContentsRow[] => [
     { kind: "group", title },
-    ...entries.map(({ recipe, sheets }): ContentsRow => {
-      if (sheets.length === 0) return { kind: "misfit", title: recipe.title };
-      const row = { kind: "pattern", title: recipe.title, page } as const;
-      page += sheets.length;
+    ...entries.map(({ title: name, pages }): ContentsRow => {
+      if (pages === 0) return { kind: "misfit", title: name };
+      const row = { kind: "pattern", title: name, page } as const;
+      page += pages;
       return row;
     }),
   ]);

@@ -33,7 +33,7 @@ export function readYaml(source: YamlText): YamlReading {
   const options = { uniqueKeys: false, merge: false, prettyErrors: false, version: "1.2" } as const;
   const documents = [...new Composer(options).compose(tokens, true, source.text.length)];
   const [first, second] = documents;
-  const faults = first
+  const faults = first?.errors.length
     ? syntaxIssues(first, { text: source.text, opened: openedAt(tokens) }, placeOf)
     : [];
   if (faults.length > 0) return { ok: false, issues: faults };

@@ -26,5 +26,5 @@ export function propertiesIn(tokens: readonly CST.Token[]): readonly PropertyAt[
 function marksAround(token: CST.Token): readonly CST.SourceToken[] {
   if (token.type === "document") return token.start;
   if (!("items" in token)) return [];
-  return token.items.flatMap(({ start, sep }) => [...start, ...(sep ?? [])]);
+  return token.items.flatMap(({ start, sep }) => (sep ? [...start, ...sep] : start));
 }

@@ -4,15 +4,15 @@ import type { CST } from "yaml";
 /** A tree of 8 splits needs 3 levels of YAML a split and a few around it. */
 const LIMIT = 64;
 
-/** The first token found below the limit. Uses its own stack, so depth cannot exhaust the machine's. */
+/** The first token found below the limit. Goes level by level, so depth cannot exhaust the stack. */
 export function deepToken(
   tokens: readonly CST.Token[],
 ): { readonly offset: number; readonly limit: number } | undefined {
-  const open = tokens.map((token) => ({ token, depth: 0 }));
-  for (let top = open.pop(); top; top = open.pop()) {
-    const { token, depth } = top;
-    if (depth > LIMIT) return { offset: token.offset, limit: LIMIT };
-    for (const inner of innerTokens(token)) open.push({ token: inner, depth: depth + 1 });
+  let level = tokens;
+  for (let depth = 0; level.length > 0; depth += 1) {
+    const last = level.at(-1);
+    if (depth > LIMIT && last) return { offset: last.offset, limit: LIMIT };
+    level = level.flatMap(innerTokens);
   }
   return undefined;
 }
@@ -21,7 +21,10 @@ export function deepToken(
 export function innerTokens(token: CST.Token): readonly CST.Token[] {
   if (token.type === "document") return token.value ? [token.value] : [];
   if (!("items" in token)) return [];
-  return token.items.flatMap(({ key, value }) =>
-    [key, value].filter((inner) => inner !== undefined && inner !== null),
-  );
+  const inner: CST.Token[] = [];
+  for (const { key, value } of token.items) {
+    if (key) inner.push(key);
+    if (value) inner.push(value);
+  }
+  return inner;
 }

@@ -4,7 +4,6 @@ import { WEEKDAY_WORDS } from "../../calendar/calendar.ts";
 import { writeUtcOffset } from "../../calendar/utc-offset.ts";
 import type { TextFile } from "../../issue/facts/reading.ts";
 import type { Notebook } from "../../notebook/notebook.ts";
-import { readNotebook } from "../../notebook/read-notebook.ts";
 import { writeNotebook } from "../../notebook/write-notebook.ts";
 import type { When } from "../../plan/when.ts";
 import { readSetup } from "../../recipe/read/read-setup.ts";
@@ -80,14 +79,8 @@ function goodOf(
   files: readonly KeptFile[],
   { when, utcOffset }: FolderQuestion,
 ): readonly ContentFile[] {
-  const notebooks = files
-    .filter(({ path }) => kindOf(path) === "notebooks")
-    .flatMap((file) => {
-      const reading = readNotebook(file);
-      return reading.ok ? [reading.value] : [];
-    });
   const calendar = { ...(when && { when }), ...(utcOffset !== undefined && { utcOffset }) };
-  const book = { recipes: [], notebooks, ...calendar };
+  const book = { recipes: [], notebooks: [], ...calendar };
   return readContentFiles(files, { book, kept: [] }).files;
 }
 

@@ -34,10 +34,19 @@ export interface ContentFiles {
 
 /** The good files with their titles, and every problem of the others. */
 export function readContentFiles(files: readonly KeptFile[], around: Around): ContentFiles {
-  const known = recipesAround(files, around);
-  const notebooks = [...around.book.notebooks, ...goodOf(files, "notebooks", readNotebook)];
+  // Each is read once, however often it is asked for: of a large file that is most of the work.
+  const readers = { recipeIn: readOnce(readRecipe), notebookIn: readOnce(readNotebook) };
+  const known: Known = {
+    ...around.book,
+    ...readers,
+    notebooks: [
+      ...around.book.notebooks,
+      ...goodOf(files, { kind: "notebooks", read: readers.notebookIn }),
+    ],
+    known: recipesAround(files, around, readers.recipeIn),
+  };
   const read = files.map((file) => {
-    const { title, issues } = checked(file, { ...around.book, notebooks, known });
+    const { title, issues } = checked(file, known);
     return { file: { ...file, title }, issues };
   });
   return {
@@ -65,7 +74,20 @@ const READERS: Readonly<Record<KeptKind, (file: TextFile) => Reading<{ readonly 
     setups: readSetup,
   };
 
+type Reader<Value> = (file: KeptFile) => Reading<Value>;
+
+function readOnce<Value>(read: Reader<Value>): Reader<Value> {
+  const readings = new Map<KeptFile, Reading<Value>>();
+  return (file) => {
+    const reading = readings.get(file) ?? read(file);
+    readings.set(file, reading);
+    return reading;
+  };
+}
+
 interface Known {
+  readonly recipeIn: Reader<Recipe>;
+  readonly notebookIn: Reader<Notebook>;
   readonly notebooks: readonly Notebook[];
   readonly known: ReadonlyMap<string, Recipe>;
   readonly when?: When;
@@ -80,7 +102,7 @@ interface Checked {
 function checked(file: KeptFile, known: Known): Checked {
   switch (kindOf(file.path)) {
     case "notebooks":
-      return plain(readNotebook(file));
+      return plain(known.notebookIn(file));
     case "patterns":
       return checkedPattern(file, known);
     case "strips": {
@@ -102,8 +124,8 @@ function plain(reading: Reading<{ readonly title: string }>, more: readonly Issu
     : { title: "", issues: [...reading.issues, ...more] };
 }
 
-function checkedPattern(file: KeptFile, { notebooks, utcOffset }: Known): Checked {
-  const reading = readRecipe(file);
+function checkedPattern(file: KeptFile, { recipeIn, notebooks, utcOffset }: Known): Checked {
+  const reading = recipeIn(file);
   if (!reading.ok) return plain(reading);
   return plain(reading, [
     ...marginClashes(reading.value, notebooks),
@@ -123,20 +145,20 @@ function checkedSetup(file: KeptFile, { known, when = UNDATED }: Known): Checked
 function recipesAround(
   files: readonly KeptFile[],
   { book, kept }: Around,
+  read: Reader<Recipe>,
 ): ReadonlyMap<string, Recipe> {
   const own = [...kept, ...files];
   const recipes = [
     ...book.recipes,
     ...(book.unlisted ?? []),
-    ...goodOf(own, "patterns", readRecipe),
+    ...goodOf(own, { kind: "patterns", read }),
   ];
   return new Map(recipes.map((recipe) => [recipe.slug, recipe]));
 }
 
 function goodOf<Value>(
   files: readonly KeptFile[],
-  kind: KeptKind,
-  read: (file: TextFile) => Reading<Value>,
+  { kind, read }: { readonly kind: KeptKind; readonly read: Reader<Value> },
 ): readonly Value[] {
   return files
     .filter(({ path }) => kindOf(path) === kind)

@@ -93,6 +93,31 @@ describe("the folder of what is kept", () => {
   });
 });
 
+describe("a file of thousands of values", () => {
+  /** How often a kept file's text was asked for: by a reader once, and once by whoever hands it on. */
+  const asked = (path: KeptPath, text: string, act: (file: KeptFile) => unknown): number => {
+    let count = 0;
+    act({
+      path,
+      get text() {
+        count += 1;
+        return text;
+      },
+    });
+    return count;
+  };
+
+  it.each<[KeptPath, string, (file: KeptFile) => unknown]>([
+    ["patterns/sleep.md", SLEEP, readRecipe],
+    ["patterns/sleep.md", SLEEP.replace("purpose", "porpoise"), readRecipe],
+    ["notebooks/mine.md", PLAIN, readNotebook],
+  ])("is read once, as %s", (path, text, read) => {
+    const once = asked(path, text, read);
+    const brought = (file: KeptFile) => readContentFiles([file], { book, kept: [] });
+    expect(asked(path, text, brought)).toBe(once + 1);
+  });
+});
+
 describe("files that are brought", () => {
   const read = (files: Readonly<Record<string, string>>) => {
     const picked = Object.entries(files).map(([name, text]) => ({ name, bytes: strToU8(text) }));

@@ -80,7 +80,8 @@ export function openCache<Artifact>(
     settle: () => {
       unswept += made;
       if (made > 0 && unswept > SWEPT_AFTER) {
-        disk.sweep(limits.diskBytes, used);
+        // While a large book is served, most of it is asked for and not taken.
+        disk.sweep(limits.diskBytes, new Set([...used, ...seen]));
         unswept = 0;
       }
       const tally = { found, made };

@@ -1,7 +1,6 @@
 /** PDF files when somebody asks for them: how the book is printed while it is being written. */
-import { openPlanner } from "../../../view/planner.ts";
 import type { Content } from "../../content/load-content.ts";
-import { makePdf } from "./make-pdf.ts";
+import { makePdf, openPdfContext } from "./make-pdf.ts";
 import type { PdfCache } from "./pdf-cache.ts";
 import { pdfFiles } from "./pdf-file.ts";
 import { pdfTask } from "./pdf-task.ts";
@@ -11,7 +10,7 @@ export type AskPdf = (path: string) => Promise<Uint8Array> | undefined;
 
 /** Answers for one content; nothing is worked out before the first question. */
 export function openAskPdf(content: Content, cache: PdfCache, version: string): AskPdf {
-  const context = { content, planner: openPlanner(content) };
+  const context = openPdfContext(content);
   return (path) => {
     const file = pdfFiles(content).find((one) => one.path === path);
     if (!file) return undefined;

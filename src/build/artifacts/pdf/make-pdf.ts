@@ -13,19 +13,28 @@ import {
 import { PURPOSES } from "../../../recipe/recipe.ts";
 import { setupStrip } from "../../../setup/setup-strip.ts";
 import { PURPOSE_WORDS } from "../../../view/pattern/purpose-words.ts";
-import type { Planner } from "../../../view/planner.ts";
+import { openPlanner, type Planner } from "../../../view/planner.ts";
 import type { Content } from "../../content/load-content.ts";
 import { setupEvents } from "../make/setup-events.ts";
 import type { PdfFile } from "./pdf-file.ts";
+import { openPrintedPlans, type PrintedPlans } from "./printed-plans.ts";
 
 const LANGUAGE = "en";
 
 /** The paper of a notebook's book; the pages of larger notebooks are printed on their own. */
 const BOOK_PAPER = "A4";
 
+/** What the files of one content are made with. */
 export interface PdfContext {
   readonly content: Content;
   readonly planner: Planner;
+  readonly plans: PrintedPlans;
+}
+
+/** Nothing is planned at first. */
+export function openPdfContext(content: Content): PdfContext {
+  const planner = openPlanner(content);
+  return { content, planner, plans: openPrintedPlans(planner.planOf) };
 }
 
 /** The bytes: the same for the same content. */
@@ -61,11 +70,11 @@ export function makePdf(file: PdfFile, context: PdfContext, fonts: FontLists): P
 
 function patternPdf(
   { pattern, notebook: slug }: { readonly pattern: string; readonly notebook: string },
-  { planner }: PdfContext,
+  { planner, plans }: PdfContext,
   settings: PrintSettings,
 ): Promise<Uint8Array> {
   const notebook = planner.notebook(slug);
-  const plan = planner.planOf(pattern, slug);
+  const plan = plans.plan(pattern, slug);
   const { recipe } = plan;
   return plan.fits
     ? pagePdf({ plan, recipe, notebook }, settings)
@@ -77,13 +86,16 @@ function notebookPdf(
   context: PdfContext,
   settings: PrintSettings,
 ): Promise<Uint8Array> {
-  const { planner, content } = context;
+  const { planner, plans, content } = context;
   const groups = PURPOSES.map((purpose) => ({
     title: PURPOSE_WORDS[purpose].title,
     entries: content.recipes
       .filter((recipe) => recipe.purpose === purpose)
-      .map((recipe) => planner.planOf(recipe.slug, slug))
-      .map((plan) => ({ recipe: plan.recipe, plan })),
+      .map(({ slug: pattern, title }) => ({
+        title,
+        pages: plans.pageCount(pattern, slug),
+        plan: () => plans.plan(pattern, slug),
+      })),
   })).filter(({ entries }) => entries.length > 0);
   const notebook = planner.notebook(slug);
   const { title } = content.book;

@@ -2,10 +2,9 @@
 
 import { mkdirSync, writeFileSync, writeSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { openPlanner } from "../../../view/planner.ts";
 import type { Content } from "../../content/load-content.ts";
 import { takeFrom, type WorkQueue } from "../work-queue.ts";
-import { makePdf } from "./make-pdf.ts";
+import { makePdf, openPdfContext } from "./make-pdf.ts";
 import { openPdfCache } from "./pdf-cache.ts";
 import type { PdfTask } from "./pdf-task.ts";
 
@@ -22,7 +21,7 @@ export interface PrintOrder {
 /** Makes files until none is left to be taken. */
 export async function printFiles({ content, pdfs, pdfCache, output, isShown }: PrintOrder) {
   const cache = openPdfCache(pdfCache);
-  const context = { content, planner: openPlanner(content) };
+  const context = openPdfContext(content);
   const show = isShown ? openProgress(pdfs.items.length) : () => {};
   for (const [index, { file, key }] of takeFrom(pdfs)) {
     const bytes = await cache.take(key, (fonts) => makePdf(file, context, fonts));

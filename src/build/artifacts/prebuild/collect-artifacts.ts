@@ -1,7 +1,6 @@
 /** Puts artifacts into their caches as they are made, whoever made them, and tells when all are there. */
-import type { Cache } from "../cache/cache.ts";
 import type { Caches } from "../caches.ts";
-import type { Missing, MissingArtifacts } from "./find-missing.ts";
+import type { ArtifactSources, MissingArtifacts } from "./find-missing.ts";
 import type { Made } from "./make-artifacts.ts";
 
 export interface Collection {
@@ -14,6 +13,7 @@ export interface Collection {
 export function openCollection(
   { strips, setups, patterns }: MissingArtifacts,
   caches: Caches,
+  sources: ArtifactSources,
 ): Collection {
   let left = strips.length + setups.length + patterns.length;
   let tell = () => {};
@@ -24,20 +24,20 @@ export function openCollection(
   return {
     isWhole,
     keep: (made) => {
-      if (made.kind === "strip") put(caches.strips, strips[made.index], made.artifact);
-      else if (made.kind === "setup") put(caches.setups, setups[made.index], made.artifact);
-      else put(caches.patterns, patterns[made.index], made.artifact);
+      const { index } = made;
+      if (made.kind === "strip")
+        caches.strips.put(sources.strip(asked(strips, index)), made.artifact);
+      else if (made.kind === "setup")
+        caches.setups.put(sources.setup(asked(setups, index)), made.artifact);
+      else caches.patterns.put(sources.pattern(asked(patterns, index)), made.artifact);
       left -= 1;
       if (left === 0) tell();
     },
   };
 }
 
-function put<Artifact>(
-  cache: Cache<Artifact>,
-  missing: Missing<unknown> | undefined,
-  artifact: Artifact,
-): void {
-  if (!missing) throw new RangeError("nobody has asked for this artifact");
-  cache.put(missing.sources, artifact);
+function asked<Pair>(missing: readonly Pair[], index: number): Pair {
+  const pair = missing[index];
+  if (!pair) throw new RangeError("nobody has asked for this artifact");
+  return pair;
 }

@@ -10,37 +10,39 @@ import { setupPairs } from "../make/setup-renderer.ts";
 import { stripPairs } from "../make/strip-renderer.ts";
 import { type PdfTask, pdfTasks } from "../pdf/pdf-task.ts";
 
-/** An artifact to be made, and what it is kept under. */
-export interface Missing<Page> {
-  readonly pair: Page;
-  readonly sources: readonly string[];
+/** Artifacts to be made. What each is kept under is told when it is made: of a large book that is too much to hold. */
+export interface MissingArtifacts {
+  readonly strips: readonly StripPair[];
+  readonly setups: readonly SetupPair[];
+  readonly patterns: readonly Pair[];
 }
 
-export interface MissingArtifacts {
-  readonly strips: readonly Missing<StripPair>[];
-  readonly setups: readonly Missing<SetupPair>[];
-  readonly patterns: readonly Missing<Pair>[];
+/** What an artifact of each kind is kept under. */
+export interface ArtifactSources {
+  strip(pair: StripPair): readonly string[];
+  setup(pair: SetupPair): readonly string[];
+  pattern(pair: Pair): readonly string[];
+}
+
+/** Those of one content. */
+export function openArtifactSources(content: Content, version: string): ArtifactSources {
+  return {
+    strip: (pair) => [version, ...stripSources(pair, content)],
+    setup: (pair) => [version, ...setupSources(pair, content)],
+    pattern: (pair) => [version, ...pairSources(pair, content)],
+  };
 }
 
 /** Strips, set-ups and patterns that no cache has. */
 export function missingArtifacts(
   content: Content,
   caches: Caches,
-  version: string,
+  sources: ArtifactSources,
 ): MissingArtifacts {
-  const strips = stripPairs(content).map((pair) => {
-    return { pair, sources: [version, ...stripSources(pair, content)] };
-  });
-  const setups = setupPairs(content).map((pair) => {
-    return { pair, sources: [version, ...setupSources(pair, content)] };
-  });
-  const patterns = pairsOf(content).map((pair) => {
-    return { pair, sources: [version, ...pairSources(pair, content)] };
-  });
   return {
-    strips: strips.filter(({ sources }) => !caches.strips.has(sources)),
-    setups: setups.filter(({ sources }) => !caches.setups.has(sources)),
-    patterns: patterns.filter(({ sources }) => !caches.patterns.has(sources)),
+    strips: stripPairs(content).filter((pair) => !caches.strips.has(sources.strip(pair))),
+    setups: setupPairs(content).filter((pair) => !caches.setups.has(sources.setup(pair))),
+    patterns: pairsOf(content).filter((pair) => !caches.patterns.has(sources.pattern(pair))),
   };
 }
 

@@ -14,6 +14,7 @@ import {
   type MissingArtifacts,
   missingArtifacts,
   NO_PDFS,
+  openArtifactSources,
   type SortedPdfs,
   sortPdfs,
 } from "./find-missing.ts";
@@ -47,13 +48,14 @@ export interface Workers {
 /** Starts as many as there is work for. */
 export function startWorkers(call: WorkerCall): Workers {
   const { content, caches, engine, output = "" } = call;
-  const missing = missingArtifacts(content, caches, engine.version);
+  const sources = openArtifactSources(content, engine.version);
+  const missing = missingArtifacts(content, caches, sources);
   const pdfs = output === "" ? NO_PDFS : sortPdfs(content, caches, engine.version);
   const order = orderFor(call, missing, pdfs);
   const workers = Array.from({ length: workersFor(order, call.most) }, () =>
     openWorker(order, engine, call.project),
   );
-  const artifacts = openCollection(missing, caches);
+  const artifacts = openCollection(missing, caches, sources);
   for (const worker of workers) worker.on("message", (made: Made) => artifacts.keep(made));
   const ended = Promise.all(workers.map(endOf));
   const copied = copyReady(pdfs.ready, caches.pdfs, output);
@@ -92,9 +94,9 @@ function orderFor(
 ): WorkerOrder {
   return {
     content,
-    strips: openWorkQueue(strips.map(({ pair }) => pair)),
-    setups: openWorkQueue(setups.map(({ pair }) => pair)),
-    patterns: openWorkQueue(patterns.map(({ pair }) => pair)),
+    strips: openWorkQueue(strips),
+    setups: openWorkQueue(setups),
+    patterns: openWorkQueue(patterns),
     pdfs: openWorkQueue(pdfs.missing),
     pdfCache: caches.pdfs.folder,
     output,
