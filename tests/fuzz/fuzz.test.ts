@@ -2,7 +2,7 @@
 import { afterAll, expect, it } from "vitest";
 import { fuzzRuns, IS_SWEEP, SWEEP_SEED } from "../sweep/sweep-size.ts";
 import { CODES } from "./codes.ts";
-import { type Kind, type Met, runKind } from "./run-kind.ts";
+import { type Kind, type Met, runKind, tellNow } from "./run-kind.ts";
 import { openSources } from "./sources.ts";
 import { addressKind } from "./try-address.ts";
 import { bookKind } from "./try-book.ts";
@@ -44,8 +44,8 @@ function tell(name: string, runs: number, { depths, slowest }: Met): void {
     ([depth, count]) => `${depth} ${Math.round((count / runs) * 100)}%`,
   );
   const { ms, of } = slowest;
-  process.stderr.write(
-    `${name}: ${runs} cases; ${shares.join(", ")}; slowest ${Math.round(ms)} ms: ${of.slice(0, 400)}\n`,
+  tellNow(
+    `${name}: ${runs} cases; ${shares.join(", ")}; slowest ${Math.round(ms)} ms: ${of.slice(0, 400)}`,
   );
 }
 
@@ -63,7 +63,7 @@ afterAll(() => {
   const missed = Object.entries(CODES).flatMap(([code, why]) =>
     why === "" && !codes.has(code) ? [code] : [],
   );
-  process.stderr.write(`${codes.size} facts were met; not: ${missed.join(", ") || "none"}\n`);
+  tellNow(`${codes.size} facts were met; not: ${missed.join(", ") || "none"}`);
 });
 
 it("meets facts of every family, and in a whole sweep nearly all that can be met", () => {

@@ -1,4 +1,5 @@
 /** Runs the cases of a kind, and says what they met: every broken promise once, facts that were told, how far they came, and the slowest stretch of work. */
+import { writeSync } from "node:fs";
 import fc from "fast-check";
 import type { Seen } from "./promises.ts";
 
@@ -71,10 +72,15 @@ export function runKind<Case>(kind: Kind<Case>, { seed, runs, limitMs }: Running
     if (longest > slowest.ms) slowest = { ms: longest, of: fc.stringify(of) };
     done += 1;
     if (limitMs !== undefined && done % 1_000 === 0)
-      process.stderr.write(`${kind.name}: ${done} of ${runs}, ${broken.size} broken\n`);
+      tellNow(`${kind.name}: ${done} of ${runs}, ${broken.size} broken`);
   };
   fc.assert(fc.property(kind.cases, one), { seed, numRuns: runs });
   return { codes, depths, slowest, broken };
+}
+
+/** At once: what a thread writes to its own stream is only shown when the thread rests. */
+export function tellNow(line: string): void {
+  writeSync(2, `${line}\n`);
 }
 
 function untimed<Result>(act: () => Result) {
