@@ -13,18 +13,25 @@ export function propertiesIn(tokens: readonly CST.Token[]): readonly PropertyAt[
   const found: PropertyAt[] = [];
   const open = [...tokens];
   for (let token = open.pop(); token; token = open.pop()) {
-    for (const { type, offset, source } of marksAround(token)) {
-      if (type === "anchor" || type === "tag")
-        found.push({ kind: type, from: offset, to: offset + source.length });
+    // What stands before the value of a document, and before each key and each value of a group.
+    if (token.type === "document") addFrom(token.start, found);
+    if (!("items" in token)) {
+      open.push(...innerTokens(token));
+      continue;
     }
-    open.push(...innerTokens(token));
+    for (const { start, key, sep, value } of token.items) {
+      addFrom(start, found);
+      if (sep) addFrom(sep, found);
+      if (key) open.push(key);
+      if (value) open.push(value);
+    }
   }
   return found.sort((a, b) => a.from - b.from);
 }
 
-/** What stands before the value of a document, and before each key and each value of a group. */
-function marksAround(token: CST.Token): readonly CST.SourceToken[] {
-  if (token.type === "document") return token.start;
-  if (!("items" in token)) return [];
-  return token.items.flatMap(({ start, sep }) => (sep ? [...start, ...sep] : start));
+function addFrom(marks: readonly CST.SourceToken[], found: PropertyAt[]): void {
+  for (const { type, offset, source } of marks) {
+    if (type === "anchor" || type === "tag")
+      found.push({ kind: type, from: offset, to: offset + source.length });
+  }
 }
