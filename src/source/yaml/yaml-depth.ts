@@ -12,19 +12,25 @@ export function deepToken(
   for (let depth = 0; level.length > 0; depth += 1) {
     const last = level.at(-1);
     if (depth > LIMIT && last) return { offset: last.offset, limit: LIMIT };
-    level = level.flatMap(innerTokens);
+    const next: CST.Token[] = [];
+    for (const token of level) addInner(token, next);
+    level = next;
   }
   return undefined;
 }
 
 /** The keys and values right inside a token. */
 export function innerTokens(token: CST.Token): readonly CST.Token[] {
-  if (token.type === "document") return token.value ? [token.value] : [];
-  if (!("items" in token)) return [];
   const inner: CST.Token[] = [];
+  addInner(token, inner);
+  return inner;
+}
+
+function addInner(token: CST.Token, inner: CST.Token[]): void {
+  if (token.type === "document" && token.value) inner.push(token.value);
+  if (!("items" in token)) return;
   for (const { key, value } of token.items) {
     if (key) inner.push(key);
     if (value) inner.push(value);
   }
-  return inner;
 }
