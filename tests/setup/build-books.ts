@@ -1,5 +1,5 @@
 /** Builds the demo book and a small one, once for all tests that look at them. */
-import { existsSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
@@ -49,26 +49,23 @@ const FEW = {
 };
 
 export default function buildBooks(project: TestProject): () => void {
-  const folder = join(tmpdir(), "books-g");
+  const folder = mkdtempSync(join(tmpdir(), "spanbook-book-"));
   const build = (name: "book" | "few" | "tiny", words: readonly string[] = []) => {
     const output = join(folder, name);
-    if (existsSync(output)) return project.provide(name, output);
     const { code, stderr } = runCommand(["build", ...words, `--output=${output}`]);
     if (code !== 0) throw new Error(`The ${name} cannot be built:\n${stderr}`);
     project.provide(name, output);
   };
   const content = join(folder, "content");
-  if (!existsSync(content)) copyDemo(content, BOOK);
+  copyDemo(content, BOOK);
   project.provide("content", content);
   build("book", [`--content=${content}`]);
   const tiny = join(folder, "little");
   writeFiles(tiny, TINY);
   build("tiny", [`--content=${tiny}`]);
   const others = join(folder, "others");
-  if (!existsSync(join(folder, "few"))) {
-    copyDemo(others, FEW);
-    rmSync(join(others, "setups"), { recursive: true });
-  }
+  copyDemo(others, FEW);
+  rmSync(join(others, "setups"), { recursive: true });
   build("few", [`--content=${others}`]);
-  return () => {};
+  return () => rmSync(folder, { recursive: true, force: true });
 }
