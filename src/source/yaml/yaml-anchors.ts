@@ -1,6 +1,6 @@
 /** Finds the names (`&name`) and tags (`!name`) that YAML lets stand before a value, where they are written. */
 import type { CST } from "yaml";
-import { innerTokens } from "./yaml-depth.ts";
+import { addInner } from "./yaml-depth.ts";
 
 interface PropertyAt {
   readonly kind: "anchor" | "tag";
@@ -15,16 +15,11 @@ export function propertiesIn(tokens: readonly CST.Token[]): readonly PropertyAt[
   for (let token = open.pop(); token; token = open.pop()) {
     // What stands before the value of a document, and before each key and each value of a group.
     if (token.type === "document") addFrom(token.start, found);
-    if (!("items" in token)) {
-      open.push(...innerTokens(token));
-      continue;
-    }
-    for (const { start, key, sep, value } of token.items) {
+    for (const { start, sep } of "items" in token ? token.items : []) {
       addFrom(start, found);
       if (sep) addFrom(sep, found);
-      if (key) open.push(key);
-      if (value) open.push(value);
     }
+    addInner(token, open);
   }
   return found.sort((a, b) => a.from - b.from);
 }

@@ -19,14 +19,8 @@ export function deepToken(
   return undefined;
 }
 
-/** The keys and values right inside a token. */
-export function innerTokens(token: CST.Token): readonly CST.Token[] {
-  const inner: CST.Token[] = [];
-  addInner(token, inner);
-  return inner;
-}
-
-function addInner(token: CST.Token, inner: CST.Token[]): void {
+/** Adds the keys and values right inside a token to a list: one for each token would cost more than the walk. */
+export function addInner(token: CST.Token, inner: CST.Token[]): void {
   if (token.type === "document" && token.value) inner.push(token.value);
   if (!("items" in token)) return;
   for (const { key, value } of token.items) {

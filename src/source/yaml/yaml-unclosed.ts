@@ -1,6 +1,6 @@
 /** Finds the bracket or quotation mark that YAML opens and never closes, where the reader only sees the end. */
 import type { CST } from "yaml";
-import { innerTokens } from "./yaml-depth.ts";
+import { addInner } from "./yaml-depth.ts";
 
 /** The bracket that closes one that opens. */
 export const CLOSING: Readonly<Record<string, string>> = { "[": "]", "{": "}" };
@@ -16,7 +16,7 @@ export function openedAt(tokens: readonly CST.Token[]): number | undefined {
   const open = [...tokens];
   for (let token = open.pop(); token; token = open.pop()) {
     if (isOpen(token) && (last === undefined || token.offset > last)) last = token.offset;
-    open.push(...innerTokens(token));
+    addInner(token, open);
   }
   return last;
 }
