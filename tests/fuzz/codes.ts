@@ -71,6 +71,7 @@ export const CODES: Readonly<Record<Code, string>> = {
   "yaml/unexpected": "",
   "yaml/duplicate-key": "",
   "yaml/too-deep": "",
+  "yaml/too-many-words": "",
   "shape/unknown-key": "",
   "shape/run-together": "",
   "shape/decimal-comma": "",

@@ -28,6 +28,11 @@ describe("a problem in words", () => {
       "Look for brackets or dashes that are repeated by mistake.",
     ],
     [
+      { about: "yaml", kind: "too-many-words", limit: 20_000, at },
+      "The file has more than 20,000 words and marks: what comes from here on is too much.",
+      "Look for something that is repeated by mistake, or divide it into several files.",
+    ],
+    [
       { about: "yaml", kind: "long-key", at },
       "A key must stand on one line, with its colon.",
       "Look for a missing colon, bracket or quotation mark before this.",

@@ -42,7 +42,7 @@ export function datedTexts(): fc.Arbitrary<string> {
 const large = chosen((choices) => `---\n${bombOf(choices)}\n---\n`, 8);
 
 function bombOf({ one, below }: Choices): string {
-  const many = one([20, 100, 1_000, 20_000]) + below(9);
+  const many = one([20, 100, 1_000, 6_000, 20_000]) + below(9);
   const rows = (inner: string) => `title: T\npurpose: page\npage: ${inner}`;
   return one([
     rows(`${"{rows: {count: 2, each: ".repeat(Math.min(many, 3_000))}{}${"}}".repeat(many)}`),

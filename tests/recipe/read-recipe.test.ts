@@ -228,14 +228,4 @@ describe("what a recipe may hold at most", () => {
     expect(isRead(most)).toBe(true);
     expect(isRead(more)).toBe(false);
   });
-
-  it("and of a split with far more tracks it is told how many there are, and what is wrong with the first 2,000", () => {
-    const page = tracks(20_000, () => "{step: 1}");
-    const text = `---\ntitle: A\npurpose: page\npage: ${page}\n---`;
-    const reading = readRecipe({ path: "patterns/a.md", text });
-    const issues = reading.ok ? [] : reading.issues;
-    const kinds = (kind: string) => issues.filter((issue) => issue.kind === kind);
-    expect(kinds("too-many-tracks")).toMatchObject([{ tracks: 20_000, limit: 200 }]);
-    expect(kinds("unknown-key")).toHaveLength(2_000);
-  });
 });

@@ -107,6 +107,31 @@ describe("YAML that is meant to hurt", () => {
   });
 });
 
+describe("words and marks of a file", () => {
+  const firstOf = (text: string) => {
+    const reading = readYaml({ path: "a.md", text, firstLine: 1 });
+    const [first] = reading.ok ? [] : reading.issues;
+    return first && `${first.kind} ${first.at.line}:${first.at.column}`;
+  };
+  it.each([
+    ["dashes and words", "- a\n".repeat(10_000), "- a\n", "10001:1"],
+    ["keys and colons", "a:\n".repeat(10_000), "b: 1\n", "10001:1"],
+    ["brackets", "- [{}]\n".repeat(4_000), "- 1\n", "4001:1"],
+    ["commas", `- [${",".repeat(19_998)}`, ",]", "1:20002"],
+  ])("are 20,000 %s at most", (_, full, more, at) => {
+    expect(firstOf(full) ?? "").not.toMatch(/^too-many-words/);
+    expect(firstOf(full + more)).toBe(`too-many-words ${at}`);
+  });
+
+  it("are not the spaces, remarks and empty lines between them", () => {
+    expect(firstOf(`a: 1\n${"  # A remark.\n\n".repeat(10_001)}`)).toBeUndefined();
+  });
+
+  it("may be one long text", () => {
+    expect(firstOf(`a: |\n${"  a text: with - marks\n".repeat(8_000)}`)).toBeUndefined();
+  });
+});
+
 describe("front matter", () => {
   it.each([
     ["---\na: 1\n---\nText", "Text"],

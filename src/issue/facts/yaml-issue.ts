@@ -30,5 +30,5 @@ export type YamlFault =
 export type YamlIssue = { readonly about: "yaml"; readonly at: Place } & (
   | { readonly kind: YamlFault }
   | { readonly kind: "duplicate-key"; readonly key: string; readonly first: Place }
-  | { readonly kind: "too-deep"; readonly limit: number }
+  | { readonly kind: "too-deep" | "too-many-words"; readonly limit: number }
 );

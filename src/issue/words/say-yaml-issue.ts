@@ -16,6 +16,11 @@ export function sayYamlIssue(issue: YamlIssue): Said {
         sentence: `This is nested more than ${issue.limit} levels deep.`,
         hint: "Look for brackets or dashes that are repeated by mistake.",
       };
+    case "too-many-words":
+      return {
+        sentence: `The file has more than ${issue.limit.toLocaleString("en")} words and marks: what comes from here on is too much.`,
+        hint: "Look for something that is repeated by mistake, or divide it into several files.",
+      };
     default:
       return FAULTS[issue.kind];
   }

@@ -58,10 +58,7 @@ function readTracks(map: SourceMapping, context: AreaContext): readonly Track[] 
     if (node) context.note(unsuitable({ key: "tracks", node, expected }));
     return [PLAIN_TRACK];
   }
-  // There are no more areas in a pattern: beyond them tracks are counted, and told as too many.
-  const written = node.entries.map((entry, index) =>
-    index < LIMITS.areas ? readTrack(entry, context) : { track: PLAIN_TRACK, copies: 1 },
-  );
+  const written = node.entries.map((entry) => readTrack(entry, context));
   const total = written.reduce(
     (sum, { track: { units }, copies }) =>
       sum + (units && context.span ? mostTracks(units, context.span) : copies),

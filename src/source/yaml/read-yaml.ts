@@ -1,5 +1,5 @@
 /** Turns YAML into a tree with places, and refuses what a recipe never needs: anchors, tags, several documents. */
-import { Composer, type Document, Parser } from "yaml";
+import { Composer, type Document } from "yaml";
 import type { Issue } from "../../issue/facts/issue.ts";
 import { type Reading, readingOf } from "../../issue/facts/reading.ts";
 import type { SourceNode } from "../tree.ts";
@@ -8,6 +8,7 @@ import { propertiesIn } from "./yaml-anchors.ts";
 import { deepToken } from "./yaml-depth.ts";
 import type { Looked } from "./yaml-error.ts";
 import { faultsOf } from "./yaml-errors.ts";
+import { tokensOf } from "./yaml-tokens.ts";
 import { treeOf } from "./yaml-tree.ts";
 import { openedAt } from "./yaml-unclosed.ts";
 
@@ -23,8 +24,10 @@ export type YamlReading = Reading<SourceNode> & { readonly meant?: SourceNode };
 
 /** The tree, or what is wrong with it as YAML 1.2. Nothing is ever expanded, however often it is named. */
 export function readYaml(source: YamlText): YamlReading {
-  const tokens = [...new Parser().parse(source.text)];
   const placeOf = placeFinder(source);
+  const cut = tokensOf(source.text);
+  if (!cut.ok) return failed({ kind: "too-many-words", limit: cut.limit, at: placeOf(cut.offset) });
+  const { tokens } = cut;
   const directive = tokens.find((token) => token.type === "directive");
   if (directive) return failed({ kind: "directive", at: placeOf(directive.offset) });
   const deep = deepToken(tokens);
