@@ -73,9 +73,3 @@ function promiseInside(at: Place, path: string, lines: readonly string[]): void 
   const isIn = Number.isInteger(at.column) && at.column >= 1 && at.column <= line.length + 1;
   promise(isIn && Number.isInteger(at.width) && at.width >= 0, "a place outside its line", at);
 }
-
-/** A file of 256 KiB may take as long as four of 64: parsing it alone does. So may several files together. */
-export function slackOf(...texts: readonly string[]): number {
-  const length = texts.reduce((sum, text) => sum + text.length, 0);
-  return Math.max(1, length / (64 * 1024));
-}

@@ -9,7 +9,7 @@ export interface Kind<Case> {
   /** Throws where a promise is broken. */
   readonly attempt: (of: Case, seen: Seen) => void;
   /** How many times the limit such a case may take; 1 where left out. */
-  readonly slack?: (of: Case) => number;
+  readonly slack?: number;
 }
 
 export interface Met {
@@ -49,7 +49,7 @@ export function runKind<Case>(kind: Kind<Case>, { seed, runs, limitMs }: Running
     counts.set(name, (counts.get(name) ?? 0) + 1);
   let slowest: Slowest = { ms: 0, of: "" };
   let [longest, done] = [0, 0];
-  let slack = 1;
+  const { slack = 1 } = kind;
   const timed = (times: number) => {
     return <Result>(act: () => Result): Result => {
       const { result, ms } =
@@ -61,7 +61,6 @@ export function runKind<Case>(kind: Kind<Case>, { seed, runs, limitMs }: Running
   const seen: Seen = { code: count(codes), depth: count(depths), run: timed(5), step: timed(1) };
   const one = (of: Case) => {
     longest = 0;
-    slack = kind.slack?.(of) ?? 1;
     try {
       kind.attempt(of, seen);
       if (limitMs !== undefined && longest > limitMs * slack) throw new Error("it takes too long");

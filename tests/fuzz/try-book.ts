@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { readBook } from "../../src/recipe/read/read-book.ts";
 import { wildFile } from "../random/wild-file.ts";
-import { promise, promiseTold, type Seen, slackOf } from "./promises.ts";
+import { promise, promiseTold, type Seen } from "./promises.ts";
 import type { Sources } from "./sources.ts";
 
 const TEXTS = [
@@ -23,5 +23,5 @@ export function bookKind({ slugs }: Sources) {
 
   const texts = fc.constantFrom(...TEXTS);
   const cases = wildFile({ owner: "book", texts, slugs });
-  return { name: "books", cases, attempt, slack: slackOf };
+  return { name: "books", cases, attempt };
 }

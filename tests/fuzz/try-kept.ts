@@ -27,7 +27,7 @@ import { wildFile } from "../random/wild-file.ts";
 import { wildBytes, wildItems, wildZip } from "../random/wild-kept.ts";
 import { demoText } from "../setup/demo-files.ts";
 import { BOOK_SCRIPT, openWebSpace } from "../setup/web-space.ts";
-import { promise, promiseSaid, promiseSame, type Seen, slackOf } from "./promises.ts";
+import { promise, promiseSaid, promiseSame, type Seen } from "./promises.ts";
 import type { Sources } from "./sources.ts";
 
 /** What the names of a book at the top of a web space begin with. */
@@ -127,16 +127,7 @@ export function keptKind({ catalogue, slugs, texts }: Sources) {
     zip: wildZip(files),
     bytes: wildBytes(files),
   });
-  return { name: "kept values", cases, attempt, slack };
-}
-
-/** All that is kept is read on one page, and all that is brought at once. */
-function slack({ items, zip, bytes }: Case): number {
-  const brought = [
-    { name: "brought.zip", bytes: zip },
-    { name: "brought.md", bytes },
-  ].map((picked) => slackOf(...sortFiles([picked]).files.map(({ text }) => text)));
-  return Math.max(slackOf(...Object.values(items)), ...brought);
+  return { name: "kept values", cases, attempt };
 }
 
 interface Case {

@@ -18,7 +18,7 @@ import { notebookJson } from "../../src/view/notebook/notebook-json.ts";
 import { anyNotebook } from "../random/any-notebook.ts";
 import { wildFile } from "../random/wild-file.ts";
 import { promiseMarks } from "./plan-promises.ts";
-import { promise, promiseSame, promiseTold, type Seen, slackOf } from "./promises.ts";
+import { promise, promiseSame, promiseTold, type Seen } from "./promises.ts";
 import type { Sources } from "./sources.ts";
 
 export function notebookKind({ texts, slugs }: Sources) {
@@ -45,7 +45,7 @@ export function notebookKind({ texts, slugs }: Sources) {
     promiseWritten(notebook);
   }
 
-  return { name: "notebooks", cases, attempt, slack: slackOf };
+  return { name: "notebooks", cases, attempt };
 }
 
 /** Each position lies beyond the one before it, on the paper. */

@@ -14,7 +14,7 @@ import type { DatesChoice } from "../../src/view/fields/span-fields.ts";
 import { anyDates } from "../random/any-dates.ts";
 import { datedTexts, wildFile } from "../random/wild-file.ts";
 import { promiseDrawn, promisePlan } from "./plan-promises.ts";
-import { promise, promiseSame, promiseTold, type Seen, slackOf } from "./promises.ts";
+import { promise, promiseSame, promiseTold, type Seen } from "./promises.ts";
 import type { Sources } from "./sources.ts";
 
 export function recipeKind({ catalogue, slugs, texts, notebooks }: Sources) {
@@ -48,7 +48,6 @@ export function recipeKind({ catalogue, slugs, texts, notebooks }: Sources) {
     name: "recipes",
     cases: fc.record({ text, notebook: notebooks, dates: anyDates() }),
     attempt,
-    slack: ({ text }: Case) => slackOf(text),
   };
 }
 

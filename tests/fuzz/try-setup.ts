@@ -17,7 +17,7 @@ import { readSetupAddress, writeSetupAddress } from "../../src/view/address/setu
 import { unnamed } from "../../src/view/fields/name-notebook.ts";
 import { anySetup } from "../random/any-setup.ts";
 import { wildFile } from "../random/wild-file.ts";
-import { promise, promiseSaid, promiseSame, promiseTold, type Seen, slackOf } from "./promises.ts";
+import { promise, promiseSaid, promiseSame, promiseTold, type Seen } from "./promises.ts";
 import type { Sources } from "./sources.ts";
 import { promiseStrip } from "./try-strip.ts";
 
@@ -57,7 +57,6 @@ export function setupKind({ catalogue, texts, slugs, notebooks }: Sources) {
     name: "set-ups",
     cases: fc.record({ text, notebook: notebooks }),
     attempt,
-    slack: ({ text }: Case) => slackOf(text),
   };
 }
 

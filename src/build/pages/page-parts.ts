@@ -2,8 +2,8 @@
 import type { Book } from "./book.ts";
 import type { PagesToWrite } from "./served-pages.ts";
 
-/** 150 patterns on 20 notebooks are written at once: for each part the templates are read again. */
-const MOST_PAIRS = 3_000;
+/** 100 patterns on 20 notebooks are written at once: for each part the templates are read again. */
+const MOST_PAIRS = 2_000;
 
 export interface PageParts {
   /** The part that comes next; with the first one comes all that a book has less of. */

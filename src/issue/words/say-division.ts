@@ -1,7 +1,8 @@
 /** The words for a division that somebody asks for: its name, its sizes, and how to count it out on paper. */
 import type { Axis } from "../../measure/axis.ts";
 import type { StepPlace } from "../../measure/grid-axis.ts";
-import { asSentence, sayCount, sayMm } from "./say-count.ts";
+import { roundedMm } from "../../measure/length.ts";
+import { asSentence, sayCount } from "./say-count.ts";
 
 /** In steps and millimetres from the paper's left or top edge. */
 export interface DivisionAnswer {
@@ -102,7 +103,7 @@ export function partRows({ parts }: DivisionAnswer): readonly PartRow[] {
     steps: `${steps}`,
     count: `${from.position} – ${to.position}`,
     dots: `${sayDot(from)} – ${sayDot(to)}`,
-    mm: `${sayMm(from.mm).replace(" mm", "")} – ${sayMm(to.mm)}`,
+    mm: `${roundedMm(from.mm)} – ${roundedMm(to.mm)}`,
   }));
 }
 

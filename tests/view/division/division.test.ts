@@ -61,9 +61,9 @@ describe("24 dots counted from the edge", () => {
   it("is counted by positions, dots and millimetres", () => {
     const { answer } = workOutDivision(asked(3, 1), mine);
     expect(answer && partRows(answer)).toEqual([
-      { steps: "7", count: "0 – 7", dots: "edge – 7", mm: "0 – 35 mm" },
-      { steps: "7", count: "8 – 15", dots: "8 – 15", mm: "40 – 75 mm" },
-      { steps: "7", count: "16 – 23", dots: "16 – 23", mm: "80 – 115 mm" },
+      { steps: "7", count: "0 – 7", dots: "edge – 7", mm: "0 – 35" },
+      { steps: "7", count: "8 – 15", dots: "8 – 15", mm: "40 – 75" },
+      { steps: "7", count: "16 – 23", dots: "16 – 23", mm: "80 – 115" },
     ]);
   });
 
