@@ -1,11 +1,9 @@
 /** Where the tests' browser comes from: the system's Chromium, started with flags that suit a container. */
 import { existsSync } from "node:fs";
 import { type Browser, type BrowserServer, chromium } from "playwright-core";
+import { SHELL, WHOLE } from "../setup/chromium-there.mjs";
 import { needDebian } from "../setup/need-debian.ts";
 
-/** The same engine without the window's frame and services: a page loads in about half the processor's time. */
-const SHELL = "/usr/bin/chromium-headless-shell";
-const SYSTEM_CHROMIUM = "/usr/bin/chromium";
 /** With letters as wide as those of most readers' devices: a bare system has only wider ones. */
 const PACKAGES = ["chromium-headless-shell", "fonts-liberation"];
 
@@ -44,7 +42,7 @@ function chromiumPath(): string {
     needDebian(PACKAGES);
     return SHELL;
   } catch (error) {
-    if (existsSync(SYSTEM_CHROMIUM)) return SYSTEM_CHROMIUM;
+    if (existsSync(WHOLE)) return WHOLE;
     throw error;
   }
 }

@@ -182,6 +182,13 @@ const VALUES = [
   ],
 ] as const;
 
+/** Values beside their own keys: days that there are not, and what a field cannot hold. */
+const PARTS = [
+  ...["dates=2027-13", "dates=2027-02-30", "dates=2027-W54", "dates=0000", "dates=9999-W53"],
+  ...["dates=P1M", "dates=2027-03/2026-01", "dates=2027/..", "dates=2000/2099", "dates=2027-03"],
+  ...["pitch=5.12345678", "name=a%00b", "name=", "first=900,900", "week=someday"],
+] as const;
+
 /** Parts that come together by chance. */
 const together = chosen((choices) => {
   const { one, below, isIn100 } = choices;
@@ -191,6 +198,7 @@ const together = chosen((choices) => {
 }, 40);
 
 function partOf({ one, isIn100 }: Choices): string {
+  if (isIn100(15)) return one(PARTS);
   return `${one(KEYS)}${isIn100(3) ? "" : "="}${one(VALUES)}`;
 }
 

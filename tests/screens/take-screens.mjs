@@ -1,6 +1,7 @@
 /** `npm run screens`: takes the pictures that people look at, of the built book's pages by width and by light. */
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
+import { chromiumThere } from "../setup/chromium-there.mjs";
 
 const BOOK = new URL("../../_site/", import.meta.url);
 const HERE = fileURLToPath(new URL("./", import.meta.url));
@@ -24,7 +25,7 @@ const isChosen = (name, width, light) =>
   words.every((word) => [name, `${width}`, light].includes(word));
 
 const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+  executablePath: chromiumThere(),
   args: ["--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--disable-sync"],
 });
 for (const [name, path] of Object.entries(PAGES)) {

@@ -1,0 +1,3 @@
+export const SHELL: string;
+export const WHOLE: string;
+export function chromiumThere(): string;
