@@ -1,14 +1,13 @@
 /** The fencepost in its four readings. */
 import { describe, expect, it } from "vitest";
 import {
-  COUNTS,
   type Count,
-  dotAt,
   type GridAxis,
   isPaperEdge,
   middlesOf,
   paperMiddle,
   positionLength,
+  stepPlace,
   usableSteps,
 } from "../../src/measure/grid-axis.ts";
 import { fromMm, toMm } from "../../src/measure/length.ts";
@@ -43,10 +42,20 @@ describe("26 dots", () => {
     ]);
   });
 
-  it.each(COUNTS)("counted %s have a dot at every position but the edges", (count) => {
+  it.each<[Count, readonly (number | undefined)[]]>([
+    // the dots at position 0 and 1, at the last but one and the last
+    ["edge-to-dot", [undefined, 1, 25, 26]],
+    ["dot-to-dot", [1, 2, 25, 26]],
+    ["dot-to-edge", [1, 2, 26, undefined]],
+    ["edge-to-edge", [undefined, 1, 26, undefined]],
+  ])("counted %s have a dot at every position but the edges", (count, ends) => {
     const grid = axis(count);
-    const dots = Array.from({ length: usableSteps(grid) + 1 }, (_, k) => dotAt(grid, k));
-    expect(dots.filter((dot) => dot >= 1 && dot <= 26)).toEqual(
+    const steps = usableSteps(grid);
+    const place = (position: number) => stepPlace(grid, position);
+    expect([0, 1, steps - 1, steps].map((k) => place(k).dot)).toEqual(ends);
+    const places = Array.from({ length: steps + 1 }, (_, k) => place(k));
+    expect(places.map(({ position }) => position)).toEqual([...places.keys()]);
+    expect(places.flatMap(({ dot }) => dot ?? [])).toEqual(
       Array.from({ length: 26 }, (_, i) => i + 1),
     );
   });
@@ -96,6 +105,8 @@ describe("the paper's own middle", () => {
   it.each<[string, Partial<GridAxis>, number, readonly [number, number]]>([
     ["between two dots", {}, 74, [13, 14]],
     ["on a dot", { dots: 27, firstDot: fromMm(9) }, 74, [14, 14]],
+    ["on the first dot", { dots: 3, firstDot: fromMm(74) }, 74, [1, 1]],
+    ["a step before the first dot", { dots: 3, firstDot: fromMm(79) }, 74, [0, 1]],
     ["before the first dot", { dots: 3, firstDot: fromMm(100) }, 74, [0, 1]],
     ["behind the last dot", { dots: 3 }, 74, [3, 4]],
   ])("lies %s", (_, given, mm, dots) => {

@@ -24,9 +24,9 @@ it.each = (rows) => (title, test) => {
 /** Each matcher: does what was found match what was wanted? */
 const MATCHERS = {
   toBe: (found, wanted) => Object.is(found, wanted),
-  toEqual: (found, wanted) => isDeepStrictEqual(written(found), written(wanted)),
-  toMatchObject: (found, wanted) =>
-    Object.entries(wanted).every(([key, each]) => isDeepStrictEqual(found?.[key], each)),
+  toEqual: isEqual,
+  toMatchObject: isPartOf,
+  toHaveProperty: (found, key) => key in found,
   toContain: (found, wanted) => found.includes(wanted),
   toHaveLength: (found, wanted) => found.length === wanted,
   toBeDefined: (found) => found !== undefined,
@@ -38,20 +38,50 @@ const MATCHERS = {
 };
 
 export function expect(found) {
+  return { ...asked(found, true), not: asked(found, false) };
+}
+
+/** The matchers for what was found, and whether they are to hold. */
+function asked(found, holds) {
   const said = Object.entries(MATCHERS).map(([name, matches]) => [
     name,
     (wanted) => {
-      if (!matches(found, wanted)) throw new Error(`${name} does not hold`);
+      if (matches(found, wanted) !== holds) throw new Error(`${name} is not ${holds}`);
     },
   ]);
   return Object.fromEntries(said);
 }
 
-/** A key that holds nothing counts as left out. */
-function written(thing) {
-  if (Array.isArray(thing)) return thing.map(written);
-  if (typeof thing !== "object" || thing === null) return Object.is(thing, -0) ? 0 : thing;
-  if (thing instanceof Map || thing instanceof Set) return thing;
-  const entries = Object.entries(thing).filter(([, each]) => each !== undefined);
-  return Object.fromEntries(entries.map(([key, each]) => [key, written(each)]));
+/** Stands inside what is wanted, for whatever matches it. */
+class Any {
+  constructor(matches) {
+    this.matches = matches;
+  }
+}
+expect.any = (type) => new Any((found) => Object(found) instanceof type);
+expect.objectContaining = (wanted) => new Any((found) => isPartOf(found, wanted));
+expect.stringContaining = (wanted) => new Any((found) => found.includes(wanted));
+expect.stringMatching = (wanted) => new Any((found) => found.match(wanted) !== null);
+expect.arrayContaining = (wanted) =>
+  new Any((found) => wanted.every((each) => found.some((one) => isEqual(one, each))));
+
+/** Every key that is wanted is there, at any depth; of lists every entry. */
+function isPartOf(found, wanted) {
+  if (wanted instanceof Any || typeof wanted !== "object" || wanted === null)
+    return isEqual(found, wanted);
+  if (Array.isArray(wanted) && found?.length !== wanted.length) return false;
+  return Object.entries(wanted).every(([key, each]) => isPartOf(found?.[key], each));
+}
+
+/** At any depth. A key that holds nothing counts as left out. */
+function isEqual(found, wanted) {
+  if (wanted instanceof Any) return wanted.matches(found);
+  const hasKeys =
+    typeof wanted === "object" && wanted !== null && wanted[Symbol.iterator] === undefined;
+  if (!hasKeys && !Array.isArray(wanted)) return isDeepStrictEqual(found, wanted);
+  if (typeof found !== "object" || found === null) return false;
+  if (Array.isArray(found) !== Array.isArray(wanted) || found.length !== wanted.length)
+    return false;
+  const keys = new Set([...Object.keys(found), ...Object.keys(wanted)]);
+  return [...keys].every((key) => isEqual(found[key], wanted[key]));
 }

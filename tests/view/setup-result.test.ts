@@ -6,6 +6,7 @@ import { readSetupAddress } from "../../src/view/address/setup-address.ts";
 import { unnamed } from "../../src/view/fields/name-notebook.ts";
 import { openPlanner } from "../../src/view/planner.ts";
 import { entryWords } from "../../src/view/setup/entry-words.ts";
+import { layoutViews } from "../../src/view/setup/layout-views.ts";
 import { setupResult } from "../../src/view/setup/setup-result.ts";
 import { demoCatalogue } from "../setup/demo-catalogue.ts";
 
@@ -68,6 +69,25 @@ describe("what is wrong", () => {
   it.each(["", "&pages="])("a set-up without pages is nothing yet, and no fault%s", (pages) => {
     const { faults, question } = resultOf(`dates=2027-03${pages}`);
     expect([faults, question]).toEqual([[], undefined]);
+  });
+});
+
+describe("what is counted once", () => {
+  it.each<readonly [said: string, titles: readonly string[]]>([
+    ["pages=seed-list", ["Seed list"]],
+    [
+      'pages=[{"each":"week","pages":["two-row-week"]},"seed-list"]',
+      ["Week in two rows, right pages", "Week in two rows, left pages", "Seed list"],
+    ],
+    [
+      "pages=ninths-spread",
+      ["Two pages in ninths, left pages", "Two pages in ninths, right pages"],
+    ],
+  ])("%s has a head for each way of marking: %j", (said, heads) => {
+    const { setup, rule } = worked(`dates=2027-03&${said}`);
+    const of = catalogue.notebooks.find(({ slug }) => slug === "a5");
+    if (!of) throw new Error("there is no a5");
+    expect(layoutViews(setup, of, rule).map(({ titles }) => titles.join(", "))).toEqual(heads);
   });
 });
 

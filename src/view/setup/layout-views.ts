@@ -19,10 +19,11 @@ export function layoutViews(
   notebook: Notebook,
   rule: WeekRule,
 ): readonly LayoutView[] {
-  return chained(layoutsOf(setup, notebook)).map(({ ticks, pages }) => ({
-    titles: [...new Set(pages.map((page) => titleOf(page, setup)))],
-    marks: ticks.filter(({ positions }) => positions.length > 0).map(sayMarks),
-    pages: pages.map((page) => ({ number: page.number, words: wordsOf(page, setup, rule) })),
+  const layouts = chained(layoutsOf(setup, notebook));
+  return layouts.map((layout) => ({
+    titles: titlesOf(layout, { layouts, setup }),
+    marks: layout.ticks.filter(({ positions }) => positions.length > 0).map(sayMarks),
+    pages: layout.pages.map((page) => ({ number: page.number, words: wordsOf(page, setup, rule) })),
   }));
 }
 
@@ -65,6 +66,23 @@ function sharedMarks(a: Layout, b: Layout): number {
     const others = new Set(b.ticks[index]?.positions);
     return sum + positions.filter((position) => others.has(position)).length;
   }, 0);
+}
+
+/** Those of its patterns. Of one that is marked in another way on the facing side, each side is told. */
+function titlesOf(
+  layout: Layout,
+  { layouts, setup }: { readonly layouts: readonly Layout[]; readonly setup: Setup },
+): readonly string[] {
+  const sideIn = ({ pages }: Layout, title: string) => {
+    const own = pages.filter((page) => titleOf(page, setup) === title);
+    return own.every(({ side }) => side === own[0]?.side) ? own[0]?.side : undefined;
+  };
+  return [...new Set(layout.pages.map((page) => titleOf(page, setup)))].map((title) => {
+    const side = sideIn(layout, title);
+    const facing = side === "left" ? "right" : "left";
+    const isTold = side && layouts.some((other) => sideIn(other, title) === facing);
+    return isTold ? `${title}, ${side} pages` : title;
+  });
 }
 
 function titleOf({ drawn }: SetupPage, { titles }: Setup): string {

@@ -64,7 +64,7 @@ export interface PageView {
 
 /** Pages that are marked alike: what to count once, and what to tick while drawing. */
 export interface LayoutView {
-  /** The titles of the patterns that have these marks. */
+  /** The titles of the patterns that have these marks, `Week, left pages` where the right ones have others. */
   readonly titles: readonly string[];
   /** What to mark, a sentence for each axis; none where nothing is. */
   readonly marks: readonly string[];
