@@ -120,6 +120,24 @@ describe("plan.json", () => {
     });
   });
 
+  it("lists the edits of a change that takes more than one", () => {
+    const page = "{rows: {count: 40, each: {columns: 30}}}";
+    expect(planned(`---\ntitle: A\npurpose: page\npage: ${page}\n---\n`)).toMatchObject({
+      near: [
+        {
+          ...{ kind: "fewer-tracks", from: 40, to: 38 },
+          edits: [
+            { kind: "fewer-tracks", from: 40, to: 38 },
+            { kind: "fewer-tracks", from: 30, to: 26 },
+          ],
+        },
+      ],
+    });
+    const wide = "---\ntitle: A\npurpose: page\npage: {columns: 30}\n---\n";
+    expect(planned(wide)).toMatchObject({ near: [{ kind: "fewer-tracks", from: 30, to: 26 }] });
+    expect(JSON.stringify(planned(wide))).not.toContain('"edits"');
+  });
+
   it("notes where twins differ on paper, in millimetres", () => {
     const halves = "---\ntitle: Halves\npurpose: notes\npage: {columns: 2}\n---\n";
     expect(planned(halves)).toMatchObject({
