@@ -27,4 +27,26 @@ describe("the page of a set-up", () => {
     expect(complaints).toEqual([]);
     await close();
   });
+
+  it("prints each page's number on the line of its words, also where it is the only one of its layout", async () => {
+    const { page, close } = await watchedPage(testBrowser.browser);
+    await page.setViewportSize({ width: 718, height: 1000 });
+    await page.goto(onDisk(PAGE));
+    await page.emulateMedia({ media: "print" });
+    const ticks = await page.locator(".ticks label").evaluateAll((labels) =>
+      labels.map((label) => {
+        const [number, words] = [...label.querySelectorAll("b, span")].map(
+          (part) => part.getClientRects()[0] ?? new DOMRect(),
+        );
+        return { words: label.textContent, before: (words?.left ?? 0) - (number?.right ?? 0) };
+      }),
+    );
+    const perLayout = await page
+      .locator(".ticks")
+      .evaluateAll((lists) => lists.map((list) => list.childElementCount));
+    expect(perLayout).toContain(1);
+    expect(ticks.length).toBeGreaterThan(10);
+    expect(ticks.filter(({ before }) => before < 0 || before > 30)).toEqual([]);
+    await close();
+  });
 });
